@@ -1,0 +1,2 @@
+Console.Error.WriteLine("designsearch: no command is built yet");
+return 2;

@@ -1,0 +1,11 @@
+namespace DesignSearch.Climate;
+
+/// <summary>The axis about which a collector turns.</summary>
+public enum MountAxis
+{
+    /// <summary>Upright post: the azimuth changes, the tilt stays.</summary>
+    Vertical,
+
+    /// <summary>Axis lying in the collector's plane along its slope, as if the collector rocked east and west.</summary>
+    Sloping,
+}

@@ -1,0 +1,17 @@
+namespace DesignSearch.Climate;
+
+/// <summary>How a collector stands or turns.</summary>
+public enum MountKind
+{
+    /// <summary>Does not move.</summary>
+    Fixed,
+
+    /// <summary>Two positions: morning and afternoon.</summary>
+    TwoPosition,
+
+    /// <summary>Several equal steps through the day.</summary>
+    Stepped,
+
+    /// <summary>Follows the sun about its axis.</summary>
+    Continuous,
+}

@@ -1,0 +1,24 @@
+namespace DesignSearch.Climate;
+
+/// <summary>What falls on one plane through one winter, hour by hour, and how often the plane moved for it.</summary>
+/// <remarks>Every array has as many entries as the winter has hours. Immutable once made.</remarks>
+public sealed class PlaneIrradiance
+{
+    /// <summary>Beam on the plane, hour mean [W/m²].</summary>
+    public required double[] BeamWPerM2 { get; init; }
+
+    /// <summary>Sky-diffuse on the plane, hour mean [W/m²].</summary>
+    public required double[] SkyWPerM2 { get; init; }
+
+    /// <summary>Reflected from the ground, hour mean [W/m²].</summary>
+    public required double[] GroundWPerM2 { get; init; }
+
+    /// <summary>Cosine of the beam's angle of incidence at mid-hour; 0 or below when the sun is behind the plane.</summary>
+    public required double[] CosIncidence { get; init; }
+
+    /// <summary>Moves in the season (warm-up not counted): each start of the drive is one.</summary>
+    public required int Moves { get; init; }
+
+    /// <summary>Way turned in the season, both directions added [°].</summary>
+    public required double TravelDeg { get; init; }
+}

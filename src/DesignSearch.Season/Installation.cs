@@ -1,0 +1,18 @@
+namespace DesignSearch.Season;
+
+/// <summary>Every number the season model needs to know of one layout, SI. A component that is absent has no area, no mass or no power.</summary>
+/// <param name="House">The greenhouse itself.</param>
+/// <param name="Barrels">Water barrels standing in it.</param>
+/// <param name="Tank">The tank.</param>
+/// <param name="Collector">The collector with its pump and its control.</param>
+/// <param name="PipeRun">The pipe between collector and tank, out and back.</param>
+/// <param name="Release">What brings the tank's heat into the house.</param>
+/// <param name="Heater">The stand-by heater.</param>
+public sealed record Installation(
+    HouseNumbers House,
+    BarrelNumbers Barrels,
+    TankNumbers Tank,
+    CollectorNumbers Collector,
+    PipeRunNumbers PipeRun,
+    ReleaseNumbers Release,
+    HeaterNumbers Heater);

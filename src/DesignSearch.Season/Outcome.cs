@@ -1,0 +1,56 @@
+namespace DesignSearch.Season;
+
+/// <summary>What one winter did to one layout; the warm-up is not counted anywhere in it.</summary>
+public sealed record Outcome
+{
+    /// <summary>Hours that count.</summary>
+    public required int SeasonHours { get; init; }
+
+    /// <summary>Hours whose mean air lies below the frost limit.</summary>
+    public required int FrostHours { get; init; }
+
+    /// <summary>Sum of the shortfall of those hour means [K·h].</summary>
+    public required double FrostDegreeHoursKh { get; init; }
+
+    /// <summary>Lowest hour mean of the air [°C].</summary>
+    public required double LowestAirC { get; init; }
+
+    /// <summary>Lowest air at the end of any step [°C].</summary>
+    public required double LowestWithinHourC { get; init; }
+
+    /// <summary>Hour of the winter (warm-up counted) with the lowest hour mean.</summary>
+    public required int ColdestHour { get; init; }
+
+    /// <summary>Electricity of the stand-by heater [kWh].</summary>
+    public required double StandbyKwh { get; init; }
+
+    /// <summary>Heat that reached the tank from the collector, after both pipes [kWh].</summary>
+    public required double CollectorYieldKwh { get; init; }
+
+    /// <summary>Hours the collector's pump ran.</summary>
+    public required double PumpHours { get; init; }
+
+    /// <summary>Electricity of pumps and fans [kWh].</summary>
+    public required double PumpKwh { get; init; }
+
+    /// <summary>Heat released from tank to house by pipe or fan coil [kWh].</summary>
+    public required double ReleasedKwh { get; init; }
+
+    /// <summary>Hours the release ran, as full-load hours.</summary>
+    public required double ReleaseHours { get; init; }
+
+    /// <summary>Lowest and highest temperature in the tank [°C]; NaN without a tank.</summary>
+    public required double TankLowestC { get; init; }
+
+    /// <inheritdoc cref="TankLowestC"/>
+    public required double TankHighestC { get; init; }
+
+    /// <summary>Mean temperature of the tank [°C]; NaN without a tank.</summary>
+    public required double TankMeanC { get; init; }
+
+    /// <summary>Every flow of heat over the season.</summary>
+    public required EnergyLedger Ledger { get; init; }
+
+    /// <summary>What the ledger does not account for, as a share of all heat that entered.</summary>
+    public double BalanceResidual => Ledger.Residual;
+}
