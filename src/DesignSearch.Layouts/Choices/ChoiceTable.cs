@@ -1,4 +1,3 @@
-using DesignSearch.Climate;
 using DesignSearch.Parts;
 
 namespace DesignSearch.Layouts;
@@ -9,10 +8,10 @@ public static class ChoiceTable
     /// <summary>The choices.</summary>
     public static IReadOnlyList<Choice> All { get; } =
     [
-        Part("night_cover", "cover drawn at night", "night_cover"),
+        Part("night_cover", "cover drawn at night", "night-cover"),
         Part("lining", "lining under the cover", "lining"),
         Part("sealing", "sealing of gaps", "sealing"),
-        Part("perimeter_board", "insulation board at the floor's edge", "perimeter_board"),
+        Part("perimeter_board", "insulation board at the floor's edge", "perimeter-board"),
         Part("barrel", "water barrels", "barrel"),
         Number("barrel_count", "number of barrels", "pieces", 1, 40, 4, [2, 4, 6], whole: true) with { AwakeWhen = (c, _) => !c["barrel"].IsNone },
         Part("heater", "stand-by heater", "heater"),
@@ -22,13 +21,14 @@ public static class ChoiceTable
         Part("mount", "mount", "mount", mayBeNone: false) with { AwakeWhen = HasCollector },
         Number("tilt_deg", "tilt of the collector", "° from flat", 0, 90, double.NaN, [45, 60, 75]) with { AwakeWhen = HasCollector },
         Number("azimuth_deg", "direction the collector faces", "° clockwise from true north", 0, 359, double.NaN, []) with { AwakeWhen = HasCollector },
-        Number("limit_deg", "turn to either side", "°", 5, 90, 30, [20, 30, 45]) with { AwakeWhen = (c, p) => MountOf(c, p) is { } m && m.Turning != MountKind.Fixed },
-        Number("switch_hours", "timer from dawn to the afternoon position", "h", 2, 9, 5.5, [4.5, 5.5]) with { AwakeWhen = (c, p) => MountOf(c, p)?.Turning == MountKind.TwoPosition },
+        Number("limit_deg", "turn to either side", "°", 5, 90, 30, [20, 30, 45]) with { AwakeWhen = (c, p) => MountOf(c, p) is { } m && m.Turning != TurningKind.Fixed },
+        Number("switch_hours", "timer from dawn to the afternoon position", "h", 2, 9, 5.5, [4.5, 5.5]) with { AwakeWhen = (c, p) => MountOf(c, p)?.Turning == TurningKind.TwoPosition },
         Part("drive", "drive of the mount", "drive", mayBeNone: false) with { AwakeWhen = (c, p) => MountOf(c, p) is { NeedsDrive: true } },
-        Part("freeze_protection", "protection of the collector from freezing", "freeze_protection", mayBeNone: false) with { AwakeWhen = HasCollector },
+        Part("freeze_protection", "protection of the collector from freezing", "freeze-protection", mayBeNone: false) with { AwakeWhen = HasCollector },
         Part("tank", "tank", "tank", mayBeNone: false) with { AwakeWhen = HasCollector },
+        Part("tank_jacket", "insulation round the tank", "tank-jacket") with { AwakeWhen = HasCollector },
         Part("pipe", "pipe between collector and tank", "pipe", mayBeNone: false) with { AwakeWhen = HasCollector },
-        Part("pipe_insulation", "insulation of the pipe", "pipe_insulation") with { AwakeWhen = HasCollector },
+        Part("pipe_insulation", "insulation of the pipe", "pipe-insulation") with { AwakeWhen = HasCollector },
         Part("pump", "pump", "pump", mayBeNone: false) with { AwakeWhen = HasCollector },
         Number("start_difference_k", "pump starts above this difference", "K", 2, 20, 8, [8]) with { AwakeWhen = HasCollector },
         Number("stop_difference_k", "pump stops below this difference", "K", 0.5, 10, 3, [3]) with { AwakeWhen = HasCollector },
@@ -58,7 +58,7 @@ public static class ChoiceTable
 
     private static bool HasCollector(IChoiceReader choices, Catalogue parts) => !choices["collector"].IsNone;
 
-    private static Parts.Mount? MountOf(IChoiceReader choices, Catalogue parts) => parts.TryFind<Parts.Mount>(choices["mount"].Id, out var mount) ? mount : null;
+    private static CollectorMount? MountOf(IChoiceReader choices, Catalogue parts) => parts.TryFind<CollectorMount>(choices["mount"].Id, out var mount) ? mount : null;
 
     private static Choice Part(string key, string title, string kind, bool mayBeNone = true) =>
         new() { Key = key, Title = title, Kind = ChoiceKind.Part, PartKind = kind, MayBeNone = mayBeNone };
