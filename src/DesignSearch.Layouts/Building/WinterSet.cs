@@ -40,7 +40,7 @@ public sealed class WinterSet
         if (scenario.Climate.Monthly is { } monthly)
         {
             foreach (var wish in scenario.Winters)
-                yield return (WinterMaker.Synthetic(monthly, scenario.Season, wish.Kind, scenario.Search.Seed, options with { ReturnYears = wish.ReturnYears }), wish.Weight);
+                yield return (WinterMaker.Synthetic(monthly, scenario.Season, wish.Kind, scenario.Climate.Seed, options with { HardReturnYears = wish.ReturnYears }), wish.Weight);
             yield break;
         }
 
@@ -56,7 +56,7 @@ public sealed class WinterSet
         {
             if (wish.Kind == WinterKind.Hard)
             {
-                yield return (WinterMaker.Harden(recorded[0], options with { ReturnYears = wish.ReturnYears }), wish.Weight);
+                yield return (WinterMaker.Harden(recorded[0], options with { HardReturnYears = wish.ReturnYears }), wish.Weight);
                 continue;
             }
 

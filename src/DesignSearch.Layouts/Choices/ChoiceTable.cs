@@ -56,6 +56,9 @@ public static class ChoiceTable
         _ => choice.Standard,
     };
 
+    /// <summary>True for the parts by which a person tells layouts apart.</summary>
+    public static bool NamesTheLayout(Choice choice) => choice.Key is "night_cover" or "lining" or "barrel" or "heater" or "collector" or "mount" or "tank";
+
     private static bool HasCollector(IChoiceReader choices, Catalogue parts) => !choices["collector"].IsNone;
 
     private static CollectorMount? MountOf(IChoiceReader choices, Catalogue parts) => parts.TryFind<CollectorMount>(choices["mount"].Id, out var mount) ? mount : null;

@@ -6,4 +6,5 @@ namespace DesignSearch.Layouts;
 /// <param name="Record">The file's record; null when means are given.</param>
 /// <param name="Monthly">The means; null when a file is given.</param>
 /// <param name="Sentence">Where it came from, for the report.</param>
-public sealed record ClimateSource(WeatherRecord? Record, MonthlyClimate? Monthly, string Sentence);
+/// <param name="Seed">Seed of winters that are made.</param>
+public sealed record ClimateSource(WeatherRecord? Record, MonthlyClimate? Monthly, string Sentence, ulong Seed = 1);

@@ -9,6 +9,13 @@ internal static class SeasonReading
 {
     private const int Months = 12;
 
+    private static readonly Dictionary<string, ClimateCharacter> Characters = new()
+    {
+        ["maritime or valley"] = ClimateCharacter.MaritimeOrValley,
+        ["dry inland"] = ClimateCharacter.DryInland,
+        ["humid continental"] = ClimateCharacter.HumidContinental,
+    };
+
     public static SeasonDates Dates(TomlTable? table, double latitudeDeg, FaultList faults)
     {
         var (start, end) = latitudeDeg >= 0 ? ((11, 1), (3, 31)) : ((5, 1), (9, 30));
@@ -42,27 +49,25 @@ internal static class SeasonReading
         var wind = Twelve(table, "wind_m_per_s", 0.1, 20, "m/s");
         var humidity = Twelve(table, "humidity_pct", 5, 100, "%");
         double? known = table.Has("lowest_known_c") ? table.Number("lowest_known_c", -60, 20, "°C") : null;
-        var character = table.Word("character", ["maritime or valley", "dry inland"], "dry inland");
+        var years = table.Number("lowest_known_years", 1, 200, "years", 10);
+        var character = table.Word("character", ["from the means", .. Characters.Keys], "from the means");
+        var seed = (ulong)table.Number("seed", 0, 1e15, "", 1);
         table.ReportUnknown();
         if (air is null || lowest is null || sun is null || wind is null || humidity is null)
             return null;
-        var wrong = Enumerable.Range(0, Months).Where(m => lowest[m] >= air[m]).ToList();
+        var wrong = Enumerable.Range(0, Months).Where(m => lowest[m] > air[m] - 1).ToList();
         foreach (var m in wrong)
-            table.FaultAt("mean_daily_low_c", lowest[m].ToString(CultureInfo.InvariantCulture), FormattableString.Invariant($"a daily low below the mean air of month {m + 1}"));
+            table.FaultAt("mean_daily_low_c", lowest[m].ToString(CultureInfo.InvariantCulture), FormattableString.Invariant($"a daily low at least 1 K below the mean air of month {m + 1}"));
         if (wrong.Count > 0)
             return null;
-        var monthly = new MonthlyClimate
+        var means = Enumerable.Range(0, Months).Select(m => new MonthMeans(air[m], lowest[m], sun[m], wind[m], humidity[m])).ToList();
+        var monthly = new MonthlyClimate(place, means)
         {
-            Place = place,
-            MeanAirC = air,
-            MeanDailyLowC = lowest,
-            GlobalKwhPerM2Day = sun,
-            WindMPerS = wind,
-            RelativeHumidity = [.. humidity.Select(h => h / 100)],
             LowestKnownC = known,
-            Character = character == "dry inland" ? ClimateCharacter.DryInland : ClimateCharacter.MaritimeOrValley,
+            LowestKnownYears = years,
+            Character = character == "from the means" ? null : Characters[character],
         };
-        return new ClimateSource(null, monthly, "Winters made from the twelve monthly means in the scenario; no weather file was used.");
+        return new ClimateSource(null, monthly, "Winters made from the twelve monthly means in the scenario; no weather file was used.", seed);
     }
 
     public static IReadOnlyList<WinterWish> Winters(TomlTable file)
