@@ -6,7 +6,7 @@ namespace DesignSearch.Reporting;
 /// <param name="fontSize">Size of the letters, same unit.</param>
 internal sealed class LabelPlaces(double width, double height, double fontSize)
 {
-    private const double LetterWidth = 0.58;
+    private const double LetterWidth = 0.53;
 
     private readonly List<(double Left, double Top, double Right, double Bottom)> taken = [];
 

@@ -22,7 +22,7 @@ internal static class HeatSection
 
     private static string Finding(List<(string Name, IReadOnlyList<HeatFlow> Flows)> houses)
     {
-        var (name, flows) = houses[^1];
+        var (name, flows) = houses[Math.Min(1, houses.Count - 1)];
         var (from, to) = (flows.Where(f => f.ComesIn).MaxBy(f => f.Kwh)!, flows.Where(f => !f.ComesIn).MaxBy(f => f.Kwh)!);
         return $"{name}: most heat came in as {from.Name} ({Share(from)}) and most went {to.Name} ({Share(to)}).";
 

@@ -36,7 +36,11 @@ function openLayout(id) {
 
 addEventListener("hashchange", () => openLayout(location.hash.slice(1)));
 for (const link of document.querySelectorAll("a[href^='#layout-']"))
-  link.addEventListener("click", () => openLayout(link.getAttribute("href").slice(1)));
+  link.addEventListener("click", event => {
+    event.preventDefault();
+    history.pushState(null, "", link.getAttribute("href"));
+    openLayout(link.getAttribute("href").slice(1));
+  });
 openLayout(location.hash.slice(1));
 
 for (const chart of document.querySelectorAll("svg.chart")) {
