@@ -52,7 +52,7 @@ internal static class PicksSection
     };
 
     private static Markup Card(JudgedLayout layout, IReadOnlyList<string> names, ScenarioRecord scenario) => Markup.Of($"""
-        <article class="card"><h3>{PickNames.Heading(names)}</h3>
+        <article class="card{(layout.Holds ? " holds" : "")}"><h3>{PickNames.Heading(names)}</h3>
         <p class="title">{PlainText.Name(layout.Title)}</p>
         {Markup.When(names.Count > 1, () => Markup.Of($"<p>One and the same layout is {Say.Joined(names)}.</p>\n"))}<p>{Verdict(layout)}</p>
         {Figures(layout, scenario)}
