@@ -54,6 +54,16 @@ public sealed class CsvTableTests
     [InlineData("\uFEFF")]
     public void Empty_file_is_one_fault(string text) => Assert.Contains("a header line with the columns id,size_m,price", Assert.Single(Read(text).Faults).Expected, StringComparison.Ordinal);
 
+    [Theory]
+    [InlineData("id;size_m;price\na;1,5;2,00\n", ";")]
+    [InlineData("id\tsize_m\tprice\na\t1.5\t2.00\n", "tab")]
+    public void Other_separators_are_one_fault(string text, string value)
+    {
+        var fault = Assert.Single(Read(text).Faults);
+        Assert.Equal((1, 3, value), (fault.Line, fault.Column, fault.Value));
+        Assert.Contains("commas between the cells", fault.Expected, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Header_without_rows_is_an_empty_table()
     {

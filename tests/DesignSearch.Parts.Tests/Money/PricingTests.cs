@@ -42,6 +42,15 @@ public sealed class PricingTests
     }
 
     [Fact]
+    public void Each_price_of_a_part_can_be_paid()
+    {
+        var part = Sample.Part("a", 10m, PartUnit.Piece);
+        part = (Sealing)part with { Info = part.Info with { PriceLow = 8m, PriceHigh = 13m, PriceSecondHand = 4m } };
+        Assert.Equal([20m, 16m, 26m, 8m], Enum.GetValues<PriceLevel>().Select(l => Pricing.Line(part, 2, 0, "s", "w", "w", l).Total));
+        Assert.Equal(20m, Pricing.Line(Sample.Part("a", 10m, PartUnit.Piece), 2, 0, "s", "w", "w", PriceLevel.SecondHand).Total);
+    }
+
+    [Fact]
     public void Negative_amounts_are_refused()
     {
         Assert.Throws<ArgumentOutOfRangeException>(() => Pricing.Total(-1, 0, 1));
