@@ -86,9 +86,9 @@ internal sealed class CsvReading(string file, IReadOnlyList<CsvColumn> columns, 
 
     private static (int Line, string Raw) HeaderLine(string text)
     {
-        var lines = text.ReplaceLineEndings("\n").Split('\n');
-        var index = Array.FindIndex(lines, l => l.Trim().Length > 0 && !l.StartsWith('#'));
-        return (index + 1, lines[index]);
+        var lines = text.Replace("\r\n", "\n", StringComparison.Ordinal).Split('\n', '\r');
+        var index = Array.FindIndex(lines, l => l.Trim().Length > 0 && l[0] != '#');
+        return index < 0 ? (1, "") : (index + 1, lines[index]);
     }
 
     private void Malformed(CsvMalformedRecord record, int width)

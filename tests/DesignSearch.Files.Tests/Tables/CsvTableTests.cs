@@ -64,6 +64,22 @@ public sealed class CsvTableTests
         Assert.Contains("commas between the cells", fault.Expected, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("  \n")]
+    [InlineData(",,\n")]
+    [InlineData("\"\n")]
+    [InlineData("\r")]
+    public void Header_of_nothing_is_a_fault(string text) => Assert.NotEmpty(Read(text).Faults);
+
+    [Theory]
+    [InlineData(" \n\n# note\r\n")]
+    [InlineData("\r\r\r")]
+    public void Header_is_placed_behind_blank_lines(string before)
+    {
+        var fault = Assert.Single(Read(before + "id,size_m,price,x\na,1,2,3\n").Faults);
+        Assert.Equal((4, 17, "x"), (fault.Line, fault.Column, fault.Value));
+    }
+
     [Fact]
     public void Header_without_rows_is_an_empty_table()
     {
@@ -142,7 +158,7 @@ public sealed class CsvTableTests
             var (rows, faults) = Read(Header + text);
             Assert.All(faults, f => Assert.True(f.Line >= 0 && f.Column >= 0 && f.Expected.Length > 0));
             Assert.All(rows, r => Assert.InRange(r.Size, 0, 10));
-        });
+        }, iter: 5000);
 
     private static (string Id, double Size, decimal Price) Row(ICsvCells cells) => (cells.Slug("id", "its name"), cells.Number("size_m", 0, 10, "how large"), cells.Money("price", "what it costs"));
 

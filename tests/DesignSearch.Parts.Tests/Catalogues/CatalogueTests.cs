@@ -1,3 +1,4 @@
+using CsCheck;
 using DesignSearch.Files;
 using DesignSearch.Testing;
 using Xunit;
@@ -93,6 +94,20 @@ public sealed class CatalogueTests
         Assert.Contains(expected, fault.Expected, StringComparison.Ordinal);
         Assert.Equal((2, column), (fault.Line, fault.Column));
     }
+
+    [Fact]
+    public void Row_inside_the_ranges_is_read_as_written() =>
+        Gen.Select(Gen.Int[1, 1_000_00], Gen.Int[0, 100], Gen.Int[0, 100], Gen.Double[5, 1500], Gen.Double[0.1, 2]).Sample((cents, less, more, volume, diameter) =>
+        {
+            var (low, usual, high) = (Math.Max(0, cents - less) / 100m, cents / 100m, (cents + more) / 100m);
+            var table = new CsvText([], Sample.BarrelHeader.Split(','));
+            table.Row("b", "B", "piece", usual, low, high, null, 10, 0.5, volume, diameter, 1.0, 9, "A note.");
+            var faults = new FaultList();
+            var barrel = Assert.Single(Sample.InFolder(f => Catalogue.Load(f, faults), ("barrels.csv", table.ToString())).Barrels);
+            faults.ThrowIfAny();
+            Assert.Equal((low, usual, high, volume, diameter), (barrel.Info.PriceLow, barrel.Price, barrel.Info.PriceHigh, barrel.VolumeL, barrel.DiameterM));
+            Assert.Null(barrel.Info.PriceSecondHand);
+        });
 
     [Fact]
     public void Rules_between_cells_are_held()
