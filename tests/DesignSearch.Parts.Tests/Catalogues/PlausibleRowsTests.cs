@@ -100,6 +100,19 @@ public sealed class PlausibleRowsTests
     public void Drives_are_no_better_than_their_watts() =>
         Assert.All(Starter.Drives, d => Assert.True(d.TorqueNm * d.SpeedDegPerS * Math.PI / 180 <= d.Watts * d.GearEfficiency, FormattableString.Invariant($"{d.Id}: {d.TorqueNm * d.SpeedDegPerS * Math.PI / 180:0.0} W out of {d.Watts}")));
 
+    // One collector of 2 m² and 36 kg on a chord of 1 m, coefficient 1.5, a tenth of the chord off the axis (common practice, no source), doubled friction at the start.
+    [Fact]
+    public void Each_turning_mount_has_a_drive_that_moves_one_collector_at_its_working_wind() =>
+        Assert.All(Starter.Mounts.Where(m => m.NeedsDrive), m =>
+        {
+            var mass = m.WeightKg + 36;
+            var wind = WindForce.MomentNm(WindForce.ForceN(WindForce.PressurePa(m.WorkingWindMPerS), 2, 1.5), 0.1);
+            var weight = m.Axis == TurningAxis.Sloping ? ShaftMoments.ImbalanceNm(mass, m.ImbalanceM) : 0;
+            var friction = 2 * ShaftMoments.BearingFrictionNm(m.BearingFriction, mass * ShaftMoments.GravityMPerS2, m.BearingDiameterMm / 1000);
+            Assert.Contains(Starter.Drives, d => d.TorqueNm >= wind + weight + friction);
+            Assert.Contains(Starter.Drives, d => d.TorqueNm < wind + weight + friction);
+        });
+
     private static T Find<T>(string id)
         where T : class, IPart => Starter.TryFind<T>(id, out var part) ? part : throw new ArgumentException(id);
 
