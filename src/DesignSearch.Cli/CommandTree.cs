@@ -1,0 +1,66 @@
+using System.CommandLine;
+using System.CommandLine.Help;
+using System.CommandLine.Invocation;
+
+namespace DesignSearch.Cli;
+
+/// <summary>The commands and their help.</summary>
+public static class CommandTree
+{
+    private const string ExitCodes = """
+        How it ends:
+          0    done
+          2    usage or input at fault; every fault is named with file, line and column
+          3    the search ended and nothing holds the frost limit
+          4    a file cannot be written
+          70   a fault of the program itself
+          130  stopped by Ctrl+C, 143 stopped by a request to end; the partial result is kept
+
+        """;
+
+    private static readonly Dictionary<string, string> Examples = new(StringComparer.Ordinal)
+    {
+        ["search"] = "search runs/frost-hollow\n  search runs/frost-hollow --seed 7 --evaluations 2000 --force\n  search runs/frost-hollow --resume",
+        ["check"] = "check runs/frost-hollow",
+        ["simulate"] = "simulate runs/frost-hollow --layout runs/frost-hollow/lists/1-….toml --hourly hours.csv",
+        ["weather"] = "weather my-place.csv --picture winter.png",
+        ["parts"] = "parts tank",
+        ["report"] = "report runs/frost-hollow",
+    };
+
+    /// <summary>Builds the commands.</summary>
+    public static RootCommand Build(Session session)
+    {
+        var root = new RootCommand("Finds which home-built heat holds a small greenhouse above its frost limit for the least money. A planning aid: local codes and licensed work apply.")
+        {
+            new SearchCommand(session),
+            new CheckCommand(session),
+            new SimulateCommand(session),
+            new WeatherCommand(session),
+            new PartsCommand(session),
+            new ReportCommand(session),
+        };
+        root.Options.Add(session.Quiet);
+        foreach (var help in root.Options.OfType<HelpOption>())
+            help.Action = new HelpWithExamples((HelpAction)help.Action!);
+        return root;
+    }
+
+    private sealed class HelpWithExamples(HelpAction inner) : SynchronousCommandLineAction
+    {
+        public override bool ClearsParseErrors => true;
+
+        public override int Invoke(ParseResult parseResult)
+        {
+            var output = parseResult.InvocationConfiguration.Output;
+            var name = parseResult.CommandResult.Command.Name;
+            output.WriteLine("Examples:");
+            foreach (var example in Examples.TryGetValue(name, out var own) ? [own] : Examples.Values)
+                output.WriteLine("  " + example.Replace("\n  ", "\n  ", StringComparison.Ordinal));
+            output.WriteLine();
+            var code = inner.Invoke(parseResult);
+            output.WriteLine(ExitCodes);
+            return code;
+        }
+    }
+}

@@ -1,0 +1,41 @@
+using System.CommandLine;
+using DesignSearch.Layouts;
+using DesignSearch.Runs;
+
+namespace DesignSearch.Cli;
+
+/// <summary>check: reads everything, counts, estimates, writes nothing.</summary>
+internal sealed class CheckCommand : Command
+{
+    public CheckCommand(Session session) : base("check", "Reads a run's files, tells every slip in them, counts the choices and estimates the time of a search. Writes nothing.")
+    {
+        var run = session.RunArgument();
+        Arguments.Add(run);
+        SetAction(parsed => session.Guarded(() =>
+        {
+            var check = RunCheck.Of(new RunFolder(parsed.GetValue(run)!), ClockedBlock);
+            session.Out.WriteLine($"{check.Scenario.Name}: everything can be read.");
+            session.Out.WriteLine(FormattableString.Invariant($"{check.Scenario.Catalogue.All.Count} parts in the catalogue, {check.Scenario.Stock.Ids.Count} kinds of part owned."));
+            foreach (var choice in check.Scenario.Choices)
+                session.Out.WriteLine($"  {choice.Choice.Key,-20} {Levels(choice)}");
+            session.Out.WriteLine(FormattableString.Invariant($"{check.SpaceSize:0.###E+0} distinct layouts at most; a search simulates {check.Scenario.Search.Evaluations} of them."));
+            session.Out.WriteLine(FormattableString.Invariant($"About {Math.Max(1, check.SecondsPerLayout * check.Scenario.Search.Evaluations / Environment.ProcessorCount):0} s on this machine ({check.SecondsPerLayout * 1000:0.0} ms a layout and thread)."));
+            return ExitCode.Done;
+        }));
+    }
+
+    private static double ClockedBlock(Action work)
+    {
+        work();
+        var start = System.Diagnostics.Stopwatch.GetTimestamp();
+        work();
+        return System.Diagnostics.Stopwatch.GetElapsedTime(start).TotalSeconds;
+    }
+
+    private static string Levels(VariedChoice choice)
+    {
+        const int most = 6;
+        var shown = string.Join(", ", choice.Levels.Take(most));
+        return choice.Levels.Count <= most ? shown : FormattableString.Invariant($"{shown} … {choice.Levels.Count} in all");
+    }
+}

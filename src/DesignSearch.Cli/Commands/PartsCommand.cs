@@ -1,0 +1,47 @@
+using System.CommandLine;
+using DesignSearch.Files;
+using DesignSearch.Parts;
+
+namespace DesignSearch.Cli;
+
+/// <summary>parts: lists the catalogue after it was checked.</summary>
+internal sealed class PartsCommand : Command
+{
+    public PartsCommand(Session session) : base("parts", "Lists the parts that can be bought, after checking the catalogue.")
+    {
+        var kind = new Argument<string?>("KIND") { Description = "Only parts of this kind, for instance tank.", Arity = ArgumentArity.ZeroOrOne };
+        var folders = new Option<string[]>("--catalog") { Description = "A catalogue folder; may be given again. Without it: catalogs/starter.", HelpName = "FOLDER" };
+        Arguments.Add(kind);
+        Options.Add(folders);
+        Options.Add(session.Json);
+        SetAction(parsed => session.Guarded(() =>
+        {
+            var faults = new FaultList();
+            var named = parsed.GetValue(folders) is { Length: > 0 } given ? given : [Path.Combine("catalogs", "starter")];
+            foreach (var missing in named.Where(f => !Directory.Exists(f)))
+                faults.Add(missing, 0, 0, "", "a folder of catalogue files; there is none of this name");
+            faults.ThrowIfAny();
+            var catalogue = Catalogue.Load(named, faults);
+            var wanted = parsed.GetValue(kind);
+            if (wanted is not null && !catalogue.Kinds.Contains(wanted))
+                faults.Add("KIND", 0, 0, wanted, "one of " + string.Join(", ", catalogue.Kinds));
+            faults.ThrowIfAny();
+            var parts = catalogue.All.Where(p => wanted is null || p.Kind == wanted).ToList();
+            if (parsed.GetValue(session.Json))
+                session.WriteJson(new { parts });
+            else
+                Tell(session.Out, parts);
+            return ExitCode.Done;
+        }));
+    }
+
+    private static void Tell(TextWriter output, List<IPart> parts)
+    {
+        foreach (var group in parts.GroupBy(p => p.Kind))
+        {
+            output.WriteLine($"{group.Key.Replace('_', ' ')} ({group.Count()})");
+            foreach (var part in group)
+                output.WriteLine(FormattableString.Invariant($"  {part.Id,-34} {part.Price,9:0.00} a {part.Unit,-6} {part.Name}"));
+        }
+    }
+}

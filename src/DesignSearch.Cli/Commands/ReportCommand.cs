@@ -1,0 +1,24 @@
+using System.CommandLine;
+using DesignSearch.Reporting;
+using DesignSearch.Runs;
+
+namespace DesignSearch.Cli;
+
+/// <summary>report: rebuilds chart, lists and page from the stored run.</summary>
+internal sealed class ReportCommand : Command
+{
+    public ReportCommand(Session session) : base("report", "Rebuilds chart, lists and page of a finished run from its run.json; searches nothing.")
+    {
+        var run = session.RunArgument();
+        Arguments.Add(run);
+        SetAction(parsed => session.Guarded(() =>
+        {
+            var folder = new RunFolder(parsed.GetValue(run)!);
+            var stored = RunStore.Load(folder);
+            RunFiles.WriteAll(stored, folder.Path);
+            session.Out.WriteLine(stored.Judgement.Answer);
+            session.Out.WriteLine($"Report: {folder.Report}");
+            return ExitCode.Done;
+        }));
+    }
+}

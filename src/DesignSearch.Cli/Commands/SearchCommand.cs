@@ -1,0 +1,75 @@
+using System.CommandLine;
+using System.Diagnostics;
+using DesignSearch.Layouts;
+using DesignSearch.Reporting;
+using DesignSearch.Runs;
+
+namespace DesignSearch.Cli;
+
+/// <summary>search: finds the layouts, writes the results beside the scenario.</summary>
+internal sealed class SearchCommand : Command
+{
+    private readonly Option<long?> seed = NumberOption.Whole("--seed", "Same seed, same answer. Without it, the scenario's.", "N", 0, 1_000_000_000_000_000);
+    private readonly Option<long?> evaluations = NumberOption.Whole("--evaluations", "Layouts to simulate at most. Without it, the scenario's.", "N", 1, 1_000_000_000);
+    private readonly Option<double?> minutes = NumberOption.Real("--minutes", "Stop after this many minutes.", "M", 0.01, 100_000);
+    private readonly Option<long?> threads = NumberOption.Whole("--threads", "Threads to work on; the answer does not depend on it.", "N", 1, 256);
+    private readonly Option<bool> resume = new("--resume") { Description = "Take up a search that was broken off." };
+    private readonly Option<bool> force = new("--force") { Description = "Begin anew over finished results or a broken-off search." };
+
+    public SearchCommand(Session session) : base("search", "Searches the layouts of a run and writes chart, ranking, shopping lists and report beside its scenario.")
+    {
+        var run = session.RunArgument();
+        Arguments.Add(run);
+        foreach (var option in new Option[] { seed, evaluations, minutes, threads, resume, force, session.Json })
+            Options.Add(option);
+        SetAction((parsed, cancel) => Task.Run(() => Execute(session, parsed, new RunFolder(parsed.GetValue(run)!), cancel), CancellationToken.None));
+    }
+
+    private int Execute(Session session, ParseResult parsed, RunFolder folder, CancellationToken cancel) => session.Guarded(() =>
+    {
+        var request = new SearchRequest(
+            folder,
+            (ulong?)parsed.GetValue(seed),
+            parsed.GetValue(evaluations),
+            parsed.GetValue(minutes),
+            (int)(parsed.GetValue(threads) ?? Environment.ProcessorCount),
+            parsed.GetValue(resume),
+            parsed.GetValue(force),
+            Session.Version);
+        var clock = Stopwatch.StartNew();
+        var line = session.Progress(parsed);
+        line.Show(double.NaN, "Reading the scenario and making its winters");
+        var run = SearchRun.Execute(request, () => clock.Elapsed, new Teller(line), cancel);
+        line.End();
+        RunFiles.WriteAll(run, folder.Path);
+        if (parsed.GetValue(session.Json))
+            session.WriteJson(SearchSummary.Of(run));
+        else
+            Tell(session, run, folder);
+        if (run.Search.IsPartial)
+            return session.StopCode;
+        return run.Judgement.AnythingHolds ? ExitCode.Done : ExitCode.NothingHolds;
+    });
+
+    private static void Tell(Session session, StoredRun run, RunFolder folder)
+    {
+        var (judgement, currency) = (run.Judgement, run.Scenario.Currency);
+        session.Out.WriteLine(judgement.Answer);
+        session.Out.WriteLine();
+        foreach (var (name, rank) in new[] { ("Cheapest that holds", judgement.Picks.CheapestThatHolds), ("Best value", judgement.Picks.BestValue), ("Most protection", judgement.Picks.MostProtection) })
+            session.Out.WriteLine($"{name + ":",-21}{(rank is { } r ? Line(judgement.Ranking[r - 1], currency) : "none within the budget")}");
+        foreach (var miss in judgement.NearestMiss)
+            session.Out.WriteLine(miss);
+        session.Out.WriteLine();
+        session.Out.WriteLine(FormattableString.Invariant($"{run.Search.Evaluations} layouts simulated in {run.Search.Seconds:0.0} s. {run.Search.StoppedInWords}"));
+        session.Out.WriteLine($"Report: {folder.Report}");
+    }
+
+    private static string Line(JudgedLayout layout, string currency) => FormattableString.Invariant(
+        $"no. {layout.Rank}, {layout.Title}: build {layout.BuildPrice:0} {currency}, whole life {layout.LifeCost:0} {currency}, {layout.WorstFrostHours} frost hours in the worst winter, coldest hour {layout.LowestAirC:0.0} °C");
+
+    private sealed class Teller(ProgressLine line) : IProgress<RunProgress>
+    {
+        public void Report(RunProgress value) => line.Show(value.Done, FormattableString.Invariant($"{value.Evaluations} layouts, {value.Best}"));
+    }
+}

@@ -1,0 +1,62 @@
+using System.CommandLine;
+using DesignSearch.Layouts;
+using DesignSearch.Reporting;
+using DesignSearch.Runs;
+
+namespace DesignSearch.Cli;
+
+/// <summary>simulate: one given layout, no search.</summary>
+internal sealed class SimulateCommand : Command
+{
+    public SimulateCommand(Session session) : base("simulate", "Simulates one given layout in a run's scenario: every figure, winter by winter, and its checks.")
+    {
+        var run = session.RunArgument();
+        var layout = new Option<string>("--layout") { Description = "The layout: TOML with the keys of [choices]; what it leaves out is not there.", HelpName = "FILE.toml", Required = true };
+        var weather = new Option<string?>("--weather") { Description = "Judge on the winters of this weather file instead of the scenario's.", HelpName = "FILE" };
+        var hourly = new Option<string?>("--hourly") { Description = "Write every hour as a table.", HelpName = "FILE.csv" };
+        Arguments.Add(run);
+        foreach (var option in new Option[] { layout, weather, hourly, session.Json })
+            Options.Add(option);
+        SetAction(parsed => session.Guarded(() =>
+        {
+            var table = parsed.GetValue(hourly) is null ? null : new HourlyTable();
+            var simulation = SimulateRun.Execute(new RunFolder(parsed.GetValue(run)!), parsed.GetValue(layout)!, parsed.GetValue(weather), table is null ? null : table.Add);
+            table?.Save(parsed.GetValue(hourly)!);
+            if (parsed.GetValue(session.Json))
+                session.WriteJson(SimulationSummary.Of(simulation));
+            else
+                Tell(session.Out, simulation);
+            return ExitCode.Done;
+        }));
+    }
+
+    private static void Tell(TextWriter output, Simulation simulation)
+    {
+        var (layout, currency) = (simulation.Layout, simulation.Currency);
+        output.WriteLine($"{simulation.Scenario}: {layout.Title}");
+        output.WriteLine(FormattableString.Invariant($"Build price {layout.BuildPrice:0.00} {currency}, life cost {layout.LifeCost:0.00} {currency}, {layout.LabourHours:0} hours of work"));
+        output.WriteLine(layout.Holds ? FormattableString.Invariant($"It holds {simulation.FrostLimitC:0.#} °C in every winter.") : FormattableString.Invariant($"It does not hold: {layout.WorstFrostHours} frost hours in the worst winter{(layout.PassesChecks ? "" : ", and a check fails")}."));
+        foreach (var (winter, weight, outcome, driveKwh, moves) in layout.Winters)
+        {
+            output.WriteLine();
+            output.WriteLine(FormattableString.Invariant($"{winter} winter (weight {weight:0.##}), {outcome.SeasonHours} hours"));
+            output.WriteLine(FormattableString.Invariant($"  frost hours            {outcome.FrostHours,10}"));
+            output.WriteLine(FormattableString.Invariant($"  frost degree-hours     {outcome.FrostDegreeHoursKh,10:0.0} K·h"));
+            output.WriteLine(FormattableString.Invariant($"  lowest air             {outcome.LowestAirC,10:0.0} °C hour mean, {outcome.LowestWithinHourC:0.0} °C within the hour"));
+            output.WriteLine(FormattableString.Invariant($"  stand-by heater        {outcome.StandbyKwh,10:0} kWh"));
+            output.WriteLine(FormattableString.Invariant($"  pumps, fans and drive  {outcome.PumpKwh + driveKwh,10:0} kWh"));
+            if (layout.CollectorAreaM2 > 0)
+            {
+                output.WriteLine(FormattableString.Invariant($"  collector yield        {outcome.CollectorYieldKwh,10:0} kWh into the tank"));
+                output.WriteLine(FormattableString.Invariant($"  pump hours             {outcome.PumpHours,10:0} h; {moves} moves of the mount"));
+                output.WriteLine(FormattableString.Invariant($"  tank                   {outcome.TankMeanC,10:0.0} °C mean, {outcome.TankLowestC:0.0} to {outcome.TankHighestC:0.0} °C"));
+            }
+
+            output.WriteLine(FormattableString.Invariant($"  balance residual       {outcome.BalanceResidual,10:0.0E+0} of throughput"));
+        }
+
+        output.WriteLine();
+        foreach (var check in layout.Checks)
+            output.WriteLine($"{(check.Passed ? "ok  " : "FAIL")} {check.Title}: {check.Sentence}");
+    }
+}

@@ -1,0 +1,49 @@
+using System.CommandLine;
+using DesignSearch.Climate;
+using DesignSearch.Reporting;
+
+namespace DesignSearch.Cli;
+
+/// <summary>weather: reads one weather file and says what is in it.</summary>
+internal sealed class WeatherCommand : Command
+{
+    private static readonly string[] Months = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
+
+    public WeatherCommand(Session session) : base("weather", "Reads one weather file: place, months, frost, cold spells, and what had to be repaired.")
+    {
+        var file = new Argument<string>("FILE") { Description = "A weather file." };
+        var picture = new Option<string?>("--picture") { Description = "Draw the winter as a picture (PNG).", HelpName = "FILE.png" };
+        Arguments.Add(file);
+        Options.Add(picture);
+        Options.Add(session.Json);
+        SetAction(parsed => session.Guarded(() =>
+        {
+            var record = WeatherFile.Read(parsed.GetValue(file)!);
+            if (parsed.GetValue(picture) is { } target)
+                WeatherPicture.Save(record, target);
+            if (parsed.GetValue(session.Json))
+                session.WriteJson(WeatherReport.Of(record));
+            else
+                Tell(session.Out, record);
+            return ExitCode.Done;
+        }));
+    }
+
+    private static void Tell(TextWriter output, WeatherRecord record)
+    {
+        var (place, summary) = (record.Place, record.Summary);
+        output.WriteLine(FormattableString.Invariant($"{place.Name}: {Math.Abs(place.LatitudeDeg):0.00}° {(place.LatitudeDeg < 0 ? "south" : "north")}, {Math.Abs(place.LongitudeDeg):0.00}° {(place.LongitudeDeg < 0 ? "west" : "east")}, {place.ElevationM:0} m, standard time UTC{place.ZoneHours:+0.##;-0.##;+0}"));
+        output.WriteLine($"{record.Source}; {record.Period}");
+        output.WriteLine();
+        output.WriteLine("month   mean °C   lowest °C   sun kWh/m² a day   hours below 0 °C");
+        foreach (var month in summary.Months)
+            output.WriteLine(FormattableString.Invariant($"{Months[month.Month - 1],-5}{month.MeanC,10:0.0}{month.LowestC,12:0.0}{month.GhiKwhPerM2Day,19:0.00}{month.FrostHours,19:0}"));
+        output.WriteLine();
+        output.WriteLine(FormattableString.Invariant($"Hours below 0 °C in all: {summary.FrostHours:0}"));
+        output.WriteLine(FormattableString.Invariant($"Coldest day {summary.ColdestDayC:0.0} °C, coldest 3 days {summary.ColdestThreeDaysC:0.0} °C, coldest 7 days {summary.ColdestWeekC:0.0} °C (means)"));
+        foreach (var repair in record.Repairs)
+            output.WriteLine("Repaired: " + repair);
+        if (record.Repairs.Count == 0)
+            output.WriteLine("Nothing had to be repaired.");
+    }
+}

@@ -1,0 +1,25 @@
+using DesignSearch.Climate;
+
+namespace DesignSearch.Cli;
+
+/// <summary>What <c>weather --json</c> prints.</summary>
+public sealed record WeatherReport(
+    string Place,
+    double LatitudeDeg,
+    double LongitudeDeg,
+    double ElevationM,
+    double ZoneHours,
+    string Source,
+    string Period,
+    IReadOnlyList<MonthSummary> Months,
+    double FrostHours,
+    double ColdestDayC,
+    double ColdestThreeDaysC,
+    double ColdestWeekC,
+    IReadOnlyList<string> Repairs)
+{
+    /// <summary>Takes the figures of a record.</summary>
+    public static WeatherReport Of(WeatherRecord r) => new(
+        r.Place.Name, r.Place.LatitudeDeg, r.Place.LongitudeDeg, r.Place.ElevationM, r.Place.ZoneHours, r.Source, r.Period,
+        r.Summary.Months, r.Summary.FrostHours, r.Summary.ColdestDayC, r.Summary.ColdestThreeDaysC, r.Summary.ColdestWeekC, r.Repairs);
+}

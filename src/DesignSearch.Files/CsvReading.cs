@@ -1,0 +1,100 @@
+using System.Text;
+using CsvHelper;
+
+namespace DesignSearch.Files;
+
+/// <summary>Walks through one table: header first, then its rows; structural faults go to the list.</summary>
+internal sealed class CsvReading(string file, IReadOnlyList<CsvColumn> columns, FaultList faults)
+{
+    /// <summary>True once the header was read and lacks no column that must be there.</summary>
+    public bool HasEveryColumn { get; private set; }
+
+    public IEnumerable<(int Line, IReadOnlyDictionary<string, string> Cells, IReadOnlyDictionary<string, TextPlace> Places)> Rows(string text)
+    {
+        var width = 0;
+        var options = CsvReaderOptions.Default with
+        {
+            Separator = ',',
+            CommentPrefix = '#',
+            TrimWhitespace = true,
+            TrackLineNumbers = true,
+            MalformedData = CsvMalformedDataHandling.Skip,
+            FieldCountMismatch = CsvFieldCountHandling.Skip,
+            OnMalformedRecord = m => Malformed(m, width),
+        };
+        using var csv = CsvReader.FromText(text, options);
+        if (!TryReadHeader(csv, out var names))
+        {
+            if (!faults.Faults.Any(f => f.File == file))
+                faults.Add(file, 0, 0, "", "a header line with the columns " + string.Join(",", columns.Where(c => !c.IsOptional).Select(c => c.Name)));
+            yield break;
+        }
+
+        width = names.Count;
+        CheckHeader(text, names);
+        while (csv.Read())
+        {
+            var line = checked((int)csv.LineNumber);
+            var starts = CsvPlaces.Of(Encoding.UTF8.GetString(csv.RawRecord), line);
+            var cells = new Dictionary<string, string>(StringComparer.Ordinal);
+            var places = new Dictionary<string, TextPlace>(StringComparer.Ordinal);
+            for (var i = 0; i < names.Count; i++)
+            {
+                cells.TryAdd(names[i], csv.GetString(i).Trim());
+                places.TryAdd(names[i], i < starts.Count ? starts[i] : new(line, 0));
+            }
+
+            yield return (line, cells, places);
+        }
+    }
+
+    private static bool TryReadHeader(CsvReader csv, out List<string> names)
+    {
+        csv.ReadHeader();
+        names = csv.Headers is null ? [] : [.. csv.Headers.Select(h => h.Trim())];
+        return names.Count > 0;
+    }
+
+    private void CheckHeader(string text, List<string> names)
+    {
+        var (line, raw) = HeaderLine(text);
+        var places = CsvPlaces.Of(raw, line);
+        var known = columns.Select(c => c.Name).ToList();
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        for (var i = 0; i < names.Count; i++)
+        {
+            var column = i < places.Count ? places[i].Column : 0;
+            if (!known.Contains(names[i]))
+                faults.Add(file, line, column, names[i], "a column of this file" + NearWord.Hint(names[i], known.Except(names)) + "; its columns are " + string.Join(",", known));
+            else if (!seen.Add(names[i]))
+                faults.Add(file, line, column, names[i], "each column once, but this one stands here twice");
+        }
+
+        var missing = columns.Where(c => !c.IsOptional && !seen.Contains(c.Name)).ToList();
+        foreach (var column in missing)
+            faults.Add(file, line, 0, "", $"a column {column.Name} ({column.What})");
+        HasEveryColumn = missing.Count == 0;
+    }
+
+    private static (int Line, string Raw) HeaderLine(string text)
+    {
+        var lines = text.ReplaceLineEndings("\n").Split('\n');
+        var index = Array.FindIndex(lines, l => l.Trim().Length > 0 && !l.StartsWith('#'));
+        return (index + 1, lines[index]);
+    }
+
+    private void Malformed(CsvMalformedRecord record, int width)
+    {
+        var line = checked((int)record.LineNumber);
+        var raw = record.RawRecord ?? "";
+        var (value, expected) = record.Reason switch
+        {
+            CsvMalformedReason.FieldCountMismatch => (FormattableString.Invariant($"{CsvPlaces.Of(raw, line).Count} cells"), FormattableString.Invariant($"{width} cells, as many as the header has columns (put text with a comma into double quotes)")),
+            CsvMalformedReason.UnterminatedQuote => ("", "a closing double quote; everything after this one was taken as text"),
+            CsvMalformedReason.StrayQuote => ("", "double quotes only around a whole cell, and doubled inside it"),
+            CsvMalformedReason.TextAfterClosingQuote => ("", "a comma or the end of the line after a closing double quote"),
+            _ => ("", "a row that can be read"),
+        };
+        faults.Add(file, line, 0, value, expected);
+    }
+}

@@ -1,0 +1,177 @@
+using System.Globalization;
+using System.Text;
+using Tomlyn;
+using Tomlyn.Parsing;
+
+namespace DesignSearch.Files;
+
+/// <summary>Reads a TOML file into tables that know their lines. A line whose grammar is broken is reported and passed over, so that one slip does not hide the others.</summary>
+public static class TomlReader
+{
+    private const int LargestFile = 4_000_000;
+    private const int Passes = 40;
+
+    /// <summary>Reads a file.</summary>
+    /// <param name="path">Where it lies.</param>
+    /// <param name="shownAs">How messages name it.</param>
+    /// <param name="faults">Takes every fault, also those found later by asking the tables.</param>
+    /// <returns>The whole file as a table; empty where it could not be opened.</returns>
+    public static TomlTable ReadFile(string path, string shownAs, FaultList faults)
+    {
+        try
+        {
+            if (new FileInfo(path).Length > LargestFile)
+                faults.Add(shownAs, 0, 0, "", FormattableString.Invariant($"a file of at most {LargestFile / 1_000_000} MB"));
+            else
+                return ReadText(new UTF8Encoding(false, throwOnInvalidBytes: true).GetString(File.ReadAllBytes(path)).TrimStart('\uFEFF'), shownAs, faults);
+        }
+        catch (DecoderFallbackException)
+        {
+            faults.Add(shownAs, 0, 0, "", "text in UTF-8; save the file as UTF-8 in the editor");
+        }
+        catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
+        {
+            faults.Add(shownAs, 0, 0, "", "a file of this name; there is none");
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            faults.Add(shownAs, 0, 0, "", "a file that can be read: " + e.Message);
+        }
+
+        return new TomlTable(shownAs, "", 1, 1, new FaultList());
+    }
+
+    /// <summary>Reads text.</summary>
+    /// <inheritdoc cref="ReadFile"/>
+    public static TomlTable ReadText(string text, string shownAs, FaultList faults)
+    {
+        var lines = text.ReplaceLineEndings("\n").Split('\n');
+        var broken = new List<(int Line, string Key)>();
+        for (var pass = 0; pass < Passes; pass++)
+        {
+            var joined = string.Join('\n', lines);
+            if (FirstErrors(joined) is not { Count: > 0 } errors)
+                return Build(joined, shownAs, faults, broken);
+            foreach (var (line, column, message) in errors)
+            {
+                var at = Math.Clamp(line, 1, lines.Length);
+                if (broken.Any(b => b.Line == at))
+                    continue;
+                faults.Add(shownAs, at, column, lines[at - 1].Trim(), "valid TOML here: " + message);
+                broken.Add((at, KeyOf(lines[at - 1])));
+            }
+
+            if (broken.All(b => lines[b.Line - 1].Length == 0))
+                break;
+            foreach (var (line, _) in broken)
+                lines[line - 1] = "";
+        }
+
+        return new TomlTable(shownAs, "", 1, 1, new FaultList());
+    }
+
+    private static List<(int Line, int Column, string Message)> FirstErrors(string text)
+    {
+        var found = new List<(int, int, string)>();
+        foreach (var message in SyntaxParser.Parse(text, "input").Diagnostics)
+            found.Add((message.Span.Start.Line + 1, message.Span.Start.Column + 1, message.Message.ReplaceLineEndings(" ")));
+        if (found.Count > 0)
+            return found;
+        try
+        {
+            var parser = TomlParser.Create(text, new TomlSerializerOptions());
+            while (parser.MoveNext())
+            {
+            }
+        }
+        catch (TomlException e)
+        {
+            found.Add((Math.Max(1, (e.Line ?? 0) + 0), Math.Max(1, e.Column ?? 1), e.Message.ReplaceLineEndings(" ")));
+        }
+
+        return found;
+    }
+
+    private static string KeyOf(string line)
+    {
+        var equals = line.IndexOf('=', StringComparison.Ordinal);
+        return (equals < 0 ? line : line[..equals]).Trim(' ', '\t', '"', '[', ']');
+    }
+
+    private static TomlTable Build(string text, string file, FaultList faults, List<(int Line, string Key)> broken)
+    {
+        var root = new TomlTable(file, "", 1, 1, faults);
+        var parser = TomlParser.Create(text, new TomlSerializerOptions());
+        var open = new Stack<object>();
+        (string Key, int Line, int Column) key = ("", 1, 1);
+        var keys = new Stack<(string Key, int Line, int Column)>();
+        while (parser.MoveNext())
+        {
+            var e = parser.Current;
+            switch (e.Kind)
+            {
+                case TomlParseEventKind.StartDocument or TomlParseEventKind.EndDocument or TomlParseEventKind.None:
+                    break;
+                case TomlParseEventKind.PropertyName:
+                    key = (parser.GetPropertyName() ?? "", e.Line, e.Column);
+                    break;
+                case TomlParseEventKind.StartTable when open.Count == 0:
+                    open.Push(root);
+                    break;
+                case TomlParseEventKind.StartTable:
+                    var table = open.Peek() is TomlTable outer
+                        ? outer.Inner(key.Key) ?? new TomlTable(file, outer.Under(key.Key), key.Line, key.Column, faults)
+                        : new TomlTable(file, keys.Count > 0 ? keys.Peek().Key : "", e.Line, e.Column, faults);
+                    Place(open, key, new TomlValue(TomlKind.Table, "", 0, false, [], table, key.Line, key.Column));
+                    keys.Push(key);
+                    open.Push(table);
+                    break;
+                case TomlParseEventKind.StartArray:
+                    var list = new List<TomlValue>();
+                    Place(open, key, new TomlValue(TomlKind.List, "", 0, false, list, null, e.Line > 0 ? e.Line : key.Line, e.Line > 0 ? e.Column : key.Column));
+                    keys.Push(key);
+                    open.Push(list);
+                    break;
+                case TomlParseEventKind.EndTable or TomlParseEventKind.EndArray:
+                    open.Pop();
+                    if (keys.Count > 0)
+                        keys.Pop();
+                    break;
+                default:
+                    Place(open, key, Scalar(e, parser));
+                    break;
+            }
+        }
+
+        foreach (var (line, name) in broken)
+            Owner(root, text, line).MarkUnreadable(name);
+        return root;
+    }
+
+    private static void Place(Stack<object> open, (string Key, int Line, int Column) key, TomlValue value)
+    {
+        if (open.Peek() is TomlTable table)
+            table.Add(key.Key, value, key.Line, key.Column);
+        else
+            ((List<TomlValue>)open.Peek()).Add(value);
+    }
+
+    // The table whose header stands last above a line: a key that could not be read there is not reported as missing too.
+    private static TomlTable Owner(TomlTable root, string text, int line)
+    {
+        var header = text.Split('\n').Take(line).LastOrDefault(l => l.TrimStart().StartsWith('['));
+        var table = root;
+        foreach (var part in header?.Trim().Trim('[', ']').Split('.') ?? [])
+            table = table.Inner(part.Trim().Trim('"')) ?? table;
+        return table;
+    }
+
+    private static TomlValue Scalar(TomlParseEvent e, TomlParser parser) => e.Kind switch
+    {
+        TomlParseEventKind.String => new(TomlKind.Text, parser.GetString() ?? "", 0, false, [], null, e.Line, e.Column),
+        TomlParseEventKind.Integer => new(TomlKind.Whole, e.GetInt64().ToString(CultureInfo.InvariantCulture), e.GetInt64(), false, [], null, e.Line, e.Column),
+        TomlParseEventKind.Float => new(TomlKind.Real, e.GetDouble().ToString(CultureInfo.InvariantCulture), e.GetDouble(), false, [], null, e.Line, e.Column),
+        TomlParseEventKind.Boolean => new(TomlKind.Flag, "", 0, e.GetBoolean(), [], null, e.Line, e.Column),
+        _ => new(TomlKind.Moment, e.GetTomlDateTime().ToString(), 0, false, [], null, e.Line, e.Column),
+    };
+}

@@ -1,0 +1,49 @@
+using DesignSearch.Parts;
+using DesignSearch.Season;
+
+namespace DesignSearch.Layouts;
+
+/// <summary>Works a layout out: choices become physical numbers and a list of what is needed.</summary>
+public static class LayoutBuilder
+{
+    /// <summary>Works one layout out.</summary>
+    /// <param name="scenario">Place, house and catalogue.</param>
+    /// <param name="layout">The choices; every part they name is in the scenario's catalogue.</param>
+    /// <exception cref="ArgumentException">The layout names a part that the catalogue lacks.</exception>
+    public static BuiltLayout Build(Scenario scenario, Layout layout)
+    {
+        var needs = new Needs(scenario.Catalogue);
+        var house = HouseBuilding.Build(scenario, layout, needs);
+        var (barrels, barrelFloor) = StoreBuilding.Build(scenario, layout, needs);
+        var solar = SolarBuilding.Build(scenario, layout, needs);
+        if (solar is not null)
+            SolarBuilding.List(solar, scenario, layout, needs);
+        var heater = HeaterNumbers.None;
+        if (scenario.Catalogue.TryFind<Heater>(layout["heater"].Id, out var standby))
+        {
+            needs.Add(standby, 1, "stand-by heater", "Holds the limit when all else is spent.", "half a metre clear all round, never under film");
+            heater = new HeaterNumbers(standby.Watts, layout["heater_set_c"].Number, standby.BandK);
+        }
+
+        var movesCover = scenario.Catalogue.TryFind<NightCover>(layout["night_cover"].Id, out var cover) && cover.IsAutomatic;
+        var supply = SupplyBuilding.Build(scenario, solar, standby, movesCover, needs);
+        return new BuiltLayout
+        {
+            Layout = layout,
+            Installation = new Installation(
+                house,
+                barrels,
+                solar is null ? TankNumbers.None : SolarBuilding.Tank(solar),
+                solar is null ? CollectorNumbers.None : SolarBuilding.Collector(solar, layout),
+                solar is null ? PipeRunNumbers.None : SolarBuilding.PipeRun(solar, scenario.Site.PipeRunM),
+                solar is null ? ReleaseNumbers.None : SolarBuilding.Release(solar, layout),
+                heater),
+            Mount = solar is null ? null : SolarBuilding.MountOf(solar, layout),
+            Solar = solar,
+            Supply = supply,
+            StoreFloorM2 = barrelFloor + (solar?.Tank.FootprintM2 ?? 0),
+            Parts = needs.Parts,
+            Missing = needs.Missing,
+        };
+    }
+}

@@ -1,0 +1,203 @@
+using DesignSearch.Parts;
+using DesignSearch.Season;
+
+namespace DesignSearch.Layouts;
+
+/// <summary>Collector, mount, tank, pipe run, pump and heat release.</summary>
+internal static class SolarBuilding
+{
+    private const double FirstMetresM = 3;
+    private const double OutsideFilm = 20;
+    private const double FittingsLoss = 1.2;
+    private const double WaterJPerKgK = 4186;
+    private const double CeilingMarginK = 5;
+
+    public static SolarLoop? Build(Scenario scenario, Layout layout, Needs needs)
+    {
+        var parts = needs.Catalogue;
+        if (!parts.TryFind<Collector>(layout["collector"].Id, out var collector))
+            return null;
+        var mount = Find<CollectorMount>(parts, layout, "mount");
+        var protection = Find<FreezeProtection>(parts, layout, "freeze_protection");
+        var tank = Find<Tank>(parts, layout, "tank");
+        var pipe = Find<Pipe>(parts, layout, "pipe");
+        var pump = Find<Pump>(parts, layout, "pump");
+        var release = Find<HeatRelease>(parts, layout, "release");
+        parts.TryFind<Drive>(layout["drive"].Id, out var drive);
+        parts.TryFind<PipeInsulation>(layout["pipe_insulation"].Id, out var insulation);
+        parts.TryFind<TankJacket>(layout["tank_jacket"].Id, out var jacket);
+
+        var count = (int)layout["collector_count"].Number;
+        var area = count * collector.AreaM2;
+        var perFrame = Math.Max(1, (int)Math.Floor(mount.MaxAreaM2 / collector.AreaM2 + 1e-9));
+        var empty = protection.Method != FreezeMethod.Antifreeze;
+        var lift = empty ? Math.Max(0, scenario.Site.CollectorAboveTankM) : 0;
+        var hot = collector.IsGlazed && !pipe.IsMetal;
+        var first = hot ? parts.Pipes.Where(p => p.IsMetal && p.IsOutdoor && p.MaxTemperatureC >= collector.StagnationC && p.BoreMm >= pipe.BoreMm * 0.75).OrderBy(p => p.Price).ThenBy(p => p.Id, StringComparer.Ordinal).FirstOrDefault() : pipe;
+        var limits = new[] { tank.MaxTemperatureC, pipe.MaxTemperatureC, pump.MaxTemperatureC, release.MaxTemperatureC, jacket?.MaxTemperatureC ?? double.MaxValue };
+        var releaseCount = layout["release_count"].Number;
+        var releaseFlow = release.Unit == PartUnit.Metre ? release.FlowLPerMin : release.FlowLPerMin * releaseCount;
+        return new SolarLoop
+        {
+            Collector = collector,
+            Count = count,
+            AreaM2 = area,
+            Mount = mount,
+            Frames = (count + perFrame - 1) / perFrame,
+            LimitDeg = layout["limit_deg"].Number,
+            Drive = drive,
+            Protection = protection,
+            Tank = tank,
+            Jacket = jacket,
+            Pipe = pipe,
+            FirstMetres = first,
+            Insulation = insulation,
+            Pump = pump,
+            Flow = LoopFlow.Settle(collector, count, pump, pipe, 2 * scenario.Site.PipeRunM, lift),
+            CeilingC = limits.Min() - CeilingMarginK,
+            Release = release,
+            ReleaseCount = releaseCount,
+            ReleaseWPerK = release.WPerK * releaseCount,
+            ReleasePump = parts.Pumps.Where(p => p.FlowAtNoHeadLPerMin >= releaseFlow * 1.5 && p.MaxTemperatureC >= limits.Min() - CeilingMarginK && p.Volts == pump.Volts).OrderBy(p => p.Price).ThenBy(p => p.Id, StringComparer.Ordinal).FirstOrDefault(),
+        };
+    }
+
+    public static CollectorNumbers Collector(SolarLoop solar, Layout layout) => new()
+    {
+        AreaM2 = solar.AreaM2,
+        Eta0Beam = solar.Collector.Eta0Beam,
+        A1WPerM2K = solar.Collector.A1WPerM2K,
+        A2WPerM2K2 = solar.Collector.A2WPerM2K2,
+        WindLossJPerM3K = solar.Collector.WindLossJPerM3K,
+        IncidenceB0 = solar.Collector.IncidenceB0,
+        DiffuseModifier = solar.Collector.DiffuseModifier,
+        CapacityJPerM2K = solar.Collector.CapacityJPerM2K,
+        FlowKgPerS = solar.Flow.KgPerS,
+        FluidJPerKgK = solar.Protection.FluidJPerKgK,
+        ExchangerEffectiveness = solar.Protection.ExchangerEffectiveness,
+        EmptyAtRest = solar.Protection.Method != FreezeMethod.Antifreeze,
+        PumpW = solar.Pump.Watts + (solar.Protection.Method == FreezeMethod.Antifreeze ? solar.Protection.Watts : 0),
+        StartDifferenceK = layout["start_difference_k"].Number,
+        StopDifferenceK = layout["stop_difference_k"].Number,
+    };
+
+    public static TankNumbers Tank(SolarLoop solar)
+    {
+        var (tank, jacket) = (solar.Tank, solar.Jacket);
+        var loss = jacket is null ? tank.LossWPerK : tank.SurfaceM2 / (tank.SurfaceM2 / tank.LossWPerK + jacket.ThicknessMm / 1000 / jacket.ConductivityWPerMK);
+        return new TankNumbers(tank.VolumeL * 0.99, loss, solar.CeilingC);
+    }
+
+    public static PipeRunNumbers PipeRun(SolarLoop solar, double lengthM)
+    {
+        if (lengthM <= 0)
+            return PipeRunNumbers.None;
+        var (pipe, insulation) = (solar.Pipe, solar.Insulation);
+        var outer = pipe.OuterMm / 1000;
+        var loss = PipeLoss.PerMetreK(insulation?.ConductivityWPerMK ?? 0.04, outer, outer + 2 * (insulation?.ThicknessMm ?? 0) / 1000, OutsideFilm) * lengthM * FittingsLoss;
+        var water = Math.PI / 4 * pipe.BoreMm * pipe.BoreMm * 1e-6 * 1000 * solar.Protection.FluidJPerKgK;
+        var capacity = (water + pipe.WallCapacityJPerMK) * lengthM;
+        return new PipeRunNumbers(loss, loss, capacity, capacity);
+    }
+
+    public static ReleaseNumbers Release(SolarLoop solar, Layout layout)
+    {
+        var release = solar.Release;
+        var pieces = release.Unit == PartUnit.Metre ? 1 : solar.ReleaseCount;
+        var flow = release.FlowLPerMin / 60 * pieces;
+        return new ReleaseNumbers(solar.ReleaseWPerK, flow, release.FanWatts * pieces + (solar.ReleasePump?.Watts ?? 0), layout["release_set_c"].Number, 1);
+    }
+
+    public static Climate.Mount MountOf(SolarLoop solar, Layout layout) => new(
+        solar.Mount.Turning switch
+        {
+            TurningKind.TwoPosition => Climate.MountKind.TwoPosition,
+            TurningKind.Stepped => Climate.MountKind.Stepped,
+            TurningKind.Continuous => Climate.MountKind.Continuous,
+            _ => Climate.MountKind.Fixed,
+        },
+        solar.Mount.Axis == TurningAxis.Sloping ? Climate.MountAxis.Sloping : Climate.MountAxis.Vertical,
+        layout["tilt_deg"].Number,
+        layout["azimuth_deg"].Number,
+        layout["limit_deg"].Number,
+        solar.Mount.Turning == TurningKind.TwoPosition ? layout["switch_hours"].Number : UsualSwitchHours,
+        StepsOfSteppedMount);
+
+    /// <summary>Hours from dawn to the swing where nothing else is said (five to six is common practice, no source).</summary>
+    private const double UsualSwitchHours = 5.5;
+
+    private const int StepsOfSteppedMount = 5;
+
+    public static void List(SolarLoop solar, Scenario scenario, Layout layout, Needs needs)
+    {
+        var run = scenario.Site.PipeRunM;
+        var first = solar.FirstMetres is { } metal && metal != solar.Pipe ? Math.Min(FirstMetresM, run) : 0;
+        needs.Add(solar.Collector, solar.Count, "collector", "Turns sun into warm water.", "on its stand, free of shade at noon in midwinter");
+        var byArea = solar.Mount.Unit == PartUnit.SquareMetre;
+        needs.Add(solar.Mount, byArea ? solar.AreaM2 : solar.Frames, "mount", solar.Mount.Turning == TurningKind.Fixed ? "Holds the collectors at their tilt against wind and snow." : "Turns the collectors after the sun.", "on footings");
+        needs.Small(SmallPartRole.Anchor, Math.Ceiling(solar.AreaM2 / 2) * 4, "mount", "Holds the frame down in a storm.", "under the frame's feet");
+        needs.Small(SmallPartRole.Fittings, solar.Count, "collector", "Joins collector and pipe in metal.", "at the collectors");
+        if (solar.Drive is { } drive)
+            Turning(solar, drive, needs);
+        if (solar.Collector.IsGlazed && solar.FirstMetres is null)
+            needs.Pick(null, FormattableString.Invariant($"a metal pipe for the first metres that bears {solar.Collector.StagnationC:0} °C"), 1, "pipe run", "", "");
+        if (first > 0)
+            needs.Add(solar.FirstMetres!, 2 * first * HouseBuilding.Cuts, "pipe run", "Bears the heat of a collector that stands dry in the sun; plastic would not.", "the first metres from the collector, both ways");
+        needs.Add(solar.Pipe, 2 * (run - first) * HouseBuilding.Cuts, "pipe run", "Brings the warmth to the tank and the cool water back.", "from the collector to the tank, out and back");
+        if (solar.Insulation is { } insulation)
+            needs.Add(insulation, 2 * run * HouseBuilding.Cuts, "pipe run", "Keeps the warmth in the pipe.", "over the whole pipe run, jacketed where sun or beaks reach it");
+        needs.Small(SmallPartRole.PipeClip, 2 * run, "pipe run", "Holds the pipe and lets it grow when it warms.", "one a metre");
+        needs.Add(solar.Tank, 1, "tank", "Keeps the day's heat for the night; what it loses warms the house.", "inside the greenhouse, on firm ground");
+        if (solar.Jacket is { } jacket)
+            needs.Add(jacket, solar.Tank.SurfaceM2 * HouseBuilding.Cuts, "tank", "Keeps the tank's heat for the cold nights.", "all round the tank, under it too");
+        needs.Small(SmallPartRole.Strap, 1, "tank", "Holds the tank against tipping.", "round the tank, to the frame");
+        needs.Small(SmallPartRole.WarningLabel, 1, "tank", "Says what is hot, what may not be drunk and what may not be shut.", "on tank, taps and boxes");
+        if (!solar.Tank.IsClosed)
+            needs.Small(SmallPartRole.Lid, 1, "tank", "Children and animals drown in open water.", "on the tank");
+        Protection(solar, needs);
+        needs.Add(solar.Pump, 1, "pump and control", "Moves the water between collector and tank.", "at the lowest place beside the tank");
+        needs.Small(SmallPartRole.DifferenceController, 1, "pump and control", "Runs the pump only while the collector is warmer than the tank.", "in the control box", solar.Pump.Volts == 230 ? 230 : 24);
+        needs.Small(SmallPartRole.TemperatureSensor, 2, "pump and control", "Tell collector and tank apart.", "on the metal at the collector's outlet and at the tank's bottom");
+        needs.Small(SmallPartRole.BallValve, 2, "pump and control", "To fill and to drain.", "beside the tank; never between collector and relief");
+        needs.Add(solar.Release, solar.ReleaseCount, "heat release", "Gives the tank's heat to the air.", "low down, where the cold air lies");
+        needs.Pick(solar.ReleasePump, FormattableString.Invariant($"a pump of {solar.Pump.Volts:0} V for the heat release"), 1, "heat release", "Moves the tank's water through the heat release.", "beside the tank");
+        needs.Small(SmallPartRole.Thermostat, 1, "heat release", "Starts the heat release when the air falls to its setting.", "at plant height, out of the sun", solar.Release.Volts == 230 ? 230 : 24);
+    }
+
+    private static void Turning(SolarLoop solar, Drive drive, Needs needs)
+    {
+        needs.Add(drive, solar.Frames, "drive", "Turns the frame.", "at the frame's axis, under a rain hood");
+        if (solar.Mount.Turning == TurningKind.TwoPosition)
+            needs.Small(SmallPartRole.Timer, 1, "drive", "Swings the frame over some hours after dawn.", "in the control box", 24);
+        else
+            needs.Small(SmallPartRole.SunClock, 1, "drive", "Sends the frame after the sun.", "in the control box", 24);
+        needs.Small(SmallPartRole.LightSensor, 1, "drive", "Tells dawn from dusk and brings the frame home.", "facing the open sky");
+        needs.Small(SmallPartRole.LimitSwitch, 2 * solar.Frames, "drive", "Cuts the motor at either end of the turn.", "one at each stop");
+        needs.Small(SmallPartRole.ReversingInterlock, solar.Frames, "drive", "Keeps both directions from ever being on together.", "in the control box", 24);
+        needs.Small(SmallPartRole.ShaftSeal, solar.Frames, "drive", "Keeps rain and grit out of the bearing.", "on the shaft");
+        needs.Small(SmallPartRole.HoseLoop, 2 * solar.Frames, "drive", "Lets the pipes follow the frame.", "between pipe and collector, with a slack loop");
+    }
+
+    private static void Protection(SolarLoop solar, Needs needs)
+    {
+        const string system = "freeze protection";
+        needs.Add(solar.Protection, 1, system, "Keeps the collector from freezing and bursting.", "between collector and tank");
+        needs.Small(SmallPartRole.AirVent, 1, system, "Lets air in, so that the pipes run empty, and steam out.", "at the highest place");
+        if (solar.Protection.Method == FreezeMethod.Antifreeze)
+        {
+            var litres = solar.AreaM2 * Math.Max(solar.Protection.FluidLPerM2, solar.Collector.WaterL / solar.Collector.AreaM2) + Math.PI / 4 * solar.Pipe.BoreMm * solar.Pipe.BoreMm * 1e-3 * 2;
+            needs.Small(SmallPartRole.AntifreezeFluid, litres, system, "Fills the closed loop.", "in collector and pipes");
+            needs.Small(SmallPartRole.ExpansionVessel, 1, system, "Takes up the growth of the warm fluid.", "on the cool pipe, nothing to shut before it");
+            needs.Small(SmallPartRole.CheckValve, 1, system, "Stops the tank from warming the collector at night.", "on the warm pipe");
+        }
+
+        if (solar.Protection.Method == FreezeMethod.Antifreeze || solar.Tank.IsClosed)
+        {
+            needs.Small(SmallPartRole.ReliefValve, 1, system, "Opens before pressure becomes dangerous.", "at the collector loop, its outlet led down to a safe place");
+            needs.Small(SmallPartRole.FillSet, 1, system, "Fills the loop and keeps it apart from drinking water.", "at the fill point");
+        }
+    }
+
+    private static T Find<T>(Catalogue parts, Layout layout, string key) where T : class, IPart =>
+        parts.TryFind<T>(layout[key].Id, out var part) ? part : throw new ArgumentException($"A layout with a collector needs a part for '{key}'.", nameof(layout));
+}

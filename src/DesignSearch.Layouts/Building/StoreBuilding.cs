@@ -1,0 +1,27 @@
+using DesignSearch.Parts;
+using DesignSearch.Season;
+
+namespace DesignSearch.Layouts;
+
+/// <summary>Water barrels.</summary>
+internal static class StoreBuilding
+{
+    // Barrels are filled to the neck, and stand so that the sun strikes their upright side (estimates, no source).
+    private const double Filled = 0.97;
+    private const double SunlitShareOfSide = 0.5;
+    private const double MostSun = 0.35;
+
+    public static (BarrelNumbers Numbers, double FloorM2) Build(Scenario scenario, Layout layout, Needs needs)
+    {
+        if (!needs.Catalogue.TryFind<Barrel>(layout["barrel"].Id, out var barrel))
+            return (BarrelNumbers.None, 0);
+        var count = layout["barrel_count"].Number;
+        needs.Add(barrel, count, "barrels", "Takes up the day's warmth and gives it back at night without any control.", "where the low sun strikes them, away from the door");
+        needs.Small(SmallPartRole.Lid, count, "barrels", "Children and animals drown in open water.", "on every barrel");
+        needs.Small(SmallPartRole.WaterTreatment, 1, "barrels", "Against algae.", "in the barrels");
+        var side = Math.PI * barrel.DiameterM * barrel.HeightM;
+        var top = Math.PI / 4 * barrel.DiameterM * barrel.DiameterM;
+        var sun = Math.Min(MostSun, count * barrel.DiameterM * barrel.HeightM * SunlitShareOfSide / scenario.Greenhouse.FloorM2);
+        return (new BarrelNumbers(count * barrel.VolumeL * Filled, count * (side + top), sun), count * barrel.DiameterM * barrel.DiameterM);
+    }
+}

@@ -1,0 +1,62 @@
+using DesignSearch.Parts;
+using DesignSearch.Season;
+
+namespace DesignSearch.Layouts;
+
+/// <summary>The rules a layout must meet. Those that need no season are refused before any simulation.</summary>
+public static class CheckList
+{
+    /// <summary>Names of all checks, in the order in which the search counts violations.</summary>
+    public static IReadOnlyList<string> Names { get; } =
+    [
+        "budget", "build-hours", "parts", "collector-space", "store-floor", "mount-area", "mount-wind", "turn-limit", "drive-torque", "drive-holding",
+        "collector-freezing", "first-metres", "pipe-rating", "insulation-fit", "pump-lift", "pump-flow", "drain-fall", "tank-heat", "cable-drop",
+    ];
+
+    /// <summary>Every check of a layout.</summary>
+    /// <param name="scenario">Limits of site and money.</param>
+    /// <param name="built">The layout worked out.</param>
+    /// <param name="buildPrice">Its build price.</param>
+    /// <param name="labourHours">Its hours of own work.</param>
+    /// <param name="lowestOutsideC">Lowest outdoor hour of the design winters [°C].</param>
+    /// <param name="outcomes">Outcomes of the winters; empty before the simulation.</param>
+    public static IReadOnlyList<Check> Of(Scenario scenario, BuiltLayout built, decimal buildPrice, double labourHours, double lowestOutsideC, IReadOnlyList<Outcome> outcomes)
+    {
+        var checks = new List<Check> { Budget(scenario.Money, buildPrice) };
+        if (scenario.Money.BuildHours is { } hours)
+            checks.Add(Limit("build-hours", "hours of own work", labourHours, hours, "h", "The builder's own limit"));
+        if (built.Missing.Count > 0)
+            checks.Add(new Check("parts", "parts in the catalogue", false, -1, "The catalogue lacks " + string.Join(", and ", built.Missing) + ".", "The catalogue"));
+        if (built.StoreFloorM2 > 0)
+            checks.Add(Limit("store-floor", "floor for tank and barrels", built.StoreFloorM2, scenario.Site.StoreFloorM2, "m²", "The site's own limit"));
+        if (built.Solar is { } solar)
+        {
+            checks.AddRange(MountChecks.Of(scenario, solar));
+            checks.AddRange(LoopChecks.Of(scenario, solar, lowestOutsideC, outcomes));
+        }
+
+        if (built.Supply is { LowCable: { } cable } supply)
+        {
+            var share = supply.DropV / supply.LowVolts;
+            checks.Add(new Check("cable-drop", "voltage lost in the low-voltage cable", share <= 0.05, 1 - share / 0.05, FormattableString.Invariant($"{supply.LowCableM:0} m of {cable.SectionMm2:0.##} mm² lose {supply.DropV:0.0} of {supply.LowVolts:0} V."), "Resistance after IEC 60228; 5 % is common practice, no source"));
+        }
+
+        return [.. checks.OrderBy(c => c.Margin).ThenBy(c => c.Id, StringComparer.Ordinal)];
+    }
+
+    /// <summary>Fills the violations of a layout by the order of <see cref="Names"/>: 0 where a check is met, else the share by which it is missed.</summary>
+    public static void Violations(IReadOnlyList<Check> checks, Span<double> violations)
+    {
+        violations.Clear();
+        foreach (var check in checks.Where(c => !c.Passed))
+            violations[Place[check.Id]] = Math.Max(1e-6, -check.Margin);
+    }
+
+    private static readonly Dictionary<string, int> Place = Names.Select((n, i) => (n, i)).ToDictionary(p => p.n, p => p.i, StringComparer.Ordinal);
+
+    internal static Check Limit(string id, string title, double value, double limit, string unit, string source) =>
+        new(id, title, value <= limit + 1e-9, limit > 0 ? 1 - value / limit : value > 0 ? -1 : 0, FormattableString.Invariant($"It takes {value:0.#} of {limit:0.#} {unit}."), source);
+
+    private static Check Budget(MoneyTerms money, decimal price) =>
+        new("budget", "build price", price <= money.Budget, money.Budget > 0 ? (double)(1 - price / money.Budget) : price > 0 ? -1 : 0, FormattableString.Invariant($"It costs {price:0} of {money.Budget:0} {money.Currency} to build."), "The builder's own limit");
+}

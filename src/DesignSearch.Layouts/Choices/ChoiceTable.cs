@@ -1,0 +1,71 @@
+using DesignSearch.Parts;
+
+namespace DesignSearch.Layouts;
+
+/// <summary>Every choice there is, in the order of a scenario's [choices]: a choice may sleep only on those before it.</summary>
+public static class ChoiceTable
+{
+    /// <summary>The choices.</summary>
+    public static IReadOnlyList<Choice> All { get; } =
+    [
+        Part("night_cover", "cover drawn at night", "night-cover"),
+        Part("lining", "lining under the cover", "lining"),
+        Part("sealing", "sealing of gaps", "sealing"),
+        Part("perimeter_board", "insulation board at the floor's edge", "perimeter-board"),
+        Part("barrel", "water barrels", "barrel"),
+        Number("barrel_count", "number of barrels", "pieces", 1, 40, 4, [2, 4, 6], whole: true) with { AwakeWhen = (c, _) => !c["barrel"].IsNone },
+        Part("heater", "stand-by heater", "heater"),
+        Number("heater_set_c", "stand-by heater's thermostat", "°C", 0, 25, 4, [4, 5]) with { AwakeWhen = (c, _) => !c["heater"].IsNone },
+        Part("collector", "collector", "collector"),
+        Number("collector_count", "number of collectors", "pieces", 1, 40, 2, [1, 2, 3, 4], whole: true) with { AwakeWhen = HasCollector },
+        Part("mount", "mount", "mount", mayBeNone: false) with { AwakeWhen = HasCollector },
+        Number("tilt_deg", "tilt of the collector", "° from flat", 0, 90, double.NaN, [45, 60, 75]) with { AwakeWhen = HasCollector },
+        Number("azimuth_deg", "direction the collector faces", "° clockwise from true north", 0, 359, double.NaN, []) with { AwakeWhen = HasCollector },
+        Number("limit_deg", "turn to either side", "°", 5, 90, 30, [20, 30, 45]) with { AwakeWhen = (c, p) => MountOf(c, p) is { } m && m.Turning != TurningKind.Fixed },
+        Number("switch_hours", "timer from dawn to the afternoon position", "h", 2, 9, 5.5, [4.5, 5.5]) with { AwakeWhen = (c, p) => MountOf(c, p)?.Turning == TurningKind.TwoPosition },
+        Part("drive", "drive of the mount", "drive", mayBeNone: false) with { AwakeWhen = (c, p) => MountOf(c, p) is { NeedsDrive: true } },
+        Part("freeze_protection", "protection of the collector from freezing", "freeze-protection", mayBeNone: false) with { AwakeWhen = HasCollector },
+        Part("tank", "tank", "tank", mayBeNone: false) with { AwakeWhen = HasCollector },
+        Part("tank_jacket", "insulation round the tank", "tank-jacket") with { AwakeWhen = HasCollector },
+        Part("pipe", "pipe between collector and tank", "pipe", mayBeNone: false) with { AwakeWhen = HasCollector },
+        Part("pipe_insulation", "insulation of the pipe", "pipe-insulation") with { AwakeWhen = HasCollector },
+        Part("pump", "pump", "pump", mayBeNone: false) with { AwakeWhen = HasCollector },
+        Number("start_difference_k", "pump starts above this difference", "K", 2, 20, 8, [8]) with { AwakeWhen = HasCollector },
+        Number("stop_difference_k", "pump stops below this difference", "K", 0.5, 10, 3, [3]) with { AwakeWhen = HasCollector },
+        Part("release", "heat release from the tank", "release", mayBeNone: false) with { AwakeWhen = HasCollector },
+        Number("release_count", "how much of it", "pieces or m", 1, 200, 1, [1, 2], whole: true) with { AwakeWhen = HasCollector },
+        Number("release_set_c", "thermostat of the heat release", "°C", 0, 25, 5, [5]) with { AwakeWhen = HasCollector },
+    ];
+
+    private static readonly Dictionary<string, int> Index = All.Select((c, i) => (c.Key, i)).ToDictionary(p => p.Key, p => p.i, StringComparer.Ordinal);
+
+    /// <summary>Place of a choice in <see cref="All"/>.</summary>
+    /// <exception cref="KeyNotFoundException">There is no such choice.</exception>
+    public static int IndexOf(string key) => Index[key];
+
+    /// <summary>What a choice holds while it sleeps.</summary>
+    public static ChoiceValue AtRest(Choice choice) => choice.Kind == ChoiceKind.Part ? ChoiceValue.None : ChoiceValue.Of(0);
+
+    /// <summary>What a layout file means when it is silent about a number: for tilt and direction, towards the low winter sun.</summary>
+    /// <param name="choice">A number.</param>
+    /// <param name="latitudeDeg">Latitude of the place [°].</param>
+    public static double Standard(Choice choice, double latitudeDeg) => choice.Key switch
+    {
+        "tilt_deg" => Math.Clamp(Math.Round((Math.Abs(latitudeDeg) + 15) / 5) * 5, 0, 90),
+        "azimuth_deg" => latitudeDeg >= 0 ? 180 : 0,
+        _ => choice.Standard,
+    };
+
+    /// <summary>True for the parts by which a person tells layouts apart.</summary>
+    public static bool NamesTheLayout(Choice choice) => choice.Key is "night_cover" or "lining" or "barrel" or "heater" or "collector" or "mount" or "tank";
+
+    private static bool HasCollector(IChoiceReader choices, Catalogue parts) => !choices["collector"].IsNone;
+
+    private static CollectorMount? MountOf(IChoiceReader choices, Catalogue parts) => parts.TryFind<CollectorMount>(choices["mount"].Id, out var mount) ? mount : null;
+
+    private static Choice Part(string key, string title, string kind, bool mayBeNone = true) =>
+        new() { Key = key, Title = title, Kind = ChoiceKind.Part, PartKind = kind, MayBeNone = mayBeNone };
+
+    private static Choice Number(string key, string title, string unit, double min, double max, double standard, double[] usual, bool whole = false) =>
+        new() { Key = key, Title = title, Kind = ChoiceKind.Number, Unit = unit, Min = min, Max = max, Standard = standard, Usual = usual, Whole = whole };
+}

@@ -1,0 +1,38 @@
+using DesignSearch.Parts;
+
+namespace DesignSearch.Layouts;
+
+/// <summary>A layout in a few plain words.</summary>
+public static class LayoutWords
+{
+    /// <summary>For instance "night cover, 4 barrels, 2 collectors (4.0 m², two-position) on a 300 L tank, 1 kW heater"; "bare house" where nothing is added.</summary>
+    public static string Title(BuiltLayout built)
+    {
+        var words = new List<string>();
+        foreach (var (key, word) in new[] { ("night_cover", "night cover"), ("lining", "lining"), ("sealing", "seals"), ("perimeter_board", "edge board") })
+        {
+            if (!built.Layout[key].IsNone)
+                words.Add(word);
+        }
+
+        if (!built.Layout["barrel"].IsNone)
+            words.Add(Count((int)built.Layout["barrel_count"].Number, "barrel"));
+        if (built.Solar is { } solar)
+            words.Add(FormattableString.Invariant($"{Count(solar.Count, "collector")} ({solar.AreaM2:0.0} m², {Turning(built)}) with a {solar.Tank.VolumeL:0} L tank"));
+        if (built.Installation.Heater.PowerW > 0)
+            words.Add(FormattableString.Invariant($"{built.Installation.Heater.PowerW / 1000:0.#} kW heater"));
+        return words.Count == 0 ? "bare house" : string.Join(", ", words);
+    }
+
+    /// <summary>How the collector turns: "none", "fixed", "two-position", "stepped" or "continuous".</summary>
+    public static string Turning(BuiltLayout built) => built.Solar?.Mount.Turning switch
+    {
+        null => "none",
+        TurningKind.Fixed => "fixed",
+        TurningKind.TwoPosition => "two-position",
+        TurningKind.Stepped => "stepped",
+        _ => "continuous",
+    };
+
+    private static string Count(int count, string noun) => FormattableString.Invariant($"{count} {noun}{(count == 1 ? "" : "s")}");
+}

@@ -1,0 +1,49 @@
+using DesignSearch.Parts;
+
+namespace DesignSearch.Layouts;
+
+/// <summary>What to dial in on the finished installation.</summary>
+internal static class SettingsWriter
+{
+    public static IReadOnlyList<Setting> Of(Scenario scenario, BuiltLayout built)
+    {
+        var settings = new List<Setting>();
+        void Add(string what, string value, string reason) => settings.Add(new(what, value, reason));
+        var (layout, limit) = (built.Layout, scenario.Greenhouse.FrostLimitC);
+        if (scenario.Catalogue.TryFind<NightCover>(layout["night_cover"].Id, out var cover))
+            Add("Night cover", cover.IsAutomatic ? "closes at dusk, opens at dawn" : "close at dusk, open after sunrise, every day", "Nearly all of the heat is lost at night; open by day it costs no light.");
+        if (built.Solar is { } solar)
+            Solar(solar, built, scenario, Add);
+        if (built.Installation.Heater.PowerW > 0)
+            Add("Stand-by heater's thermostat", FormattableString.Invariant($"{layout["heater_set_c"].Number:0.#} °C"), FormattableString.Invariant($"Above the limit of {limit:0.#} °C, because a thermostat lags; check it with a good thermometer at plant height."));
+        return settings;
+    }
+
+    private static void Solar(SolarLoop solar, BuiltLayout built, Scenario scenario, Action<string, string, string> add)
+    {
+        var layout = built.Layout;
+        var azimuth = layout["azimuth_deg"].Number;
+        add("Tilt of the collector", FormattableString.Invariant($"{layout["tilt_deg"].Number:0}° from flat"), "Steep, for the low winter sun.");
+        add("Direction of the collector", FormattableString.Invariant($"{azimuth:0}° from true north, {Facing(azimuth)}"), "True north, not the compass: correct the needle by the local declination.");
+        if (solar.Mount.Turning != TurningKind.Fixed)
+            add("Limit switches", FormattableString.Invariant($"{solar.LimitDeg:0}° to either side of the middle"), "The switches end the turn; mechanical stops behind them take the wind.");
+        if (solar.Mount.Turning == TurningKind.TwoPosition)
+            add("Timer of the frame", FormattableString.Invariant($"{layout["switch_hours"].Number:0.#} h after dawn"), "Swings from the morning to the afternoon side near solar noon; the light sensor brings it home at dusk.");
+        add("Pump starts", FormattableString.Invariant($"collector {layout["start_difference_k"].Number:0.#} K above the tank's bottom"), "Enough to be worth the pump's current and the cold pipe.");
+        add("Pump stops", FormattableString.Invariant($"collector {layout["stop_difference_k"].Number:0.#} K above the tank's bottom"), "Well below the start, so that it does not chatter; shortest run three to five minutes.");
+        add("Flow", FormattableString.Invariant($"{solar.Flow.KgPerS * 60:0.0} L/min through all collectors"), "Set with the ball valve on the return while the pump runs.");
+        add("Tank's ceiling", FormattableString.Invariant($"{solar.CeilingC:0} °C"), "Above it the pump stops: tank, pipe and heat release bear no more.");
+        add("Thermostat of the heat release", FormattableString.Invariant($"{layout["release_set_c"].Number:0.#} °C"), FormattableString.Invariant($"Above the limit of {scenario.Greenhouse.FrostLimitC:0.#} °C and above the stand-by heater, so that the sun's heat goes first."));
+        if (solar.Protection.Method != FreezeMethod.Antifreeze)
+            add("Before the first frost", "watch the collector run empty", "Stop the pump and see that all water comes back; a sag in the pipe bursts it.");
+        else
+            add("Antifreeze", FormattableString.Invariant($"good to {solar.Protection.ProtectsToC:0} °C, tested every autumn"), "It ages; weak antifreeze freezes.");
+        add("In summer", "cover the collectors or drain them and leave the vent open", "A dry collector in summer sun is the hottest thing on the place.");
+    }
+
+    private static string Facing(double azimuthDeg)
+    {
+        string[] names = ["faces north", "faces north-east", "faces east", "faces south-east", "faces south", "faces south-west", "faces west", "faces north-west"];
+        return names[(int)Math.Round(azimuthDeg / 45) % 8];
+    }
+}

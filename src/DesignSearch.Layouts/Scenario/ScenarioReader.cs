@@ -1,0 +1,127 @@
+using DesignSearch.Climate;
+using DesignSearch.Files;
+using DesignSearch.Parts;
+using DesignSearch.Season;
+
+namespace DesignSearch.Layouts;
+
+/// <summary>Reads a scenario with everything it names: catalogues, stock, weather. All faults of all files are told at once.</summary>
+public static class ScenarioReader
+{
+    /// <summary>Version of the scenario format.</summary>
+    public const int Format = 1;
+
+    /// <summary>Reads the scenario of a run folder.</summary>
+    /// <param name="folder">The run folder; its scenario.toml is read, and paths in it are relative to it.</param>
+    /// <param name="weatherFile">A weather file that takes the place of the scenario's own climate, or null.</param>
+    /// <returns>The scenario.</returns>
+    /// <exception cref="InputException">With every fault of every file.</exception>
+    public static Scenario Read(string folder, string? weatherFile = null)
+    {
+        var faults = new FaultList();
+        var shown = Path.Combine(folder, "scenario.toml");
+        var file = TomlReader.ReadFile(shown, shown, faults);
+        if (!faults.IsEmpty && !file.Keys.Any())
+            faults.ThrowIfAny();
+
+        var files = new List<(string Name, string Path)> { ("scenario.toml", shown) };
+        file.Whole("format", Format, Format);
+        var name = file.Text("name", 120);
+        var description = file.Text("description", 4000, "");
+        var catalogue = Catalogues(file, folder, files, faults);
+        var stock = StockOf(file, folder, files, faults);
+        var climateTable = file.Table("climate", required: weatherFile is null);
+        var recorded = SeasonReading.Recorded(climateTable, folder, weatherFile, files, faults);
+        var (place, site) = SiteReading.Read(file.Table("site", required: true), name, recorded?.Place, mayDiffer: weatherFile is not null);
+        var season = SeasonReading.Dates(file.Table("season", required: false), place.LatitudeDeg, faults);
+        var greenhouse = GreenhouseReading.Read(file.Table("greenhouse", required: true));
+        var climate = recorded is null ? SeasonReading.Monthly(climateTable, place) : new ClimateSource(recorded, null, $"{recorded.Source}, {recorded.Period}.");
+        var winters = SeasonReading.Winters(file);
+        var money = MoneyReading.Read(file.Table("money", required: true));
+        var (assumptions, set) = AssumptionReading.Read(file.Table("assumptions", required: false));
+        var search = SearchReading(file.Table("search", required: false));
+        var choices = Choices(file.Table("choices", required: false), catalogue, place.LatitudeDeg, file);
+        file.ReportUnknown();
+        faults.ThrowIfAny();
+
+        return new Scenario
+        {
+            Name = name,
+            Description = description,
+            Place = place,
+            Site = site,
+            Greenhouse = greenhouse,
+            Climate = climate!,
+            Season = season,
+            Winters = winters,
+            Money = money,
+            Catalogue = catalogue,
+            Stock = stock,
+            Choices = choices,
+            Assumptions = assumptions,
+            AssumptionsSet = set,
+            Search = search,
+            Files = files,
+        };
+    }
+
+    private static Catalogue Catalogues(TomlTable file, string folder, List<(string Name, string Path)> files, FaultList faults)
+    {
+        var named = file.Find("catalogs");
+        if (named is not { Kind: TomlKind.List } || named.Items.Count == 0 || named.Items.Any(i => i.Kind != TomlKind.Text))
+        {
+            file.FaultAt("catalogs", named is null ? "" : TomlTable.Shown(named), "a list of catalogue folders, for instance catalogs = [\"../../catalogs/starter\"]");
+            return Catalogue.Load([], new FaultList());
+        }
+
+        var folders = new List<string>();
+        foreach (var item in named.Items)
+        {
+            var path = Path.Combine(folder, item.Text);
+            if (!Directory.Exists(path))
+            {
+                file.Fault(item, "a folder of catalogue files; there is none of this name");
+                continue;
+            }
+
+            folders.Add(path);
+            files.AddRange(Directory.EnumerateFiles(path, "*.csv").Order(StringComparer.Ordinal).Select(f => (Path.Combine(item.Text, Path.GetFileName(f)).Replace('\\', '/'), f)));
+        }
+
+        return Catalogue.Load(folders, faults);
+    }
+
+    private static Stock StockOf(TomlTable file, string folder, List<(string Name, string Path)> files, FaultList faults)
+    {
+        if (!file.Has("stock"))
+            return Stock.Empty;
+        var name = file.Text("stock", 200);
+        var path = Path.Combine(folder, name);
+        files.Add((name, path));
+        return Stock.Load(path, faults);
+    }
+
+    private static List<VariedChoice> Choices(TomlTable? table, Catalogue catalogue, double latitudeDeg, TomlTable file)
+    {
+        table ??= TomlReader.ReadText("", file.File, new FaultList());
+        var choices = ChoiceTable.All.Select(c => ChoiceReading.Levels(table, c, catalogue, latitudeDeg)).ToList();
+        table.ReportUnknown();
+        var mayCollect = choices[ChoiceTable.IndexOf("collector")].Levels.Any(l => !l.IsNone);
+        foreach (var empty in choices.Where(c => c.Levels.Count == 0))
+        {
+            if (mayCollect || empty.Choice.AwakeWhen is null)
+                table.FaultAt(empty.Choice.Key, "", $"at least one part of kind {empty.Choice.PartKind} in the catalogue for '{empty.Choice.Key}'");
+        }
+
+        return [.. choices.Select(c => c.Levels.Count == 0 ? c with { Levels = [ChoiceTable.AtRest(c.Choice)] } : c)];
+    }
+
+    private static SearchWish SearchReading(TomlTable? table)
+    {
+        if (table is null)
+            return new SearchWish(1, 6000, 12);
+        var wish = new SearchWish((ulong)table.Number("seed", 0, 1e15, "", 1), (long)table.Number("evaluations", 1, 1e9, "", 6000), table.Whole("ranked", 1, 100, 12));
+        table.ReportUnknown();
+        return wish;
+    }
+}

@@ -1,0 +1,50 @@
+using System.Globalization;
+using DesignSearch.Files;
+
+namespace DesignSearch.Parts;
+
+/// <summary>Reads the files of catalogue folders and checks what no single row can know.</summary>
+internal static class CatalogueReading
+{
+    public static List<IPart> Read(IEnumerable<string> folders, FaultList faults)
+    {
+        var entries = new List<CsvEntry<IPart>>();
+        var known = PartKinds.All.Select(k => k.File).ToList();
+        foreach (var folder in folders)
+        {
+            if (!Directory.Exists(folder))
+            {
+                faults.Add(folder, 0, 0, "", "a folder of this name with the CSV files of a catalogue, but there is none");
+                continue;
+            }
+
+            var files = Directory.EnumerateFiles(folder, "*.csv").Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal).ToList();
+            if (files.Count == 0)
+                faults.Add(folder, 0, 0, "", "at least one of the files " + string.Join(", ", known));
+            foreach (var file in files.Except(known))
+                faults.Add(Path.Combine(folder, file), 0, 0, file, "a file of a known kind of part" + NearWord.Hint(file, known) + "; the files are " + string.Join(", ", known));
+            foreach (var kind in PartKinds.All.Where(k => files.Contains(k.File)))
+                entries.AddRange(CsvTable.ReadFile(Path.Combine(folder, kind.File), kind.ReadRow, faults));
+        }
+
+        foreach (var entry in entries)
+            PartChecks.Check(entry, faults);
+        return Distinct(entries, faults);
+    }
+
+    private static List<IPart> Distinct(List<CsvEntry<IPart>> entries, FaultList faults)
+    {
+        var first = new Dictionary<string, CsvEntry<IPart>>(StringComparer.Ordinal);
+        foreach (var entry in entries)
+        {
+            if (first.TryAdd(entry.Value.Id, entry))
+                continue;
+            var (line, column) = entry.PlaceOf("id");
+            var earlier = first[entry.Value.Id];
+            faults.Add(entry.File, line, column, entry.Value.Id, string.Create(CultureInfo.InvariantCulture, $"id: a name of its own, but {earlier.File}:{earlier.Line} has this one already"));
+        }
+
+        var order = PartKinds.All.Select((k, i) => (k.Name, i)).ToDictionary(p => p.Name, p => p.i);
+        return [.. first.Values.Select(e => e.Value).OrderBy(p => order[p.Kind])];
+    }
+}

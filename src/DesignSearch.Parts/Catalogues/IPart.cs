@@ -1,0 +1,23 @@
+namespace DesignSearch.Parts;
+
+/// <summary>Something with a price: a row of a catalogue.</summary>
+public interface IPart
+{
+    /// <summary>The kind of part, for instance <c>collector</c>; see <see cref="PartKinds"/>.</summary>
+    string Kind { get; }
+
+    /// <summary>What every part has: name, price, life.</summary>
+    PartInfo Info { get; }
+
+    /// <summary>Short name, unique over the whole catalogue.</summary>
+    string Id => Info.Id;
+
+    /// <summary>Name for the shopping list.</summary>
+    string Name => Info.Name;
+
+    /// <summary>What the price is for.</summary>
+    PartUnit Unit => Info.Unit;
+
+    /// <summary>Usual price of one unit, to the cent.</summary>
+    decimal Price => Info.Price;
+}

@@ -1,0 +1,13 @@
+using DesignSearch.Files;
+
+namespace DesignSearch.Parts;
+
+/// <summary>A kind of part: its file and how a row of it is read.</summary>
+/// <param name="Name">The noun, for instance <c>collector</c>.</param>
+/// <param name="File">The file in a catalogue's folder.</param>
+/// <param name="ReadRow">Reads a row and asks for every column.</param>
+public sealed record PartKind(string Name, string File, Func<ICsvCells, IPart> ReadRow)
+{
+    /// <summary>The columns of the file, those that all kinds share first.</summary>
+    public IReadOnlyList<CsvColumn> Columns => CsvColumns.Of(ReadRow);
+}

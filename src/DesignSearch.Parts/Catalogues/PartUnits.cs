@@ -1,0 +1,16 @@
+namespace DesignSearch.Parts;
+
+/// <summary>The words for units in catalogues and shopping lists.</summary>
+public static class PartUnits
+{
+    private static readonly IReadOnlyList<(string Word, PartUnit Meaning)> Known =
+    [
+        ("piece", PartUnit.Piece), ("m", PartUnit.Metre), ("m2", PartUnit.SquareMetre), ("m3", PartUnit.CubicMetre), ("l", PartUnit.Litre), ("set", PartUnit.Set),
+    ];
+
+    /// <summary>The word for a unit: piece, m, m2, m3, l or set.</summary>
+    /// <param name="unit">The unit.</param>
+    public static string Word(this PartUnit unit) => Known.First(k => k.Meaning == unit).Word;
+
+    internal static IReadOnlyList<(string Word, PartUnit Meaning)> Words(IReadOnlyList<PartUnit> units) => [.. Known.Where(k => units.Contains(k.Meaning))];
+}

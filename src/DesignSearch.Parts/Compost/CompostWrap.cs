@@ -1,0 +1,19 @@
+using DesignSearch.Files;
+
+namespace DesignSearch.Parts;
+
+/// <summary>What is wrapped round a compost heap, by the square metre.</summary>
+/// <param name="Info">What every part has: name, price, life.</param>
+public sealed record CompostWrap(PartInfo Info) : Part(Info)
+{
+    /// <inheritdoc/>
+    public override string Kind => "compost-wrap";
+
+    /// <summary>Resistance when moist [m²K/W], from 0.01 to 10.</summary>
+    public required double ResistanceM2KPerW { get; init; }
+
+    internal static CompostWrap Read(ICsvCells cells) => new(PartInfo.Read(cells, [PartUnit.SquareMetre]))
+    {
+        ResistanceM2KPerW = cells.Number("resistance_m2k_per_w", 0.01, 10, "Resistance when moist [m²K/W]"),
+    };
+}

@@ -1,0 +1,22 @@
+namespace DesignSearch.Parts;
+
+/// <summary>Voltage lost in a cable of two conductors.</summary>
+public static class CableDrop
+{
+    /// <summary>Largest drop that is usually accepted, as a share of the nominal voltage (common practice, no source).</summary>
+    public const double UsualLimit = 0.05;
+
+    /// <summary>Loss out and back: 2 L I R' [V].</summary>
+    /// <param name="lengthM">Length one way [m], 0 or more.</param>
+    /// <param name="currentA">Current [A], 0 or more.</param>
+    /// <param name="ohmPerM">Resistance of one conductor [Ω/m]; see <see cref="CopperResistance"/>.</param>
+    public static double Volts(double lengthM, double currentA, double ohmPerM) => 2 * lengthM * currentA * ohmPerM;
+
+    /// <summary>The same in a cable of the catalogue [V].</summary>
+    /// <param name="cable">The cable.</param>
+    /// <param name="lengthM">Length one way [m], 0 or more.</param>
+    /// <param name="currentA">Current [A], 0 or more.</param>
+    /// <param name="copperC">Temperature of the copper [°C].</param>
+    public static double Volts(Cable cable, double lengthM, double currentA, double copperC = 20) =>
+        Volts(lengthM, currentA, CopperResistance.OhmPerM(cable.SectionMm2, cable.ConductorClass, copperC));
+}

@@ -1,0 +1,18 @@
+namespace DesignSearch.Parts;
+
+/// <summary>One line of a bill of materials.</summary>
+/// <param name="PartId">Id of the part in the catalogue.</param>
+/// <param name="Name">Its name.</param>
+/// <param name="Quantity">How much of it is needed, 0 or more.</param>
+/// <param name="Unit">Unit of the quantity and of the price.</param>
+/// <param name="UnitPrice">Price of one unit.</param>
+/// <param name="Owned">How much of the need is already owned, from 0 to <paramref name="Quantity"/>; it costs nothing.</param>
+/// <param name="Total">Price of what is to be bought, to the cent.</param>
+/// <param name="System">The part of the installation that it belongs to.</param>
+/// <param name="Why">Why it is needed.</param>
+/// <param name="Where">Where it goes.</param>
+public sealed record BillLine(string PartId, string Name, decimal Quantity, string Unit, decimal UnitPrice, decimal Owned, decimal Total, string System, string Why, string Where)
+{
+    /// <summary>How much is to be bought.</summary>
+    public decimal ToBuy => Quantity - Owned;
+}

@@ -1,0 +1,35 @@
+using DesignSearch.Files;
+
+namespace DesignSearch.Parts;
+
+/// <summary>A pump for water, with a curve that falls as the square of the flow.</summary>
+/// <param name="Info">What every part has: name, price, life.</param>
+public sealed record Pump(PartInfo Info) : Part(Info)
+{
+    /// <inheritdoc/>
+    public override string Kind => "pump";
+
+    /// <summary>Head against a shut valve [m], from 0.2 to 60.</summary>
+    public required double HeadAtNoFlowM { get; init; }
+
+    /// <summary>Flow against no head [L/min], from 0.5 to 300.</summary>
+    public required double FlowAtNoHeadLPerMin { get; init; }
+
+    /// <summary>Power while it runs [W], from 1 to 1500.</summary>
+    public required double Watts { get; init; }
+
+    /// <summary>Supply [V], from 5 to 400.</summary>
+    public required double Volts { get; init; }
+
+    /// <summary>Hottest water that it stands [°C], from 30 to 150.</summary>
+    public required double MaxTemperatureC { get; init; }
+
+    internal static Pump Read(ICsvCells cells) => new(PartInfo.Read(cells, [PartUnit.Piece]))
+    {
+        HeadAtNoFlowM = cells.Number("head_at_no_flow_m", 0.2, 60, "Head against a shut valve [m]"),
+        FlowAtNoHeadLPerMin = cells.Number("flow_at_no_head_l_per_min", 0.5, 300, "Flow against no head [L/min]"),
+        Watts = cells.Number("watts", 1, 1500, "Power while it runs [W]"),
+        Volts = cells.Number("volts", 5, 400, "Supply [V]"),
+        MaxTemperatureC = cells.Number("max_temperature_c", 30, 150, "Hottest water that it stands [°C]"),
+    };
+}

@@ -1,0 +1,35 @@
+using DesignSearch.Files;
+
+namespace DesignSearch.Parts;
+
+/// <summary>A small thing that a layout needs for one of its tasks.</summary>
+/// <param name="Info">What every part has: name, price, life.</param>
+public sealed record SmallPart(PartInfo Info) : Part(Info)
+{
+    /// <inheritdoc/>
+    public override string Kind => "small-part";
+
+    /// <summary>The task that it serves.</summary>
+    public required SmallPartRole Role { get; init; }
+
+    /// <summary>Supply or switched voltage [V], 0 where there is none, from 0 to 400.</summary>
+    public required double Volts { get; init; }
+
+    /// <summary>Current that it carries or switches [A], 0 where it does not matter, from 0 to 200.</summary>
+    public required double RatedA { get; init; }
+
+    /// <summary>Power that it draws while it works [W], 0 where there is none, from 0 to 500.</summary>
+    public required double Watts { get; init; }
+
+    /// <summary>Hottest place or water that it stands [°C], 0 where it does not matter, from 0 to 300.</summary>
+    public required double MaxTemperatureC { get; init; }
+
+    internal static SmallPart Read(ICsvCells cells) => new(PartInfo.Read(cells, [PartUnit.Piece, PartUnit.Metre, PartUnit.Litre, PartUnit.Set, PartUnit.SquareMetre, PartUnit.CubicMetre]))
+    {
+        Role = cells.Word("role", Words.Of<SmallPartRole>(), "The task that it serves"),
+        Volts = cells.Number("volts", 0, 400, "Supply or switched voltage [V], 0 where there is none"),
+        RatedA = cells.Number("rated_a", 0, 200, "Current that it carries or switches [A], 0 where it does not matter"),
+        Watts = cells.Number("watts", 0, 500, "Power that it draws while it works [W], 0 where there is none"),
+        MaxTemperatureC = cells.Number("max_temperature_c", 0, 300, "Hottest place or water that it stands [°C], 0 where it does not matter"),
+    };
+}

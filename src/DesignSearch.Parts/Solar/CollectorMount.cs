@@ -1,0 +1,59 @@
+using DesignSearch.Files;
+
+namespace DesignSearch.Parts;
+
+/// <summary>The stand that carries collectors, fixed or turning.</summary>
+/// <param name="Info">What every part has: name, price, life.</param>
+public sealed record CollectorMount(PartInfo Info) : Part(Info)
+{
+    /// <inheritdoc/>
+    public override string Kind => "mount";
+
+    /// <summary>How it turns.</summary>
+    public required TurningKind Turning { get; init; }
+
+    /// <summary>The axis about which it turns.</summary>
+    public required TurningAxis Axis { get; init; }
+
+    /// <summary>Largest collector area that one mount carries [m²], from 0.5 to 100.</summary>
+    public required double MaxAreaM2 { get; init; }
+
+    /// <summary>Largest turn to either side of the middle [°], 0 when fixed, from 0 to 90.</summary>
+    public required double LimitAngleDeg { get; init; }
+
+    /// <summary>Friction coefficient of its bearing, 0 when fixed, from 0 to 0.5.</summary>
+    public required double BearingFriction { get; init; }
+
+    /// <summary>Mean diameter on which the bearing rubs or rolls [mm], 0 when fixed, from 0 to 500.</summary>
+    public required double BearingDiameterMm { get; init; }
+
+    /// <summary>Distance from the axis to the centre of gravity of what turns [m], from 0 to 1.</summary>
+    public required double ImbalanceM { get; init; }
+
+    /// <summary>Gust up to which it may turn [m/s], 0 when fixed, from 0 to 60.</summary>
+    public required double WorkingWindMPerS { get; init; }
+
+    /// <summary>Gust that it holds when locked and anchored as described [m/s], from 10 to 80.</summary>
+    public required double HoldsWindMPerS { get; init; }
+
+    /// <summary>Weight per unit [kg], from 0.5 to 500.</summary>
+    public required double WeightKg { get; init; }
+
+    /// <summary>Whether it needs a motor drive.</summary>
+    public required bool NeedsDrive { get; init; }
+
+    internal static CollectorMount Read(ICsvCells cells) => new(PartInfo.Read(cells, [PartUnit.Piece, PartUnit.SquareMetre]))
+    {
+        Turning = cells.Word("turning", Words.Of<TurningKind>(), "How it turns"),
+        Axis = cells.Word("axis", Words.Of<TurningAxis>(), "The axis about which it turns"),
+        MaxAreaM2 = cells.Number("max_area_m2", 0.5, 100, "Largest collector area that one mount carries [m²]"),
+        LimitAngleDeg = cells.Number("limit_angle_deg", 0, 90, "Largest turn to either side of the middle [°], 0 when fixed"),
+        BearingFriction = cells.Number("bearing_friction", 0, 0.5, "Friction coefficient of its bearing, 0 when fixed"),
+        BearingDiameterMm = cells.Number("bearing_diameter_mm", 0, 500, "Mean diameter on which the bearing rubs or rolls [mm], 0 when fixed"),
+        ImbalanceM = cells.Number("imbalance_m", 0, 1, "Distance from the axis to the centre of gravity of what turns [m]"),
+        WorkingWindMPerS = cells.Number("working_wind_m_per_s", 0, 60, "Gust up to which it may turn [m/s], 0 when fixed"),
+        HoldsWindMPerS = cells.Number("holds_wind_m_per_s", 10, 80, "Gust that it holds when locked and anchored as described [m/s]"),
+        WeightKg = cells.Number("weight_kg", 0.5, 500, "Weight per unit [kg]"),
+        NeedsDrive = cells.YesNo("needs_drive", "Whether it needs a motor drive"),
+    };
+}

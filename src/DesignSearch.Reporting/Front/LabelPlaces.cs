@@ -1,0 +1,51 @@
+namespace DesignSearch.Reporting;
+
+/// <summary>Finds room for labels beside points: each goes to the nearest place where it covers neither an earlier label nor anything else that must stay clear.</summary>
+/// <param name="width">Width of the field the labels must stay in.</param>
+/// <param name="height">Height of the field.</param>
+/// <param name="fontSize">Size of the letters, same unit.</param>
+internal sealed class LabelPlaces(double width, double height, double fontSize)
+{
+    private const double LetterWidth = 0.53;
+
+    private readonly List<(double Left, double Top, double Right, double Bottom)> taken = [];
+
+    /// <summary>Keeps labels off a field.</summary>
+    public void Avoid(double left, double top, double right, double bottom) => taken.Add((left, top, right, bottom));
+
+    /// <summary>Finds a place for a label.</summary>
+    /// <returns>Left end and middle height of its text, and the end from which a line leads to the point.</returns>
+    public (double Left, double Middle, double LeadX) Place(double x, double y, string text)
+    {
+        var wide = text.Length * LetterWidth * fontSize;
+        var half = 0.75 * fontSize;
+        (double Left, double Middle) best = default;
+        var leastCover = double.PositiveInfinity;
+        foreach (var (across, down) in Offsets())
+        {
+            var left = across >= 0 ? x + across : x + across - wide;
+            left = Math.Clamp(left, 2, Math.Max(2, width - wide - 2));
+            var middle = Math.Clamp(y + down, half + 2, height - half - 2);
+            var cover = taken.Sum(t => Overlap(left, left + wide, t.Left, t.Right) * Overlap(middle - half, middle + half, t.Top, t.Bottom));
+            if (cover < leastCover)
+                (best, leastCover) = ((left, middle), cover);
+            if (cover == 0)
+                break;
+        }
+
+        taken.Add((best.Left - 4, best.Middle - half, best.Left + wide + 4, best.Middle + half));
+        return (best.Left, best.Middle, Math.Clamp(x, best.Left + 2, best.Left + wide - 2));
+    }
+
+    private IEnumerable<(double Across, double Down)> Offsets()
+    {
+        for (var ring = 1; ring <= 8; ring++)
+        {
+            yield return (14, -1.7 * fontSize * ring);
+            yield return (-14, -1.7 * fontSize * ring);
+            yield return (30 + (10 * ring), -1.2 * fontSize * ring);
+        }
+    }
+
+    private static double Overlap(double a, double b, double c, double d) => Math.Max(0, Math.Min(b, d) - Math.Max(a, c));
+}

@@ -1,0 +1,6 @@
+namespace DesignSearch.Reporting;
+
+/// <summary>One column of a table on the page.</summary>
+/// <param name="Head">Its heading, unit included.</param>
+/// <param name="IsFigure">True to set it flush right.</param>
+internal sealed record Column(string Head, bool IsFigure = false);

@@ -1,0 +1,41 @@
+using DesignSearch.Runs;
+
+namespace DesignSearch.Reporting;
+
+/// <summary>Head of the page: the answer first, then what the page is and is not.</summary>
+internal static class AnswerSection
+{
+    /// <summary>The section.</summary>
+    public static Markup Of(StoredRun run)
+    {
+        var scenario = run.Scenario;
+        return Markup.Of($"""
+            <header>
+            {Banner(run.Search)}<p class="place">{PlainText.Name(scenario.Name)} · {PlainText.Name(scenario.PlaceName)}</p>
+            <h1>{run.Judgement.Answer}</h1>
+            {NearestMiss(run)}<p>{scenario.Description}</p>
+            <p>The house: {scenario.House}. It must stay above {Say.Celsius(scenario.FrostLimitC)} from {scenario.Season}, on a budget of {Say.Money(scenario.Budget, scenario.Currency)} for building. {HowSure(run.Search)}</p>
+            <p class="aid"><strong>This is a planning aid.</strong> It compares layouts by a simplified model of one house; it is not a design, an approval or a promise.
+            Local codes, makers' instructions and the law where you live come first, and work that needs a licence, such as mains wiring, pressure vessels and structure, belongs to a licensed person.</p>
+            </header>
+
+            """);
+    }
+
+    private static Markup Banner(SearchRecord search) => Markup.When(search.IsPartial, () => Markup.Of($"""
+        <p class="banner" role="note"><strong>Stopped early.</strong> {search.StoppedInWords} What stands here is the best found so far, from {Say.Whole(search.Evaluations)} layouts; a longer search may find better.</p>
+
+        """));
+
+    private static Markup HowSure(SearchRecord search) => search.IsExact
+        ? Markup.Of($"Every one of the {Say.Whole(search.Evaluations)} layouts that can be made from the choices was simulated, so no better one exists in this model with these parts.")
+        : Markup.Of($"The search simulated {Say.Whole(search.Evaluations)} of {Space(search.SpaceSize)} possible layouts, so a slightly better one may exist.");
+
+    private static string Space(double size) => size < 1e6 ? Say.Whole(size) : size < 1e15 ? $"about {Say.TwoFigures(size / 1e6)} million" : "more than a thousand million million";
+
+    private static Markup NearestMiss(StoredRun run) => Markup.When(run.Judgement.NearestMiss.Count > 0, () => Markup.Of($"""
+        <section class="miss" aria-labelledby="miss"><h2 id="miss">How near it came</h2>
+        <ul>{run.Judgement.NearestMiss.Select(s => Markup.Of($"<li>{s}</li>"))}</ul></section>
+
+        """));
+}

@@ -1,0 +1,58 @@
+using DesignSearch.Layouts;
+using DesignSearch.Runs;
+
+namespace DesignSearch.Reporting;
+
+/// <summary>Cost against frost: the chart to click and to walk by keyboard, and the front as a table.</summary>
+internal static class FrontSection
+{
+    /// <summary>The section.</summary>
+    /// <param name="run">The run.</param>
+    /// <param name="detailed">Ranks of the layouts that stand on the page in full.</param>
+    public static Markup Of(StoredRun run, IReadOnlySet<int> detailed)
+    {
+        var chart = FrontChart.Of(run);
+        return Markup.Of($"""
+            <section aria-labelledby="front"><h2 id="front">Cost against frost</h2>
+            <figure><figcaption>{chart.Finding} {chart.Note} Choose a point to read about its layout; the arrow keys walk along the line.</figcaption>
+            {Legend(chart)}<div class="wide">{PageChart.Of(chart, detailed, 860, 480, "wide")}</div><div class="narrow">{PageChart.Of(chart, detailed, 340, 420, "narrow")}</div></figure>
+            {Table(run, detailed)}<p>Every ranked layout with full figures, for a spreadsheet: <a href="ranking.csv">ranking.csv</a>, the front alone: <a href="front.csv">front.csv</a>. The chart as a picture: <a href="pareto.png">pareto.png</a>, <a href="pareto.svg">pareto.svg</a>.</p>
+            </section>
+
+            """);
+    }
+
+    private static Markup Legend(FrontChart chart) => Markup.Of($"""
+        <ul class="legend">{chart.Modes.Select(m => Markup.Of($"""<li><svg width="18" height="18" viewBox="-9 -9 18 18" aria-hidden="true"><path class="m{m.Order}" d="{m.Path}"/></svg>{m.Words}</li>"""))}<li><svg width="18" height="18" viewBox="-9 -9 18 18" aria-hidden="true"><circle class="pale" r="5"/></svg>pale: beaten by another layout</li></ul>
+
+        """);
+
+    private static Markup Table(StoredRun run, IReadOnlySet<int> detailed)
+    {
+        var judgement = run.Judgement;
+        var currency = PlainText.Cut(run.Scenario.Currency, 24);
+        var layouts = judgement.Front.Select(r => r == 0 ? judgement.BareHouse : judgement.Ranking[r - 1]);
+        var columns = new Column[]
+        {
+            new("rank", IsFigure: true), new("layout"), new("turning"), new("holds"), new($"life cost [{currency}]", IsFigure: true), new($"build price [{currency}]", IsFigure: true),
+            new("frost degree-hours [K·h]", IsFigure: true), new("frost hours, worst winter", IsFigure: true), new("lowest air", IsFigure: true), new("stand-by [kWh]", IsFigure: true),
+        };
+        var rows = layouts.Select(l => new Cell[]
+        {
+            new(Rank(l, detailed), l.Rank),
+            PlainText.Name(l.Title),
+            TurningMode.Of(l.Turning).Words,
+            l.Holds ? "yes" : "no",
+            Cell.Figure(Say.Whole((double)l.LifeCost), (double)l.LifeCost),
+            Cell.Figure(Say.Whole((double)l.BuildPrice), (double)l.BuildPrice),
+            Cell.Figure(Say.TwoFigures(l.FrostDegreeHoursKh), l.FrostDegreeHoursKh),
+            Cell.Figure(Say.TwoFigures(l.WorstFrostHours), l.WorstFrostHours),
+            Cell.Figure(Say.Air(l.LowestAirC, run.Scenario.FrostLimitC), l.LowestAirC),
+            Cell.Figure(Say.TwoFigures(l.StandbyKwh), l.StandbyKwh),
+        });
+        return PageTable.Of("The front: layouts that no other beats on both life cost and frost", columns, rows, sortable: true);
+    }
+
+    private static Markup Rank(JudgedLayout layout, IReadOnlySet<int> detailed) =>
+        detailed.Contains(layout.Rank) ? Markup.Of($"""<a href="#layout-{layout.Rank}">{layout.Rank}</a>""") : layout.Rank == 0 ? Markup.Of($"bare") : Markup.Of($"{layout.Rank}");
+}

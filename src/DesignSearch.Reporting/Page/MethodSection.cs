@@ -1,0 +1,32 @@
+using DesignSearch.Runs;
+
+namespace DesignSearch.Reporting;
+
+/// <summary>How the answer was found and what would be needed to find it again.</summary>
+internal static class MethodSection
+{
+    /// <summary>The section.</summary>
+    public static Markup Of(StoredRun run)
+    {
+        var (search, scenario) = (run.Search, run.Scenario);
+        return Markup.Of($"""
+            <section aria-labelledby="method"><h2 id="method">How this was found</h2>
+            <p>A search varied the choices of the scenario, simulated the greenhouse hour by hour over each winter for every layout it tried, and kept those that no other beats on both life cost and frost, and those with the most frost-free hours for their cost. {search.StoppedInWords}</p>
+            <p>A frost hour is an hour whose mean air inside lies below {Say.Celsius(scenario.FrostLimitC)}; frost degree-hours add up by how much. Life cost is the build price and the present value of {Say.Whole(scenario.Years)} years of running and replacement at {Say.Plain(100 * scenario.Interest)}{"\u202F"}% interest and {Say.Plain((double)scenario.TariffPerKwh)} {PlainText.Cut(scenario.Currency, 24)} a kilowatt-hour. A layout holds when no winter it was tried on has a frost hour and every check passes.</p>
+            {PageTable.Of("Figures of the search", [new("item"), new("value")], Facts(run))}{PageTable.Of("Files that went in", [new("file"), new("SHA-256")], run.Inputs.Select(i => new Cell[] { PlainText.Name(i.File), new(Markup.Of($"<code>{PlainText.Name(i.Sha256)}</code>")) }))}</section>
+
+            """);
+    }
+
+    private static IEnumerable<Cell[]> Facts(StoredRun run)
+    {
+        var (search, scenario) = (run.Search, run.Scenario);
+        yield return ["program", "DesignSearch " + PlainText.Name(run.ProgramVersion)];
+        yield return ["format of the stored run", Say.Whole(run.FormatVersion)];
+        yield return ["format of this page", ReportPage.Format];
+        yield return ["seed", search.Seed.ToString(System.Globalization.CultureInfo.InvariantCulture)];
+        yield return ["layouts simulated", Say.Whole(search.Evaluations)];
+        yield return ["time taken", Say.TwoFigures(search.Seconds) + " seconds"];
+        yield return ["place", $"{Say.Plain(Math.Abs(scenario.LatitudeDeg))}° {(scenario.LatitudeDeg < 0 ? "south" : "north")}, {Say.Plain(Math.Abs(scenario.LongitudeDeg))}° {(scenario.LongitudeDeg < 0 ? "west" : "east")}"];
+    }
+}

@@ -1,0 +1,70 @@
+using DesignSearch.Layouts;
+using DesignSearch.Runs;
+
+namespace DesignSearch.Reporting;
+
+/// <summary>The picks side by side, with the bare house to hold them against.</summary>
+internal static class PicksSection
+{
+    /// <summary>The section.</summary>
+    public static Markup Of(StoredRun run)
+    {
+        var picks = PickNames.Of(run.Judgement);
+        var bare = run.Judgement.BareHouse;
+        return Markup.Of($"""
+            <section aria-labelledby="picks"><h2 id="picks">{Heading(picks.Count)}</h2>
+            <p>{Markup.When(picks.Count == 0, () => Markup.Of($"No layout passes every check, so there is none to recommend. "))}For comparison, the bare house with nothing added: {Say.TwoFigures(bare.FrostHours)} frost hours in an average winter, {Say.TwoFigures(bare.WorstFrostHours)} in the worst, lowest air {Say.Air(bare.LowestAirC, run.Scenario.FrostLimitC)}.</p>
+            <div class="cards">
+            {picks.Select(p => Card(p.Layout, p.Names, run.Scenario))}</div>
+            </section>
+
+            """);
+    }
+
+    /// <summary>The main figures of one layout, as a list of terms.</summary>
+    public static Markup Figures(JudgedLayout layout, ScenarioRecord scenario)
+    {
+        var currency = scenario.Currency;
+        var rows = new (string Term, string Value)[]
+        {
+            ("Build price", Say.Money(layout.BuildPrice, currency)),
+            ($"Life cost, {Say.Whole(scenario.Years)} years", Say.Money(layout.LifeCost, currency)),
+            ("Electricity a year", Say.Money(layout.Running.ElectricityPerYear, currency)),
+            ("Frost hours, average winter", Say.TwoFigures(layout.FrostHours)),
+            ("Frost hours, worst winter", Say.TwoFigures(layout.WorstFrostHours)),
+            ("Frost degree-hours", Say.DegreeHours(layout.FrostDegreeHoursKh)),
+            ("Lowest air", Say.Air(layout.LowestAirC, scenario.FrostLimitC)),
+            ("Stand-by heater", Say.Kwh(layout.StandbyKwh)),
+            ("Collector", layout.CollectorAreaM2 > 0 ? $"{Say.Plain(Math.Round(layout.CollectorAreaM2, 1))} m², {TurningMode.Of(layout.Turning).Words}" : "none"),
+            ("Collector yield", Say.Kwh(layout.CollectorYieldKwh)),
+            ("Own work", $"{Say.TwoFigures(layout.LabourHours)} hours"),
+            ("Frost-free hours gained per unit of life cost", Say.TwoFigures(layout.Score)),
+        };
+        return Markup.Of($"<dl>{rows.Select(r => Markup.Of($"<div><dt>{r.Term}</dt><dd>{r.Value}</dd></div>"))}</dl>");
+    }
+
+    private static string Heading(int count) => count switch
+    {
+        0 => "Nothing to pick",
+        1 => "One layout is all the picks at once",
+        2 => "Two layouts to look at first",
+        _ => "Three layouts to look at first",
+    };
+
+    private static Markup Card(JudgedLayout layout, IReadOnlyList<string> names, ScenarioRecord scenario) => Markup.Of($"""
+        <article class="card{(layout.Holds ? " holds" : "")}"><h3>{PickNames.Heading(names)}</h3>
+        <p class="title">{PlainText.Name(layout.Title)}</p>
+        {Markup.When(names.Count > 1, () => Markup.Of($"<p>One and the same layout is {Say.Joined(names)}.</p>\n"))}<p>{Verdict(layout)}</p>
+        {Figures(layout, scenario)}
+        {Markup.When(layout.Cautions.Count > 0, () => Markup.Of($"<p class=\"care\"><strong>Take care:</strong> {Say.Joined([.. layout.Cautions.Select(c => PlainText.Name(c.Topic))])}.</p>\n"))}<p><a href="#layout-{layout.Rank}">Everything about layout {layout.Rank}</a></p>
+        </article>
+
+        """);
+
+    private static string Verdict(JudgedLayout layout) => layout switch
+    {
+        { Holds: true } => "Holds the limit in every winter it was tried on.",
+        { PassesChecks: true } => "Passes every check, but does not hold the limit in every winter.",
+        _ => "Does not pass every check.",
+    };
+}

@@ -1,0 +1,102 @@
+using System.Security.Cryptography;
+using System.Text;
+using DesignSearch.Layouts;
+using DesignSearch.Runs;
+
+namespace DesignSearch.Reporting;
+
+/// <summary>Builds <c>report.html</c>: one file that asks no other for anything and reads in full without script.</summary>
+internal static class ReportPage
+{
+    /// <summary>Version of the page's format.</summary>
+    public const string Format = "1";
+
+    private const int LargestBytes = 950_000;
+    private const int MostDetailed = 60;
+
+    private static readonly string Style = Resource("report.css");
+    private static readonly string Script = Resource("report.js");
+
+    /// <summary>The page; layouts of the front are told in full as far as the page stays under its size.</summary>
+    public static string Of(StoredRun run)
+    {
+        for (var most = MostDetailed; ; most /= 2)
+        {
+            var page = Build(run, Detailed(run.Judgement, most));
+            if (most == 0 || Encoding.UTF8.GetByteCount(page) <= LargestBytes)
+                return page;
+        }
+    }
+
+    // The picks always; of the front, the best ranked.
+    private static HashSet<int> Detailed(Judgement judgement, int most) =>
+    [
+        .. PickNames.Of(judgement).Select(p => p.Layout.Rank),
+        .. judgement.Front.Where(r => r > 0).Order().Take(most),
+    ];
+
+    private static string Build(StoredRun run, HashSet<int> detailed)
+    {
+        var judgement = run.Judgement;
+        var first = PickNames.Of(judgement) is [var pick, ..] ? pick : default;
+        var ofFirst = first.Layout is { } layout
+            ? Markup.All([CautionsSection.Of(layout), ShoppingSection.Of(layout, first.Names, run.Scenario.Currency)])
+            : Markup.None;
+        var afterChart = first.Layout is { } same ? Markup.All([SettingsSection.Of(same), ChecksSection.Of(same)]) : Markup.None;
+        return Markup.Of($"""
+            <!DOCTYPE html>
+            <html lang="en">
+            <head>
+            <meta charset="utf-8">
+            <meta http-equiv="Content-Security-Policy" content="default-src 'none'; img-src data:; style-src '{Hash(Style)}'; script-src '{Hash(Script)}'; base-uri 'none'; form-action 'none'">
+            <meta name="viewport" content="width=device-width, initial-scale=1">
+            <meta name="generator" content="DesignSearch {run.ProgramVersion}">
+            <meta name="format-version" content="{Format}">
+            <link rel="icon" href="data:,">
+            <title>{PlainText.Name(run.Scenario.Name)}: heat for the greenhouse</title>
+            <style>{new Markup(Style)}</style>
+            </head>
+            <body>
+            <a class="skip" href="#content">Skip to the picks</a>
+            <div class="page">
+            {AnswerSection.Of(run)}{Contents(judgement, first.Layout)}<main id="content" tabindex="-1">
+            {PicksSection.Of(run)}{ofFirst}{FrontSection.Of(run, detailed)}{afterChart}{HeatSection.Of(judgement)}{WintersSection.Of(run)}{DoubtsSection.Of(run)}{MethodSection.Of(run)}{LayoutsSection.Of(run, detailed)}</main>
+            <footer><p>Made by DesignSearch {run.ProgramVersion}. A planning aid: local codes and licensed work come first.</p></footer>
+            </div>
+            <script>{new Markup(Script)}</script>
+            </body>
+            </html>
+
+            """).Text;
+    }
+
+    private static Markup Contents(Judgement judgement, JudgedLayout? first)
+    {
+        var links = new (string Id, string Words, bool Shown)[]
+        {
+            ("picks", "Picks", true),
+            ("cautions", "What can hurt you", first?.Cautions.Count > 0),
+            ("shopping", "Shopping list", first is not null),
+            ("front", "Cost against frost", true),
+            ("settings", "What to dial in", first?.Settings.Count > 0),
+            ("checks", "Checks", first?.Checks.Count > 0),
+            ("heat", "Heat", true),
+            ("winters", "Winters", true),
+            ("doubts", "How sure?", true),
+            ("method", "How it was found", true),
+            ("layouts", "Layouts in full", judgement.Front.Any(r => r > 0) || first is not null),
+        };
+        return Markup.Of($"""
+            <nav aria-label="On this page"><ul>{links.Where(l => l.Shown).Select(l => Markup.Of($"""<li><a href="#{l.Id}">{l.Words}</a></li>"""))}</ul></nav>
+
+            """);
+    }
+
+    private static string Hash(string text) => "sha256-" + Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
+
+    private static string Resource(string name)
+    {
+        using var reader = new StreamReader(typeof(ReportPage).Assembly.GetManifestResourceStream(name)!);
+        return reader.ReadToEnd().ReplaceLineEndings("\n");
+    }
+}

@@ -1,0 +1,49 @@
+using DesignSearch.Layouts;
+using DesignSearch.Parts;
+
+namespace DesignSearch.Reporting;
+
+/// <summary>The shopping list of the first pick, made to be printed and ticked off.</summary>
+internal static class ShoppingSection
+{
+    /// <summary>The section.</summary>
+    public static Markup Of(JudgedLayout layout, IReadOnlyList<string> names, string currency) => Markup.Of($"""
+        <section class="shopping" aria-labelledby="shopping"><h2 id="shopping">Shopping list</h2>
+        <p>{PlainText.Name(layout.Title)}: layout {layout.Rank}, {Say.Joined(names)}. Prices in {PlainText.Cut(currency, 24)}. The same list for a spreadsheet: <a href="{ListFile.PathOf(layout)}">{ListFile.PathOf(layout)}</a></p>
+        {Table(layout, currency, "Shopping list, layout " + layout.Rank, ticks: true)}</section>
+
+        """);
+
+    /// <summary>The bill of a layout as a table with a subtotal for each subsystem.</summary>
+    public static Markup Table(JudgedLayout layout, string currency, string caption, bool ticks)
+    {
+        var groups = layout.Bill.GroupBy(l => l.System).Select(g => Markup.Of($"""
+            <tbody><tr class="system"><th scope="rowgroup" colspan="{(ticks ? 5 : 4)}">{PlainText.Name(g.Key)}</th></tr>
+            {g.Select(l => Line(l, ticks))}<tr class="sub">{Tick(ticks)}<th scope="row" colspan="3">{PlainText.Name(g.Key)}, together</th><td class="n">{Say.Cents(g.Sum(l => l.Total))}</td></tr></tbody>
+
+            """));
+        return PageTable.Box(caption, Markup.Of($"""
+            <table class="bill"><caption>{caption}</caption>
+            <thead><tr>{Markup.When(ticks, () => Markup.Of($"""<th scope="col">got it</th>"""))}<th scope="col">part</th><th scope="col" class="n">how much</th><th scope="col" class="n">price of one</th><th scope="col" class="n">to pay</th></tr></thead>
+            {groups}<tbody><tr class="sum">{Tick(ticks)}<th scope="row" colspan="3">Build price</th><td class="n">{Say.Cents(layout.BuildPrice)} {PlainText.Cut(currency, 24)}</td></tr></tbody></table>
+            """));
+    }
+
+    private static Markup Line(BillLine line, bool ticks) => Markup.Of($"""
+        <tr>{Markup.When(ticks, () => Markup.Of($"""<td class="tick"><input type="checkbox" aria-label="got it: {PlainText.Name(line.Name)}"></td>"""))}<th scope="row">{PlainText.Name(line.Name)}<small>{line.Why} {Where(line)}</small></th><td class="n">{Amount(line.Quantity, line.Unit)}{Owned(line)}</td><td class="n">{Say.Cents(line.UnitPrice)}</td><td class="n">{Say.Cents(line.Total)}</td></tr>
+
+        """);
+
+    private static string Where(BillLine line) => line.Where.Length == 0 ? "" : $"Goes: {PlainText.Name(line.Where)}.";
+
+    private static Markup Owned(BillLine line) => Markup.When(line.Owned > 0, () => Markup.Of($"<small>{Amount(line.Owned, line.Unit)} on hand</small>"));
+
+    private static Markup Tick(bool ticks) => Markup.When(ticks, () => Markup.Of($"<td></td>"));
+
+    private static string Amount(decimal quantity, string unit) => Say.Quantity(quantity) + "\u00A0" + unit switch
+    {
+        "m2" => "m²",
+        "piece" or "set" when quantity != 1 => unit + "s",
+        _ => PlainText.Cut(unit, 24),
+    };
+}

@@ -1,0 +1,59 @@
+"use strict";
+// The page reads in full without this; it adds sorting, opening a layout from the chart, and walking the chart by arrow keys.
+for (const table of document.querySelectorAll("table[data-sortable]")) {
+  const body = table.tBodies[0];
+  const heads = [...table.tHead.rows[0].cells];
+  heads.forEach((head, column) => {
+    const button = document.createElement("button");
+    button.type = "button";
+    button.textContent = head.textContent;
+    head.replaceChildren(button);
+    button.addEventListener("click", () => {
+      const down = head.getAttribute("aria-sort") === "ascending";
+      heads.forEach(h => h.removeAttribute("aria-sort"));
+      head.setAttribute("aria-sort", down ? "descending" : "ascending");
+      const key = row => row.cells[column].dataset.key;
+      const rows = [...body.rows].sort((a, b) => {
+        const [x, y] = [key(a), key(b)];
+        if (x !== undefined && y !== undefined) return x - y;
+        if (x !== y) return x === undefined ? 1 : -1;
+        return a.cells[column].textContent.localeCompare(b.cells[column].textContent, "en", { numeric: true });
+      });
+      if (down) rows.reverse();
+      body.append(...rows);
+    });
+  });
+}
+
+function openLayout(id) {
+  const layout = document.getElementById(id);
+  if (!layout || layout.tagName !== "DETAILS") return;
+  layout.open = true;
+  const summary = layout.querySelector("summary");
+  summary.focus({ preventScroll: true });
+  layout.scrollIntoView();
+}
+
+addEventListener("hashchange", () => openLayout(location.hash.slice(1)));
+for (const link of document.querySelectorAll("a[href^='#layout-']"))
+  link.addEventListener("click", event => {
+    event.preventDefault();
+    history.pushState(null, "", link.getAttribute("href"));
+    openLayout(link.getAttribute("href").slice(1));
+  });
+openLayout(location.hash.slice(1));
+
+for (const chart of document.querySelectorAll("svg.chart")) {
+  const points = [...chart.querySelectorAll("a")];
+  const stop = chosen => points.forEach(p => p.setAttribute("tabindex", p === chosen ? "0" : "-1"));
+  stop(points[0]);
+  points.forEach((point, i) => {
+    point.addEventListener("focus", () => stop(point));
+    point.addEventListener("keydown", event => {
+      const to = { ArrowRight: i + 1, ArrowDown: i + 1, ArrowLeft: i - 1, ArrowUp: i - 1, Home: 0, End: points.length - 1 }[event.key];
+      if (to === undefined || !points[to]) return;
+      event.preventDefault();
+      points[to].focus();
+    });
+  });
+}

@@ -1,0 +1,29 @@
+namespace DesignSearch.Reporting;
+
+/// <summary>Weather day by day, as the picture of a weather file shows it. Every list has one entry a day; NaN leaves a gap.</summary>
+public sealed record WeatherDays
+{
+    /// <summary>Title of the picture: place and period.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>First day; the year is nominal for a typical year.</summary>
+    public required DateOnly FirstDay { get; init; }
+
+    /// <summary>Lowest hour of each day [°C].</summary>
+    public required IReadOnlyList<double> LowestC { get; init; }
+
+    /// <summary>Mean of each day [°C].</summary>
+    public required IReadOnlyList<double> MeanC { get; init; }
+
+    /// <summary>Highest hour of each day [°C].</summary>
+    public required IReadOnlyList<double> HighestC { get; init; }
+
+    /// <summary>Sun on the flat over each day [kWh/m²].</summary>
+    public required IReadOnlyList<double> GhiKwhPerM2 { get; init; }
+
+    /// <summary>Hours of each day below the frost limit.</summary>
+    public required IReadOnlyList<double> FrostHours { get; init; }
+
+    /// <summary>The frost limit [°C].</summary>
+    public required double FrostLimitC { get; init; }
+}

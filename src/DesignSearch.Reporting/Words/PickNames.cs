@@ -1,0 +1,27 @@
+using DesignSearch.Layouts;
+
+namespace DesignSearch.Reporting;
+
+/// <summary>The picks of a run, one entry a layout: a layout that wins twice stands once, under both names.</summary>
+internal static class PickNames
+{
+    /// <summary>Picked layouts in the order cheapest, best value, most protection, each with the names it was picked for.</summary>
+    public static IReadOnlyList<(JudgedLayout Layout, IReadOnlyList<string> Names)> Of(Judgement judgement)
+    {
+        var picks = new (string Name, int? Rank)[]
+        {
+            ("cheapest that holds", judgement.Picks.CheapestThatHolds),
+            ("best value", judgement.Picks.BestValue),
+            ("most protection", judgement.Picks.MostProtection),
+        };
+        return
+        [
+            .. picks.Where(p => p.Rank is not null)
+                .GroupBy(p => p.Rank!.Value)
+                .Select(g => (judgement.Ranking[g.Key - 1], (IReadOnlyList<string>)[.. g.Select(p => p.Name)])),
+        ];
+    }
+
+    /// <summary>The names of one pick as a heading.</summary>
+    public static string Heading(IReadOnlyList<string> names) => Say.Capital(Say.Joined(names));
+}

@@ -1,0 +1,85 @@
+using System.Globalization;
+
+namespace DesignSearch.Reporting;
+
+/// <summary>Figures in words a person reads, rounded as far as they are known; files keep the full figures.</summary>
+internal static class Say
+{
+    private const string Gap = "\u202F";
+    private const string Minus = "\u2212";
+    private const string Nothing = "–";
+
+    /// <summary>A whole number with thin gaps between thousands.</summary>
+    public static string Whole(double value) => Group(Math.Round(value, MidpointRounding.AwayFromZero), "0");
+
+    /// <summary>Two figures: 1432 → 1 400, 0.437 → 0.44; nothing that is above zero is ever shown as zero.</summary>
+    public static string TwoFigures(double value)
+    {
+        if (!double.IsFinite(value))
+            return Nothing;
+        var size = Math.Abs(value);
+        if (size == 0)
+            return "0";
+        if (size < 0.01)
+            return value > 0 ? "under 0.01" : "about 0";
+        var scale = (int)Math.Floor(Math.Log10(size)) - 1;
+        var step = Math.Pow(10, Math.Abs(scale));
+        var rounded = scale >= 0 ? Math.Round(value / step, MidpointRounding.AwayFromZero) * step : Math.Round(value * step, MidpointRounding.AwayFromZero) / step;
+        return Group(rounded, "0.###");
+    }
+
+    /// <summary>Heat or electricity [kWh].</summary>
+    public static string Kwh(double value) => Unit(TwoFigures(value), "kWh");
+
+    /// <summary>Frost degree-hours [K·h].</summary>
+    public static string DegreeHours(double value) => Unit(TwoFigures(value), "K·h");
+
+    /// <summary>A temperature to half a degree.</summary>
+    public static string Celsius(double value) => Unit(double.IsFinite(value) ? Group(Half(value), "0.0") : Nothing, "°C");
+
+    /// <summary>A temperature to half a degree, finer only where rounding would move it across the frost limit.</summary>
+    public static string Air(double value, double limit)
+    {
+        if (!double.IsFinite(value))
+            return Celsius(value);
+        var shown = new[] { Half(value), Math.Round(value, 1), Math.Round(value, 2), value }.First(v => v < limit == value < limit);
+        return Unit(Group(shown, "0.0##"), "°C");
+    }
+
+    /// <summary>Money to the whole unit, the currency word behind it.</summary>
+    public static string Money(decimal amount, string currency) => Unit(Whole((double)amount), PlainText.Cut(currency, 24));
+
+    /// <summary>Money to the cent, without the currency word.</summary>
+    public static string Cents(decimal amount) => Group((double)amount, "0.00");
+
+    /// <summary>A quantity with no needless decimals.</summary>
+    public static string Quantity(decimal quantity) => Group((double)quantity, "0.###");
+
+    /// <summary>A share of one as a whole percentage.</summary>
+    public static string Percent(double share) => double.IsFinite(share) ? Group(Math.Round(share * 100), "0") + Gap + "%" : Nothing;
+
+    /// <summary>A plain number with up to four decimals, for assumptions and coordinates.</summary>
+    public static string Plain(double value) => double.IsFinite(value) ? Group(value, Math.Abs(value) is > 0 and < 1e-3 ? "0.###E+0" : "0.####") : Nothing;
+
+    /// <summary>Several things in one phrase: a, b and c.</summary>
+    public static string Joined(IReadOnlyList<string> words) =>
+        words.Count < 2 ? string.Concat(words) : string.Join(", ", words.Take(words.Count - 1)) + " and " + words[^1];
+
+    /// <summary>A sentence part with a capital first letter.</summary>
+    public static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
+
+    private static double Half(double value) => Math.Round(value * 2, MidpointRounding.AwayFromZero) / 2;
+
+    private static string Unit(string number, string unit) => unit.Length == 0 ? number : number + "\u00A0" + unit;
+
+    private static string Group(double value, string format)
+    {
+        var text = Math.Abs(value).ToString(format, CultureInfo.InvariantCulture);
+        var whole = text.IndexOfAny(['.', 'E']);
+        if (whole < 0)
+            whole = text.Length;
+        for (var i = whole - 3; i > 0; i -= 3)
+            text = text.Insert(i, Gap);
+        return value < 0 && text.Any(c => c is >= '1' and <= '9') ? Minus + text : text;
+    }
+}

@@ -1,0 +1,106 @@
+using System.Globalization;
+using System.Security.Cryptography;
+using System.Text;
+using System.Text.Json;
+using DesignSearch.Files;
+using DesignSearch.Search;
+
+namespace DesignSearch.Runs;
+
+/// <summary>
+/// Every simulated layout in the order of the search, one line each, flushed after every block. A line carries a check sum, so that
+/// a line torn by a kill is known and dropped; a search taken up reads the good lines back instead of simulating them again.
+/// </summary>
+public sealed class JournalFile : IDisposable
+{
+    private const string Opening = "designsearch journal 1";
+
+    private readonly FileStream stream;
+
+    private JournalFile(FileStream stream) => this.stream = stream;
+
+    /// <summary>Begins a new journal.</summary>
+    /// <exception cref="IOException">The folder cannot be written.</exception>
+    public static JournalFile Begin(string path, JournalHead head)
+    {
+        var stream = new FileStream(path, FileMode.Create, FileAccess.Write, FileShare.Read);
+        var journal = new JournalFile(stream);
+        journal.Line(Opening);
+        journal.Line(JsonSerializer.Serialize(head));
+        journal.Flush();
+        return journal;
+    }
+
+    /// <summary>Takes up a journal: reads its good lines, cuts off a torn tail and goes on behind them.</summary>
+    /// <param name="path">The journal.</param>
+    /// <param name="head">What the search is run with now.</param>
+    /// <param name="points">The evaluated points so far, in order.</param>
+    /// <exception cref="InputException">It was begun with other inputs or another version; each difference is named.</exception>
+    public static JournalFile TakeUp(string path, JournalHead head, out IReadOnlyList<(double[] Point, Evaluation Evaluation)> points)
+    {
+        var stream = new FileStream(path, FileMode.Open, FileAccess.ReadWrite, FileShare.Read);
+        try
+        {
+            var bytes = new byte[stream.Length];
+            stream.ReadExactly(bytes);
+            var (lines, good) = GoodLines(bytes);
+            if (lines.Count < 2 || lines[0] != Opening)
+                throw new InputException(new InputFault(path, 1, 0, lines.Count > 0 ? lines[0] : "", $"a journal that begins with '{Opening}'; start afresh with --force"));
+            var then = JsonSerializer.Deserialize<JournalHead>(lines[1])!;
+            if (then.DifferencesTo(head) is { Count: > 0 } differences)
+                throw new InputException([.. differences.Select(d => new InputFault(path, 2, 0, "", $"the search as it was begun, but {d}; start afresh with --force"))]);
+            points = [.. lines.Skip(2).Select(Parse)];
+            stream.SetLength(good);
+            stream.Position = good;
+            return new JournalFile(stream);
+        }
+        catch
+        {
+            stream.Dispose();
+            throw;
+        }
+    }
+
+    /// <summary>Adds evaluated points and flushes them to the disk.</summary>
+    public void Append(IEnumerable<(double[] Point, Evaluation Evaluation)> points)
+    {
+        foreach (var (point, evaluation) in points)
+            Line($"{Numbers(point)};{Numbers(evaluation.Objectives)};{Numbers(evaluation.Violations)};{Numbers([evaluation.Merit])}");
+        Flush();
+    }
+
+    /// <inheritdoc/>
+    public void Dispose() => stream.Dispose();
+
+    private static (List<string> Lines, long GoodLength) GoodLines(byte[] bytes)
+    {
+        var lines = new List<string>();
+        var start = 0;
+        for (int end; (end = Array.IndexOf(bytes, (byte)'\n', start)) >= 0; start = end + 1)
+        {
+            var text = Encoding.UTF8.GetString(bytes, start, end - start);
+            var gap = text.LastIndexOf(' ');
+            if (gap < 0 || text[(gap + 1)..] != Sum(text[..gap]))
+                break;
+            lines.Add(text[..gap]);
+        }
+
+        return (lines, start);
+    }
+
+    private static (double[] Point, Evaluation Evaluation) Parse(string line)
+    {
+        var parts = line.Split(';');
+        return (Read(parts[0]), new Evaluation(Read(parts[1]), Read(parts[2]), Read(parts[3])[0]));
+    }
+
+    private static double[] Read(string list) => list.Length == 0 ? [] : [.. list.Split(',').Select(n => double.Parse(n, CultureInfo.InvariantCulture))];
+
+    private static string Numbers(IReadOnlyList<double> values) => string.Join(',', values.Select(v => v.ToString("R", CultureInfo.InvariantCulture)));
+
+    private static string Sum(string text) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)).AsSpan(0, 4));
+
+    private void Line(string text) => stream.Write(Encoding.UTF8.GetBytes($"{text} {Sum(text)}\n"));
+
+    private void Flush() => stream.Flush(flushToDisk: true);
+}

@@ -1,0 +1,103 @@
+using DesignSearch.Files;
+using DesignSearch.Layouts;
+using DesignSearch.Search;
+
+namespace DesignSearch.Runs;
+
+/// <summary>Carries one scenario through a search and stores what it came to.</summary>
+public static class SearchRun
+{
+    private const int BlockSize = 16;
+    private const long EnumerateUpTo = 20_000;
+
+    /// <summary>Searches, judges and stores: journal, run.json and the layout files of the ranking.</summary>
+    /// <param name="request">What to do.</param>
+    /// <param name="elapsed">Time since the search began.</param>
+    /// <param name="progress">Told how far the search is; null for silence.</param>
+    /// <param name="cancel">Stops the search; the best so far is judged and stored.</param>
+    /// <exception cref="InputException">The scenario is at fault, or the folder holds results that may not be overwritten.</exception>
+    /// <exception cref="IOException">The folder cannot be written.</exception>
+    public static StoredRun Execute(SearchRequest request, Func<TimeSpan> elapsed, IProgress<RunProgress>? progress, CancellationToken cancel)
+    {
+        var folder = request.Folder;
+        Guard(request);
+        var scenario = ScenarioReader.Read(folder.Path);
+        var inputs = FileHash.Of(scenario.Files);
+        var assessor = new LayoutAssessor(scenario, WinterSet.Make(scenario));
+        var problem = new LayoutProblem(assessor);
+        var seed = request.Seed ?? scenario.Search.Seed;
+        var settings = new SearchSettings
+        {
+            Seed = seed,
+            MaxEvaluations = request.Evaluations ?? scenario.Search.Evaluations,
+            BlockSize = BlockSize,
+            Threads = request.Threads,
+            BestByMerit = scenario.Search.Ranked,
+            EnumerateUpTo = EnumerateUpTo,
+            TimeIsUp = request.Minutes is { } minutes ? () => elapsed().TotalMinutes >= minutes : null,
+        };
+        var head = new JournalHead(request.ProgramVersion, seed, BlockSize, inputs);
+        IReadOnlyList<(double[] Point, Evaluation Evaluation)> replay = [];
+        using var journal = request.Resume && folder.HasJournal ? JournalFile.TakeUp(folder.Journal, head, out replay) : JournalFile.Begin(folder.Journal, head);
+        var result = new SearchEngine(problem, settings).Run(new Teller(progress, scenario), new Log(journal), replay, cancel);
+        var judgement = new Judge(assessor).Of(result, problem.Space);
+        var run = new StoredRun
+        {
+            FormatVersion = StoredRun.CurrentFormat,
+            ProgramVersion = request.ProgramVersion,
+            Inputs = inputs,
+            Search = new SearchRecord(seed, result.Evaluations, SpaceSize(problem), Word(result.StoppedBecause), result.StoppedInWords, result.IsExact, result.StoppedBecause == StopReason.Cancelled, Math.Round(elapsed().TotalSeconds, 1)),
+            Scenario = ScenarioRecords.Of(scenario, assessor.Winters),
+            Judgement = judgement,
+        };
+        LayoutLists.Write(folder, run, problem.Space, result);
+        RunStore.Save(run, folder);
+        return run;
+    }
+
+    /// <summary>Distinct layouts there can be, sleeping choices counted once at most as many as their levels.</summary>
+    public static double SpaceSize(LayoutProblem problem) => (double)(new SearchSpace(problem.Variables).Size ?? 0);
+
+    private static void Guard(SearchRequest request)
+    {
+        var folder = request.Folder;
+        if (!Directory.Exists(folder.Path))
+            throw new InputException(new InputFault(folder.Path, 0, 0, "", "a run folder; there is none of this name"));
+        if (folder.IsFinished && !request.Force && !request.Resume)
+            throw new InputException(new InputFault(folder.RunFile, 0, 0, "", "an unsearched folder; this run is finished. Use --force to search it anew"));
+        if (!folder.IsFinished && folder.HasJournal && !request.Force && !request.Resume)
+            throw new InputException(new InputFault(folder.Journal, 0, 0, "", "an unsearched folder; a search was broken off here. Use --resume to take it up or --force to begin anew"));
+    }
+
+    private static string Word(StopReason reason) => reason switch
+    {
+        StopReason.Budget => "evaluations",
+        StopReason.Time => "time",
+        StopReason.Cancelled => "stopped",
+        StopReason.Stagnation => "stagnation",
+        StopReason.Target => "target",
+        _ => "exhausted",
+    };
+
+    private sealed class Log(JournalFile journal) : ISearchLog
+    {
+        public void Append(long firstIndex, ReadOnlySpan<double[]> points, ReadOnlySpan<Evaluation> evaluations)
+        {
+            var lines = new (double[] Point, Evaluation Evaluation)[points.Length];
+            for (var i = 0; i < lines.Length; i++)
+                lines[i] = (points[i], evaluations[i]);
+            journal.Append(lines);
+        }
+    }
+
+    private sealed class Teller(IProgress<RunProgress>? progress, Scenario scenario) : IProgress<SearchProgress>
+    {
+        public void Report(SearchProgress value)
+        {
+            var best = value.BestPerObjective.Count == 2
+                ? FormattableString.Invariant($"{value.FrontSize} on the front, fewest frost degree-hours {value.BestPerObjective[1]:0} K·h, least cost {value.BestPerObjective[0]:0} {scenario.Money.Currency}")
+                : "none passes every check yet";
+            progress?.Report(new RunProgress(value.Fraction, value.Evaluations, best));
+        }
+    }
+}

@@ -1,0 +1,43 @@
+using System.Globalization;
+using DesignSearch.Climate;
+using DesignSearch.Layouts;
+using DesignSearch.Season;
+
+namespace DesignSearch.Runs;
+
+/// <summary>Puts a scenario into the words of the report.</summary>
+internal static class ScenarioRecords
+{
+    public static ScenarioRecord Of(Scenario scenario, WinterSet winters)
+    {
+        var (house, season) = (scenario.Greenhouse, scenario.Season);
+        return new ScenarioRecord
+        {
+            Name = scenario.Name,
+            Description = scenario.Description,
+            Currency = scenario.Money.Currency,
+            PlaceName = scenario.Place.Name,
+            LatitudeDeg = scenario.Place.LatitudeDeg,
+            LongitudeDeg = scenario.Place.LongitudeDeg,
+            Season = $"{Day(season.StartMonth, season.StartDay)} to {Day(season.EndMonth, season.EndDay)}",
+            FrostLimitC = house.FrostLimitC,
+            Budget = scenario.Money.Budget,
+            Years = scenario.Money.Years,
+            Interest = scenario.Money.Interest,
+            TariffPerKwh = scenario.Money.TariffPerKwh,
+            House = FormattableString.Invariant($"{house.LengthM:0.#} × {house.WidthM:0.#} m, {house.EavesM:0.#} m at the eaves and {house.RidgeM:0.#} m at the ridge; cover {house.CoverM2:0} m² with U {house.CoverUWPerM2K:0.0} W/(m²K)"),
+            Winters = [.. winters.Winters.Select(w => Record(w.Winter, w.Weight, house.FrostLimitC))],
+            WeatherSource = scenario.Climate.Sentence,
+            Assumptions = [.. SeasonAssumptions.Catalogue.Select(e => new AssumptionRecord(e.Key, scenario.Assumptions.Value(e.Key), e.Unit, !scenario.AssumptionsSet.Contains(e.Key), e.Source))],
+        };
+    }
+
+    private static WinterRecord Record(Winter winter, double weight, double limitC)
+    {
+        var air = winter.AirC.AsSpan(winter.WarmUpHours).ToArray();
+        var sun = winter.GlobalWPerM2.AsSpan(winter.WarmUpHours).ToArray();
+        return new WinterRecord(winter.Name, winter.Kind.ToString().ToLowerInvariant(), weight, air.Average(), air.Min(), air.Count(c => c < limitC), sun.Average() * 24 / 1000, winter.Remarks);
+    }
+
+    private static string Day(int month, int day) => new DateTime(2001, month, day).ToString("d MMMM", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,28 @@
+using DesignSearch.Layouts;
+
+namespace DesignSearch.Runs;
+
+/// <summary>Everything a finished search leaves in <c>run.json</c>; charts, lists and the report are made from this alone.</summary>
+public sealed record StoredRun
+{
+    /// <summary>Version of this file's format.</summary>
+    public const int CurrentFormat = 1;
+
+    /// <summary>Version of the format this file was written in.</summary>
+    public required int FormatVersion { get; init; }
+
+    /// <summary>Version of the program that wrote it.</summary>
+    public required string ProgramVersion { get; init; }
+
+    /// <summary>Every file that was read, with its hash.</summary>
+    public required IReadOnlyList<StoredInput> Inputs { get; init; }
+
+    /// <summary>How the search went.</summary>
+    public required SearchRecord Search { get; init; }
+
+    /// <summary>The scenario in the words of the report.</summary>
+    public required ScenarioRecord Scenario { get; init; }
+
+    /// <summary>What it came to.</summary>
+    public required Judgement Judgement { get; init; }
+}

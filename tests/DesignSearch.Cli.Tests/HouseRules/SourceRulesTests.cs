@@ -1,0 +1,45 @@
+using System.Text.RegularExpressions;
+using DesignSearch.Testing;
+using Xunit;
+
+namespace DesignSearch.Cli.Tests;
+
+/// <summary>Rules of the house that no analyser knows.</summary>
+public sealed partial class SourceRulesTests
+{
+    private static IEnumerable<string> Sources => Directory.EnumerateFiles(Repository.At("src"), "*.cs", SearchOption.AllDirectories)
+        .Where(f => !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal) && !f.Contains($"{Path.DirectorySeparatorChar}bin{Path.DirectorySeparatorChar}", StringComparison.Ordinal));
+
+    [Fact]
+    public void One_public_type_a_file_and_the_file_is_named_after_it()
+    {
+        var wrong = new List<string>();
+        foreach (var file in Sources)
+        {
+            var types = PublicType().Matches(File.ReadAllText(file)).Select(m => m.Groups["name"].Value).Distinct().ToList();
+            if (types.Count > 1 || (types.Count == 1 && types[0] != Path.GetFileName(file).Split('.')[0]))
+                wrong.Add($"{Path.GetRelativePath(Repository.Root, file)}: {string.Join(", ", types)}");
+        }
+
+        Assert.Empty(wrong);
+    }
+
+    [Fact]
+    public void No_file_is_too_long_to_live_in()
+    {
+        Assert.Empty(Sources.Select(f => (File: Path.GetRelativePath(Repository.Root, f), Lines: File.ReadLines(f).Count())).Where(f => f.Lines > 500));
+    }
+
+    [Fact]
+    public void Below_the_command_line_nothing_reads_the_clock_or_draws_unseeded_numbers()
+    {
+        var cli = Repository.At("src", "DesignSearch.Cli");
+        Assert.Empty(Sources.Where(f => !f.StartsWith(cli, StringComparison.Ordinal)).Where(f => ClockOrChance().IsMatch(File.ReadAllText(f))).Select(f => Path.GetRelativePath(Repository.Root, f)));
+    }
+
+    [GeneratedRegex(@"^public (?:(?:sealed|static|abstract|readonly|partial|ref|unsafe) )*(?:class|record struct|record|struct|interface|enum|delegate \S+) (?<name>\w+)", RegexOptions.Multiline)]
+    private static partial Regex PublicType();
+
+    [GeneratedRegex(@"DateTime(Offset)?\.(Utc)?(Now|Today)|Stopwatch|Environment\.TickCount|Random\.Shared|new Random\(\)|Guid\.NewGuid|TimeProvider\.System")]
+    private static partial Regex ClockOrChance();
+}

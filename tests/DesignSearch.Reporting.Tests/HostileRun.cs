@@ -1,0 +1,63 @@
+using DesignSearch.Runs;
+
+namespace DesignSearch.Reporting.Tests;
+
+/// <summary>A run in which every text that a person can write is hostile.</summary>
+internal static class HostileRun
+{
+    public static readonly string[] Texts =
+    [
+        "<script>alert(1)</script>",
+        "\"><img src=x onerror=alert(1)>",
+        "=1+1",
+        "+cmd|' /C calc'!A0",
+        "@SUM(A1)",
+        "../../x",
+        "..\\..\\x",
+        new string('w', 10_000),
+        "abc\u202Egpj.exe\u200F",
+        "nul\0nul\u0007bell",
+        "line\r\nbreak,\"comma\"",
+        "]]></style></title>&amp;",
+        "\uD800 half",
+    ];
+
+    /// <summary>The invented run with each of the texts above in turn in every place that takes one.</summary>
+    public static StoredRun Make()
+    {
+        var next = 0;
+        string Text() => Texts[next++ % Texts.Length];
+        var run = InventedRun.Finished();
+        var ranking = run.Judgement.Ranking.Select(l => l with
+        {
+            Slug = Text(),
+            Title = Text(),
+            Turning = l.Rank == 3 ? Text() : l.Turning,
+            Choices = l.Choices.ToDictionary(c => c.Key, _ => Text()),
+            Bill = [.. l.Bill.Select(b => b with { PartId = Text(), Name = Text(), System = Text(), Why = Text(), Where = Text(), Unit = Text() })],
+            Checks = [.. l.Checks.Select(c => c with { Title = Text(), Sentence = Text(), Source = Text() })],
+            Settings = [.. l.Settings.Select(s => new Layouts.Setting(Text(), Text(), Text()))],
+            Cautions = [.. l.Cautions.Select(_ => new Layouts.Caution(Text(), Text()))],
+            Winters = [.. l.Winters.Select(w => w with { Winter = Text() })],
+        }).ToList();
+        return run with
+        {
+            ProgramVersion = Text(),
+            Inputs = [.. Texts.Select(t => new StoredInput(t, t))],
+            Search = run.Search with { StoppedInWords = Text(), IsPartial = true },
+            Scenario = run.Scenario with
+            {
+                Name = Text(),
+                Description = Text(),
+                Currency = Text(),
+                PlaceName = Text(),
+                Season = Text(),
+                House = Text(),
+                WeatherSource = Text(),
+                Winters = [.. Texts.Select(t => new WinterRecord(t, t, 0.1, 1, -10, 900, 1.5, [t]))],
+                Assumptions = [.. Texts.Select(t => new AssumptionRecord(t, double.NaN, t, true, t))],
+            },
+            Judgement = run.Judgement with { Answer = Texts[0], Ranking = ranking, Doubts = Texts, NearestMiss = Texts },
+        };
+    }
+}

@@ -1,0 +1,117 @@
+using Deque.AxeCore.Playwright;
+using Microsoft.Playwright;
+using Xunit;
+
+namespace DesignSearch.Reporting.Tests;
+
+/// <summary>The page in a real browser: Debian's Chromium, driven by Playwright, judged by axe.</summary>
+public sealed class BrowserTests(BrowserFixture browser) : IClassFixture<BrowserFixture>
+{
+    [SkippableTheory]
+    [InlineData(1400, ColorScheme.Light)]
+    [InlineData(1400, ColorScheme.Dark)]
+    [InlineData(360, ColorScheme.Light)]
+    [InlineData(360, ColorScheme.Dark)]
+    public async Task Asks_for_nothing_complains_of_nothing_and_passes_axe(int width, ColorScheme scheme)
+    {
+        var open = await browser.Open(browser.SmallReport, width, scheme);
+        await open.Page.EvaluateAsync("document.querySelectorAll('details').forEach((d, i) => d.open = i < 1)");
+        var violations = (await open.Page.RunAxe()).Violations;
+        Assert.True(violations.Length == 0, string.Join('\n', violations.Select(v => $"{v.Id}: {v.Help}: {string.Join("; ", v.Nodes.Take(3).Select(n => n.Html))}")));
+        Assert.Single(open.Requests);
+        Assert.Empty(open.Complaints);
+    }
+
+    [SkippableTheory]
+    [InlineData(360)]
+    [InlineData(700)]
+    [InlineData(1400)]
+    public async Task Fits_the_width_of_the_screen(int width)
+    {
+        var open = await browser.Open(browser.Report, width);
+        await open.Page.EvaluateAsync("document.querySelectorAll('details').forEach(d => d.open = true)");
+        Assert.Equal(width, await open.Page.EvaluateAsync<int>("document.documentElement.scrollWidth"));
+    }
+
+    [SkippableFact]
+    public async Task Hostile_names_run_nothing_fetch_nothing_and_do_not_burst_the_page()
+    {
+        var open = await browser.Open(browser.HostileReport, 360);
+        Assert.Single(open.Requests);
+        Assert.Empty(open.Complaints);
+        Assert.Equal(360, await open.Page.EvaluateAsync<int>("document.documentElement.scrollWidth"));
+        Assert.Equal(HostileRun.Texts[0], await open.Page.Locator("h1").InnerTextAsync());
+    }
+
+    [SkippableFact]
+    public async Task The_chart_is_walked_by_keyboard_and_a_point_opens_its_layout()
+    {
+        var page = (await browser.Open(browser.Report)).Page;
+        var points = page.Locator(".wide svg.chart a");
+        var count = await points.CountAsync();
+        Assert.True(count > 5);
+        Assert.Equal(1, await page.Locator(".wide svg.chart a[tabindex='0']").CountAsync());
+        await points.First.FocusAsync();
+        await page.Keyboard.PressAsync("ArrowRight");
+        await page.Keyboard.PressAsync("ArrowRight");
+        var target = (await page.EvaluateAsync<string>("document.activeElement.getAttribute('href')"))[1..];
+        Assert.Equal((await points.Nth(2).GetAttributeAsync("href"))![1..], target);
+        await page.Keyboard.PressAsync("Enter");
+        Assert.True(await page.EvaluateAsync<bool>($"document.getElementById('{target}').open"));
+        Assert.Equal(target, await page.EvaluateAsync<string>("document.activeElement.parentElement.id"));
+        Assert.True(await page.Locator($"#{target} table.bill").IsVisibleAsync());
+    }
+
+    [SkippableFact]
+    public async Task A_point_opens_its_layout_by_click()
+    {
+        var page = (await browser.Open(browser.Report)).Page;
+        var point = page.Locator(".wide svg.chart a").Last;
+        await point.ClickAsync();
+        Assert.True(await page.Locator((await point.GetAttributeAsync("href"))! + " dl").First.IsVisibleAsync());
+    }
+
+    [SkippableFact]
+    public async Task Tables_sort_by_keyboard_and_by_their_full_figures()
+    {
+        var page = (await browser.Open(browser.Report)).Page;
+        var table = page.Locator("section[aria-labelledby=front] table");
+        var cost = table.Locator("thead button").Nth(4);
+        await cost.FocusAsync();
+        await page.Keyboard.PressAsync("Enter");
+        await page.Keyboard.PressAsync("Enter");
+        Assert.Equal("descending", await table.Locator("thead th").Nth(4).GetAttributeAsync("aria-sort"));
+        var keys = await table.EvaluateAsync<double[]>("t => [...t.tBodies[0].rows].map(r => +r.cells[4].dataset.key)");
+        Assert.Equal(keys.OrderDescending(), keys);
+        Assert.True(keys.Length > 5);
+    }
+
+    [SkippableFact]
+    public async Task Without_script_every_word_is_still_there()
+    {
+        var with = await (await browser.Open(browser.Report)).Page.Locator("body").EvaluateAsync<string>(Words);
+        var without = (await browser.Open(browser.Report, script: false)).Page;
+        Assert.Equal(0, await without.Locator("thead button").CountAsync());
+        Assert.Equal(Squeezed(with), Squeezed(await without.Locator("body").TextContentAsync() ?? ""));
+    }
+
+    [SkippableFact]
+    public async Task Printed_the_shopping_list_stands_alone_on_its_page_with_boxes_to_tick()
+    {
+        var page = (await browser.Open(browser.Report, scheme: ColorScheme.Dark)).Page;
+        await page.EmulateMediaAsync(new() { Media = Media.Print });
+        var breaks = await page.Locator("section.shopping").EvaluateAsync<string>("s => getComputedStyle(s).breakBefore + ' ' + getComputedStyle(s).breakAfter");
+        Assert.Equal("page page", breaks);
+        var lines = InventedRun.Finished().Judgement is var j ? j.Ranking[j.Picks.CheapestThatHolds!.Value - 1].Bill.Count : 0;
+        Assert.Equal(lines, await page.Locator("section.shopping input[type=checkbox]").CountAsync());
+        Assert.False(await page.Locator("nav").IsVisibleAsync());
+        Assert.Equal("rgb(255, 255, 255)", await page.Locator("body").EvaluateAsync<string>("b => getComputedStyle(b).backgroundColor"));
+        var pdf = await page.PdfAsync(new() { PreferCSSPageSize = true });
+        Assert.Equal("%PDF"u8.ToArray(), pdf[..4]);
+    }
+
+    // Scripts and styles are not words; the document's own script is left out on both sides.
+    private const string Words = "b => b.textContent";
+
+    private static string Squeezed(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+}

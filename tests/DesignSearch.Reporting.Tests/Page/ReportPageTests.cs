@@ -1,0 +1,165 @@
+using System.Net;
+using System.Text;
+using System.Text.RegularExpressions;
+using Xunit;
+
+namespace DesignSearch.Reporting.Tests;
+
+public sealed partial class ReportPageTests
+{
+    private static readonly string Page = ReportPage.Of(InventedRun.Finished());
+
+    [Fact]
+    public void The_answer_is_the_heading_of_the_page()
+    {
+        var answer = InventedRun.Finished().Judgement.Answer;
+        Assert.Equal(answer, WebUtility.HtmlDecode(Heading().Match(Page).Groups[1].Value));
+    }
+
+    [Fact]
+    public void It_asks_no_host_for_anything()
+    {
+        Assert.DoesNotContain("http:", Page, StringComparison.OrdinalIgnoreCase);
+        Assert.DoesNotContain("https:", Page, StringComparison.OrdinalIgnoreCase);
+        Assert.DoesNotContain("//", Script().Replace(Style().Replace(Page, ""), ""), StringComparison.Ordinal);
+        Assert.All(Links().Matches(Page), m => Assert.Matches("^(#|data:,$|lists/|ranking.csv|front.csv|pareto.)", m.Groups[1].Value));
+    }
+
+    [Fact]
+    public void Every_element_that_opens_closes_in_order() => AssertBalanced(Page);
+
+    [Fact]
+    public void Every_identifier_is_there_once_and_every_link_inside_the_page_finds_one()
+    {
+        var ids = Ids().Matches(Page).Select(m => m.Groups[1].Value).ToList();
+        Assert.Equal(ids.Distinct().Count(), ids.Count);
+        Assert.All(Links().Matches(Page).Select(m => m.Groups[1].Value).Where(h => h.StartsWith('#')), h => Assert.Contains(h[1..], ids));
+    }
+
+    [Fact]
+    public void The_first_pick_is_told_in_full()
+    {
+        var run = InventedRun.Finished();
+        var text = TextOf(Page);
+        var first = run.Judgement.Ranking[run.Judgement.Picks.CheapestThatHolds!.Value - 1];
+        Assert.All(first.Bill, l => Assert.Contains(l.Name, text, StringComparison.Ordinal));
+        Assert.All(first.Bill, l => Assert.Contains(l.Why, text, StringComparison.Ordinal));
+        Assert.All(first.Cautions, c => Assert.Contains(c.Text, text, StringComparison.Ordinal));
+        Assert.All(first.Settings, s => Assert.Contains(s.Reason, text, StringComparison.Ordinal));
+        Assert.All(first.Checks, c => Assert.Contains(c.Sentence, text, StringComparison.Ordinal));
+        Assert.Contains(Say.Cents(first.BuildPrice), text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Doubts_assumptions_hashes_seed_and_the_scenarios_own_words_are_told()
+    {
+        var run = InventedRun.Finished();
+        var text = TextOf(Page);
+        foreach (var words in run.Judgement.Doubts.Concat(run.Inputs.Select(i => i.Sha256)).Append(run.Scenario.Description).Append(run.Scenario.WeatherSource).Append("This is a planning aid."))
+            Assert.Contains(words, text, StringComparison.Ordinal);
+        Assert.Contains("2 of 3 figures below were left as assumed", text, StringComparison.Ordinal);
+        Assert.Equal(2, Regex.Count(text, "assumed common|assumed from memory"));
+    }
+
+    [Fact]
+    public void The_coldest_hour_of_a_winter_is_dated()
+    {
+        // 2 October 2001, 00:00 and 2646 hours: 110 days and 6 hours later.
+        Assert.Contains("20 January, 06:00 to 07:00", TextOf(Page), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_layout_picked_twice_has_one_card_that_says_so()
+    {
+        var run = InventedRun.Finished();
+        Assert.Equal(run.Judgement.Picks.CheapestThatHolds, run.Judgement.Picks.MostProtection);
+        Assert.Equal(2, Regex.Count(Page, "<article "));
+        Assert.Contains("One and the same layout is cheapest that holds and most protection.", Page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_run_stopped_by_hand_says_so_first_and_a_miss_tells_how_near_it_came()
+    {
+        var run = InventedRun.NothingHolds();
+        var text = TextOf(ReportPage.Of(run));
+        Assert.True(text.IndexOf("Stopped early.", StringComparison.Ordinal) is > 0 and var banner && banner < text.IndexOf(run.Judgement.Answer, StringComparison.Ordinal));
+        Assert.Contains(run.Judgement.NearestMiss[1], text, StringComparison.Ordinal);
+        Assert.DoesNotContain("Stopped early.", TextOf(Page), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Hostile_text_is_text()
+    {
+        var page = ReportPage.Of(HostileRun.Make());
+        AssertBalanced(page);
+        Assert.Equal(1, Regex.Count(page, "<script"));
+        Assert.DoesNotContain("<img", page, StringComparison.Ordinal);
+        Assert.DoesNotContain('\0', page);
+        Assert.DoesNotContain('\u202E', page);
+        Assert.Contains("<script>alert(1)</script>", TextOf(page), StringComparison.Ordinal);
+        Assert.True(Encoding.UTF8.GetByteCount(page) < 1_000_000);
+    }
+
+    [Fact]
+    public void However_long_the_front_the_page_stays_under_a_megabyte()
+    {
+        var some = InventedLayouts.All().Where(l => l.PassesChecks).ToList();
+        var many = Enumerable.Range(0, 400).Select(i => some[i % some.Count] with { Slug = $"layout-{i}", LifeCost = 100 + i, FrostDegreeHoursKh = 2000 - (4 * i) });
+        var run = InventedRun.Of(many);
+        Assert.True(run.Judgement.Front.Count > 390);
+        var page = ReportPage.Of(run);
+        Assert.True(Encoding.UTF8.GetByteCount(page) < 1_000_000);
+        Assert.Contains("layout-1\"", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_run_without_ranked_layouts_has_a_page()
+    {
+        var page = ReportPage.Of(InventedRun.Of([]));
+        AssertBalanced(page);
+        Assert.Contains("Nothing to pick", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("id=\"shopping\"", page, StringComparison.Ordinal);
+    }
+
+    private static void AssertBalanced(string page)
+    {
+        var open = new Stack<string>();
+        foreach (Match tag in Tag().Matches(Script().Replace(Style().Replace(page, ""), "")))
+        {
+            var name = tag.Groups["name"].Value;
+            if (tag.Groups["close"].Success)
+                Assert.Equal(open.Pop(), name);
+            else if (!tag.Groups["self"].Success && name is not ("meta" or "link" or "input" or "br"))
+                open.Push(name);
+        }
+
+        Assert.Empty(open);
+    }
+
+    private static string TextOf(string page) =>
+        Spaces().Replace(WebUtility.HtmlDecode(AnyTag().Replace(Script().Replace(Style().Replace(page, ""), ""), " ")), " ");
+
+    [GeneratedRegex("<h1>(.*?)</h1>", RegexOptions.Singleline)]
+    private static partial Regex Heading();
+
+    [GeneratedRegex("<style>.*?</style>", RegexOptions.Singleline)]
+    private static partial Regex Style();
+
+    [GeneratedRegex("<script>.*?</script>", RegexOptions.Singleline)]
+    private static partial Regex Script();
+
+    [GeneratedRegex("href=\"(.*?)\"")]
+    private static partial Regex Links();
+
+    [GeneratedRegex(" id=\"(.*?)\"")]
+    private static partial Regex Ids();
+
+    [GeneratedRegex("<(?<close>/)?(?<name>[a-z][a-z0-9]*)(?:\\s+[a-zA-Z-]+(?:=\"[^\"<>]*\")?)*\\s*(?<self>/)?>")]
+    private static partial Regex Tag();
+
+    [GeneratedRegex("<[^>]*>")]
+    private static partial Regex AnyTag();
+
+    [GeneratedRegex(" +")]
+    private static partial Regex Spaces();
+}

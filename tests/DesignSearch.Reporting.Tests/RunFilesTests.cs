@@ -1,0 +1,74 @@
+using Xunit;
+
+namespace DesignSearch.Reporting.Tests;
+
+public sealed class RunFilesTests
+{
+    [Fact]
+    public void Everything_that_is_promised_is_written_and_nothing_else()
+    {
+        using var folder = new ScratchFolder();
+        var run = InventedRun.Finished();
+        RunFiles.WriteAll(run, folder.Path);
+        string[] expected = ["front.csv", "ranking.csv", "pareto.png", "pareto.svg", "report.html", .. run.Judgement.Ranking.Select(l => $"lists/{l.Rank}-{l.Slug}.csv")];
+        Assert.Equal(expected.Order(StringComparer.Ordinal), folder.Files());
+    }
+
+    [Fact]
+    public void The_same_run_gives_the_same_bytes()
+    {
+        using var one = new ScratchFolder();
+        using var two = new ScratchFolder();
+        RunFiles.WriteAll(InventedRun.Finished(), one.Path);
+        RunFiles.WriteAll(InventedRun.Finished(), two.Path);
+        foreach (var file in one.Files())
+            Assert.Equal(File.ReadAllBytes(one.At(file)), File.ReadAllBytes(two.At(file)));
+    }
+
+    [Fact]
+    public void Lists_of_an_earlier_search_go_and_the_builders_own_files_stay()
+    {
+        using var folder = new ScratchFolder();
+        Directory.CreateDirectory(folder.At("lists"));
+        foreach (var name in new[] { "77-old-layout.csv", "1-older.csv", "my-own.csv", "77-old-layout.toml" })
+            File.WriteAllText(folder.At("lists", name), "x");
+        RunFiles.WriteAll(InventedRun.Finished(), folder.Path);
+        Assert.False(File.Exists(folder.At("lists", "77-old-layout.csv")));
+        Assert.False(File.Exists(folder.At("lists", "1-older.csv")));
+        Assert.True(File.Exists(folder.At("lists", "my-own.csv")));
+        Assert.True(File.Exists(folder.At("lists", "77-old-layout.toml")));
+    }
+
+    [Fact]
+    public void A_run_that_contradicts_itself_writes_nothing()
+    {
+        using var folder = new ScratchFolder();
+        var run = InventedRun.Finished();
+        var broken = run.Judgement.Ranking.Select(l => l.Rank == 2 ? l with { BuildPrice = 1 } : l).ToList();
+        Assert.Throws<Files.InputException>(() => RunFiles.WriteAll(run with { Judgement = run.Judgement with { Ranking = broken } }, folder.Path));
+        Assert.Empty(folder.Files());
+    }
+
+    [Fact]
+    public void Hostile_names_stay_inside_the_folder_and_harmless_in_a_spreadsheet()
+    {
+        using var folder = new ScratchFolder();
+        var inner = folder.At("a", "b", "run");
+        RunFiles.WriteAll(HostileRun.Make(), inner);
+        Assert.All(folder.Files(), f => Assert.StartsWith("a/b/run/", f, StringComparison.Ordinal));
+        foreach (var file in folder.Files().Where(f => f.EndsWith(".csv", StringComparison.Ordinal)))
+        {
+            var cells = CsvRows.Of(File.ReadAllText(folder.At(file))).SelectMany(r => r.Values).Where(v => v.Length > 0 && !double.TryParse(v, System.Globalization.CultureInfo.InvariantCulture, out _)).ToList();
+            Assert.NotEmpty(cells);
+            Assert.DoesNotContain(cells, c => "=+-@\t\r".Contains(c[0], StringComparison.Ordinal) || c.Contains('\0') || c.Contains('\u202E'));
+        }
+    }
+
+    [Fact]
+    public void A_run_in_which_nothing_is_ranked_is_still_told()
+    {
+        using var folder = new ScratchFolder();
+        RunFiles.WriteAll(InventedRun.Of([]), folder.Path);
+        Assert.Equal(["front.csv", "pareto.png", "pareto.svg", "ranking.csv", "report.html"], folder.Files());
+    }
+}
