@@ -17,6 +17,12 @@ public sealed record Mount(
     double SwitchHours = 5.5,
     int Steps = 2)
 {
+    /// <summary>What the mount takes for dawn and dusk; not used when fixed.</summary>
+    public LightSensor Sensor { get; init; } = new();
+
+    /// <summary>Continuous: the drive starts when the plane has fallen this far behind the sun [°].</summary>
+    public double DeadBandDeg { get; init; } = 2;
+
     /// <summary>A plane that does not move.</summary>
     /// <param name="tiltDeg">Tilt [°].</param>
     /// <param name="azimuthDeg">Azimuth [°].</param>

@@ -64,6 +64,37 @@ public sealed class Winter
     /// <summary>The undisturbed ground of the place.</summary>
     public required GroundClimate Ground { get; init; }
 
+    /// <summary>Hours without mains: pump, fan and heater are dead.</summary>
+    public IReadOnlyList<HourSpan> PowerCuts { get; init; } = [];
+
+    /// <summary>The week laid over a hard winter, where there is one.</summary>
+    public HourSpan? StressWeek { get; init; }
+
     /// <summary>Sentences a report must pass on: how the winter was joined, what was filled or made up.</summary>
     public IReadOnlyList<string> Remarks { get; init; } = [];
+
+    /// <summary>The same winter with a stress week and power cuts noted.</summary>
+    internal Winter With(HourSpan stressWeek, IReadOnlyList<HourSpan> powerCuts) => new()
+    {
+        Name = Name,
+        Kind = Kind,
+        Place = Place,
+        Start = Start,
+        WarmUpHours = WarmUpHours,
+        AirC = AirC,
+        DewPointC = DewPointC,
+        WindMPerS = WindMPerS,
+        GlobalWPerM2 = GlobalWPerM2,
+        DiffuseWPerM2 = DiffuseWPerM2,
+        BeamNormalWPerM2 = BeamNormalWPerM2,
+        SkyC = SkyC,
+        SunZenithDeg = SunZenithDeg,
+        SunAzimuthDeg = SunAzimuthDeg,
+        ExtraterrestrialNormalWPerM2 = ExtraterrestrialNormalWPerM2,
+        GroundReflectance = GroundReflectance,
+        Ground = Ground,
+        PowerCuts = powerCuts,
+        StressWeek = stressWeek,
+        Remarks = Remarks,
+    };
 }

@@ -1,0 +1,24 @@
+namespace DesignSearch.Climate;
+
+/// <summary>Splits one line of a weather file, keeping where each field starts so that a fault can point at it.</summary>
+internal static class CsvFields
+{
+    /// <summary>The fields with their first character's column, counted from 1. Quotes around a field are taken off.</summary>
+    public static List<(string Text, int Column)> Split(string line, char delimiter)
+    {
+        var fields = new List<(string, int)>();
+        var start = 0;
+        var quoted = false;
+        for (var i = 0; i <= line.Length; i++)
+        {
+            if (i < line.Length && line[i] == '"')
+                quoted = !quoted;
+            if (i < line.Length && (quoted || line[i] != delimiter))
+                continue;
+            fields.Add((line[start..i].Trim().Trim('"').Trim(), start + 1));
+            start = i + 1;
+        }
+
+        return fields;
+    }
+}

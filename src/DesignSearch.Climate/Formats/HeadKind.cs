@@ -1,0 +1,17 @@
+namespace DesignSearch.Climate;
+
+/// <summary>How a format writes what it knows of the place.</summary>
+internal enum HeadKind
+{
+    /// <summary>Not at all.</summary>
+    None,
+
+    /// <summary>Lines "label: value".</summary>
+    Labels,
+
+    /// <summary>A line of names and a line of values.</summary>
+    NamesThenValues,
+
+    /// <summary>Values at fixed fields of line 1.</summary>
+    Positions,
+}

@@ -1,0 +1,50 @@
+namespace DesignSearch.Climate;
+
+/// <summary>Brings the sun of a winter onto a plane that stands or turns.</summary>
+public static class PlaneModel
+{
+    /// <summary>Beam, sky (Perez 1990) and ground light on a mount's plane, hour by hour.</summary>
+    /// <remarks>
+    /// A horizon takes the beam and the light around the sun when the sun is behind it, and its share of the even sky. Weather that
+    /// already knows its hills must not be given a horizon again.
+    /// </remarks>
+    /// <param name="winter">The winter.</param>
+    /// <param name="mount">The mount.</param>
+    /// <param name="horizon">Obstacles around the collector, or none.</param>
+    public static PlaneIrradiance For(Winter winter, Mount mount, HorizonProfile? horizon = null) => For(new WinterLight(winter, horizon), mount);
+
+    internal static PlaneIrradiance For(WinterLight light, Mount mount)
+    {
+        var winter = light.Winter;
+        var schedule = MountControl.Schedule(winter, mount);
+        var frame = new PlaneFrame(mount, winter.Place.LatitudeDeg);
+        var n = winter.Hours;
+        var (beam, sky, ground, cosine) = (new double[n], new double[n], new double[n], new double[n]);
+        var (turn, normal) = (double.NaN, default(Vector));
+        for (var i = 0; i < light.Hour.Length; i++)
+        {
+            var h = light.Hour[i];
+            if (schedule.TurnDeg[h] != turn)
+                (turn, normal) = (schedule.TurnDeg[h], frame.Normal(schedule.TurnDeg[h] * Math.PI / 180));
+            (beam[h], sky[h], ground[h], cosine[h]) = Falling(light, i, normal);
+            if (schedule.ShareBefore[h] >= 1)
+                continue;
+            (turn, normal) = (schedule.LaterTurnDeg[h], frame.Normal(schedule.LaterTurnDeg[h] * Math.PI / 180));
+            var later = Falling(light, i, normal);
+            var a = schedule.ShareBefore[h];
+            (beam[h], sky[h], ground[h]) = (a * beam[h] + (1 - a) * later.Beam, a * sky[h] + (1 - a) * later.Sky, a * ground[h] + (1 - a) * later.Ground);
+            cosine[h] = a * Math.Max(0, cosine[h]) + (1 - a) * Math.Max(0, later.Cosine);
+        }
+
+        return new() { BeamWPerM2 = beam, SkyWPerM2 = sky, GroundWPerM2 = ground, CosIncidence = cosine, Moves = schedule.Moves, TravelDeg = schedule.TravelDeg };
+    }
+
+    private static (double Beam, double Sky, double Ground, double Cosine) Falling(WinterLight light, int i, Vector normal)
+    {
+        var cosine = normal.Dot(light.Sun[i]);
+        var facing = Math.Max(0, cosine);
+        var slope = Math.Sqrt(Math.Max(0, 1 - normal.Up * normal.Up));
+        var sky = light.Even[i] * (1 + normal.Up) / 2 + light.AroundSun[i] * facing + light.Horizon[i] * slope;
+        return (light.Beam[i] * facing, Math.Max(0, sky), light.Ground[i] * (1 - normal.Up) / 2, cosine);
+    }
+}

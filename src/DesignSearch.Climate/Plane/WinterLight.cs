@@ -1,0 +1,54 @@
+namespace DesignSearch.Climate;
+
+/// <summary>Everything about a winter's light that does not depend on the plane, kept for its sunlit hours only.</summary>
+internal sealed class WinterLight
+{
+    public WinterLight(Winter winter, HorizonProfile? horizon)
+    {
+        Winter = winter;
+        Hour = [.. Enumerable.Range(0, winter.Hours).Where(h => winter.GlobalWPerM2[h] > 0)];
+        var n = Hour.Length;
+        Sun = new Vector[n];
+        (Beam, Even, AroundSun, Horizon, Ground) = (new double[n], new double[n], new double[n], new double[n], new double[n]);
+        for (var i = 0; i < n; i++)
+            Fill(i, Hour[i], horizon);
+    }
+
+    public Winter Winter { get; }
+
+    /// <summary>Hour of the winter.</summary>
+    public int[] Hour { get; }
+
+    public Vector[] Sun { get; }
+
+    /// <summary>Beam normal to the sun, hidden by the horizon or not [W/m²].</summary>
+    public double[] Beam { get; }
+
+    /// <summary>Even part of the sky's light [W/m²].</summary>
+    public double[] Even { get; }
+
+    /// <summary>Light around the sun, to be multiplied by the cosine of incidence [W/m²].</summary>
+    public double[] AroundSun { get; }
+
+    /// <summary>Light of the horizon band, to be multiplied by the sine of the tilt [W/m²].</summary>
+    public double[] Horizon { get; }
+
+    /// <summary>Light thrown up by the ground [W/m²].</summary>
+    public double[] Ground { get; }
+
+    private void Fill(int i, int h, HorizonProfile? horizon)
+    {
+        var zenith = Winter.SunZenithDeg[h];
+        var diffuse = Winter.DiffuseWPerM2[h];
+        var hidden = horizon is not null && 90 - zenith < horizon.AltitudeAt(Winter.SunAzimuthDeg[h]);
+        Sun[i] = Vector.Towards(zenith, Winter.SunAzimuthDeg[h]);
+        Beam[i] = hidden ? 0 : Winter.BeamNormalWPerM2[h];
+        Ground[i] = Winter.GlobalWPerM2[h] * Winter.GroundReflectance[h];
+        if (diffuse <= 0)
+            return;
+        var sky = SkyModel.Perez(diffuse, Winter.BeamNormalWPerM2[h], Winter.ExtraterrestrialNormalWPerM2[h], AirMass.KastenYoung(zenith), zenith);
+        Even[i] = diffuse * (1 - sky.AroundSun) * (horizon?.SkyShare ?? 1);
+        AroundSun[i] = hidden ? 0 : diffuse * sky.AroundSun * SkyModel.SunRatio(1, zenith);
+        Horizon[i] = diffuse * sky.Horizon;
+    }
+}

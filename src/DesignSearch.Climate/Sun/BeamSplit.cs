@@ -1,0 +1,34 @@
+namespace DesignSearch.Climate;
+
+/// <summary>Splits global irradiance into beam and diffuse so that the three always close.</summary>
+public static class BeamSplit
+{
+    /// <summary>Diffuse share of an hour's global irradiance; Erbs, Klein and Duffie, Solar Energy 28 (1982).</summary>
+    /// <param name="clearness">Global over extraterrestrial irradiance on the level, 0 or more.</param>
+    /// <returns>0.165 to 1.</returns>
+    public static double ErbsHourly(double clearness) => clearness switch
+    {
+        <= 0.22 => 1 - 0.09 * clearness,
+        <= 0.80 => 0.9511 + clearness * (-0.1604 + clearness * (4.388 + clearness * (-16.638 + clearness * 12.336))),
+        _ => 0.165,
+    };
+
+    /// <summary>
+    /// Beam normal to the sun from what global has over diffuse, never more than a very clear sky lets through
+    /// (0.80 of the extraterrestrial beam per air mass to the power 0.678, after Meinel) and none below 3° of altitude; what is cut goes to the diffuse light.
+    /// </summary>
+    /// <param name="globalWPerM2">[W/m²].</param>
+    /// <param name="diffuseWPerM2">As given [W/m²].</param>
+    /// <param name="zenithDeg">Sun at mid-hour [°].</param>
+    /// <param name="extraterrestrialNormalWPerM2">[W/m²].</param>
+    /// <returns>Beam normal and the diffuse light that closes with it [W/m²].</returns>
+    public static (double BeamNormal, double Diffuse) Close(double globalWPerM2, double diffuseWPerM2, double zenithDeg, double extraterrestrialNormalWPerM2)
+    {
+        if (zenithDeg >= 87 || globalWPerM2 <= 0)
+            return (0, Math.Max(0, globalWPerM2));
+        var cosZenith = Math.Cos(zenithDeg * Math.PI / 180);
+        var clearest = extraterrestrialNormalWPerM2 * Math.Pow(0.80, Math.Pow(1 / cosZenith, 0.678));
+        var beam = Math.Clamp((globalWPerM2 - diffuseWPerM2) / cosZenith, 0, clearest);
+        return (beam, globalWPerM2 - beam * cosZenith);
+    }
+}

@@ -1,0 +1,84 @@
+using System.Globalization;
+using DesignSearch.Files;
+
+namespace DesignSearch.Climate;
+
+/// <summary>Fills the gaps of every column of a grid, remembers which slots were filled and says so.</summary>
+internal sealed class GapReport(SampleGrid grid, string file, FaultList faults, List<string> repairs)
+{
+    private readonly GapFiller filler = new(grid);
+
+    /// <summary>Slots filled, by column.</summary>
+    public Dictionary<WeatherField, bool[]> Filled { get; } = [];
+
+    /// <summary>Fills a column of the weather; a gap too long is a fault with its dates.</summary>
+    public void FillWeather(WeatherField field, string name)
+    {
+        if (grid.Values.TryGetValue(field, out var values))
+            Fill(field, name, values, values.Select(double.IsNaN).ToArray(), 3);
+    }
+
+    /// <summary>Fills global irradiance by the clearness of its neighbours.</summary>
+    /// <param name="global">Filled in place.</param>
+    /// <param name="above">Irradiance above the atmosphere over the same intervals.</param>
+    public void FillGlobal(double[] global, double[] above)
+    {
+        var clearness = new double[global.Length];
+        for (var i = 0; i < global.Length; i++)
+        {
+            if (double.IsNaN(global[i]) && above[i] < 10)
+                global[i] = 0;
+            clearness[i] = above[i] < 10 ? 0 : global[i] / above[i];
+        }
+
+        var missing = global.Select(double.IsNaN).ToArray();
+        BridgeNights(clearness, above, missing);
+        Fill(WeatherField.Global, "global irradiance", clearness, missing, 2);
+        for (var i = 0; i < global.Length; i++)
+        {
+            if (missing[i])
+                global[i] = Math.Clamp(clearness[i], 0, 0.85) * above[i];
+        }
+    }
+
+    // A gap that is dark on both sides has no neighbour in the sunlight: its nights belong to it.
+    private static void BridgeNights(double[] clearness, double[] above, bool[] missing)
+    {
+        for (var way = -1; way <= 1; way += 2)
+        {
+            for (var i = way < 0 ? clearness.Length - 1 : 0; i >= 0 && i < clearness.Length; i += way)
+            {
+                var from = i - way;
+                if (from >= 0 && from < clearness.Length && double.IsNaN(clearness[from]) && above[i] < 10 && !missing[i])
+                    clearness[i] = double.NaN;
+            }
+        }
+    }
+
+    private void Fill(WeatherField field, string name, double[] values, bool[] filled, double straightHours)
+    {
+        Filled[field] = filled;
+        var gaps = filler.Gaps(values);
+        if (gaps.Count == 0)
+            return;
+        var hours = filled.Count(f => f) * grid.StepHours;
+        foreach (var gap in gaps)
+        {
+            if (gap.Count * grid.StepHours > GapFiller.LongestHours + 24)
+                faults.Add(file, grid.Lines[filler.Slot(gap.First, values.Length)], 0, Dates(gap), FormattableString.Invariant($"no gap longer than {GapFiller.LongestHours} h in the {name}"));
+            else
+                filler.Fill(values, gap, straightHours);
+        }
+
+        var span = gaps.Count == 1 ? Dates(gaps[0]) : FormattableString.Invariant($"{gaps.Count} gaps, the longest {Dates(gaps.MaxBy(g => g.Count))}");
+        repairs.Add(FormattableString.Invariant($"{hours:0.#} h of missing {name} were filled from the hours around them ({span})."));
+    }
+
+    private string Dates((int First, int Count) gap)
+    {
+        var format = grid.Wraps ? "d MMMM HH:mm" : "yyyy-MM-dd HH:mm";
+        var from = grid.Stamp(gap.First);
+        var to = grid.Stamp(gap.First + gap.Count - 1);
+        return from.ToString(format, CultureInfo.InvariantCulture) + (gap.Count > 1 ? " to " + to.ToString(format, CultureInfo.InvariantCulture) : "");
+    }
+}

@@ -1,0 +1,52 @@
+namespace DesignSearch.Climate;
+
+/// <summary>Makes the summary of a record from the samples as recorded, not from hour means.</summary>
+internal static class SummaryMaker
+{
+    /// <param name="grid">Samples with gaps filled.</param>
+    /// <param name="recordedAir">Air as recorded, gaps still NaN.</param>
+    /// <param name="centreMin">Middle of a radiation sample after its stamp [min]; months are cut by it.</param>
+    public static WeatherSummary Make(SampleGrid grid, double[] recordedAir, double centreMin)
+    {
+        var air = grid.Values[WeatherField.Air];
+        var global = grid.Values[WeatherField.Global];
+        var wind = grid.Values.GetValueOrDefault(WeatherField.Wind);
+        var byMonth = Enumerable.Range(0, grid.Count).GroupBy(i => MonthOf(grid, i, centreMin)).OrderBy(g => g.Key);
+        var months = new List<MonthSummary>();
+        foreach (var month in byMonth)
+        {
+            int[] slots = [.. month];
+            var recorded = slots.Where(i => !double.IsNaN(recordedAir[i])).ToArray();
+            months.Add(new(
+                month.Key,
+                slots.Average(i => air[i]),
+                recorded.Length == 0 ? double.NaN : recorded.Min(i => recordedAir[i]),
+                slots.Average(i => global[i]) * 24 / 1000,
+                recorded.Count(i => recordedAir[i] < 0) * grid.StepHours / YearsOf(grid),
+                wind is null ? double.NaN : slots.Average(i => wind[i])));
+        }
+
+        var days = DayMeans(grid, air, centreMin);
+        return new(months, months.Sum(m => m.FrostHours), months.Min(m => m.LowestC), LowestRun(days, 1, grid.Wraps), LowestRun(days, 3, grid.Wraps), LowestRun(days, 7, grid.Wraps));
+    }
+
+    private static double YearsOf(SampleGrid grid) => Math.Max(1, Math.Round(grid.Count * grid.StepHours / 8766));
+
+    private static int MonthOf(SampleGrid grid, int slot, double centreMin) => grid.Stamp(slot).AddMinutes(centreMin).Month;
+
+    private static double[] DayMeans(SampleGrid grid, double[] air, double centreMin)
+    {
+        var first = grid.Stamp(0).AddMinutes(centreMin).Date;
+        return [.. Enumerable.Range(0, grid.Count)
+            .GroupBy(i => (int)(grid.Stamp(i).AddMinutes(centreMin).Date - first).TotalDays)
+            .Where(d => d.Count() * grid.StepHours > 20).OrderBy(d => d.Key).Select(d => d.Average(i => air[i]))];
+    }
+
+    private static double LowestRun(double[] days, int length, bool wraps)
+    {
+        var lowest = double.PositiveInfinity;
+        for (var d = 0; d < (wraps ? days.Length : days.Length - length + 1); d++)
+            lowest = Math.Min(lowest, Enumerable.Range(d, length).Average(i => days[i % days.Length]));
+        return lowest;
+    }
+}

@@ -1,0 +1,32 @@
+namespace DesignSearch.Climate;
+
+/// <summary>What a column of a weather file may hold.</summary>
+public enum WeatherField
+{
+    /// <summary>Air temperature [°C].</summary>
+    Air,
+
+    /// <summary>Dew point [°C].</summary>
+    DewPoint,
+
+    /// <summary>Relative humidity [%].</summary>
+    Humidity,
+
+    /// <summary>Wind at 10 m [m/s].</summary>
+    Wind,
+
+    /// <summary>Global irradiance on the level [W/m²].</summary>
+    Global,
+
+    /// <summary>Diffuse irradiance on the level [W/m²].</summary>
+    Diffuse,
+
+    /// <summary>Beam normal to the sun [W/m²].</summary>
+    BeamNormal,
+
+    /// <summary>Beam on the level [W/m²].</summary>
+    BeamLevel,
+
+    /// <summary>Long-wave irradiance from the sky [W/m²].</summary>
+    SkyLongWave,
+}

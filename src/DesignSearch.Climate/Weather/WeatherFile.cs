@@ -1,0 +1,63 @@
+using System.Text;
+using DesignSearch.Files;
+
+namespace DesignSearch.Climate;
+
+/// <summary>Reads weather files of any known format, recognised by what stands in them.</summary>
+public static class WeatherFile
+{
+    private const long LargestBytes = 200_000_000;
+
+    /// <summary>Reads one file into hour means of local standard time.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="options">What the file does not say itself.</param>
+    /// <exception cref="InputException">The file is missing, of no known format, or damaged beyond the repairs; every fault with its place.</exception>
+    public static WeatherRecord Read(string path, ReadingOptions? options = null)
+    {
+        var lines = ReadLines(path);
+        var map = KnownFormats.All.FirstOrDefault(m => Recognises(m, lines))
+            ?? throw new InputException(new InputFault(path, 1, 0, lines[0], "the head of a known weather format: " + string.Join(", ", KnownFormats.All.Select(m => m.Id))));
+        return new RecordMaker(path, map, lines, options ?? new()).Make();
+    }
+
+    private static bool Recognises(FormatMap map, string[] lines)
+    {
+        var head = string.Join('\n', lines.Take(60));
+        return map.Detect.All(d => head.Contains(d, StringComparison.OrdinalIgnoreCase));
+    }
+
+    private static string[] ReadLines(string path)
+    {
+        byte[] bytes;
+        try
+        {
+            var file = new FileInfo(path);
+            if (file is { Exists: true, Length: > LargestBytes })
+                throw new InputException(new InputFault(path, 0, 0, "", "a weather file under 200 MB"));
+            bytes = File.ReadAllBytes(path);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            throw new InputException(new InputFault(path, 0, 0, "", "a weather file that can be read"));
+        }
+
+        var text = Decode(bytes);
+        var lines = text.Split('\n').Select(l => l.TrimEnd('\r')).ToArray();
+        return lines.All(l => l.Trim().Length == 0) ? throw new InputException(new InputFault(path, 0, 0, "", "a weather file that is not empty")) : lines;
+    }
+
+    // UTF-8 where it is valid, UTF-16 with its mark, else one byte a character: old spreadsheets write the degree sign so.
+    private static string Decode(byte[] bytes)
+    {
+        if (bytes is [0xFF, 0xFE, ..] or [0xFE, 0xFF, ..])
+            return (bytes[0] == 0xFF ? Encoding.Unicode : Encoding.BigEndianUnicode).GetString(bytes, 2, bytes.Length - 2);
+        try
+        {
+            return new UTF8Encoding(false, throwOnInvalidBytes: true).GetString(bytes).TrimStart('\uFEFF');
+        }
+        catch (DecoderFallbackException)
+        {
+            return Encoding.Latin1.GetString(bytes);
+        }
+    }
+}

@@ -1,0 +1,6 @@
+namespace DesignSearch.Climate;
+
+/// <summary>A run of hours of a winter.</summary>
+/// <param name="First">First hour, counted from the start of the winter.</param>
+/// <param name="Count">Number of hours.</param>
+public readonly record struct HourSpan(int First, int Count);

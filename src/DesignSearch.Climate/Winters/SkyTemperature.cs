@@ -1,0 +1,39 @@
+namespace DesignSearch.Climate;
+
+/// <summary>Long-wave light of the sky.</summary>
+public static class SkyTemperature
+{
+    private const double Sigma = 5.670374419e-8;
+
+    /// <summary>Clear-sky emissivity; P. Berdahl and M. Martin, Solar Energy 32 (1984).</summary>
+    /// <param name="dewPointC">[°C], −20 to 30.</param>
+    /// <param name="solarHour">Hours since solar midnight.</param>
+    public static double ClearEmissivity(double dewPointC, double solarHour)
+    {
+        var d = dewPointC / 100;
+        return 0.711 + 0.56 * d + 0.73 * d * d + 0.013 * Math.Cos(2 * Math.PI * solarHour / 24);
+    }
+
+    /// <summary>Sky temperature under cloud: eight tenths of what the clear sky lacks is made up by a full cover.</summary>
+    /// <param name="airC">[°C].</param>
+    /// <param name="dewPointC">[°C].</param>
+    /// <param name="cloud">0 clear to 1 overcast.</param>
+    /// <param name="solarHour">Hours since solar midnight.</param>
+    /// <returns>[°C].</returns>
+    public static double UnderCloudC(double airC, double dewPointC, double cloud, double solarHour)
+    {
+        var clear = ClearEmissivity(dewPointC, solarHour);
+        var emissivity = Math.Min(1, clear + 0.8 * (1 - clear) * cloud);
+        return (airC + 273.15) * Math.Sqrt(Math.Sqrt(emissivity)) - 273.15;
+    }
+
+    /// <summary>Sky temperature that gives a measured long-wave irradiance.</summary>
+    /// <param name="longWaveWPerM2">[W/m²], over 0.</param>
+    /// <returns>[°C].</returns>
+    public static double FromLongWaveC(double longWaveWPerM2) => Math.Sqrt(Math.Sqrt(Math.Max(50, longWaveWPerM2) / Sigma)) - 273.15;
+
+    /// <summary>Cloud of a day from its clearness: none above 0.75, full below 0.20.</summary>
+    /// <param name="clearness">Daily global over extraterrestrial irradiation.</param>
+    /// <returns>0 to 1.</returns>
+    public static double CloudOf(double clearness) => Math.Clamp((0.75 - clearness) / 0.55, 0, 1);
+}

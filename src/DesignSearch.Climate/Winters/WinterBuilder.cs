@@ -1,0 +1,84 @@
+namespace DesignSearch.Climate;
+
+/// <summary>Completes hours of weather into a winter: sun, beam, sky, ground.</summary>
+internal static class WinterBuilder
+{
+    public static Winter Build(string name, WinterKind kind, Place place, DateTime start, int warmUpHours, HourWeather weather, GroundClimate ground, WinterOptions options, IReadOnlyList<string> remarks)
+    {
+        var n = weather.Hours;
+        var sun = new SunHours(place, start, n);
+        var (beam, diffuse) = (new double[n], new double[n]);
+        for (var h = 0; h < n; h++)
+            (beam[h], diffuse[h]) = BeamSplit.Close(weather.GlobalWPerM2[h], weather.DiffuseWPerM2[h], sun.ZenithDeg[h], sun.NormalWPerM2[h]);
+        return new()
+        {
+            Name = name,
+            Kind = kind,
+            Place = place,
+            Start = start,
+            WarmUpHours = warmUpHours,
+            AirC = weather.AirC,
+            DewPointC = weather.DewPointC,
+            WindMPerS = weather.WindMPerS,
+            GlobalWPerM2 = weather.GlobalWPerM2,
+            DiffuseWPerM2 = diffuse,
+            BeamNormalWPerM2 = beam,
+            SkyC = SkyOf(place, start, weather),
+            SunZenithDeg = sun.ZenithDeg,
+            SunAzimuthDeg = sun.AzimuthDeg,
+            ExtraterrestrialNormalWPerM2 = sun.NormalWPerM2,
+            GroundReflectance = ReflectanceOf(start, weather.AirC, options),
+            Ground = ground,
+            Remarks = remarks,
+        };
+    }
+
+    /// <summary>Global over extraterrestrial irradiation, day by day from the start of the hours.</summary>
+    public static double[] DailyClearness(Place place, DateTime start, double[] global)
+    {
+        var sun = new SunTrack(place, start.AddHours(-place.ZoneHours), start.AddHours(global.Length - place.ZoneHours));
+        var clearness = new double[(global.Length + 23) / 24];
+        for (var d = 0; d < clearness.Length; d++)
+        {
+            var above = sun.MeanHorizontal(start.AddDays(d).AddHours(-place.ZoneHours), 1440, 96) * 24;
+            var light = global.Skip(24 * d).Take(24).ToArray();
+            clearness[d] = above > 100 ? light.Sum() / above * 24 / light.Length : 0.4;
+        }
+
+        return clearness;
+    }
+
+    private static double[] SkyOf(Place place, DateTime start, HourWeather weather)
+    {
+        if (weather.SkyLongWaveWPerM2 is { } longWave)
+            return [.. longWave.Select(SkyTemperature.FromLongWaveC)];
+        var clearness = DailyClearness(place, start, weather.GlobalWPerM2);
+        var solarShift = place.LongitudeDeg / 15 - place.ZoneHours + start.TimeOfDay.TotalHours;
+        var sky = new double[weather.Hours];
+        for (var h = 0; h < sky.Length; h++)
+            sky[h] = SkyTemperature.UnderCloudC(weather.AirC[h], weather.DewPointC[h], SkyTemperature.CloudOf(clearness[h / 24]), h + 0.5 + solarShift);
+        return sky;
+    }
+
+    private static double[] ReflectanceOf(DateTime start, double[] air, WinterOptions options)
+    {
+        var reflectance = new double[air.Length];
+        for (var h = 0; h < air.Length; h++)
+        {
+            var bare = options.ReflectanceByMonth is { } months ? months[start.AddHours(h).Month - 1] : options.GroundReflectance;
+            var day = h / 24 * 24;
+            var snow = options.SnowBelowC is { } limit && day >= 24 && Mean(air, Math.Max(0, day - 168), day) < limit;
+            reflectance[h] = snow ? options.SnowReflectance : bare;
+        }
+
+        return reflectance;
+    }
+
+    private static double Mean(double[] values, int from, int to)
+    {
+        var sum = 0.0;
+        for (var i = from; i < to; i++)
+            sum += values[i];
+        return sum / (to - from);
+    }
+}

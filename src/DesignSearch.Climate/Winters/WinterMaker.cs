@@ -1,0 +1,32 @@
+namespace DesignSearch.Climate;
+
+/// <summary>Makes winters: cut from a record, made from monthly means, or hardened.</summary>
+public static class WinterMaker
+{
+    /// <summary>Every winter a record holds: one of a typical year, one for each whole winter of a real record, or one joined from the ends of a calendar year.</summary>
+    /// <param name="record">From <see cref="WeatherFile.Read"/>.</param>
+    /// <param name="season">Dates that count.</param>
+    /// <param name="options">Ground and snow.</param>
+    /// <returns>Empty when the record holds neither a whole winter nor a whole year.</returns>
+    public static IReadOnlyList<Winter> FromRecord(WeatherRecord record, SeasonDates season, WinterOptions options) => RecordWinters.Cut(record, season, options);
+
+    /// <summary>A winter made from twelve monthly means. The same climate, season and seed give the same winter.</summary>
+    /// <param name="climate">Place and means.</param>
+    /// <param name="season">Dates that count.</param>
+    /// <param name="kind">Typical, or Hard: the typical one of the same seed with the stress week laid over it.</param>
+    /// <param name="seed">Any number.</param>
+    /// <param name="options">Ground, snow, and how hard the hard one is.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Another kind.</exception>
+    public static Winter Synthetic(MonthlyClimate climate, SeasonDates season, WinterKind kind, ulong seed, WinterOptions options)
+    {
+        if (kind is not (WinterKind.Typical or WinterKind.Hard))
+            throw new ArgumentOutOfRangeException(nameof(kind), kind, "A synthetic winter is typical or hard.");
+        var typical = SyntheticWinter.Make(climate, season, seed, options);
+        return kind == WinterKind.Typical ? typical : HardWinter.Over(typical, HardLevels.Of(climate, typical, options), options);
+    }
+
+    /// <summary>Lays the stress week of the return period over a typical or recorded winter: dark, then cold and clear.</summary>
+    /// <param name="typical">The winter to start from; it is not changed.</param>
+    /// <param name="options">Return period, or the builder's own lowest temperature; power cut.</param>
+    public static Winter Harden(Winter typical, WinterOptions options) => HardWinter.Over(typical, HardLevels.Of(typical, options), options);
+}
