@@ -91,7 +91,7 @@ internal struct LoopBlock
 
         // The pump as a duty: as much of the step as holds the collector at its switching temperature.
         var wanted = T4 + startC;
-        var gate = Math.Clamp((light - LightWPerM2) / LightWPerM2, 0, 1) * Math.Clamp((ceiling - T4) / CeilingFadeK, 0, 1);
+        var gate = Math.Clamp((light - LightWPerM2) / LightWPerM2, 0, 1) * Math.Clamp((ceiling - T1) / CeilingFadeK, 0, 1);
         var spare = collectorStore * Collector + Absorbed + loss * outsideC - (collectorStore + loss) * wanted;
         Pump = gate * Math.Clamp(spare / (flowHeat * Math.Max(wanted - BackPipe, LeastDifferenceK)), 0, 1);
         var flow = flowHeat * Pump;
