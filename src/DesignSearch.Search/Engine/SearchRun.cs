@@ -47,7 +47,7 @@ internal sealed class SearchRun
         var block = new List<double[]>(settings.BlockSize);
         foreach (var point in space.Points())
         {
-            if (!met.Add(space.KeyOf(point)) || Refused(point))
+            if (!met.Add(SearchSpace.KeyOf(point)) || Refused(point))
                 continue;
             block.Add(point);
             if (block.Count < settings.BlockSize)
@@ -96,9 +96,9 @@ internal sealed class SearchRun
         {
             var point = attempt < Attempts * 3 / 4 ? proposer.Propose(index, ref random, settings.Seed) : proposer.Anywhere(ref random);
             proposals++;
-            for (var change = 0; change < 8 && met.Contains(space.KeyOf(point)); change++)
+            for (var change = 0; change < 8 && met.Contains(SearchSpace.KeyOf(point)); change++)
                 proposer.Disturb(point, ref random);
-            if (!met.Add(space.KeyOf(point)))
+            if (!met.Add(SearchSpace.KeyOf(point)))
                 continue;
             if (Refused(point) && !Repaired(point, ref random))
                 continue;
@@ -136,7 +136,7 @@ internal sealed class SearchRun
             other.CopyTo(point, 0);
             missed = after;
             if (missed == 0)
-                return met.Add(space.KeyOf(point));
+                return met.Add(SearchSpace.KeyOf(point));
         }
 
         return false;

@@ -43,17 +43,16 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
             : Anywhere(ref random);
     }
 
+    // Latin hypercube: each variable has one shuffle of its strata, the same for every place.
     private double[] Start(int place, ref RandomStream random, ulong seed)
     {
         var point = new double[space.Count];
+        Span<int> strata = stackalloc int[Stratified];
         for (var i = 0; i < point.Length; i++)
         {
-            // The same shuffle of strata for every place: the stream depends on the variable alone.
             var shuffle = new RandomStream(seed, 1UL << 40, (ulong)i);
-            Span<int> strata = stackalloc int[Stratified];
             for (var k = 0; k < Stratified; k++)
                 strata[k] = k;
-            random.Next();
             for (var k = Stratified - 1; k > 0; k--)
             {
                 var other = shuffle.Below(k + 1);

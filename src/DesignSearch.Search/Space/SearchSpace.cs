@@ -72,7 +72,7 @@ public sealed class SearchSpace
 
     /// <summary>The key of a canonical point.</summary>
     /// <param name="point">One value per variable, canonical.</param>
-    public PointKey KeyOf(ReadOnlySpan<double> point)
+    public static PointKey KeyOf(ReadOnlySpan<double> point)
     {
         ulong high = 0x243F6A8885A308D3, low = 0x13198A2E03707344;
         foreach (var value in point)
