@@ -1,5 +1,4 @@
 using System.CommandLine;
-using DesignSearch.Layouts;
 using DesignSearch.Reporting;
 using DesignSearch.Runs;
 

@@ -39,5 +39,5 @@ public sealed class HourlyTable
     /// <exception cref="IOException">It cannot be written.</exception>
     public void Save(string path) => SafeFile.Write(path, text.ToString());
 
-    private static object? Cell(double value) => double.IsFinite(value) ? Math.Round(value, 3) : null;
+    private static double? Cell(double value) => double.IsFinite(value) ? Math.Round(value, 3) : null;
 }
