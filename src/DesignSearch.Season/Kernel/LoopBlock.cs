@@ -17,7 +17,7 @@ internal struct LoopBlock
     private readonly PipeRunNumbers pipes;
     private readonly TankNumbers tank;
     private readonly bool flows, stands;
-    private readonly double collectorStore, outStore, backStore, layerStore, flowWPerK, startC, releaseWPerK;
+    private readonly double collectorStore, outStore, backStore, layerStore, flowWPerK, startC, releaseWPerK, outRestInverse, backRestInverse, fallPerW;
     private readonly double step;
 
     public LoopBlock(Installation layout, SeasonAssumptions a, double step)
@@ -31,6 +31,9 @@ internal struct LoopBlock
         outStore = flows ? share * pipes.OutCapacityJPerK / step : 0;
         backStore = flows ? share * pipes.BackCapacityJPerK / step : 0;
         layerStore = HasTank ? tank.WaterKg / 4 * WaterJPerKgK / step : 0;
+        outRestInverse = Inverse(outStore + pipes.OutLossWPerK);
+        backRestInverse = Inverse(backStore + pipes.BackLossWPerK);
+        fallPerW = HasTank ? 1 / (4 * layerStore) : 0;
         flowWPerK = collector.FlowKgPerS * collector.FluidJPerKgK;
         startC = Math.Max(collector.StopDifferenceK + (collector.StartDifferenceK - collector.StopDifferenceK) / 4, 0.1);
         releaseWPerK = layout.Release.FlowKgPerS * WaterJPerKgK;
@@ -70,6 +73,24 @@ internal struct LoopBlock
         PumpShare = flows
             ? Math.Clamp((right - pivot * (BottomC + startC)) / (2 * flowWPerK * startC), 0, 1) * Math.Clamp((tank.CeilingC - BottomC) / 2, 0, 1)
             : 0;
+        if (PumpShare <= 0)
+            Rest(outside, pivot, right);
+        else
+            Circulate(outside, pivot, right);
+        CollectorLossW = loss * (CollectorC - outside);
+        PipeLossW = flows ? pipes.OutLossWPerK * (OutC - outside) + pipes.BackLossWPerK * (BackC - outside) : 0;
+    }
+
+    private void Rest(double outside, double pivot, double right)
+    {
+        CollectorC = Inverse(pivot) * right;
+        OutC = outRestInverse * (outStore * OutC + pipes.OutLossWPerK * outside);
+        BackC = backRestInverse * (backStore * BackC + pipes.BackLossWPerK * outside);
+        YieldW = 0;
+    }
+
+    private void Circulate(double outside, double pivot, double right)
+    {
         var flow = PumpShare * flowWPerK;
         var effectiveness = collector.ExchangerEffectiveness;
 
@@ -87,36 +108,26 @@ internal struct LoopBlock
         var outBottom = around * effectiveness * outInverseAround;
 
         // Down through the tank: bottom' = rest + reach · inlet, inlet = ε·out + (1 − ε)·bottom'.
-        if (flow > 0)
-        {
-            var inverse = 1 / (layerStore + flow);
-            var (keep, pass) = (inverse * layerStore, inverse * flow);
-            var rest = keep * (BottomC + pass * (LowerC + pass * (UpperC + pass * TopC)));
-            var reach = pass * pass * pass * pass;
-            var bottom = (rest + reach * effectiveness * outConstant) / (1 - reach * (effectiveness * outBottom + 1 - effectiveness));
-            OutC = outConstant + outBottom * bottom;
-            var inlet = effectiveness * OutC + (1 - effectiveness) * bottom;
-            TopC = keep * TopC + pass * inlet;
-            UpperC = keep * UpperC + pass * TopC;
-            LowerC = keep * LowerC + pass * UpperC;
-            BottomC = keep * BottomC + pass * LowerC;
-        }
-        else
-        {
-            OutC = outConstant;
-        }
-
+        var inverse = 1 / (layerStore + flow);
+        var (keep, pass) = (inverse * layerStore, inverse * flow);
+        var rest = keep * (BottomC + pass * (LowerC + pass * (UpperC + pass * TopC)));
+        var reach = pass * pass * pass * pass;
+        var bottom = (rest + reach * effectiveness * outConstant) / (1 - reach * (effectiveness * outBottom + 1 - effectiveness));
+        OutC = outConstant + outBottom * bottom;
+        var inlet = effectiveness * OutC + (1 - effectiveness) * bottom;
+        TopC = keep * TopC + pass * inlet;
+        UpperC = keep * UpperC + pass * TopC;
+        LowerC = keep * LowerC + pass * UpperC;
+        BottomC = keep * BottomC + pass * LowerC;
         BackC = backOwn + backFlow * ((1 - effectiveness) * OutC + effectiveness * BottomC);
         CollectorC = own + fromBack * BackC;
         YieldW = flow * effectiveness * (OutC - BottomC);
-        CollectorLossW = loss * (CollectorC - outside);
-        PipeLossW = flows ? pipes.OutLossWPerK * (OutC - outside) + pipes.BackLossWPerK * (BackC - outside) : 0;
     }
 
     // The same heat that the house received in this step.
     private void Lose(double tankLossW)
     {
-        var fall = tankLossW / (4 * layerStore);
+        var fall = tankLossW * fallPerW;
         (TopC, UpperC, LowerC, BottomC) = (TopC - fall, UpperC - fall, LowerC - fall, BottomC - fall);
     }
 
@@ -136,7 +147,7 @@ internal struct LoopBlock
             UpperC = keep * UpperC + pass * LowerC;
             TopC = keep * TopC + pass * UpperC;
         }
-        else
+        else if (heatW > 0)
         {
             TopC -= heatW / layerStore;
         }
