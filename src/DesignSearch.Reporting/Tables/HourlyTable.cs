@@ -9,18 +9,19 @@ public sealed class HourlyTable
 {
     private readonly CsvText text = new(
         ["DesignSearch hourly table, format 1", "hour means in local standard time; floor, barrels, tank and collector at the end of the hour; 'counted' is 0 in the warm-up"],
-        "winter", "time", "counted", "outside_c", "sky_c", "inside_c", "floor_c", "barrels_c", "tank_top_c", "tank_bottom_c", "collector_c", "pump_share", "release_w", "heater_w", "sun_on_collector_w_per_m2", "sun_into_house_w", "night_cover_closed", "frost");
+        "winter", "time", "counted", "outside_c", "sky_c", "inside_c", "floor_c", "barrels_c", "tank_top_c", "tank_bottom_c", "collector_c", "pump_share", "release_w", "heater_w", "sun_on_collector_w_per_m2", "sun_into_house_w", "frost");
 
     /// <summary>Adds an hour.</summary>
     /// <param name="winter">Name of its winter.</param>
+    /// <param name="counted">False in the warm-up.</param>
     /// <param name="row">The hour.</param>
-    public void Add(string winter, HourRow row) => text.Row(
+    public void Add(string winter, bool counted, HourRow row) => text.Row(
         winter,
-        row.Time.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture),
-        row.Counted ? 1 : 0,
+        row.LocalTime.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture),
+        counted ? 1 : 0,
         Cell(row.OutsideC),
         Cell(row.SkyC),
-        Cell(row.InsideC),
+        Cell(row.AirMeanC),
         Cell(row.FloorC),
         Cell(row.BarrelsC),
         Cell(row.TankTopC),
@@ -29,10 +30,9 @@ public sealed class HourlyTable
         Cell(row.PumpShare),
         Cell(row.ReleaseW),
         Cell(row.HeaterW),
-        Cell(row.SunOnPlaneWPerM2),
-        Cell(row.SunIntoHouseW),
-        row.NightCoverClosed ? 1 : 0,
-        row.IsFrost ? 1 : 0);
+        Cell(row.CollectorSunWPerM2),
+        Cell(row.HouseSunW),
+        row.Frost ? 1 : 0);
 
     /// <summary>Writes the table.</summary>
     /// <param name="path">The file.</param>

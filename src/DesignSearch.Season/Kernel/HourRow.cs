@@ -1,24 +1,36 @@
 namespace DesignSearch.Season;
 
-/// <summary>One hour of one layout: means of the hour for temperatures and powers.</summary>
-/// <param name="Hour">Hour of the winter, warm-up counted, from 0.</param>
-/// <param name="Time">Local standard time at its start.</param>
-/// <param name="Counted">False in the warm-up.</param>
-/// <param name="OutsideC">Outdoor air [°C].</param>
+/// <summary>One simulated hour for a plot; temperatures are those at its end unless a mean is named, NaN for what is absent.</summary>
+/// <param name="Hour">Hour of the winter, warm-up counted.</param>
+/// <param name="LocalTime">Local standard time at its start.</param>
+/// <param name="OutsideC">Outside air, mean [°C].</param>
 /// <param name="SkyC">Sky [°C].</param>
-/// <param name="InsideC">Air in the house [°C].</param>
-/// <param name="FloorC">Floor surface at the end of the hour [°C].</param>
-/// <param name="BarrelsC">Barrels at the end of the hour [°C]; NaN without.</param>
-/// <param name="TankTopC">Top layer of the tank at the end of the hour [°C]; NaN without a tank.</param>
-/// <param name="TankBottomC">Its bottom layer [°C]; NaN without a tank.</param>
-/// <param name="CollectorC">Collector at the end of the hour [°C]; NaN without.</param>
-/// <param name="PumpShare">Share of the hour that the pump ran.</param>
-/// <param name="ReleaseW">Heat released from the tank [W].</param>
-/// <param name="HeaterW">Stand-by heater [W].</param>
-/// <param name="SunOnPlaneWPerM2">Sun on the collector's plane [W/m²].</param>
-/// <param name="SunIntoHouseW">Sun that stayed in the house as heat [W].</param>
-/// <param name="NightCoverClosed">True while the night cover is closed.</param>
-/// <param name="IsFrost">True when the hour's mean air lies below the limit.</param>
+/// <param name="AirMeanC">Air in the house, mean [°C].</param>
+/// <param name="FloorC">Floor surface [°C].</param>
+/// <param name="BarrelsC">Water barrels [°C].</param>
+/// <param name="TankTopC">Top layer of the tank [°C].</param>
+/// <param name="TankBottomC">Bottom layer of the tank [°C].</param>
+/// <param name="CollectorC">Mean of the collector [°C].</param>
+/// <param name="PumpShare">Share of the hour the collector's pump ran [0…1].</param>
+/// <param name="ReleaseW">Heat from tank to house, mean [W].</param>
+/// <param name="HeaterW">Stand-by heater, mean [W].</param>
+/// <param name="CollectorSunWPerM2">On the collector's plane, mean [W/m²].</param>
+/// <param name="HouseSunW">Sun that stayed in the house as heat, mean [W].</param>
+/// <param name="Frost">True when the mean air lay below the limit.</param>
 public readonly record struct HourRow(
-    int Hour, DateTime Time, bool Counted, double OutsideC, double SkyC, double InsideC, double FloorC, double BarrelsC, double TankTopC, double TankBottomC,
-    double CollectorC, double PumpShare, double ReleaseW, double HeaterW, double SunOnPlaneWPerM2, double SunIntoHouseW, bool NightCoverClosed, bool IsFrost);
+    int Hour,
+    DateTime LocalTime,
+    double OutsideC,
+    double SkyC,
+    double AirMeanC,
+    double FloorC,
+    double BarrelsC,
+    double TankTopC,
+    double TankBottomC,
+    double CollectorC,
+    double PumpShare,
+    double ReleaseW,
+    double HeaterW,
+    double CollectorSunWPerM2,
+    double HouseSunW,
+    bool Frost);

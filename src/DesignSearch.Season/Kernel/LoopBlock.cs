@@ -1,179 +1,175 @@
 namespace DesignSearch.Season;
 
-/// <summary>Collector, pipes and a tank of four layers: one implicit step, upwind, solved in closed form. Equations in docs/model.md, "Loop".</summary>
+/// <summary>
+/// Collector, pipe out, tank in four layers, pipe back over one implicit Euler step. Upwind flow makes collector and pipes affine in
+/// the bottom layer, so one division closes the circuit; the pump is a duty between rest and full flow.
+/// </summary>
 internal struct LoopBlock
 {
+    public double CollectorC, OutC, BackC, TopC, UpperC, LowerC, BottomC;
+
+    /// <summary>Mean flows of the last step [W], and the share of it the pump ran.</summary>
+    public double CollectorLossW, PipeLossW, YieldW, PumpShare;
+
     private const double WaterJPerKgK = 4186;
-    private const double LightWPerM2 = 20;
-    private const double CeilingFadeK = 2;
-    private const double LeastDifferenceK = 0.05;
-    private const int Layers = 4;
-
-    public double Collector, OutPipe, BackPipe, T1, T2, T3, T4;
-
-    // Flows of the last step [W]; the pump's share of the step.
-    public double Absorbed, CollectorLoss, PipeLoss, ToTank, TankLoss, Pump;
-
-    public readonly bool HasCollector, HasTank;
 
     private readonly CollectorNumbers collector;
     private readonly PipeRunNumbers pipes;
-    private readonly double step, layerStore, layerLoss, collectorStore, outStore, backStore, flowHeat, exchanger, releaseHeat, ceiling, startC;
+    private readonly TankNumbers tank;
+    private readonly bool flows, stands;
+    private readonly double collectorStore, outStore, backStore, layerStore, flowWPerK, startC, releaseWPerK, outRestInverse, backRestInverse, fallPerW;
+    private readonly double step;
 
-    public LoopBlock(Installation installation, double stepSeconds, double startTemperatureC)
+    public LoopBlock(Installation layout, SeasonAssumptions a, double step)
     {
-        (collector, pipes) = (installation.Collector, installation.PipeRun);
-        var tank = installation.Tank;
-        step = stepSeconds;
+        (collector, pipes, tank, this.step) = (layout.Collector, layout.PipeRun, layout.Tank, step);
         HasTank = tank.WaterKg > 0;
-        HasCollector = HasTank && collector.AreaM2 > 0 && collector.FlowKgPerS > 0;
-        layerStore = HasTank ? tank.WaterKg * WaterJPerKgK / Layers / step : 1;
-        layerLoss = tank.LossWPerK / Layers;
-        collectorStore = collector.AreaM2 * collector.CapacityJPerM2K / step;
-        outStore = pipes.OutCapacityJPerK / step;
-        backStore = pipes.BackCapacityJPerK / step;
-        flowHeat = collector.FlowKgPerS * collector.FluidJPerKgK;
-        exchanger = collector.ExchangerEffectiveness;
-        releaseHeat = installation.Release.FlowKgPerS * WaterJPerKgK;
-        ceiling = tank.CeilingC;
-        startC = collector.StopDifferenceK + (collector.StartDifferenceK - collector.StopDifferenceK) / 4;
-        Collector = OutPipe = BackPipe = startTemperatureC;
-        T1 = T2 = T3 = T4 = Math.Max(8, startTemperatureC);
+        stands = collector.AreaM2 > 0;
+        flows = stands && HasTank && collector.FlowKgPerS > 0;
+        var share = collector.EmptyAtRest ? a.EmptyCapacityShare : 1;
+        collectorStore = stands ? share * collector.CapacityJPerM2K * collector.AreaM2 / step : 0;
+        outStore = flows ? share * pipes.OutCapacityJPerK / step : 0;
+        backStore = flows ? share * pipes.BackCapacityJPerK / step : 0;
+        layerStore = HasTank ? tank.WaterKg / 4 * WaterJPerKgK / step : 0;
+        outRestInverse = Inverse(outStore + pipes.OutLossWPerK);
+        backRestInverse = Inverse(backStore + pipes.BackLossWPerK);
+        fallPerW = HasTank ? 1 / (4 * layerStore) : 0;
+        flowWPerK = collector.FlowKgPerS * collector.FluidJPerKgK;
+        startC = Math.Max(collector.StopDifferenceK + (collector.StartDifferenceK - collector.StopDifferenceK) / 4, 0.1);
+        releaseWPerK = layout.Release.FlowKgPerS * WaterJPerKgK;
     }
 
-    /// <summary>Heat in tank, collector and pipes against 0 °C [J].</summary>
-    public readonly double StoredJ => HasTank
-        ? step * (layerStore * (T1 + T2 + T3 + T4) + (HasCollector ? collectorStore * Collector + outStore * OutPipe + backStore * BackPipe : 0))
-        : 0;
+    public bool HasTank { get; }
 
-    public readonly double TankMeanC => (T1 + T2 + T3 + T4) / Layers;
+    public readonly bool HasCollector => stands;
 
-    /// <summary>What the tank loses to the house at its temperatures now [W]; the same heat warms the house and leaves the tank.</summary>
-    public readonly double LossToHouseW(double airC) => HasTank ? layerLoss * (T1 + T2 + T3 + T4 - Layers * airC) : 0;
+    public readonly double MeanC => (TopC + UpperC + LowerC + BottomC) / 4;
 
-    /// <summary>One step.</summary>
-    /// <param name="absorbableWPerM2">Sun on the plane times optical efficiency and modifiers [W/m²].</param>
-    /// <param name="lightWPerM2">Sun on the plane, for the light gate [W/m²].</param>
-    /// <param name="outsideC">Outdoor air [°C].</param>
-    /// <param name="windMPerS">Wind at the collector [m/s].</param>
-    /// <param name="airC">Air in the house that the tank's loss was reckoned with [°C].</param>
-    /// <param name="releaseW">Heat released from the tank in this step [W].</param>
-    /// <param name="releaseShare">Share of the step that the release ran.</param>
-    public void Step(double absorbableWPerM2, double lightWPerM2, double outsideC, double windMPerS, double airC, double releaseW, double releaseShare)
+    /// <summary>Heat held by tank, collector and pipes above 0 °C [J].</summary>
+    public readonly double StoredJ =>
+        step * (collectorStore * CollectorC + outStore * OutC + backStore * BackC + layerStore * (TopC + UpperC + LowerC + BottomC));
+
+    public void Step(in LoopHour hour, double tankLossW, double releaseW, double releaseShare)
     {
-        if (!HasTank)
-            return;
-        // Each layer gives its loss; the heat released leaves with the water that comes back to the bottom.
-        var r1 = layerStore * T1 - layerLoss * (T1 - airC);
-        var r2 = layerStore * T2 - layerLoss * (T2 - airC);
-        var r3 = layerStore * T3 - layerLoss * (T3 - airC);
-        var r4 = layerStore * T4 - layerLoss * (T4 - airC) - releaseW;
-        TankLoss = LossToHouseW(airC);
-        var up = releaseHeat * releaseShare;
-        if (HasCollector)
+        if (stands)
+            Collect(hour);
+        if (HasTank)
         {
-            Solar(absorbableWPerM2, lightWPerM2, outsideC, windMPerS, r1, r2, r3, r4, up);
+            Lose(tankLossW);
+            Release(releaseW, releaseShare);
+            Mix();
         }
+    }
+
+    /// <summary>Loss of the tank to the house air at the present temperatures [W].</summary>
+    public readonly double TankLossW(double houseC) => HasTank ? tank.LossWPerK * (MeanC - houseC) : 0;
+
+    private void Collect(in LoopHour hour)
+    {
+        var outside = hour.OutsideC;
+        var loss = collector.AreaM2 * CollectorEfficiency.LossWPerM2K(collector, CollectorC - outside, hour.WindMPerS);
+        var pivot = collectorStore + loss;
+        var right = collectorStore * CollectorC + hour.AbsorbedW + loss * outside;
+        PumpShare = flows
+            ? Math.Clamp((right - pivot * (BottomC + startC)) / (2 * flowWPerK * startC), 0, 1) * Math.Clamp((tank.CeilingC - BottomC) / 2, 0, 1)
+            : 0;
+        if (PumpShare <= 0)
+            Rest(outside, pivot, right);
         else
-        {
-            Layer(r1, r2, r3, r4, 0, up, 0, 0);
-        }
-
-        Mix();
+            Circulate(outside, pivot, right);
+        CollectorLossW = loss * (CollectorC - outside);
+        PipeLossW = flows ? pipes.OutLossWPerK * (OutC - outside) + pipes.BackLossWPerK * (BackC - outside) : 0;
     }
 
-    private void Solar(double absorbable, double light, double outsideC, double wind, double r1, double r2, double r3, double r4, double up)
+    private void Rest(double outside, double pivot, double right)
     {
-        var area = collector.AreaM2;
-        var difference = (Collector + BackPipe) / 2 - outsideC;
-        var loss = area * (collector.A1WPerM2K + collector.A2WPerM2K2 * Math.Abs(difference) + collector.WindLossJPerM3K * wind);
-        Absorbed = area * absorbable;
-
-        // The pump as a duty: as much of the step as holds the collector at its switching temperature.
-        var wanted = T4 + startC;
-        var gate = Math.Clamp((light - LightWPerM2) / LightWPerM2, 0, 1) * Math.Clamp((ceiling - T1) / CeilingFadeK, 0, 1);
-        var spare = collectorStore * Collector + Absorbed + loss * outsideC - (collectorStore + loss) * wanted;
-        Pump = gate * Math.Clamp(spare / (flowHeat * Math.Max(wanted - BackPipe, LeastDifferenceK)), 0, 1);
-        var flow = flowHeat * Pump;
-
-        // Return pipe r, collector p, outgoing pipe o, each a line in the one before; loss at the mean of inlet and outlet while water flows.
-        var half = Pump / 2;
-        var pr = backStore + flow + pipes.BackLossWPerK;
-        var pp = collectorStore + flow + loss * (1 - half);
-        var po = outStore + flow + pipes.OutLossWPerK;
-        var (ar, br) = pr > 0 ? ((backStore * BackPipe + pipes.BackLossWPerK * outsideC) / pr, flow / pr) : (BackPipe, 0);
-        var (ap, bp) = ((collectorStore * Collector + Absorbed + loss * outsideC) / pp, (flow - loss * half) / pp);
-        var (ao, bo) = po > 0 ? ((outStore * OutPipe + pipes.OutLossWPerK * outsideC) / po, flow / po) : (OutPipe, 0);
-        // o = a + b·(inlet of the return pipe), inlet = (1 − e)·o + e·T4.
-        var (a, b) = (ao + bo * (ap + bp * ar), bo * bp * br);
-        var closed = 1 / (1 - b * (1 - exchanger));
-        var (outA, outB) = (a * closed, b * exchanger * closed);
-
-        // Water enters the top layer at T4 + e·(o − T4).
-        Layer(r1, r2, r3, r4, flow, up, flow * exchanger * outA, flow * (1 - exchanger + exchanger * outB));
-
-        var o = outA + outB * T4;
-        var inlet = (1 - exchanger) * o + exchanger * T4;
-        var r = ar + br * inlet;
-        var p = ap + bp * r;
-        ToTank = flow * exchanger * (o - T4);
-        CollectorLoss = loss * ((1 - half) * p + half * r - outsideC);
-        PipeLoss = pipes.OutLossWPerK * (o - outsideC) + pipes.BackLossWPerK * (r - outsideC);
-        (Collector, OutPipe, BackPipe) = (p, o, r);
+        CollectorC = Inverse(pivot) * right;
+        OutC = outRestInverse * (outStore * OutC + pipes.OutLossWPerK * outside);
+        BackC = backRestInverse * (backStore * BackC + pipes.BackLossWPerK * outside);
+        YieldW = 0;
     }
 
-    // Layers with the solar flow down and the release flow up; top gets in0 + in4·T4 from the collector.
-    private void Layer(double r1, double r2, double r3, double r4, double down, double up, double in0, double in4)
+    private void Circulate(double outside, double pivot, double right)
     {
-        var net = down - up;
-        if (net >= 0)
+        var flow = PumpShare * flowWPerK;
+        var effectiveness = collector.ExchangerEffectiveness;
+
+        // Back pipe, collector and out pipe as a + b·(bottom layer), then once around the circuit.
+        var backInverse = Inverse(backStore + pipes.BackLossWPerK + flow);
+        var (backOwn, backFlow) = (backInverse * (backStore * BackC + pipes.BackLossWPerK * outside), backInverse * flow);
+        var collectorInverse = Inverse(pivot + 2 * flow);
+        var (own, fromBack) = (collectorInverse * right, collectorInverse * 2 * flow);
+        var outInverse = Inverse(outStore + pipes.OutLossWPerK + flow);
+        var (outOwn, outFlow) = (outInverse * (outStore * OutC + pipes.OutLossWPerK * outside), outInverse * flow);
+        var leaving = 2 * fromBack - 1;
+        var around = outFlow * leaving * backFlow;
+        var outInverseAround = 1 / (1 - around * (1 - effectiveness));
+        var outConstant = (outOwn + outFlow * (2 * own + leaving * backOwn)) * outInverseAround;
+        var outBottom = around * effectiveness * outInverseAround;
+
+        // Down through the tank: bottom' = rest + reach · inlet, inlet = ε·out + (1 − ε)·bottom'.
+        var inverse = 1 / (layerStore + flow);
+        var (keep, pass) = (inverse * layerStore, inverse * flow);
+        var rest = keep * (BottomC + pass * (LowerC + pass * (UpperC + pass * TopC)));
+        var reach = pass * pass * pass * pass;
+        var bottom = (rest + reach * effectiveness * outConstant) / (1 - reach * (effectiveness * outBottom + 1 - effectiveness));
+        OutC = outConstant + outBottom * bottom;
+        var inlet = effectiveness * OutC + (1 - effectiveness) * bottom;
+        TopC = keep * TopC + pass * inlet;
+        UpperC = keep * UpperC + pass * TopC;
+        LowerC = keep * LowerC + pass * UpperC;
+        BottomC = keep * BottomC + pass * LowerC;
+        BackC = backOwn + backFlow * ((1 - effectiveness) * OutC + effectiveness * BottomC);
+        CollectorC = own + fromBack * BackC;
+        YieldW = flow * effectiveness * (OutC - BottomC);
+    }
+
+    // The same heat that the house received in this step.
+    private void Lose(double tankLossW)
+    {
+        var fall = tankLossW * fallPerW;
+        (TopC, UpperC, LowerC, BottomC) = (TopC - fall, UpperC - fall, LowerC - fall, BottomC - fall);
+    }
+
+    // Water leaves at the top and comes back cooler at the bottom.
+    private void Release(double heatW, double share)
+    {
+        var flow = share * releaseWPerK;
+        if (flow > 0)
         {
-            // T2, T3 hang on T1; T1 and T4 remain.
-            var p1 = layerStore + up + net;
-            var inner = 1 / (layerStore + net);
-            var (a2, b2) = (r2 * inner, net * inner);
-            var (a3, b3) = ((r3 + net * a2) * inner, net * b2 * inner);
-            var p4 = layerStore + down;
-            // p1·T1 − in4·T4 = r1 + in0;  −(up + net·b3)·T1 + p4·T4 = r4 + net·a3.
-            var y = up + net * b3;
-            var determinant = p1 * p4 - in4 * y;
-            var (q1, q4) = (r1 + in0, r4 + net * a3);
-            T1 = (q1 * p4 + in4 * q4) / determinant;
-            T4 = (p1 * q4 + y * q1) / determinant;
-            T2 = a2 + b2 * T1;
-            T3 = a3 + b3 * T1;
+            var inverse = 1 / (layerStore + flow);
+            var (keep, pass) = (inverse * layerStore, inverse * flow);
+            var rest = keep * (TopC + pass * (UpperC + pass * (LowerC + pass * BottomC)));
+            var reach = pass * pass * pass * pass;
+            var top = (rest - reach * heatW / flow) / (1 - reach);
+            BottomC = keep * BottomC + pass * (top - heatW / flow);
+            LowerC = keep * LowerC + pass * BottomC;
+            UpperC = keep * UpperC + pass * LowerC;
+            TopC = keep * TopC + pass * UpperC;
         }
-        else
+        else if (heatW > 0)
         {
-            // T3, T2, T1 hang on T4.
-            var rise = -net;
-            var inner = 1 / (layerStore + rise);
-            var (a3, b3) = (r3 * inner, rise * inner);
-            var (a2, b2) = ((r2 + rise * a3) * inner, rise * b3 * inner);
-            var p1 = layerStore + up;
-            var (a1, b1) = ((r1 + in0 + rise * a2) / p1, (in4 + rise * b2) / p1);
-            T4 = (r4 + up * a1) / (layerStore + down + rise - up * b1);
-            T3 = a3 + b3 * T4;
-            T2 = a2 + b2 * T4;
-            T1 = a1 + b1 * T4;
+            TopC -= heatW / layerStore;
         }
     }
 
-    // Warm water below cold rises: neighbours that stand upside down become their mean; heat is kept.
+    // Warm water rises: neighbours that stand upside down are mixed, heat kept.
     private void Mix()
     {
-        Pair(ref T1, ref T2);
-        Pair(ref T2, ref T3);
-        Pair(ref T3, ref T4);
-        Pair(ref T1, ref T2);
-        Pair(ref T2, ref T3);
-        Pair(ref T1, ref T2);
+        Pair(ref TopC, ref UpperC);
+        Pair(ref UpperC, ref LowerC);
+        Pair(ref LowerC, ref BottomC);
+        Pair(ref TopC, ref UpperC);
+        Pair(ref UpperC, ref LowerC);
+        Pair(ref TopC, ref UpperC);
     }
 
-    private static void Pair(ref double upper, ref double lower)
+    private static void Pair(ref double above, ref double below)
     {
-        if (upper >= lower)
-            return;
-        upper = lower = (upper + lower) / 2;
+        var mean = (above + below) / 2;
+        above = Math.Max(above, mean);
+        below = Math.Min(below, mean);
     }
+
+    private static double Inverse(double pivot) => pivot > 0 ? 1 / pivot : 0;
 }

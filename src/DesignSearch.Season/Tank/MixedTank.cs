@@ -1,18 +1,18 @@
 namespace DesignSearch.Season;
 
-/// <summary>A fully mixed tank, exactly.</summary>
+/// <summary>A fully mixed tank in closed form.</summary>
 public static class MixedTank
 {
-    /// <summary>Temperature after a time with a constant power [°C]: Ta + P/UA + (T0 − Ta − P/UA) exp(−t UA/C).</summary>
-    /// <param name="startC">T0 [°C].</param>
-    /// <param name="ambientC">Ta [°C].</param>
-    /// <param name="powerW">P [W].</param>
-    /// <param name="lossWPerK">UA [W/K], above 0.</param>
-    /// <param name="capacityJPerK">C [J/K].</param>
-    /// <param name="seconds">t [s].</param>
-    public static double AfterC(double startC, double ambientC, double powerW, double lossWPerK, double capacityJPerK, double seconds)
+    /// <summary>Temperature after a time of loss, and of constant heating where there is any [°C].</summary>
+    /// <param name="startC">At the start [°C].</param>
+    /// <param name="surroundingsC">Around the tank [°C].</param>
+    /// <param name="capacityJPerK">Heat capacity [J/K], above 0.</param>
+    /// <param name="lossWPerK">Loss [W/K], above 0.</param>
+    /// <param name="seconds">Time passed [s].</param>
+    /// <param name="heatW">Constant heat into the tank [W].</param>
+    public static double CoolDownC(double startC, double surroundingsC, double capacityJPerK, double lossWPerK, double seconds, double heatW = 0)
     {
-        var rest = ambientC + powerW / lossWPerK;
-        return rest + (startC - rest) * Math.Exp(-seconds * lossWPerK / capacityJPerK);
+        var end = surroundingsC + heatW / lossWPerK;
+        return end + (startC - end) * Math.Exp(-seconds * lossWPerK / capacityJPerK);
     }
 }
