@@ -26,7 +26,7 @@ public static class Usage
         return ExitCode.BadInput;
     }
 
-    private static IEnumerable<string> Names(CommandResult result)
+    private static List<string> Names(CommandResult result)
     {
         var names = new List<string>();
         for (SymbolResult? r = result; r is CommandResult c; r = r.Parent)
