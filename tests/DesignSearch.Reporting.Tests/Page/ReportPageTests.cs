@@ -103,8 +103,15 @@ public sealed partial class ReportPageTests
     [Fact]
     public void However_long_the_front_the_page_stays_under_a_megabyte()
     {
-        var some = InventedLayouts.All().Where(l => l.PassesChecks).ToList();
-        var many = Enumerable.Range(0, 400).Select(i => some[i % some.Count] with { Slug = $"layout-{i}", LifeCost = 100 + i, FrostDegreeHoursKh = 2000 - (4 * i) });
+        var some = InventedLayouts.All().Where(l => l.PassesChecks && l.Bill.Count > 0).ToList();
+        var many = Enumerable.Range(0, 400).Select(i => some[i % some.Count] with
+        {
+            Slug = $"layout-{i}",
+            LifeCost = 100 + i,
+            FrostDegreeHoursKh = 2000 - (4 * i),
+            Bill = [.. Enumerable.Range(0, 60).Select(line => some[i % some.Count].Bill[0] with { Name = $"Part {line} " + new string('n', 120), Total = 1 })],
+            BuildPrice = 60,
+        });
         var run = InventedRun.Of(many);
         Assert.True(run.Judgement.Front.Count > 390);
         var page = ReportPage.Of(run);
