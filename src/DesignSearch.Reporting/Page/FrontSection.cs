@@ -32,12 +32,13 @@ internal static class FrontSection
         var judgement = run.Judgement;
         var currency = PlainText.Cut(run.Scenario.Currency, 24);
         var layouts = judgement.Front.Select(r => r == 0 ? judgement.BareHouse : judgement.Ranking[r - 1]).ToList();
+        var step = Step(layouts);
         var columns = new Column[]
         {
             new("rank and layout"), new("turning"), new("holds"), new($"life cost [{currency}]", IsFigure: true), new($"build price [{currency}]", IsFigure: true), new("frost degree-hours [K·h]", IsFigure: true),
-            new("less frost for each further 100 spent [K·h]", IsFigure: true), new("frost hours, worst winter", IsFigure: true), new("lowest air", IsFigure: true), new("stand-by [kWh]", IsFigure: true),
+            new($"what {Say.Whole(step)} more would take away [K·h]", IsFigure: true), new("frost hours, worst winter", IsFigure: true), new("lowest air", IsFigure: true), new("stand-by [kWh]", IsFigure: true),
         };
-        var rows = layouts.Select((l, i) => new Cell[]
+        var rows = layouts.Select(l => new Cell[]
         {
             new(Name(l, detailed), l.Rank),
             TurningMode.Of(l.Turning).Words,
@@ -45,7 +46,7 @@ internal static class FrontSection
             Cell.Figure(Say.Whole((double)l.LifeCost), (double)l.LifeCost),
             Cell.Figure(Say.Whole((double)l.BuildPrice), (double)l.BuildPrice),
             Cell.Figure(Say.TwoFigures(l.FrostDegreeHoursKh), l.FrostDegreeHoursKh),
-            i == 0 ? "" : Bought(layouts[i - 1], l),
+            Bought(layouts, l, step),
             Cell.Figure(Say.TwoFigures(l.WorstFrostHours), l.WorstFrostHours),
             Cell.Figure(Say.Air(l.LowestAirC, run.Scenario.FrostLimitC), l.LowestAirC),
             Cell.Figure(Say.TwoFigures(l.StandbyKwh), l.StandbyKwh),
@@ -53,10 +54,18 @@ internal static class FrontSection
         return PageTable.Of("The front: layouts that no other beats on both life cost and frost", columns, rows, sortable: true);
     }
 
-    private static Cell Bought(JudgedLayout before, JudgedLayout layout)
+    // A round sum, about a twentieth of what the dearest of the front costs.
+    private static double Step(List<JudgedLayout> front)
     {
-        var less = 100 * (before.FrostDegreeHoursKh - layout.FrostDegreeHoursKh) / (double)(layout.LifeCost - before.LifeCost);
-        return double.IsFinite(less) ? Cell.Figure(Say.TwoFigures(less), less) : "";
+        var about = Math.Max(1, front.Select(l => (double)l.LifeCost).DefaultIfEmpty(0).Max() / 20);
+        var unit = Math.Pow(10, Math.Floor(Math.Log10(about)));
+        return unit * (about / unit) switch { < 1.5 => 1, < 3.5 => 2, < 7.5 => 5, _ => 10 };
+    }
+
+    private static Cell Bought(List<JudgedLayout> front, JudgedLayout layout, double step)
+    {
+        var less = layout.FrostDegreeHoursKh - front.Where(l => (double)(l.LifeCost - layout.LifeCost) <= step).Min(l => l.FrostDegreeHoursKh);
+        return layout.FrostDegreeHoursKh > 0 ? Cell.Figure(Say.TwoFigures(less), less) : "";
     }
 
     private static Markup Name(JudgedLayout layout, IReadOnlySet<int> detailed)

@@ -63,7 +63,7 @@ for (const chart of document.querySelectorAll("svg.chart")) {
 
 // A box that does not scroll needs no stop of the tab key.
 const boxes = [...document.querySelectorAll(".box")];
-const measure = box => box.scrollWidth > box.clientWidth ? box.setAttribute("tabindex", "0") : box.removeAttribute("tabindex");
+const measure = box => box.scrollWidth > box.clientWidth || box.scrollHeight > box.clientHeight ? box.setAttribute("tabindex", "0") : box.removeAttribute("tabindex");
 addEventListener("resize", () => boxes.forEach(measure));
 document.querySelectorAll("details").forEach(d => d.addEventListener("toggle", () => boxes.forEach(measure)));
 boxes.forEach(measure);
