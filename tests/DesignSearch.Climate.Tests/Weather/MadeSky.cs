@@ -17,7 +17,7 @@ internal sealed class MadeSky(double latitude = -44.2, double longitude = 169.8,
 
     public double Dew(DateTime local) => Air(local.Date.AddHours(5)) - 1;
 
-    public double Wind(DateTime local) => 2.5 + Math.Sin(local.DayOfYear);
+    public static double Wind(DateTime local) => 2.5 + Math.Sin(local.DayOfYear);
 
     public double Global(DateTime local) => (0.5 + 0.2 * Math.Sin(local.DayOfYear * 1.7)) * sun.Horizontal(local.AddHours(-zone));
 
