@@ -3,6 +3,9 @@ namespace DesignSearch.Climate;
 /// <summary>Splits one line of a weather file, keeping where each field starts so that a fault can point at it.</summary>
 internal static class CsvFields
 {
+    /// <summary>What parts the fields of a line: the commonest of comma, semicolon and tab.</summary>
+    public static char DelimiterOf(string line) => ",;\t".MaxBy(d => line.Count(c => c == d));
+
     /// <summary>The fields with their first character's column, counted from 1. Quotes around a field are taken off.</summary>
     public static List<(string Text, int Column)> Split(string line, char delimiter)
     {

@@ -1,40 +1,45 @@
 namespace DesignSearch.Climate;
 
-/// <summary>How to read one format: data, not code.</summary>
+/// <summary>How to read one format: data, not code. One TOML file each.</summary>
 internal sealed record FormatMap
 {
     public required string Id { get; init; }
 
+    public required string Title { get; init; }
+
     public required string Provider { get; init; }
 
-    /// <summary>Words that must all stand in the head of the file.</summary>
+    /// <summary>Words that must all stand in the head of the file; none: the column names decide.</summary>
     public required IReadOnlyList<string> Detect { get; init; }
 
-    public HeadKind Head { get; init; }
+    public required HeadKind Head { get; init; }
 
-    /// <summary>Label, name or field number (from 1) by key: latitude, longitude, elevation, zone, name, offsetHours.</summary>
-    public IReadOnlyDictionary<string, string> HeadKeys { get; init; } = new Dictionary<string, string>();
+    /// <summary>Label, name, field number (from 1) or expression by key.</summary>
+    public required IReadOnlyDictionary<string, string> HeadKeys { get; init; }
 
-    /// <summary>Columns that hold the stamp, joined by a space.</summary>
-    public required IReadOnlyList<string> TimeColumns { get; init; }
+    /// <summary>Columns that hold the stamp, joined by a space; the first set that is there counts.</summary>
+    public required IReadOnlyList<IReadOnlyList<string>> TimeColumns { get; init; }
 
-    /// <summary>Pattern of the joined stamp, see <see cref="StampPattern"/>.</summary>
-    public required string TimePattern { get; init; }
+    /// <summary>Patterns of the joined stamp, see <see cref="StampPattern"/>; the first that fits the rows counts.</summary>
+    public required IReadOnlyList<string> TimePatterns { get; init; }
 
-    /// <summary>Zone of the stamps [h]; none: the head's.</summary>
-    public double? StampZoneHours { get; init; }
+    /// <summary>Zone of the stamps: head, utc or longitude.</summary>
+    public required string Zone { get; init; }
 
-    public bool TypicalYear { get; init; }
+    public required YearKind Years { get; init; }
 
-    public StampMeaning Radiation { get; init; }
+    /// <summary>True when the clock may keep daylight saving.</summary>
+    public required bool CivilClock { get; init; }
 
-    public StampMeaning Weather { get; init; }
+    public required StampMeaning Radiation { get; init; }
+
+    public required StampMeaning Weather { get; init; }
 
     public required IReadOnlyList<FieldMap> Fields { get; init; }
 
-    public IReadOnlyList<double> MissingCodes { get; init; } = [-9900, -9999, -999];
+    public IReadOnlyList<double> MissingCodes { get; init; } = [-9900, -9999, -9999.9, -999, -99.9, 9999, 99999];
 
-    public FieldOrigin WeatherOrigin { get; init; } = FieldOrigin.Modelled;
+    public required FieldOrigin WeatherOrigin { get; init; }
 
-    public FieldOrigin RadiationOrigin { get; init; } = FieldOrigin.Modelled;
+    public required FieldOrigin RadiationOrigin { get; init; }
 }

@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
 using DesignSearch.Files;
 
 namespace DesignSearch.Climate;
@@ -5,6 +7,7 @@ namespace DesignSearch.Climate;
 /// <summary>What the head of a file says, by key; each with the line and column it stands at.</summary>
 internal sealed class HeadFacts
 {
+    private const int HeadLines = 40;
     private readonly Dictionary<string, (string Text, int Line, int Column)> facts = [];
     private readonly string file;
 
@@ -13,7 +16,7 @@ internal sealed class HeadFacts
         this.file = file;
         foreach (var (key, where) in map.HeadKeys)
         {
-            if (Find(map, lines, where) is { } found)
+            if (Find(map.Head, lines, where) is { } found)
                 facts[key] = found;
         }
     }
@@ -25,35 +28,55 @@ internal sealed class HeadFacts
     {
         if (!facts.TryGetValue(key, out var fact) || fact.Text.Length == 0)
             return null;
-        if (PlainNumber.TryRead(fact.Text, out var value) && value >= low && value <= high)
+        if (PlainNumber.TryRead(fact.Text.Contains('.') ? fact.Text : fact.Text.Replace(',', '.'), out var value) && value >= low && value <= high)
             return value;
-        faults.Add(file, fact.Line, fact.Column, fact.Text, expected);
+        Fault(key, expected, faults);
         return null;
     }
 
-    private static (string, int, int)? Find(FormatMap map, IReadOnlyList<string> lines, string where)
+    /// <summary>Reports a fault at a key that is there.</summary>
+    public void Fault(string key, string expected, FaultList faults)
     {
-        switch (map.Head)
-        {
-            case HeadKind.Positions when lines.Count > 0:
-                var fields = CsvFields.Split(lines[0], ',');
-                var index = int.Parse(where, System.Globalization.CultureInfo.InvariantCulture) - 1;
-                return index < fields.Count ? (fields[index].Text, 1, fields[index].Column) : null;
-            case HeadKind.Labels:
-                for (var l = 0; l < Math.Min(lines.Count, 40); l++)
-                {
-                    var colon = lines[l].IndexOf(':', StringComparison.Ordinal);
-                    if (colon > 0 && lines[l][..colon].Trim().Equals(where, StringComparison.OrdinalIgnoreCase))
-                        return (lines[l][(colon + 1)..].Trim().TrimEnd(','), l + 1, colon + 2);
-                }
+        var fact = facts[key];
+        faults.Add(file, fact.Line, fact.Column, fact.Text, expected);
+    }
 
-                return null;
-            case HeadKind.NamesThenValues when lines.Count > 1:
-                var at = CsvFields.Split(lines[0], ',').FindIndex(f => f.Text.Equals(where, StringComparison.OrdinalIgnoreCase));
-                var values = CsvFields.Split(lines[1], ',');
-                return at >= 0 && at < values.Count ? (values[at].Text, 2, values[at].Column) : null;
-            default:
-                return null;
+    private static (string, int, int)? Find(HeadKind kind, IReadOnlyList<string> lines, string where) => kind switch
+    {
+        HeadKind.Positions => At(lines, 0, int.Parse(where, CultureInfo.InvariantCulture) - 1),
+        HeadKind.NamesThenValues when lines.Count > 1 => At(lines, 1, CsvFields.Split(lines[0], CsvFields.DelimiterOf(lines[0])).FindIndex(f => f.Text.Equals(where, StringComparison.OrdinalIgnoreCase))),
+        HeadKind.Labels => Labelled(lines, where),
+        HeadKind.Patterns => Matched(lines, where),
+        _ => null,
+    };
+
+    private static (string, int, int)? At(IReadOnlyList<string> lines, int line, int index)
+    {
+        var fields = CsvFields.Split(lines[line], CsvFields.DelimiterOf(lines[line]));
+        return index >= 0 && index < fields.Count ? (fields[index].Text, line + 1, fields[index].Column) : null;
+    }
+
+    private static (string, int, int)? Labelled(IReadOnlyList<string> lines, string label)
+    {
+        for (var l = 0; l < Math.Min(lines.Count, HeadLines); l++)
+        {
+            var colon = lines[l].IndexOf(':', StringComparison.Ordinal);
+            if (colon > 0 && lines[l][..colon].Trim(' ', '#', '"', '\t').Equals(label, StringComparison.OrdinalIgnoreCase))
+                return (lines[l][(colon + 1)..].Trim(' ', '\t', ',', ';', '"'), l + 1, colon + 2);
         }
+
+        return null;
+    }
+
+    private static (string, int, int)? Matched(IReadOnlyList<string> lines, string pattern)
+    {
+        for (var l = 0; l < Math.Min(lines.Count, HeadLines); l++)
+        {
+            var match = Regex.Match(lines[l], pattern, RegexOptions.CultureInvariant, TimeSpan.FromSeconds(1));
+            if (match.Success)
+                return (match.Groups[1].Value, l + 1, match.Groups[1].Index + 1);
+        }
+
+        return null;
     }
 }

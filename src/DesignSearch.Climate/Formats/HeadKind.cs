@@ -6,7 +6,7 @@ internal enum HeadKind
     /// <summary>Not at all.</summary>
     None,
 
-    /// <summary>Lines "label: value".</summary>
+    /// <summary>Lines "label: value", with or without a # before them.</summary>
     Labels,
 
     /// <summary>A line of names and a line of values.</summary>
@@ -14,4 +14,7 @@ internal enum HeadKind
 
     /// <summary>Values at fixed fields of line 1.</summary>
     Positions,
+
+    /// <summary>Anywhere in the head: a regular expression finds each value.</summary>
+    Patterns,
 }

@@ -1,23 +1,82 @@
 namespace DesignSearch.Climate;
 
 /// <summary>Reads the stamps of a file row by row, with the memory that some quirks need.</summary>
-internal sealed class RowClock(FormatMap map)
+internal sealed class RowClock
 {
     private DateTime lastDay;
     private int lastMinutes;
 
-    /// <summary>Reads a stamp. Typical years land in the nominal year, whatever year each month came from.</summary>
-    public bool TryRead(string text, out DateTime stamp)
+    private RowClock(string pattern, bool isTypical)
     {
-        stamp = default;
-        if (!StampPattern.TryRead(map.TimePattern, text, out var day, out var minutes))
+        (Pattern, IsTypical) = (pattern, isTypical);
+    }
+
+    /// <summary>The pattern that fits the rows.</summary>
+    public string Pattern { get; }
+
+    /// <summary>True when the months come from years of their own.</summary>
+    public bool IsTypical { get; }
+
+    /// <summary>Years seen on the stamps.</summary>
+    public SortedSet<int> Years { get; } = [];
+
+    /// <summary>Chooses the pattern that reads most rows with the fewest steps back in time, and tells a typical year by its jumping years.</summary>
+    public static RowClock For(FormatMap map, YearKind years, string[] stamps)
+    {
+        var pattern = map.TimePatterns[0];
+        if (map.TimePatterns.Count > 1)
+            pattern = map.TimePatterns.MaxBy(p => Score(p, stamps))!;
+        var typical = years == YearKind.Typical || (years == YearKind.AsTheyCome && YearsJump(pattern, stamps));
+        return new(pattern, typical);
+    }
+
+    /// <summary>Reads a stamp. Typical years land in the nominal year, whatever year each month came from; their 29th of February is no stamp.</summary>
+    /// <returns>False when the text is no stamp.</returns>
+    public bool TryRead(string text, out DateTime? stamp)
+    {
+        stamp = null;
+        if (!StampPattern.TryRead(Pattern, text, out var day, out var minutes))
             return false;
         if (minutes == 0 && day == lastDay && lastMinutes >= 23 * 60)
             minutes = 24 * 60;
         (lastDay, lastMinutes) = (day, minutes);
-        if (map.TypicalYear)
-            day = new DateTime(TableReader.NominalYear, day.Month, day is { Month: 2, Day: 29 } ? 28 : day.Day, 0, 0, 0, DateTimeKind.Unspecified);
-        stamp = day.AddMinutes(minutes);
+        Years.Add(day.Year);
+        if (!IsTypical)
+            stamp = day.AddMinutes(minutes);
+        else if (day is not { Month: 2, Day: 29 })
+            stamp = new DateTime(TableReader.NominalYear, day.Month, day.Day, 0, 0, 0, DateTimeKind.Unspecified).AddMinutes(minutes);
         return true;
+    }
+
+    private static double Score(string pattern, string[] stamps)
+    {
+        var (read, back) = (0, 0);
+        var last = DateTime.MinValue;
+        var step = Math.Max(1, stamps.Length / 4000);
+        for (var i = 0; i < stamps.Length; i += step)
+        {
+            if (!StampPattern.TryRead(pattern, stamps[i], out var day, out var minutes))
+                continue;
+            var stamp = day.AddMinutes(minutes);
+            back += stamp < last || (last > DateTime.MinValue && stamp > last.AddDays(20)) ? 1 : 0;
+            (read, last) = (read + 1, stamp);
+        }
+
+        return read - 5.0 * back;
+    }
+
+    private static bool YearsJump(string pattern, string[] stamps)
+    {
+        var last = 0;
+        for (var i = 0; i < stamps.Length; i += 12)
+        {
+            if (!StampPattern.TryRead(pattern, stamps[i], out var day, out _))
+                continue;
+            if (last != 0 && (day.Year < last || day.Year > last + 1))
+                return true;
+            last = day.Year;
+        }
+
+        return false;
     }
 }

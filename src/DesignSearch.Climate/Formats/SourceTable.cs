@@ -3,6 +3,8 @@ namespace DesignSearch.Climate;
 /// <summary>The rows of a file as they stand, in our units, missing values as NaN.</summary>
 internal sealed class SourceTable
 {
+    public static SourceTable Empty => new() { Stamps = [], Lines = [], Values = [], Years = [], IsTypical = false };
+
     public required DateTime[] Stamps { get; init; }
 
     /// <summary>Line of the file each row stands on.</summary>
@@ -10,6 +12,8 @@ internal sealed class SourceTable
 
     public required Dictionary<WeatherField, double[]> Values { get; init; }
 
-    /// <summary>Sentences about what was wrong with single values.</summary>
-    public List<string> Remarks { get; } = [];
+    /// <summary>Years the stamps carry.</summary>
+    public required SortedSet<int> Years { get; init; }
+
+    public required bool IsTypical { get; init; }
 }

@@ -1,7 +1,10 @@
 namespace DesignSearch.Climate;
 
 /// <summary>Reads stamps by a pattern of Y, M, D, h, m and literal characters.</summary>
-/// <remarks>A group that stands against another group has exactly its length; one against a literal may be shorter. Seconds at the end are let go.</remarks>
+/// <remarks>
+/// A group that stands against another group has exactly its length; one against a literal may be shorter. Seconds at the end are let go;
+/// AM and PM at the end are heeded.
+/// </remarks>
 internal static class StampPattern
 {
     /// <summary>Reads a stamp as its day and the minutes since that day began; hour 24 is the end of the day.</summary>
@@ -38,7 +41,21 @@ internal static class StampPattern
             (part[kind], p) = (value, end);
         }
 
-        return IsTail(text[at..]) && TryMake(part, out day, out minutes);
+        return HalfDay(ref part[3], ref text, at) && IsTail(text[at..]) && TryMake(part, out day, out minutes);
+    }
+
+    // A 12-hour clock: 12 AM is midnight, 12 PM noon.
+    private static bool HalfDay(ref int hour, ref ReadOnlySpan<char> text, int at)
+    {
+        var rest = text[at..].TrimEnd();
+        var afternoon = rest.EndsWith("PM", StringComparison.OrdinalIgnoreCase);
+        if (!afternoon && !rest.EndsWith("AM", StringComparison.OrdinalIgnoreCase))
+            return true;
+        text = text[..(at + rest.Length - 2)].TrimEnd();
+        if (hour is < 1 or > 12)
+            return false;
+        hour = hour % 12 + (afternoon ? 12 : 0);
+        return true;
     }
 
     private static bool IsTail(ReadOnlySpan<char> rest) => rest.Length == 0 || (rest[0] is ':' or '.' && rest[1..].IndexOfAnyExceptInRange('0', '9') < 0);

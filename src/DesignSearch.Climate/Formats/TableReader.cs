@@ -3,116 +3,107 @@ using DesignSearch.Files;
 namespace DesignSearch.Climate;
 
 /// <summary>Reads the rows of a weather file by the names of its columns.</summary>
-internal sealed class TableReader(string file, FormatMap map, IReadOnlyList<string> lines, FaultList faults)
+internal sealed class TableReader(string file, FormatMap map, YearKind years, IReadOnlyList<string> lines, FaultList faults)
 {
     /// <summary>Year that typical years are written in; neither it nor its neighbours are leap years.</summary>
     public const int NominalYear = 2001;
 
-    private const int MostFaults = 20;
+    private const int MostFaults = 8;
+    private int wordCells;
+    private (string Text, int Line) firstWord;
 
     /// <summary>The rows; faults go to the list, and with any of them the table must not be used.</summary>
-    public SourceTable Read()
+    /// <param name="repairs">Takes sentences about single cells.</param>
+    public SourceTable Read(List<string> repairs)
     {
-        var head = FindHead();
-        if (head < 0)
+        if (TableColumns.Find(map, lines) is not { } columns)
         {
-            faults.Add(file, 0, 0, "", "a line of column names with " + string.Join(", ", map.TimeColumns));
-            return new() { Stamps = [], Lines = [], Values = [] };
+            faults.Add(file, 0, 0, "", "a line of column names with " + string.Join(", ", map.TimeColumns[0]));
+            return SourceTable.Empty;
         }
 
-        var names = CsvFields.Split(lines[head], ',');
-        var time = map.TimeColumns.Select(t => names.FindIndex(n => Same(n.Text, t))).ToArray();
-        var columns = FindColumns(names, head + 1);
-        var (stamps, rowLines) = (new List<DateTime>(), new List<int>());
-        var values = columns.ToDictionary(c => c.Map.Field, _ => new List<double>());
-        var clock = new RowClock(map);
-        for (var l = head + 1; l < lines.Count && !IsBlank(lines[l]) && faults.Faults.Count < MostFaults; l++)
-        {
-            var fields = CsvFields.Split(lines[l], ',');
-            if (ReadStamp(clock, fields, time, l + 1) is not { } stamp)
-                continue;
-            stamps.Add(stamp);
-            rowLines.Add(l + 1);
-            foreach (var (column, index, _) in columns)
-                values[column.Field].Add(ReadValue(fields, index, column.Needed, l + 1));
-        }
-
-        if (stamps.Count < 2)
-            faults.Add(file, head + 1, 0, "", "rows of data below the column names");
-        var step = TimeSteps.UsualMinutes(stamps) / 60.0;
-        foreach (var (column, index, unit) in columns)
-            Convert(values[column.Field], unit, step, head + 1, names[index].Column);
-        return new() { Stamps = [.. stamps], Lines = [.. rowLines], Values = values.ToDictionary(v => v.Key, v => v.Value.ToArray()) };
+        columns.FindFields(map, lines, file, faults);
+        var rows = ReadRows(columns);
+        if (rows.Stamps.Count < 2 && faults.IsEmpty)
+            faults.Add(file, columns.Line + 1, 0, "", "two rows of data or more below the column names");
+        if (!faults.IsEmpty)
+            return SourceTable.Empty;
+        if (wordCells > 0)
+            repairs.Add(FormattableString.Invariant($"{wordCells} cells hold no number, the first '{firstWord.Text}' in line {firstWord.Line}; they were taken as gaps."));
+        if (map.CivilClock && CivilClock.ToStandard(rows.Stamps) is { } sentence)
+            repairs.Add(sentence);
+        var step = TimeSteps.UsualMinutes(rows.Stamps) / 60.0;
+        foreach (var (field, index, unit) in columns.Fields)
+            Convert(rows.Values[field.Field], unit, step, columns.Line + 1, columns.Names[index].Column);
+        return new() { Stamps = [.. rows.Stamps], Lines = [.. rows.Lines], IsTypical = rows.Clock.IsTypical, Years = rows.Clock.Years, Values = rows.Values.ToDictionary(v => v.Key, v => v.Value.ToArray()) };
     }
 
     private static bool IsBlank(string line) => line.AsSpan().Trim(", ;\t\r").Length == 0;
 
-    private static bool Same(string a, string b) => a.Equals(b, StringComparison.OrdinalIgnoreCase);
-
-    private int FindHead()
+    private (List<DateTime> Stamps, List<int> Lines, Dictionary<WeatherField, List<double>> Values, RowClock Clock) ReadRows(TableColumns columns)
     {
-        for (var l = 0; l < lines.Count; l++)
+        var (stamps, rowLines) = (new List<DateTime>(), new List<int>());
+        var values = columns.Fields.ToDictionary(c => c.Map.Field, _ => new List<double>());
+        var rows = new List<(List<(string Text, int Column)> Fields, string Stamp, int Line)>();
+        for (var l = columns.Line + 1; l < lines.Count && !IsBlank(lines[l]); l++)
         {
-            var names = CsvFields.Split(lines[l], ',');
-            if (map.TimeColumns.All(t => names.Exists(n => Same(n.Text, t))))
-                return l;
+            var fields = CsvFields.Split(lines[l], columns.Delimiter);
+            rows.Add((fields, string.Join(' ', columns.Time.Where(i => i < fields.Count).Select(i => fields[i].Text)), l + 1));
         }
 
-        return -1;
-    }
-
-    private List<(FieldMap Map, int Index, string Unit)> FindColumns(List<(string Text, int Column)> names, int line)
-    {
-        var found = new List<(FieldMap, int, string)>();
-        foreach (var field in map.Fields)
+        var clock = RowClock.For(map, years, [.. rows.Select(r => r.Stamp)]);
+        foreach (var (fields, stampText, line) in rows)
         {
-            var index = names.FindIndex(n => field.Names.Any(f => Same(n.Text, f) || Same(WithoutUnit(n.Text).Name, f)));
-            if (index >= 0)
-                found.Add((field, index, WithoutUnit(names[index].Text).Unit ?? field.Unit));
-            else if (field.Needed)
-                faults.Add(file, line, 0, "", FormattableString.Invariant($"a column '{field.Names[0]}' ({Plain(field.Field)})"));
+            if (faults.Faults.Count >= MostFaults)
+                break;
+            if (!Fits(fields, columns, line))
+                continue;
+            if (!clock.TryRead(stampText, out var stamp))
+            {
+                faults.Add(file, line, fields[columns.Time[0]].Column, stampText, "a date and time as " + clock.Pattern);
+                continue;
+            }
+
+            if (stamp is not { } known)
+                continue;
+            stamps.Add(known);
+            rowLines.Add(line);
+            foreach (var (field, index, _) in columns.Fields)
+                values[field.Field].Add(ReadValue(fields[index].Text, columns.Delimiter, line));
         }
 
-        return found;
+        if (wordCells > Math.Max(20, rows.Count / 50))
+            faults.Add(file, firstWord.Line, 0, firstWord.Text, FormattableString.Invariant($"numbers with a decimal point; {wordCells} cells hold none"));
+        return (stamps, rowLines, values, clock);
     }
 
-    private static (string Name, string? Unit) WithoutUnit(string text)
+    private bool Fits(List<(string Text, int Column)> fields, TableColumns columns, int line)
     {
-        var bracket = text.LastIndexOf(" (", StringComparison.Ordinal);
-        return bracket > 0 && text.EndsWith(')') ? (text[..bracket].Trim(), text[(bracket + 2)..^1]) : (text, null);
-    }
-
-    private static string Plain(WeatherField field) => field switch
-    {
-        WeatherField.Air => "air temperature",
-        WeatherField.Global => "global irradiance on the level",
-        _ => field.ToString(),
-    };
-
-    private DateTime? ReadStamp(RowClock clock, List<(string Text, int Column)> fields, int[] time, int line)
-    {
-        var text = string.Join(' ', time.Where(i => i < fields.Count).Select(i => fields[i].Text));
-        if (time.All(i => i < fields.Count) && clock.TryRead(text, out var stamp))
-            return stamp;
-        faults.Add(file, line, time[0] < fields.Count ? fields[time[0]].Column : 0, text, "a date and time as " + map.TimePattern);
-        return null;
-    }
-
-    private double ReadValue(List<(string Text, int Column)> fields, int index, bool needed, int line)
-    {
-        if (index >= fields.Count)
+        var last = columns.Fields.Select(f => f.Index).Concat(columns.Time).DefaultIfEmpty(0).Max();
+        if (fields.Count <= last)
         {
-            if (needed)
-                faults.Add(file, line, 0, "", "as many fields as there are column names: the row ends early");
+            faults.Add(file, line, 0, fields[^1].Text, FormattableString.Invariant($"at least {last + 1} fields; the row has {fields.Count} (cut short?)"));
+            return false;
+        }
+
+        var extra = fields.Skip(columns.Names.Count).FirstOrDefault(f => f.Text.Length > 0);
+        if (extra.Text is null)
+            return true;
+        faults.Add(file, line, extra.Column, extra.Text, FormattableString.Invariant($"no more fields than the {columns.Names.Count} column names (decimal commas?)"));
+        return false;
+    }
+
+    private double ReadValue(string text, char delimiter, int line)
+    {
+        if (text.Length == 0)
             return double.NaN;
-        }
-
-        var (text, column) = fields[index];
-        if (text.Length == 0 || text.ToLowerInvariant() is "nan" or "na" or "n/a" or "null" or "-")
-            return double.NaN;
-        if (PlainNumber.TryRead(text, out var value))
+        var plain = delimiter != ',' && !text.Contains('.') ? text.Replace(',', '.') : text;
+        if (PlainNumber.TryRead(plain, out var value))
             return map.MissingCodes.Contains(value) ? double.NaN : value;
-        faults.Add(file, line, column, text, "a number with a decimal point");
+        if (text.ToLowerInvariant() is "nan" or "na" or "n/a" or "null" or "-" or "--" or "#n/a")
+            return double.NaN;
+        if (wordCells++ == 0)
+            firstWord = (text, line);
         return double.NaN;
     }
 

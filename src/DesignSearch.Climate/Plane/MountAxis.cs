@@ -8,4 +8,7 @@ public enum MountAxis
 
     /// <summary>Axis lying in the collector's plane along its slope, as if the collector rocked east and west.</summary>
     Sloping,
+
+    /// <summary>Level axis along the foot of the collector: the tilt changes, the azimuth stays. A positive turn lays the plane flatter.</summary>
+    Level,
 }

@@ -11,17 +11,20 @@ public static class MountControl
     /// </remarks>
     /// <param name="winter">Its global irradiance works the light sensor.</param>
     /// <param name="mount">The mount.</param>
-    public static MountSchedule Schedule(Winter winter, Mount mount)
+    public static MountSchedule Schedule(Winter winter, Mount mount) => Schedule(new WinterLight(winter, null), mount);
+
+    internal static MountSchedule Schedule(WinterLight light, Mount mount)
     {
+        var winter = light.Winter;
         var log = new MoveLog(winter, mount.Kind == MountKind.Fixed ? 0 : -mount.LimitAngleDeg);
         if (mount.Kind == MountKind.TwoPosition)
-            SwingByTimer(log, mount, DayLight.Of(winter, mount.Sensor));
+            SwingByTimer(log, mount, light.Days(mount.Sensor));
         else if (mount.Kind is MountKind.Stepped or MountKind.Continuous)
-            FollowSun(log, winter, mount);
+            FollowSun(log, light, mount);
         return log.Finish();
     }
 
-    private static void SwingByTimer(MoveLog log, Mount mount, List<DayLight> days)
+    private static void SwingByTimer(MoveLog log, Mount mount, IReadOnlyList<DayLight> days)
     {
         foreach (var day in days)
         {
@@ -32,16 +35,16 @@ public static class MountControl
         }
     }
 
-    private static void FollowSun(MoveLog log, Winter winter, Mount mount)
+    private static void FollowSun(MoveLog log, WinterLight light, Mount mount)
     {
-        var frame = new PlaneFrame(mount, winter.Place.LatitudeDeg);
+        var frame = new PlaneFrame(mount, light.Winter.Place.LatitudeDeg);
         var reach = Math.Abs(mount.LimitAngleDeg);
         var step = mount.Kind == MountKind.Stepped ? 2 * reach / (mount.Steps - 1) : 0;
-        foreach (var day in DayLight.Of(winter, mount.Sensor))
+        foreach (var day in light.Days(mount.Sensor))
         {
             for (var h = (int)Math.Ceiling(day.Dawn - 0.5); h + 0.5 < day.Dusk; h++)
             {
-                var turn = frame.TurnTowards(Vector.Towards(winter.SunZenithDeg[h], winter.SunAzimuthDeg[h])) * 180 / Math.PI;
+                var turn = frame.TurnTowards(light.SunAt(h)) * 180 / Math.PI;
                 turn = Math.Clamp(turn * (mount.LimitAngleDeg < 0 ? -1 : 1), -reach, reach);
                 if (step > 0)
                     turn = Math.Round((turn + reach) / step) * step - reach;

@@ -19,6 +19,7 @@ internal readonly struct PlaneFrame
         (fixedPart, middle, side) = mount.Axis switch
         {
             MountAxis.Vertical => (up * cosTilt, facing * sinTilt, toAfternoon * sinTilt),
+            MountAxis.Level => (default, facing * sinTilt + up * cosTilt, facing * -cosTilt + up * sinTilt),
             _ => (default, facing * sinTilt + up * cosTilt, toAfternoon),
         };
     }

@@ -16,10 +16,22 @@ public static class PlaneModel
     internal static PlaneIrradiance For(WinterLight light, Mount mount)
     {
         var winter = light.Winter;
-        var schedule = MountControl.Schedule(winter, mount);
         var frame = new PlaneFrame(mount, winter.Place.LatitudeDeg);
         var n = winter.Hours;
         var (beam, sky, ground, cosine) = (new double[n], new double[n], new double[n], new double[n]);
+        if (mount.Kind == MountKind.Fixed)
+        {
+            var still = frame.Normal(0);
+            for (var i = 0; i < light.Hour.Length; i++)
+            {
+                var h = light.Hour[i];
+                (beam[h], sky[h], ground[h], cosine[h]) = Falling(light, i, still);
+            }
+
+            return new() { BeamWPerM2 = beam, SkyWPerM2 = sky, GroundWPerM2 = ground, CosIncidence = cosine, Moves = 0, TravelDeg = 0 };
+        }
+
+        var schedule = MountControl.Schedule(light, mount);
         var (turn, normal) = (double.NaN, default(Vector));
         for (var i = 0; i < light.Hour.Length; i++)
         {

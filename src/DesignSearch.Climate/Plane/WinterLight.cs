@@ -3,15 +3,24 @@ namespace DesignSearch.Climate;
 /// <summary>Everything about a winter's light that does not depend on the plane, kept for its sunlit hours only.</summary>
 internal sealed class WinterLight
 {
+    private static readonly LightSensor Usual = new();
+    private readonly int[] place;
+    private readonly List<DayLight> usualDays;
+
     public WinterLight(Winter winter, HorizonProfile? horizon)
     {
         Winter = winter;
+        usualDays = DayLight.Of(winter, Usual);
+        place = new int[winter.Hours];
         Hour = [.. Enumerable.Range(0, winter.Hours).Where(h => winter.GlobalWPerM2[h] > 0)];
         var n = Hour.Length;
         Sun = new Vector[n];
         (Beam, Even, AroundSun, Horizon, Ground) = (new double[n], new double[n], new double[n], new double[n], new double[n]);
         for (var i = 0; i < n; i++)
+        {
+            place[Hour[i]] = i;
             Fill(i, Hour[i], horizon);
+        }
     }
 
     public Winter Winter { get; }
@@ -35,6 +44,12 @@ internal sealed class WinterLight
 
     /// <summary>Light thrown up by the ground [W/m²].</summary>
     public double[] Ground { get; }
+
+    /// <summary>The days as a sensor sees them.</summary>
+    public IReadOnlyList<DayLight> Days(LightSensor sensor) => sensor == Usual ? usualDays : DayLight.Of(Winter, sensor);
+
+    /// <summary>Where the sun stands in an hour that has light.</summary>
+    public Vector SunAt(int hour) => Sun[place[hour]];
 
     private void Fill(int i, int h, HorizonProfile? horizon)
     {

@@ -30,25 +30,17 @@ internal sealed class SunTrack
         }
     }
 
+    /// <summary>An instant as days since the table began.</summary>
+    public double DaysAt(DateTime utc) => (utc - firstNoonUtc).Ticks / (double)TimeSpan.TicksPerDay;
+
     /// <summary>Sine of the sun's altitude.</summary>
-    public double CosZenith(DateTime utc)
-    {
-        var (d, part, day) = Find(utc);
-        var dec = declination[d] + part * (declination[d + 1] - declination[d]);
-        var hourAngle = (day - Math.Floor(day)) * 2 * Math.PI + longitudeRad + equationRad[d] + part * (equationRad[d + 1] - equationRad[d]);
-        var (sinDec, cosDec) = Math.SinCos(dec);
-        return sinLat * sinDec + cosLat * cosDec * Math.Cos(hourAngle);
-    }
+    public double CosZenith(DateTime utc) => CosZenith(DaysAt(utc));
 
     /// <summary>Irradiance on the level above the atmosphere at an instant [W/m²], 0 when the sun is down.</summary>
-    public double Horizontal(DateTime utc) => Math.Max(0, CosZenith(utc)) * Normal(utc);
+    public double Horizontal(DateTime utc) => Horizontal(DaysAt(utc));
 
-    /// <summary>Irradiance normal to the sun above the atmosphere [W/m²].</summary>
-    public double Normal(DateTime utc)
-    {
-        var (d, part, _) = Find(utc);
-        return normal[d] + part * (normal[d + 1] - normal[d]);
-    }
+    /// <summary>The same for an instant in days.</summary>
+    public double Horizontal(double days) => Math.Max(0, CosZenith(days)) * Normal(days);
 
     /// <summary>Mean of the irradiance on the level above the atmosphere over a stretch of time [W/m²].</summary>
     public double MeanHorizontal(DateTime startUtc, double minutes, int parts = 12)
@@ -59,10 +51,25 @@ internal sealed class SunTrack
         return sum / parts;
     }
 
-    private (int Day, double Part, double Days) Find(DateTime utc)
+    private double CosZenith(double days)
     {
-        var days = (utc - firstNoonUtc).Ticks / (double)TimeSpan.TicksPerDay;
+        var (d, part) = Find(days);
+        var dec = declination[d] + part * (declination[d + 1] - declination[d]);
+        var hourAngle = (days - Math.Floor(days)) * 2 * Math.PI + longitudeRad + equationRad[d] + part * (equationRad[d + 1] - equationRad[d]);
+        var (sinDec, cosDec) = Math.SinCos(dec);
+        return sinLat * sinDec + cosLat * cosDec * Math.Cos(hourAngle);
+    }
+
+    // Irradiance normal to the sun above the atmosphere.
+    private double Normal(double days)
+    {
+        var (d, part) = Find(days);
+        return normal[d] + part * (normal[d + 1] - normal[d]);
+    }
+
+    private (int Day, double Part) Find(double days)
+    {
         var d = Math.Clamp((int)days, 0, declination.Length - 2);
-        return (d, days - d, days);
+        return (d, days - d);
     }
 }

@@ -69,7 +69,7 @@ internal sealed class DayMaker(MonthlyClimate climate)
         (days.High[d], days.Low[d]) = (middle + 0.5, middle - 0.5);
     }
 
-    private static void MeetSun(SyntheticDays days, int[] span, double target)
+    internal static void MeetSun(SyntheticDays days, int[] span, double target)
     {
         var above = span.Sum(d => days.AboveWhPerM2[d]);
         for (var pass = 0; pass < 50; pass++)

@@ -70,8 +70,20 @@ internal sealed class GapReport(SampleGrid grid, string file, FaultList faults, 
                 filler.Fill(values, gap, straightHours);
         }
 
+        RefuseThinMonths(name, filled);
         var span = gaps.Count == 1 ? Dates(gaps[0]) : FormattableString.Invariant($"{gaps.Count} gaps, the longest {Dates(gaps.MaxBy(g => g.Count))}");
         repairs.Add(FormattableString.Invariant($"{hours:0.#} h of missing {name} were filled from the hours around them ({span})."));
+    }
+
+    // A month of which a tenth and more was made up here is no record of that month.
+    private void RefuseThinMonths(string name, bool[] filled)
+    {
+        foreach (var month in Enumerable.Range(0, filled.Length).GroupBy(i => grid.Stamp(i).Year * 12 + grid.Stamp(i).Month - 1))
+        {
+            var share = month.Count(i => filled[i]) / (double)month.Count();
+            if (share > 0.10 && month.Count() * grid.StepHours > 20 * 24)
+                faults.Add(file, 0, 0, "", FormattableString.Invariant($"at most 10 % of the {name} of a month missing; {share:P0} are missing in month {month.Key % 12 + 1}"));
+        }
     }
 
     private string Dates((int First, int Count) gap)

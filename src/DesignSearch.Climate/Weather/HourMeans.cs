@@ -143,22 +143,24 @@ internal sealed class HourMeans
 
     private void KeepDailyEnergy(double[] hours, double[] samples, double centreMin)
     {
-        var days = Hours / 24 + 1;
+        var midnight = Start.Hour;
+        var days = (Hours + midnight) / 24 + 1;
         var (want, have) = (new double[days], new double[days]);
         for (var i = 0; i < samples.Length; i++)
         {
             var hour = (grid.Stamp(i).AddMinutes(centreMin) - Start).TotalHours;
-            var day = (int)Math.Floor((grid.Wraps ? (hour + Hours) % Hours : hour) / 24);
+            var day = (int)Math.Floor(((grid.Wraps ? (hour + Hours) % Hours : hour) + midnight) / 24);
             if (day >= 0 && day < days)
                 want[day] += samples[i] * grid.StepHours;
         }
 
         for (var h = 0; h < Hours; h++)
-            have[h / 24] += hours[h];
+            have[(h + midnight) / 24] += hours[h];
         for (var h = 0; h < Hours; h++)
         {
-            if (have[h / 24] > 0)
-                hours[h] *= Math.Clamp(want[h / 24] / have[h / 24], 0.5, 2);
+            var day = (h + midnight) / 24;
+            if (have[day] > 0)
+                hours[h] *= Math.Clamp(want[day] / have[day], 0.5, 2);
         }
     }
 }

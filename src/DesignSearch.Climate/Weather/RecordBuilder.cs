@@ -7,42 +7,52 @@ internal sealed class RecordBuilder(string path, FormatMap map, Place place, Sam
 {
     private readonly HourMeans hours = new(grid, fit.UsedMin);
     private readonly GapReport gaps = new(grid, path, faults, repairs);
+    private readonly Dictionary<WeatherField, FieldOrigin[]> origins = [];
 
     public required string Period { get; init; }
 
+    public required StampMeaning Weather { get; init; }
+
+    public required ReadingOptions Options { get; init; }
+
+    private double WeatherCentreMin => Weather switch { StampMeaning.Ending => -grid.StepMin / 2.0, StampMeaning.Starting => grid.StepMin / 2.0, _ => 0 };
+
     public WeatherRecord Build()
     {
-        var above = Above();
         var recordedAir = (double[])grid.Values[WeatherField.Air].Clone();
-        CheckRadiation(above);
         AddDewPoint();
         gaps.FillWeather(WeatherField.Air, "air temperature");
         gaps.FillWeather(WeatherField.DewPoint, "dew point");
         gaps.FillWeather(WeatherField.Wind, "wind");
         gaps.FillWeather(WeatherField.SkyLongWave, "sky radiation");
-        gaps.FillGlobal(grid.Values[WeatherField.Global], above);
+        var light = new LightColumns(grid, gaps, repairs);
+        var above = Above();
+        var hasLight = light.Prepare(above);
         faults.ThrowIfAny();
 
-        FillDiffuse(above);
         var air = Level(WeatherField.Air);
-        var dew = Level(WeatherField.DewPoint).Select((d, h) => Math.Min(d, air[h])).ToArray();
-        var global = Light(WeatherField.Global, above);
-        var diffuse = Light(WeatherField.Diffuse, above);
+        var made = new MissingFields(place, hours.Start, air, Options, map.Provider, repairs);
+        var global = hasLight ? Light(WeatherField.Global, above) : made.Global();
+        var diffuse = hasLight ? Light(WeatherField.Diffuse, above) : made.Diffuse(global);
+        var dew = grid.Values.ContainsKey(WeatherField.DewPoint) ? [.. Level(WeatherField.DewPoint).Select((d, h) => Math.Min(d, air[h]))] : made.DewPoint();
+        var wind = grid.Values.ContainsKey(WeatherField.Wind) ? Level(WeatherField.Wind) : made.Wind();
         var beam = new double[hours.Hours];
         var seen = new SunHours(place, hours.Start, hours.Hours);
         for (var h = 0; h < beam.Length; h++)
             (beam[h], diffuse[h]) = BeamSplit.Close(global[h], diffuse[h], seen.ZenithDeg[h], seen.NormalWPerM2[h]);
+        if (hasLight)
+            BeamClosure.Say(grid, sun, place, fit, repairs);
         return new()
         {
             Place = place,
             Source = Path.GetFileName(path),
             Provider = map.Provider,
             Period = Period,
-            IsTypicalYear = map.TypicalYear,
+            IsTypicalYear = grid.Wraps,
             Start = hours.Start,
             AirC = air,
             DewPointC = dew,
-            WindMPerS = Level(WeatherField.Wind),
+            WindMPerS = wind,
             GlobalWPerM2 = global,
             DiffuseWPerM2 = diffuse,
             BeamNormalWPerM2 = beam,
@@ -50,18 +60,11 @@ internal sealed class RecordBuilder(string path, FormatMap map, Place place, Sam
             Origins = Origins(),
             SunFit = fit,
             Repairs = repairs,
-            Summary = SummaryMaker.Make(grid, recordedAir, fit.UsedMin),
+            Summary = SummaryMaker.Make(grid, recordedAir, fit.UsedMin, new(hours.Start, global, wind)),
         };
     }
 
-    private double WeatherCentreMin => map.Weather switch
-    {
-        StampMeaning.Ending => -grid.StepMin / 2.0,
-        StampMeaning.Starting => grid.StepMin / 2.0,
-        _ => 0,
-    };
-
-    private double[] Level(WeatherField field) => hours.OfLevel(grid.Values[field], WeatherCentreMin, map.Weather != StampMeaning.Instant);
+    private double[] Level(WeatherField field) => hours.OfLevel(grid.Values[field], WeatherCentreMin, Weather != StampMeaning.Instant);
 
     private double[] Light(WeatherField field, double[] above) => hours.OfIrradiance(grid.Values[field], above, fit.UsedMin, radiationIsMean, sun, place.ZoneHours);
 
@@ -78,57 +81,26 @@ internal sealed class RecordBuilder(string path, FormatMap map, Place place, Sam
         return above;
     }
 
-    private void CheckRadiation(double[] above)
-    {
-        var global = grid.Values[WeatherField.Global];
-        var dark = DarkGaps.Mark(global, above);
-        var night = 0;
-        for (var i = 0; i < global.Length; i++)
-        {
-            if (above[i] > 0 || global[i] == 0)
-                continue;
-            night += global[i] > 5 ? 1 : 0;
-            global[i] = 0;
-        }
-
-        if (dark > 0)
-            repairs.Add(FormattableString.Invariant($"{dark} rows have no light at all with the sun well up: gaps written as zero, filled from the days around them."));
-        if (night > 0)
-            repairs.Add(FormattableString.Invariant($"{night} rows have light while the sun is down; it was left out."));
-    }
-
     private void AddDewPoint()
     {
         if (!grid.Values.ContainsKey(WeatherField.DewPoint) && grid.Values.TryGetValue(WeatherField.Humidity, out var humidity))
             grid.Values[WeatherField.DewPoint] = [.. grid.Values[WeatherField.Air].Zip(humidity, (air, h) => double.IsNaN(h) ? double.NaN : Humidity.DewPointC(air, h))];
     }
 
-    private void FillDiffuse(double[] above)
-    {
-        var global = grid.Values[WeatherField.Global];
-        var diffuse = grid.Values.GetValueOrDefault(WeatherField.Diffuse) ?? Enumerable.Repeat(double.NaN, grid.Count).ToArray();
-        var filled = gaps.Filled[WeatherField.Global];
-        for (var i = 0; i < diffuse.Length; i++)
-        {
-            if (filled[i] || double.IsNaN(diffuse[i]))
-                diffuse[i] = global[i] * BeamSplit.ErbsHourly(above[i] > 0 ? global[i] / above[i] : 0);
-            diffuse[i] = Math.Clamp(diffuse[i], 0, global[i]);
-        }
-
-        grid.Values[WeatherField.Diffuse] = diffuse;
-    }
-
     private Dictionary<WeatherField, FieldOrigin[]> Origins()
     {
-        var origins = new Dictionary<WeatherField, FieldOrigin[]>();
-        foreach (var field in (ReadOnlySpan<WeatherField>)[WeatherField.Air, WeatherField.DewPoint, WeatherField.Wind, WeatherField.Global, WeatherField.Diffuse])
-        {
-            var light = field is WeatherField.Global or WeatherField.Diffuse;
-            var filled = gaps.Filled.GetValueOrDefault(light ? WeatherField.Global : field) ?? new bool[grid.Count];
-            var own = light ? map.RadiationOrigin : map.WeatherOrigin;
-            origins[field] = [.. hours.Any(filled, light ? fit.UsedMin : WeatherCentreMin).Select(f => f ? FieldOrigin.Filled : own)];
-        }
-
+        Origin(WeatherField.Air, WeatherField.Air, map.WeatherOrigin, WeatherCentreMin);
+        Origin(WeatherField.DewPoint, WeatherField.DewPoint, map.WeatherOrigin, WeatherCentreMin);
+        Origin(WeatherField.Wind, WeatherField.Wind, map.WeatherOrigin, WeatherCentreMin);
+        Origin(WeatherField.Global, WeatherField.Global, map.RadiationOrigin, fit.UsedMin);
+        Origin(WeatherField.Diffuse, WeatherField.Global, map.Fields.Any(f => f.Field == WeatherField.Diffuse) ? map.RadiationOrigin : FieldOrigin.Synthesised, fit.UsedMin);
         return origins;
+    }
+
+    private void Origin(WeatherField field, WeatherField like, FieldOrigin own, double centreMin)
+    {
+        var source = grid.Values.ContainsKey(like) ? own : FieldOrigin.Synthesised;
+        var filled = gaps.Filled.GetValueOrDefault(like) ?? new bool[grid.Count];
+        origins[field] = [.. hours.Any(filled, centreMin).Select(f => f ? FieldOrigin.Filled : source)];
     }
 }

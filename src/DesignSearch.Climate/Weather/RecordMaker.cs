@@ -11,66 +11,45 @@ internal sealed class RecordMaker(string path, FormatMap map, string[] lines, Re
 
     public WeatherRecord Make()
     {
-        var head = new HeadFacts(path, map, lines);
-        var place = ReadPlace(head);
-        var table = new TableReader(path, map, lines, faults).Read();
+        var head = new HeadReading(path, map, lines, options, faults);
+        var table = new TableReader(path, map, head.Years, lines, faults).Read(repairs);
         faults.ThrowIfAny();
 
-        var stampZone = map.StampZoneHours ?? head.Number("stampZone", -14, 14, "a zone in hours", faults) ?? head.Number("zone", -14, 14, "a zone in hours", faults) ?? place.ZoneHours;
-        var grid = SampleGrid.Lay(table, place.ZoneHours - stampZone, map.TypicalYear);
-        if (grid.DuplicateLines.Count > 0)
+        var place = head.Place;
+        LightColumns.AddGlobal(table.Values);
+        var grid = SampleGrid.Lay(table, place.ZoneHours - head.StampZoneHours, table.IsTypical);
+        if (grid.DuplicateLines.Count > grid.Count / 20)
+            faults.Add(path, grid.DuplicateLines[0], 0, "", FormattableString.Invariant($"every time once; {grid.DuplicateLines.Count} rows repeat an earlier one (several places or zones in one file?)"));
+        else if (grid.DuplicateLines.Count > 0)
             repairs.Add(FormattableString.Invariant($"{grid.DuplicateLines.Count} rows repeat the time of an earlier row and were left out, the first in line {grid.DuplicateLines[0]}."));
+        CheckRows(grid);
+        faults.ThrowIfAny();
+        new RangeCheck(path, grid, faults, repairs).Clean();
+        faults.ThrowIfAny();
+
         var sun = new SunTrack(place, grid.Start.AddHours(-place.ZoneHours), grid.Stamp(grid.Count).AddHours(-place.ZoneHours));
-        var fit = FitSun(grid, sun, place, head.Number("offsetHours", -1, 1, "hours from −1 to 1", faults) ?? 0);
-        return new RecordBuilder(path, map, place, grid, sun, fit, IsMean(fit), faults, repairs) { Period = Period() }.Build();
+        var (fit, isMean) = new SunCheck(path, grid, sun, head, faults, repairs).Run();
+        faults.ThrowIfAny();
+        return new RecordBuilder(path, map, place, grid, sun, fit, isMean, faults, repairs) { Period = Period(table), Weather = head.Weather, Options = options }.Build();
     }
 
-    private Place ReadPlace(HeadFacts head)
+    // Rows that are missing altogether are said once, not for every column.
+    private void CheckRows(SampleGrid grid)
     {
-        var known = options.Place;
-        var latitude = head.Number("latitude", -90, 90, "a latitude from −90 to 90 in degrees, south negative", faults) ?? known?.LatitudeDeg;
-        var longitude = head.Number("longitude", -180, 180, "a longitude from −180 to 180 in degrees, west negative", faults) ?? known?.LongitudeDeg;
-        var elevation = head.Number("elevation", -500, 9000, "metres above the sea", faults) ?? known?.ElevationM ?? 0;
-        var zone = options.ZoneHours ?? head.Number("localZone", -14, 14, "a zone in hours", faults) ?? head.Number("zone", -14, 14, "a zone in hours", faults) ?? known?.ZoneHours;
-        if (latitude is null || longitude is null)
-            faults.Add(path, 1, 0, "", "latitude and longitude in the head of the file");
-        return new(
-            head.Text("name") ?? known?.Name ?? Path.GetFileNameWithoutExtension(path),
-            latitude ?? 0, longitude ?? 0, elevation, zone ?? Math.Round((longitude ?? 0) / 15));
-    }
-
-    private SunFit FitSun(SampleGrid grid, SunTrack sun, Place place, double offsetHours)
-    {
-        var declared = map.Radiation switch
+        var format = grid.Wraps ? "d MMMM HH:mm" : "yyyy-MM-dd HH:mm";
+        foreach (var (first, count) in new GapFiller(grid).Gaps([.. grid.Lines.Select(l => l == 0 ? double.NaN : l)]))
         {
-            StampMeaning.Ending => -grid.StepMin / 2.0,
-            StampMeaning.Starting => grid.StepMin / 2.0,
-            _ => offsetHours * 60,
-        };
-        var (found, correlation) = SunFitter.Find(grid, grid.Values[WeatherField.Global], sun, place.ZoneHours);
-        var middle = grid.StepMin / 2.0;
-        var used = map.Radiation == StampMeaning.InstantOrStarting && Math.Abs(found - middle) < Math.Abs(found - declared) ? middle : declared;
-        if (used != declared)
-            repairs.Add(FormattableString.Invariant($"The sun says that a row is the mean of the hour that starts at its stamp, not the value {declared:0.#} min after it as the head has it; it was read so."));
-        return new(declared, found, used, correlation);
-    }
-
-    private bool IsMean(SunFit fit) => map.Radiation is StampMeaning.Ending or StampMeaning.Starting || (map.Radiation == StampMeaning.InstantOrStarting && fit.UsedMin != fit.DeclaredMin);
-
-    // The years the rows carry, before a typical year hides them.
-    private string Period()
-    {
-        var years = new SortedSet<int>();
-        foreach (var line in lines)
-        {
-            var first = line.Split(',')[0].Trim('"', ' ');
-            if (StampPattern.TryRead(map.TimePattern.Split(' ')[0], first.Split(' ')[0], out var day, out _))
-                years.Add(day.Year);
+            if (count * grid.StepHours <= GapFiller.LongestHours)
+                continue;
+            var (from, to) = (grid.Stamp(first).ToString(format, CultureInfo.InvariantCulture), grid.Stamp(first + count - 1).ToString(format, CultureInfo.InvariantCulture));
+            faults.Add(path, first > 0 ? grid.Lines[first - 1] : 0, 0, "", FormattableString.Invariant($"no gap longer than {GapFiller.LongestHours} h; the rows from {from} to {to} are missing"));
         }
+    }
 
-        if (years.Count == 0)
-            return "";
+    private static string Period(SourceTable table)
+    {
+        var years = table.Years;
         var span = years.Min == years.Max ? years.Min.ToString(CultureInfo.InvariantCulture) : FormattableString.Invariant($"{years.Min} to {years.Max}");
-        return map.TypicalYear ? "typical year, months from " + span : span;
+        return table.IsTypical ? "typical year, months from " + span : span;
     }
 }

@@ -6,10 +6,11 @@ internal static class SummaryMaker
     /// <param name="grid">Samples with gaps filled.</param>
     /// <param name="recordedAir">Air as recorded, gaps still NaN.</param>
     /// <param name="centreMin">Middle of a radiation sample after its stamp [min]; months are cut by it.</param>
-    public static WeatherSummary Make(SampleGrid grid, double[] recordedAir, double centreMin)
+    /// <param name="hours">Hour means, for what the file does not have.</param>
+    public static WeatherSummary Make(SampleGrid grid, double[] recordedAir, double centreMin, SummaryHours hours)
     {
         var air = grid.Values[WeatherField.Air];
-        var global = grid.Values[WeatherField.Global];
+        var global = grid.Values.GetValueOrDefault(WeatherField.Global);
         var wind = grid.Values.GetValueOrDefault(WeatherField.Wind);
         var byMonth = Enumerable.Range(0, grid.Count).GroupBy(i => MonthOf(grid, i, centreMin)).OrderBy(g => g.Key);
         var months = new List<MonthSummary>();
@@ -21,9 +22,9 @@ internal static class SummaryMaker
                 month.Key,
                 slots.Average(i => air[i]),
                 recorded.Length == 0 ? double.NaN : recorded.Min(i => recordedAir[i]),
-                slots.Average(i => global[i]) * 24 / 1000,
+                (global is null ? hours.MeanOfMonth(hours.Global, month.Key) : slots.Average(i => global[i])) * 24 / 1000,
                 recorded.Count(i => recordedAir[i] < 0) * grid.StepHours / YearsOf(grid),
-                wind is null ? double.NaN : slots.Average(i => wind[i])));
+                wind is null ? hours.MeanOfMonth(hours.Wind, month.Key) : slots.Average(i => wind[i])));
         }
 
         var days = DayMeans(grid, air, centreMin);

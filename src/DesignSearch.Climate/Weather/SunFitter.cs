@@ -1,34 +1,58 @@
 namespace DesignSearch.Climate;
 
 /// <summary>Asks the sun when the radiation of a file was measured.</summary>
-internal static class SunFitter
+/// <param name="grid">Stamps in local standard time.</param>
+/// <param name="sun">The sun over the place.</param>
+/// <param name="zoneHours">Local standard time minus UTC.</param>
+internal sealed class SunFitter(SampleGrid grid, SunTrack sun, double zoneHours)
 {
     private const int MostSamples = 9000;
+    private const int CoarseSamples = 2000;
 
     /// <summary>The shift of the stamps [min] at which global irradiance goes best with the sun above the atmosphere.</summary>
-    /// <returns>The shift in steps of 5 within ±12 h, and the correlation there.</returns>
-    public static (double ShiftMin, double Correlation) Find(SampleGrid grid, double[] global, SunTrack sun, double zoneHours)
+    /// <param name="from">First slot.</param>
+    /// <param name="to">Slot after the last.</param>
+    /// <returns>The shift in steps of 5 within ±12 h, and the correlation there; NaN when there is too little light to tell.</returns>
+    public (double ShiftMin, double Correlation) Find(int from, int to)
     {
-        var stride = Math.Max(1, global.Length / MostSamples) | 1;
-        var slots = Enumerable.Range(0, global.Length).Where(i => i % stride == 0 && !double.IsNaN(global[i])).ToArray();
-        var light = slots.Select(i => global[i]).ToArray();
-        var utc = slots.Select(i => grid.Stamp(i).AddHours(-zoneHours)).ToArray();
-        double Fit(double shift) => Correlation(light, [.. utc.Select(t => sun.Horizontal(t.AddMinutes(shift)))]);
-        var coarse = Enumerable.Range(-24, 48).Select(s => s * 30.0).MaxBy(Fit);
-        var best = Enumerable.Range(-8, 17).Select(s => coarse + s * 5.0).MaxBy(Fit);
-        return (best, Fit(best));
+        var coarse = Take(from, to, CoarseSamples);
+        if (coarse.Light.Length < 48)
+            return (double.NaN, 0);
+        var near = Enumerable.Range(-24, 48).Select(s => s * 30.0).MaxBy(s => Fit(coarse, s));
+        var fine = Take(from, to, MostSamples);
+        var best = Enumerable.Range(-6, 13).Select(s => near + s * 5.0).MaxBy(s => Fit(fine, s));
+        return (best, Fit(fine, best));
     }
 
-    private static double Correlation(double[] a, double[] b)
+    private (double[] Light, double[] Days) Take(int from, int to, int most)
     {
-        var (meanA, meanB) = (a.Average(), b.Average());
-        var (ab, aa, bb) = (0.0, 0.0, 0.0);
-        for (var i = 0; i < a.Length; i++)
+        var global = grid.Values[WeatherField.Global];
+        var stride = Math.Max(1, (to - from) / most) | 1;
+        var (light, days) = (new List<double>(), new List<double>());
+        var first = sun.DaysAt(grid.Stamp(0).AddHours(-zoneHours));
+        for (var i = from; i < to; i += stride)
         {
-            var (x, y) = (a[i] - meanA, b[i] - meanB);
-            (ab, aa, bb) = (ab + x * y, aa + x * x, bb + y * y);
+            if (double.IsNaN(global[i]))
+                continue;
+            light.Add(global[i]);
+            days.Add(first + i * grid.StepMin / 1440.0);
         }
 
-        return aa > 0 && bb > 0 ? ab / Math.Sqrt(aa * bb) : 0;
+        return ([.. light], [.. days]);
+    }
+
+    private double Fit((double[] Light, double[] Days) samples, double shiftMin)
+    {
+        var (light, days) = samples;
+        var n = light.Length;
+        var (a, b, ab, aa, bb) = (0.0, 0.0, 0.0, 0.0, 0.0);
+        for (var i = 0; i < n; i++)
+        {
+            var (x, y) = (light[i], sun.Horizontal(days[i] + shiftMin / 1440));
+            (a, b, ab, aa, bb) = (a + x, b + y, ab + x * y, aa + x * x, bb + y * y);
+        }
+
+        var (varA, varB) = (aa - a * a / n, bb - b * b / n);
+        return varA > 0 && varB > 0 ? (ab - a * b / n) / Math.Sqrt(varA * varB) : 0;
     }
 }

@@ -15,13 +15,19 @@ public static class WeatherFile
     public static WeatherRecord Read(string path, ReadingOptions? options = null)
     {
         var lines = ReadLines(path);
-        var map = KnownFormats.All.FirstOrDefault(m => Recognises(m, lines))
-            ?? throw new InputException(new InputFault(path, 1, 0, lines[0], "the head of a known weather format: " + string.Join(", ", KnownFormats.All.Select(m => m.Id))));
+        var maps = KnownFormats.All(options?.FormatsFolder);
+        var map = maps.FirstOrDefault(m => Recognises(m, lines))
+            ?? throw new InputException(new InputFault(path, 1, 0, lines[0], "the head and column names of a format that can be read: " + string.Join("; ", maps.Select(m => m.Title))));
         return new RecordMaker(path, map, lines, options ?? new()).Make();
     }
 
+    /// <summary>What can be read, for help and documents: one title a format.</summary>
+    public static IReadOnlyList<string> Formats() => [.. KnownFormats.All(null).Select(m => m.Title)];
+
     private static bool Recognises(FormatMap map, string[] lines)
     {
+        if (map.Detect.Count == 0)
+            return TableColumns.Find(map, lines) is not null;
         var head = string.Join('\n', lines.Take(60));
         return map.Detect.All(d => head.Contains(d, StringComparison.OrdinalIgnoreCase));
     }

@@ -30,7 +30,7 @@ internal static class RecordWinters
         var start = first.AddDays(-warmUpDays);
         if (start < record.Start)
         {
-            start = record.Start;
+            start = record.Start.AddHours((24 - record.Start.Hour) % 24);
             remarks.Add(FormattableString.Invariant($"The record starts {(first - start).TotalDays:0.#} days before the season; the warm-up is that long only."));
         }
 

@@ -61,6 +61,16 @@ public sealed class JournalFile : IDisposable
         }
     }
 
+    /// <summary>Every evaluated point of a journal, in order; a torn tail is left out.</summary>
+    /// <exception cref="IOException">It cannot be read.</exception>
+    public static IReadOnlyList<(double[] Point, Evaluation Evaluation)> Points(string path)
+    {
+        using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
+        var bytes = new byte[stream.Length];
+        stream.ReadExactly(bytes);
+        return [.. GoodLines(bytes).Lines.Skip(2).Select(Parse)];
+    }
+
     /// <summary>Adds evaluated points and flushes them to the disk.</summary>
     public void Append(IEnumerable<(double[] Point, Evaluation Evaluation)> points)
     {

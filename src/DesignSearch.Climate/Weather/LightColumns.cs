@@ -1,0 +1,71 @@
+namespace DesignSearch.Climate;
+
+/// <summary>Makes the light of a grid whole: global and diffuse, no gaps, none by night.</summary>
+internal sealed class LightColumns(SampleGrid grid, GapReport gaps, List<string> repairs)
+{
+    /// <summary>Fills global and diffuse in place.</summary>
+    /// <param name="above">Irradiance above the atmosphere over the same intervals.</param>
+    /// <returns>False when the file has no light at all.</returns>
+    public bool Prepare(double[] above)
+    {
+        if (!grid.Values.TryGetValue(WeatherField.Global, out var global))
+            return false;
+        Clean(global, above);
+        gaps.FillGlobal(global, above);
+        Diffuse(global, above);
+        return true;
+    }
+
+    /// <summary>Adds the parts of the light when a file gives only them.</summary>
+    public static void AddGlobal(Dictionary<WeatherField, double[]> values)
+    {
+        if (!values.ContainsKey(WeatherField.Global) && values.TryGetValue(WeatherField.BeamLevel, out var beam) && values.TryGetValue(WeatherField.Diffuse, out var diffuse))
+            values[WeatherField.Global] = [.. beam.Zip(diffuse, (b, d) => b + d)];
+    }
+
+    private void Clean(double[] global, double[] above)
+    {
+        var dark = DarkGaps.Mark(global, above);
+        var (night, bright) = (0, 0);
+        for (var i = 0; i < global.Length; i++)
+        {
+            if (above[i] <= 0 && global[i] != 0)
+                (global[i], night) = (0, night + (global[i] > 5 ? 1 : 0));
+            else if (global[i] > 1.2 * above[i] + 50)
+                (global[i], bright) = (double.NaN, bright + 1);
+            else if (global[i] < 0)
+                global[i] = 0;
+        }
+
+        if (dark > 0)
+            repairs.Add(FormattableString.Invariant($"{dark} rows have no light at all with the sun well up: gaps written as zero, filled from the days around them."));
+        if (night > 0)
+            repairs.Add(FormattableString.Invariant($"{night} rows have light while the sun is down; it was left out."));
+        if (bright > 0)
+            repairs.Add(FormattableString.Invariant($"{bright} rows have more light than there is above the atmosphere; they were taken as gaps."));
+    }
+
+    private void Diffuse(double[] global, double[] above)
+    {
+        var diffuse = grid.Values.GetValueOrDefault(WeatherField.Diffuse) ?? [.. global.Select(_ => double.NaN)];
+        var level = grid.Values.GetValueOrDefault(WeatherField.BeamLevel);
+        var filled = gaps.Filled[WeatherField.Global];
+        var split = 0;
+        for (var i = 0; i < diffuse.Length; i++)
+        {
+            if (!filled[i] && double.IsNaN(diffuse[i]) && level is not null && !double.IsNaN(level[i]))
+                diffuse[i] = global[i] - level[i];
+            if (filled[i] || double.IsNaN(diffuse[i]))
+            {
+                split += filled[i] || global[i] <= 0 ? 0 : 1;
+                diffuse[i] = global[i] * BeamSplit.ErbsHourly(above[i] > 0 ? global[i] / above[i] : 0);
+            }
+
+            diffuse[i] = Math.Clamp(diffuse[i], 0, global[i]);
+        }
+
+        if (split > 0)
+            repairs.Add(FormattableString.Invariant($"{split} rows with light but without its diffuse part were split by the usual curve of Erbs (1982)."));
+        grid.Values[WeatherField.Diffuse] = diffuse;
+    }
+}

@@ -1,0 +1,62 @@
+using DesignSearch.Testing;
+using Xunit;
+
+namespace DesignSearch.Climate.Tests;
+
+public sealed class SkyModelTests
+{
+    private const string Pvlib = "pvlib-python, tests/test_irradiance.py";
+
+    [Theory]
+    [InlineData("flat", 0, 0, 0, 0, 1, Pvlib)]
+    [InlineData("square on", 30, 180, 30, 180, 1, Pvlib)]
+    [InlineData("from behind", 30, 180, 150, 0, -1, Pvlib)]
+    [InlineData("wall aside", 90, 0, 30, 60, 0.25, Pvlib)]
+    [InlineData("wall behind", 90, 0, 30, 170, -0.4924038, Pvlib)]
+    [InlineData("steep south", 60, 0, 68, 20, 0.94184, "recomputed independently")]
+    [InlineData("half north", 45, 180, 60, 200, 0.92900, "recomputed independently")]
+    [InlineData("wall north", 90, 180, 75, 150, 0.83652, "recomputed independently")]
+    public void Sun_meets_the_plane_at_the_right_angle(string name, double tilt, double faces, double zenith, double azimuth, double expected, string source) =>
+        Validation.Equal($"plane B1 {name}", "cosine of incidence", expected, SkyModel.CosIncidence(tilt, faces, new(zenith, azimuth)), 1e-5, source);
+
+    [Theory]
+    [InlineData(1, 40.46149818, 316.1949056, 82.85457044, 66.71410338, 7.58831596, 35.7284, 27.1775, 31.4605)]
+    [InlineData(2, 118.45831879, 939.95469881, 10.56413562, 144.76567754, 1.01688136, 104.6013, 102.9949, 109.0843)]
+    [InlineData(3, 62.03376265, 646.22886049, 72.41687122, 287.04104128, 3.27930443, 54.7772, 33.1909, 45.4554)]
+    public void Sky_light_agrees_with_the_library(int row, double diffuse, double beam, double zenith, double azimuth, double airMass, double isotropic, double hayDavies, double perez)
+    {
+        const double above = 1321.1656;
+        var cosine = SkyModel.CosIncidence(40, 180, new(zenith, azimuth));
+        var sky = SkyModel.Perez(diffuse, beam, above, airMass, zenith);
+        Validation.Equal($"plane B5 {row} even sky", "sky light, tilt 40° [W/m²]", isotropic, SkyModel.IsotropicDiffuse(diffuse, 40), 1e-3, Pvlib);
+        Validation.Equal($"plane B5 {row} Hay-Davies", "sky light, tilt 40° [W/m²]", hayDavies, SkyModel.HayDaviesDiffuse(diffuse, beam, above, 40, cosine, zenith), 0.005, Pvlib);
+        Validation.Equal($"plane B5 {row} Perez", "sky light, tilt 40° [W/m²]", perez, SkyModel.PerezDiffuse(diffuse, sky, 40, cosine, zenith), 0.01, Pvlib);
+    }
+
+    [Theory]
+    [InlineData("T1", 60, 0, 68, 20, 500, 90, 1330, 2.645, 277.303, 470.922, 67.500, 127.192, 150.592, 3.0274, 0.42162, 0.20716, 13.865)]
+    [InlineData("T3", 90, 180, 75, 150, 450, 60, 1407, 3.810, 176.469, 376.432, 30.000, 82.427, 107.866, 3.2489, 0.39171, 0.22759, 17.647)]
+    public void Winter_examples_come_out(
+        string id, double tilt, double faces, double zenith, double azimuth, double beam, double diffuse, double above, double airMass, double global,
+        double onPlane, double isotropic, double hayDavies, double perez, double clearness, double around, double horizon, double ground)
+    {
+        const string source = "Perez et al., Solar Energy 44 (1990), Hay and Davies (1980); recomputed independently, agrees with pvlib";
+        var cosine = SkyModel.CosIncidence(tilt, faces, new(zenith, azimuth));
+        var sky = SkyModel.Perez(diffuse, beam, above, airMass, zenith);
+        Validation.Equal($"plane B5 {id} beam", "beam on the plane [W/m²]", onPlane, beam * cosine, 0.01, source);
+        Validation.Equal($"plane B5 {id} even sky", "sky light [W/m²]", isotropic, SkyModel.IsotropicDiffuse(diffuse, tilt), 0.001, source);
+        Validation.Equal($"plane B5 {id} Hay-Davies", "sky light [W/m²]", hayDavies, SkyModel.HayDaviesDiffuse(diffuse, beam, above, tilt, cosine, zenith), 0.01, source);
+        Validation.Equal($"plane B5 {id} Perez", "sky light [W/m²]", perez, SkyModel.PerezDiffuse(diffuse, sky, tilt, cosine, zenith), 0.02, source);
+        Validation.Equal($"plane B5 {id} clearness", "clearness of the sky", clearness, sky.Clearness, 1e-4, source);
+        Validation.Equal($"plane B5 {id} F1", "share around the sun", around, sky.AroundSun, 2e-5, source);
+        Validation.Equal($"plane B5 {id} F2", "share of the horizon", horizon, sky.Horizon, 2e-5, source);
+        Validation.Equal($"plane B5 {id} ground", "light from the ground [W/m²]", ground, SkyModel.GroundReflected(global, 0.2, tilt), 0.001, source);
+    }
+
+    [Fact]
+    public void Ground_light_and_even_sky_agree_with_the_library()
+    {
+        Validation.Equal("plane B5 ground", "ground light, tilt 40°, 900 W/m², reflectance 0.25 [W/m²]", 26.320, SkyModel.GroundReflected(900, 0.25, 40), 0.001, Pvlib);
+        Validation.Equal("plane B5 even sky", "sky light, tilt 40°, 100 W/m² [W/m²]", 88.3022, SkyModel.IsotropicDiffuse(100, 40), 1e-4, Pvlib);
+    }
+}

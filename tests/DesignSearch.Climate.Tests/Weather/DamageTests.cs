@@ -1,0 +1,191 @@
+using System.Globalization;
+using System.Text;
+using Xunit;
+
+namespace DesignSearch.Climate.Tests;
+
+/// <summary>Each damage ends in a repair that is said or in one clear sentence, never in a wrong number.</summary>
+public sealed class DamageTests
+{
+    private static readonly MadeSky Sky = new();
+    private static readonly string Whole = Sky.Tmy3();
+    private static readonly string[] Lines = Whole.Split('\n');
+    private static readonly Lazy<WeatherRecord> Sound = new(() => TempFile.Read(Whole));
+
+    public static TheoryData<string, string> Repaired => new()
+    {
+        { "duplicated hour", "repeat the time" },
+        { "missing code -9900", "missing air temperature" },
+        { "three hours missing", "filled from the hours around" },
+        { "words in cells", "hold no number" },
+        { "kelvin", "taken as kelvin" },
+        { "fraction humidity", "fraction of 1" },
+        { "light by night", "while the sun is down" },
+        { "zeros at noon", "gaps written as zero" },
+        { "too bright", "more light than there is above" },
+        { "sensor fault code", "cannot be" },
+        { "beam of another sun", "does not close" },
+        { "half an hour late", "moved by 30 min" },
+    };
+
+    public static TheoryData<string> Harmless => ["re-saved by a spreadsheet", "midnight as 00:00", "semicolons", "UTF-16", "leap day", "rows out of order", "padded with commas", "CRLF"];
+
+    public static TheoryData<string, string> Refused => new()
+    {
+        { "cut short", "are missing" },
+        { "cut within a row", "cut short" },
+        { "no column", "a column 'GHI'" },
+        { "Fahrenheit", "°F" },
+        { "km/h", "km/h" },
+        { "kilowatts", "kW/m²" },
+        { "latitude sign", "summer is that of" },
+        { "longitude sign", "longitude the light agrees with: 169.8" },
+        { "wrong zone", "UTC+11 fits" },
+        { "two clocks", "one clock through the whole file" },
+        { "four days gone", "no gap longer than 48 h" },
+        { "a third missing", "at most 10 %" },
+        { "decimal commas", "no more fields" },
+        { "serial dates", "a date and time as" },
+        { "empty", "not empty" },
+        { "something else", "format that can be read" },
+        { "latitude in words", "a latitude from" },
+    };
+
+    [Theory]
+    [MemberData(nameof(Repaired))]
+    public void Is_repaired_and_said(string damage, string said)
+    {
+        var record = TempFile.Read(Hurt(damage));
+        Assert.Contains(record.Repairs, r => r.Contains(said, StringComparison.Ordinal));
+        AgreesWithSound(record, damage == "half an hour late" ? 0.05 : 0.02);
+    }
+
+    [Theory]
+    [MemberData(nameof(Harmless))]
+    public void Is_read_all_the_same(string damage)
+    {
+        var record = TempFile.Read(Hurt(damage), encoding: damage == "UTF-16" ? Encoding.Unicode : null);
+        AgreesWithSound(record, 0.005);
+    }
+
+    [Theory]
+    [MemberData(nameof(Refused))]
+    public void Is_refused_in_a_clear_sentence(string damage, string said)
+    {
+        var faults = TempFile.Faults(Hurt(damage));
+        Assert.Contains(faults, f => f.Expected.Contains(said, StringComparison.Ordinal));
+        Assert.InRange(faults.Count, 1, 13);
+    }
+
+    [Fact]
+    public void A_missing_file_is_one_sentence() =>
+        Assert.Contains("can be read", Assert.Single(Assert.Throws<DesignSearch.Files.InputException>(() => WeatherFile.Read("no-such-file.csv")).Faults).Expected, StringComparison.Ordinal);
+
+    private static void AgreesWithSound(WeatherRecord record, double ghi)
+    {
+        Assert.Equal(Sound.Value.Hours, record.Hours);
+        foreach (var (expected, ours) in Sound.Value.Summary.Months.Zip(record.Summary.Months))
+        {
+            Assert.Equal(expected.MeanC, ours.MeanC, 0.08);
+            Assert.Equal(expected.GhiKwhPerM2Day, ours.GhiKwhPerM2Day, Math.Max(0.005, ghi * expected.GhiKwhPerM2Day));
+        }
+    }
+
+    private static string Hurt(string damage) => damage switch
+    {
+        "duplicated hour" => Join(Lines.Take(500).Append(Lines[499]).Concat(Lines.Skip(500))),
+        "missing code -9900" => Column("Dry-bulb (C)", (i, x) => i % 90 == 0 ? "-9900" : x),
+        "three hours missing" => Join(Lines.Where((_, i) => i is < 4000 or > 4002)),
+        "words in cells" => Column("Dry-bulb (C)", (i, x) => i % 900 == 1 ? "error" : x),
+        "kelvin" => Column("Dry-bulb (C)", (_, x) => Text(Value(x) + 273.15)),
+        "fraction humidity" => Column("RHum (%)", (_, x) => Text(Value(x) / 100)),
+        "light by night" => Column("GHI (W/m^2)", (i, x) => i % 24 == 1 && i % 10 == 0 ? "20" : x),
+        "zeros at noon" => Column("GHI (W/m^2)", (i, x) => i % 24 == 13 && i % 7 == 0 ? "0" : x),
+        "too bright" => Column("GHI (W/m^2)", (i, x) => i % 24 == 13 && i % 91 == 0 ? "1650" : x),
+        "sensor fault code" => Column("Dry-bulb (C)", (i, x) => i % 1000 == 1 ? "85" : x),
+        "beam of another sun" => Column("DNI (W/m^2)", (_, x) => Text(Value(x) * 1.4 + 30)),
+        "half an hour late" => ShiftLight(Sky.Nsrdb(30)),
+        "re-saved by a spreadsheet" => Join(Lines.Select((l, i) => i < 2 ? l : Resaved(l))),
+        "midnight as 00:00" => Whole.Replace(",24:00,", ",00:00,", StringComparison.Ordinal),
+        "semicolons" => Whole.Replace(',', ';'),
+        "UTF-16" => Whole,
+        "leap day" => Join(Lines.Take(2 + 59 * 24).Concat(Lines.Skip(2 + 58 * 24).Take(24).Select(l => "02/29/2020" + l[10..])).Concat(Lines.Skip(2 + 59 * 24))),
+        "rows out of order" => Join(Lines.Take(1000).Concat(Lines.Skip(3000).Take(500)).Concat(Lines.Skip(1000).Take(2000)).Concat(Lines.Skip(3500))),
+        "padded with commas" => Join(Lines.Select(l => l.Length > 0 ? l + ",,,," : l)),
+        "CRLF" => Whole.Replace("\n", "\r\n", StringComparison.Ordinal),
+        "cut short" => Join(Lines.Take(5000)),
+        "cut within a row" => Join(Lines.Take(5000)) + "\n" + Lines[5000][..25],
+        "no column" => Whole.Replace("GHI (W/m^2)", "Sun (W/m^2)", StringComparison.Ordinal).Replace("GHI source", "GHI (W/m^2)x", StringComparison.Ordinal),
+        "Fahrenheit" => Column("Dry-bulb (C)", (_, x) => Text(Value(x) * 1.8 + 32)),
+        "km/h" => Column("Wspd (m/s)", (_, x) => Text(Value(x) * 3.6 + 4)),
+        "kilowatts" => Column("GHI (W/m^2)", (_, x) => Text(Value(x) / 1000)),
+        "latitude sign" => Whole.Replace("-44.200", "44.200", StringComparison.Ordinal),
+        "longitude sign" => Whole.Replace("169.800", "-169.800", StringComparison.Ordinal),
+        "wrong zone" => Whole.Replace(",11.0,", ",5.0,", StringComparison.Ordinal),
+        "two clocks" => TwoClocks(),
+        "four days gone" => Join(Lines.Where((_, i) => i is < 4000 or > 4096)),
+        "a third missing" => Column("Dry-bulb (C)", (i, x) => i % 3 == 0 ? "-9900" : x),
+        "decimal commas" => Column("Dry-bulb (C)", (_, x) => x.Replace('.', ',')),
+        "serial dates" => Column("Date (MM/DD/YYYY)", (_, _) => "44197"),
+        "empty" => " \n\n",
+        "latitude in words" => Whole.Replace("-44.200", "44 south", StringComparison.Ordinal),
+        _ => "name,value\nfirst,1\n",
+    };
+
+    private static string ShiftLight(string text)
+    {
+        var lines = text.Split('\n');
+        for (var i = 3; i + 1 < lines.Length && lines[i + 1].Length > 0; i++)
+        {
+            var (own, next) = (lines[i].Split(','), lines[i + 1].Split(','));
+            (own[6], own[7], own[8]) = (next[6], next[7], next[8]);
+            lines[i] = string.Join(',', own);
+        }
+
+        return Join(lines);
+    }
+
+    private static string TwoClocks()
+    {
+        var cells = Lines.Skip(2).Where(l => l.Length > 0).Select(l => l.Split(',')).ToArray();
+        int[] light = [3, 5, 7];
+        var from = 7 * 31 * 24;
+        var moved = cells.Select(c => (string[])c.Clone()).ToArray();
+        for (var i = from; i < from + 61 * 24; i++)
+        {
+            foreach (var c in light)
+                moved[i][c] = cells[i + 2][c];
+        }
+
+        return Join(Lines.Take(2).Concat(moved.Select(m => string.Join(',', m))));
+    }
+
+    private static string Resaved(string line)
+    {
+        if (line.Length == 0)
+            return line;
+        var cells = line.Split(',');
+        var date = cells[0].Split('/').Select(p => int.Parse(p, CultureInfo.InvariantCulture).ToString(CultureInfo.InvariantCulture));
+        (cells[0], cells[1]) = (string.Join('/', date), cells[1] == "24:00" ? "24:00:00" : cells[1].TrimStart('0'));
+        return string.Join(',', cells);
+    }
+
+    private static string Column(string name, Func<int, string, string> change)
+    {
+        var index = Array.IndexOf(Lines[1].Split(','), name);
+        return Join(Lines.Select((l, i) =>
+        {
+            if (i < 2 || l.Length == 0)
+                return l;
+            var cells = l.Split(',');
+            cells[index] = change(i - 1, cells[index]);
+            return string.Join(',', cells);
+        }));
+    }
+
+    private static double Value(string text) => double.Parse(text, CultureInfo.InvariantCulture);
+
+    private static string Text(double value) => value.ToString("0.####", CultureInfo.InvariantCulture);
+
+    private static string Join(IEnumerable<string> lines) => string.Join('\n', lines);
+}
