@@ -7,7 +7,7 @@ internal sealed class DayMaker(MonthlyClimate climate)
 {
     private const double DarkestDay = 0.03;
     private const double ClearestDay = 0.82;
-    private const double ColdStretch = 1.3;
+    private const double ColdStretch = 1.4;
     private const int BurnInDays = 60;
     private readonly ClimateCharacter character = climate.UsedCharacter;
     private readonly HashSet<int> winterMonths = [.. Enumerable.Range(1, 12).OrderBy(m => climate.Months[m - 1].MeanC).ThenBy(m => m).Take(6)];

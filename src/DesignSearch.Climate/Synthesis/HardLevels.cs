@@ -24,10 +24,17 @@ internal sealed record HardLevels(double LowestHourC, double DayC, double ThreeD
     public static HardLevels Of(Winter typical, WinterOptions options)
     {
         var days = WinterDays.Of(typical);
-        var coldest = days.ColdestMonth();
-        var lows = coldest.Select(d => days.LowC[d]).ToArray();
-        var sd = Math.Sqrt(lows.Average(l => (l - lows.Average()) * (l - lows.Average())));
-        return From(lows.Average() - 2.2 * sd, coldest.Average(d => days.MeanC[d]), typical, options);
+        return From(MeanYearlyLowest(typical), days.ColdestMonth().Average(d => days.MeanC[d]), typical, options);
+    }
+
+    /// <summary>Lowest hour of the return period by a winter's own days [°C].</summary>
+    public static double Drawn(Winter typical, WinterOptions options) => ReturnLevels.Level(MeanYearlyLowest(typical), options.YearlyLowestSdK, options.HardReturnYears);
+
+    private static double MeanYearlyLowest(Winter typical)
+    {
+        var days = WinterDays.Of(typical);
+        var lows = days.ColdestMonth().Select(d => days.LowC[d]).ToArray();
+        return lows.Average() - 2.2 * Math.Sqrt(lows.Average(l => (l - lows.Average()) * (l - lows.Average())));
     }
 
     private static HardLevels From(double meanYearlyLowest, double coldestMonthC, Winter typical, WinterOptions options)

@@ -12,7 +12,7 @@ internal static class HardWinter
     private static readonly double[] Clearness = [0.17, 0.15, 0.18, 0.40, 0.66, 0.70, 0.68];
     private static readonly double[] WindMPerS = [5, 6, 5, 3, 0.8, 0.8, 0.8];
 
-    public static Winter Over(Winter typical, HardLevels levels, WinterOptions options)
+    public static Winter Over(Winter typical, HardLevels levels, WinterOptions options, string name = "hard", WinterKind kind = WinterKind.Hard)
     {
         var at = Place(typical);
         var first = typical.WarmUpHours + 24 * at;
@@ -38,7 +38,7 @@ internal static class HardWinter
         for (var h = 0; h < air.Length; h++)
             dew[h] = Math.Min(dew[h], air[h]);
         var hard = WinterBuilder.Build(
-            "hard", WinterKind.Hard, typical.Place, typical.Start, typical.WarmUpHours, new(air, dew, wind, global, diffuse, null), typical.Ground, options,
+            name, kind, typical.Place, typical.Start, typical.WarmUpHours, new(air, dew, wind, global, diffuse, null), typical.Ground, options,
             [.. typical.Remarks, Sentence(typical, first, air, options)]);
         return WithSky(hard, typical, first, options, air);
     }

@@ -55,6 +55,17 @@ public sealed class WeatherRecord
     /// <summary>The table a person looks at first.</summary>
     public required WeatherSummary Summary { get; init; }
 
+    /// <summary>The coldest runs of three days and more, coldest first.</summary>
+    public IReadOnlyList<WeatherSpell> ColdSpells => SpellFinder.Cold(WinterPicture.Of(this));
+
+    /// <summary>The longest runs of dark days in the cold half of the year.</summary>
+    public IReadOnlyList<WeatherSpell> DarkRuns => SpellFinder.Dark(WinterPicture.Of(this), Place);
+
+    /// <summary>Share of the hours of a field that has each origin; only origins that occur.</summary>
+    /// <param name="field">Air, DewPoint, Wind, Global or Diffuse.</param>
+    public IReadOnlyDictionary<FieldOrigin, double> Shares(WeatherField field) =>
+        Origins[field].GroupBy(o => o).OrderBy(g => g.Key).ToDictionary(g => g.Key, g => g.Count() / (double)Origins[field].Length);
+
     /// <summary>Hours in the record.</summary>
     public int Hours => AirC.Length;
 }

@@ -32,6 +32,10 @@ public static class SkyTemperature
     /// <returns>[°C].</returns>
     public static double FromLongWaveC(double longWaveWPerM2) => Math.Sqrt(Math.Sqrt(Math.Max(50, longWaveWPerM2) / Sigma)) - 273.15;
 
+    /// <summary>Long-wave irradiance of a sky of a temperature [W/m²].</summary>
+    /// <param name="skyC">[°C].</param>
+    public static double LongWave(double skyC) => Sigma * Math.Pow(skyC + 273.15, 4);
+
     /// <summary>Cloud of a day from its clearness: none above 0.75, full below 0.20.</summary>
     /// <param name="clearness">Daily global over extraterrestrial irradiation.</param>
     /// <returns>0 to 1.</returns>

@@ -29,4 +29,12 @@ public static class WinterMaker
     /// <param name="typical">The winter to start from; it is not changed.</param>
     /// <param name="options">Return period, or the builder's own lowest temperature; power cut.</param>
     public static Winter Harden(Winter typical, WinterOptions options) => HardWinter.Over(typical, HardLevels.Of(typical, options), options);
+
+    /// <summary>New winters drawn from recorded or typical ones: whole cold and mild spells change places, and each winter's lowest hour is drawn anew.</summary>
+    /// <param name="sources">Winters of one place and season, at least one.</param>
+    /// <param name="count">How many to draw.</param>
+    /// <param name="seed">Any number; the n-th winter of a seed is always the same.</param>
+    /// <param name="options">Ground, snow, yearly spread of the lowest temperature.</param>
+    public static IReadOnlyList<Winter> Drawn(IReadOnlyList<Winter> sources, int count, ulong seed, WinterOptions options) =>
+        [.. Enumerable.Range(1, count).Select(n => SpellDraw.Draw(sources, n, seed, options))];
 }

@@ -134,7 +134,7 @@ public sealed class PlaneModelTests
     {
         var winter = ClearWinter.At(44);
         var open = PlaneModel.For(winter, Mount.FixedAt(59, 180));
-        var valley = PlaneModel.For(winter, Mount.FixedAt(59, 180), new HorizonProfile([(0, 0), (90, 0), (100, 40), (260, 40), (270, 0)]));
+        var valley = PlaneModel.For(winter, Mount.FixedAt(59, 180), new HorizonProfile([(0, 0), (70, 0), (71, 60), (289, 60), (290, 0)]));
         Assert.Equal(0, valley.BeamWPerM2.Sum());
         Assert.InRange(valley.SkyWPerM2.Sum(), 0.2 * open.SkyWPerM2.Sum(), open.SkyWPerM2.Sum());
         Assert.Equal(open.GroundWPerM2, valley.GroundWPerM2);

@@ -99,7 +99,7 @@ public sealed class DamageTests
         "words in cells" => Column("Dry-bulb (C)", (i, x) => i % 900 == 1 ? "error" : x),
         "kelvin" => Column("Dry-bulb (C)", (_, x) => Text(Value(x) + 273.15)),
         "fraction humidity" => Column("RHum (%)", (_, x) => Text(Value(x) / 100)),
-        "light by night" => Column("GHI (W/m^2)", (i, x) => i % 24 == 1 && i % 10 == 0 ? "20" : x),
+        "light by night" => Column("GHI (W/m^2)", (i, x) => i % 24 == 1 && i % 11 == 0 ? "20" : x),
         "zeros at noon" => Column("GHI (W/m^2)", (i, x) => i % 24 == 13 && i % 7 == 0 ? "0" : x),
         "too bright" => Column("GHI (W/m^2)", (i, x) => i % 24 == 13 && i % 91 == 0 ? "1650" : x),
         "sensor fault code" => Column("Dry-bulb (C)", (i, x) => i % 1000 == 1 ? "85" : x),

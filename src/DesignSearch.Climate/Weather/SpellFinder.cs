@@ -1,0 +1,42 @@
+namespace DesignSearch.Climate;
+
+/// <summary>Finds the runs of cold and of dark days that a builder must fear.</summary>
+internal static class SpellFinder
+{
+    private const int ShortestRun = 3;
+    private const int MostRuns = 5;
+    private const double DarkClearness = 0.25;
+
+    /// <summary>Runs of three days and more whose means are all among the coldest tenth of the days, coldest first.</summary>
+    public static IReadOnlyList<WeatherSpell> Cold(WinterPicture picture)
+    {
+        var limit = picture.Days.Select(d => d.MeanC).Order().ElementAtOrDefault(picture.Days.Count / 10);
+        return [.. Runs(picture, day => day.MeanC <= limit).OrderBy(s => s.MeanC).Take(MostRuns)];
+    }
+
+    /// <summary>Runs of three days and more in the colder half of the days that all let through less than a quarter of the sun, longest first.</summary>
+    public static IReadOnlyList<WeatherSpell> Dark(WinterPicture picture, Place place)
+    {
+        var limit = picture.Days.Select(d => d.MeanC).Order().ElementAtOrDefault(picture.Days.Count / 2);
+        return [.. Runs(picture, day => day.MeanC <= limit && Clearness(day, place) < DarkClearness).OrderByDescending(s => s.Days).ThenBy(s => s.SunKwhPerM2Day).Take(MostRuns)];
+    }
+
+    private static double Clearness(WinterDay day, Place place) => day.SunKwhPerM2 * 3.6e6 / Math.Max(1e5, DailySun.ExtraterrestrialJPerM2(place.LatitudeDeg, day.Date.DayOfYear));
+
+    private static List<WeatherSpell> Runs(WinterPicture picture, Func<WinterDay, bool> belongs)
+    {
+        var runs = new List<WeatherSpell>();
+        for (var d = 0; d < picture.Days.Count; d++)
+        {
+            var first = d;
+            while (d < picture.Days.Count && belongs(picture.Days[d]))
+                d++;
+            if (d - first < ShortestRun)
+                continue;
+            var run = picture.Days.Skip(first).Take(d - first).ToArray();
+            runs.Add(new(run[0].Date, run.Length, run.Average(x => x.MeanC), run.Min(x => x.LowC), run.Average(x => x.SunKwhPerM2)));
+        }
+
+        return runs;
+    }
+}
