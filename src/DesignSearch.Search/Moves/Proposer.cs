@@ -5,6 +5,17 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
 {
     private const int Stratified = 32;
 
+    private readonly Credit credit = new(5, 0.06);
+
+    /// <summary>How the last point was made; negative for the start.</summary>
+    public int Way { get; private set; } = -1;
+
+    public void Book(int way, double gain)
+    {
+        if (way >= 0)
+            credit.Book(way, gain);
+    }
+
     /// <summary>A point in canonical form; the first few are spread evenly over every variable.</summary>
     public double[] Propose(long index, ref RandomStream random, ulong seed)
     {
@@ -33,14 +44,18 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
 
     private double[] Move(ref RandomStream random)
     {
+        Way = -1;
         if (population.Count < 4)
             return Anywhere(ref random);
-        var share = random.Unit();
-        return share < 0.40 ? Cross(ref random)
-            : share < 0.60 ? Mix(ref random)
-            : share < 0.75 ? Step(ref random)
-            : share < 0.97 ? Neighbour(ref random)
-            : Anywhere(ref random);
+        Way = credit.Choose(ref random);
+        return Way switch
+        {
+            0 => Cross(ref random),
+            1 => Mix(ref random),
+            2 => Step(ref random),
+            3 => Neighbour(ref random),
+            _ => Jump(ref random),
+        };
     }
 
     // Latin hypercube: each variable has one shuffle of its strata, the same for every place.
@@ -117,6 +132,17 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
             child[i] = space.Variables[i].Kind == VariableKind.Category ? a[i] : Rounded(i, from[i] + (scale * (a[i] - b[i])), ref random);
         }
 
+        return child;
+    }
+
+    // A parent with a few variables drawn anew.
+    private double[] Jump(ref RandomStream random)
+    {
+        if (random.Below(8) == 0)
+            return Anywhere(ref random);
+        var child = (double[])Parent(ref random).Clone();
+        for (var change = 2 + random.Below(3); change > 0; change--)
+            Redraw(child, random.Below(child.Length), ref random);
         return child;
     }
 
