@@ -34,5 +34,5 @@ foreach (var (name, key, make) in Roster.All)
     var cells = marks.Select(m => Table.Share([.. courses.Select(c => c.ShareAt.GetValueOrDefault(m, c.ShareAt.Values.LastOrDefault()))]));
     var found = $"{Table.Median([.. courses.Select(c => (double)c.FoundAt.GetValueOrDefault(2000))]):0}/{Table.Median([.. courses.Select(c => (double)c.FoundAt.GetValueOrDefault(marks[^1]))]):0}";
     Console.WriteLine($"| {name} | {string.Join(" | ", cells)} | {found} | {Table.Count([.. courses.Select(c => c.To99)])} | {Table.Count([.. courses.Select(c => c.To999)])} | "
-        + $"{Table.Median([.. courses.Select(c => c.DistanceAt.GetValueOrDefault(2000))]):0.#####} | {Table.Median([.. micros]):0.0} |");
+        + $"{Table.Median([.. courses.Select(c => c.DistanceAt.GetValueOrDefault(2000))]):0.#####} | {Table.LowerQuartile([.. micros]):0.0} |");
 }

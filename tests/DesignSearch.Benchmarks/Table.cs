@@ -7,6 +7,8 @@ internal static class Table
 {
     public static double Median(double[] values) => values.Median();
 
+    public static double LowerQuartile(double[] values) => values.LowerQuartile();
+
     public static string Share(double[] values) =>
         FormattableString.Invariant($"{100 * values.Median():0.00} [{100 * values.LowerQuartile():0.00} {100 * values.UpperQuartile():0.00}]");
 

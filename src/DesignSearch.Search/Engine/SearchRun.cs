@@ -5,6 +5,7 @@ internal sealed class SearchRun
 {
     private const int PopulationSize = 32;
     private const int Attempts = 400;
+    private const int ModelSteps = 10;
 
     private readonly IProblem problem;
     private readonly SearchSpace space;
@@ -13,7 +14,7 @@ internal sealed class SearchRun
     private readonly IProgress<SearchProgress>? progress;
     private readonly CancellationToken cancel;
     private readonly FrontArchive archive;
-    private readonly Population population = new(PopulationSize);
+    private readonly Population population;
     private readonly BestByMerit best;
     private readonly PointSet met = new();
     private readonly Proposer proposer;
@@ -33,6 +34,7 @@ internal sealed class SearchRun
         (this.problem, this.space, this.settings) = (problem, space, settings);
         (this.evaluator, this.progress, this.cancel) = (evaluator, progress, cancel);
         archive = FrontArchive.For(problem.Objectives.Count);
+        population = new(PopulationSize, problem.Objectives.Count);
         best = new(settings.BestByMerit);
         proposer = new(space, archive, population);
         trend = new(problem.Objectives.Count);
@@ -128,7 +130,9 @@ internal sealed class SearchRun
     {
         double[]? chosen = null;
         var most = double.NegativeInfinity;
-        for (var candidate = 0; candidate < Tuning.Pool; candidate++)
+        // Few or many, from 2 to 32: many trust the model, few leave room where it is wrong.
+        var pool = 2 << random.Below(5);
+        for (var candidate = 0; candidate < pool; candidate++)
         {
             var point = proposer.Propose(index, ref random, settings.Seed);
             if (met.Contains(SearchSpace.KeyOf(point)))
@@ -214,7 +218,7 @@ internal sealed class SearchRun
     private void Learn(EvaluatedPoint point)
     {
         Missed(point.Point);
-        ranking.Learn(point, bounds, (int)Tuning.Steps);
+        ranking.Learn(point, bounds, ModelSteps);
         population.Add(point);
         var missed = point.Evaluation.TotalViolation;
         if (missed == 0)

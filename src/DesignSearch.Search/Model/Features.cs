@@ -47,7 +47,7 @@ internal sealed class Features
         if (active > MostPairs)
             return;
         Most += active;
-        pairWeight = Math.Sqrt(Tuning.PairW / n);
+        pairWeight = Math.Sqrt(2.0 / n);
         pairStarts = new int[n * n];
         for (var i = 0; i < n; i++)
         {

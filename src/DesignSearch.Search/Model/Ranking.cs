@@ -7,6 +7,7 @@ namespace DesignSearch.Search;
 internal sealed class Ranking
 {
     private const int Needed = 60;
+    private const double Optimism = 0.5;
     private const double Reach = 1.1;
     private const int MostMembers = 300;
 
@@ -54,7 +55,7 @@ internal sealed class Ranking
         for (var k = 0; k < objectives; k++)
         {
             var low = double.IsFinite(bounds[k]) ? Scale(k, bounds[k]) : double.NegativeInfinity;
-            scaled[k] = !needed[k] ? low : Math.Max(predicted[k] - (Tuning.Optimism * error[k]), low);
+            scaled[k] = !needed[k] ? low : Math.Max(predicted[k] - (Optimism * error[k]), low);
         }
 
         var score = Score(scaled);

@@ -8,7 +8,7 @@ namespace DesignSearch.Search;
 internal sealed class RidgeModel(Features features, int figures)
 {
     private const int Capacity = 4096;
-    private static readonly double Ridge = Tuning.Ridge;
+    private const double Ridge = 0.1;
 
     private readonly double[][] weights = [.. Enumerable.Range(0, figures).Select(_ => new double[features.Size])];
     private readonly List<double[]> points = [];
