@@ -4,89 +4,114 @@ namespace DesignSearch.Search;
 /// A small set of parents. When it is full, each newcomer costs one member: the worst violator while there is one, else the
 /// one that most others dominate, and among equals the one with the nearest neighbour.
 /// </summary>
-internal sealed class Population(int capacity)
+internal sealed class Population(int capacity, int objectives)
 {
-    private readonly List<EvaluatedPoint> members = [];
+    private readonly EvaluatedPoint[] members = new EvaluatedPoint[capacity + 1];
+    private readonly double[] figures = new double[(capacity + 1) * objectives];
+    private readonly double[] violations = new double[capacity + 1];
+    private readonly int[] beaten = new int[capacity + 1];
+    private readonly double[] width = new double[objectives];
 
-    public int Count => members.Count;
+    public int Count { get; private set; }
 
     public EvaluatedPoint this[int place] => members[place];
 
     public void Add(EvaluatedPoint point)
     {
-        members.Add(point);
-        if (members.Count > capacity)
-            members.RemoveAt(Worst());
+        Put(Count, point);
+        beaten[Count] = 0;
+        for (var i = 0; i < Count; i++)
+            Compare(i, Count, 1);
+        Count++;
+        if (Count > capacity)
+            Remove(Worst());
+    }
+
+    private void Put(int place, EvaluatedPoint point)
+    {
+        members[place] = point;
+        violations[place] = point.Evaluation.TotalViolation;
+        point.Evaluation.Objectives.CopyTo(figures, place * objectives);
+    }
+
+    private ReadOnlySpan<double> Figures(int place) => figures.AsSpan(place * objectives, objectives);
+
+    private void Compare(int a, int b, int change)
+    {
+        if (Dominance.Dominates(Figures(a), Figures(b)))
+            beaten[b] += change;
+        else if (Dominance.Dominates(Figures(b), Figures(a)))
+            beaten[a] += change;
+    }
+
+    private void Remove(int place)
+    {
+        for (var i = 0; i < Count; i++)
+        {
+            if (i != place)
+                Compare(i, place, -1);
+        }
+
+        Count--;
+        Put(place, members[Count]);
+        beaten[place] = beaten[Count];
     }
 
     private int Worst()
     {
-        var worst = 0;
-        var worstViolation = 0.0;
-        for (var i = 0; i < members.Count; i++)
+        int worst = 0, most = 0;
+        var furthest = 0.0;
+        for (var i = 0; i < Count; i++)
         {
-            var violation = members[i].Evaluation.TotalViolation;
-            if (violation > worstViolation)
-                (worst, worstViolation) = (i, violation);
+            if (violations[i] > furthest)
+                (worst, furthest) = (i, violations[i]);
+            most = Math.Max(most, beaten[i]);
         }
 
-        return worstViolation > 0 ? worst : Crowded(MostDominated());
+        return furthest > 0 ? worst : Crowded(most);
     }
 
-    private List<int> MostDominated()
+    private int Crowded(int most)
     {
-        var chosen = new List<int>();
-        var most = 0;
-        for (var i = 0; i < members.Count; i++)
-        {
-            var times = 0;
-            for (var j = 0; j < members.Count; j++)
-            {
-                if (Dominance.Dominates(members[j].Evaluation.Objectives, members[i].Evaluation.Objectives))
-                    times++;
-            }
-
-            if (times > most)
-                chosen.Clear();
-            if (times >= most)
-                chosen.Add(i);
-            most = Math.Max(most, times);
-        }
-
-        return chosen;
-    }
-
-    private int Crowded(List<int> candidates)
-    {
-        if (candidates.Count == 1)
-            return candidates[0];
-        var objectives = members[0].Evaluation.Objectives.Length;
-        var width = new double[objectives];
         for (var k = 0; k < objectives; k++)
-            width[k] = Math.Max(members.Max(m => m.Evaluation.Objectives[k]) - members.Min(m => m.Evaluation.Objectives[k]), double.Epsilon);
-        var worst = candidates[0];
-        var least = double.PositiveInfinity;
-        foreach (var i in candidates)
         {
-            var nearest = double.PositiveInfinity;
-            for (var j = 0; j < members.Count; j++)
-            {
-                if (j == i)
-                    continue;
-                var distance = 0.0;
-                for (var k = 0; k < objectives; k++)
-                {
-                    var step = (members[i].Evaluation.Objectives[k] - members[j].Evaluation.Objectives[k]) / width[k];
-                    distance += step * step;
-                }
+            double low = double.PositiveInfinity, high = double.NegativeInfinity;
+            for (var i = 0; i < Count; i++)
+                (low, high) = (Math.Min(low, figures[(i * objectives) + k]), Math.Max(high, figures[(i * objectives) + k]));
+            width[k] = high > low ? 1 / (high - low) : 0;
+        }
 
-                nearest = Math.Min(nearest, distance);
-            }
-
-            if (nearest < least)
+        var worst = -1;
+        var least = double.PositiveInfinity;
+        for (var i = 0; i < Count; i++)
+        {
+            if (beaten[i] < most)
+                continue;
+            var nearest = Nearest(i);
+            if (worst < 0 || nearest < least)
                 (worst, least) = (i, nearest);
         }
 
         return worst;
+    }
+
+    private double Nearest(int place)
+    {
+        var nearest = double.PositiveInfinity;
+        for (var j = 0; j < Count; j++)
+        {
+            if (j == place)
+                continue;
+            var distance = 0.0;
+            for (var k = 0; k < objectives; k++)
+            {
+                var step = (figures[(place * objectives) + k] - figures[(j * objectives) + k]) * width[k];
+                distance += step * step;
+            }
+
+            nearest = Math.Min(nearest, distance);
+        }
+
+        return nearest;
     }
 }

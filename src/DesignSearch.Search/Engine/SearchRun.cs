@@ -5,6 +5,7 @@ internal sealed class SearchRun
 {
     private const int PopulationSize = 32;
     private const int Attempts = 400;
+    private const int ModelSteps = 10;
 
     private readonly IProblem problem;
     private readonly SearchSpace space;
@@ -13,25 +14,31 @@ internal sealed class SearchRun
     private readonly IProgress<SearchProgress>? progress;
     private readonly CancellationToken cancel;
     private readonly FrontArchive archive;
-    private readonly Population population = new(PopulationSize);
+    private readonly Population population;
     private readonly BestByMerit best;
     private readonly PointSet met = new();
     private readonly Proposer proposer;
     private readonly VolumeTrend trend;
+    private readonly Ranking ranking;
     private readonly double[] bounds;
     private readonly double[] violations;
     private EvaluatedPoint? nearestMiss;
     private long evaluations;
-    private ulong proposals;
+    private readonly Credit arms = new(2, 0.1);
+    private readonly List<(bool Ranked, int Way)> origins = [];
+    private bool ranked;
+    private int way;
 
     public SearchRun(IProblem problem, SearchSpace space, SearchSettings settings, BlockEvaluator evaluator, IProgress<SearchProgress>? progress, CancellationToken cancel)
     {
         (this.problem, this.space, this.settings) = (problem, space, settings);
         (this.evaluator, this.progress, this.cancel) = (evaluator, progress, cancel);
         archive = FrontArchive.For(problem.Objectives.Count);
+        population = new(PopulationSize, problem.Objectives.Count);
         best = new(settings.BestByMerit);
         proposer = new(space, archive, population);
         trend = new(problem.Objectives.Count);
+        ranking = new(space, archive, problem.Objectives.Count);
         bounds = new double[problem.Objectives.Count];
         violations = new double[problem.Constraints.Count];
     }
@@ -71,9 +78,14 @@ internal sealed class SearchRun
             if (Ended() is { } reason)
                 return reason;
             block.Clear();
+            origins.Clear();
             var room = (int)Math.Min(settings.BlockSize, settings.MaxEvaluations - evaluations);
             while (block.Count < room && Next(evaluations + block.Count) is { } point)
+            {
                 block.Add(point);
+                origins.Add((ranked, way));
+            }
+
             if (block.Count == 0)
                 return StopReason.Exhausted;
             Take(block);
@@ -92,21 +104,61 @@ internal sealed class SearchRun
     private double[]? Next(long index)
     {
         var random = new RandomStream(settings.Seed, (ulong)index, 0);
+        ranked = ranking.Ready && arms.Choose(ref random) == 1;
+        if (ranked && MostPromising(index, ref random) is { } promising)
+            return promising;
+        ranked = false;
         for (var attempt = 0; attempt < Attempts; attempt++)
         {
             var point = attempt < Attempts * 3 / 4 ? proposer.Propose(index, ref random, settings.Seed) : proposer.Anywhere(ref random);
-            proposals++;
             for (var change = 0; change < 8 && met.Contains(SearchSpace.KeyOf(point)); change++)
                 proposer.Disturb(point, ref random);
             if (!met.Add(SearchSpace.KeyOf(point)))
                 continue;
             if (Refused(point) && !Repaired(point, ref random))
                 continue;
-            if (!archive.Covers(bounds))
-                return point;
+            if (archive.Covers(bounds))
+                continue;
+            way = proposer.Way;
+            return point;
         }
 
         return null;
+    }
+
+    private double[]? MostPromising(long index, ref RandomStream random)
+    {
+        double[]? chosen = null;
+        var most = double.NegativeInfinity;
+        // Few or many, from 2 to 32: many trust the model, few leave room where it is wrong.
+        var pool = 2 << random.Below(5);
+        for (var candidate = 0; candidate < pool; candidate++)
+        {
+            var point = proposer.Propose(index, ref random, settings.Seed);
+            if (met.Contains(SearchSpace.KeyOf(point)))
+            {
+                proposer.Disturb(point, ref random);
+                if (met.Contains(SearchSpace.KeyOf(point)))
+                    continue;
+            }
+
+            if (Refused(point))
+            {
+                met.Add(SearchSpace.KeyOf(point));
+                continue;
+            }
+
+            if (archive.Covers(bounds))
+                continue;
+            var promise = ranking.Promise(point, bounds);
+            if (promise > most)
+                (chosen, most, way) = (point, promise, proposer.Way);
+        }
+
+        if (chosen is null)
+            return null;
+        met.Add(SearchSpace.KeyOf(chosen));
+        return chosen;
     }
 
     private bool Refused(double[] point) => Missed(point) > 0;
@@ -147,19 +199,35 @@ internal sealed class SearchRun
         double[][] points = [.. block];
         var results = evaluator.Evaluate(points);
         for (var i = 0; i < points.Length; i++)
-            Learn(new(points[i], results[i], evaluations++));
+        {
+            var point = new EvaluatedPoint(points[i], results[i], evaluations++);
+            if (ranking.Ready && i < origins.Count)
+            {
+                var gain = results[i].TotalViolation == 0 ? Math.Max(0, ranking.Gain(results[i].Objectives)) : 0;
+                arms.Book(origins[i].Ranked ? 1 : 0, gain);
+                proposer.Book(origins[i].Way, gain);
+            }
+
+            Learn(point);
+        }
+
         trend.Mark(evaluations);
         progress?.Report(new(evaluations, Math.Min(1, (double)evaluations / settings.MaxEvaluations), trend.Best, trend.Now, archive.Count));
     }
 
     private void Learn(EvaluatedPoint point)
     {
+        Missed(point.Point);
+        ranking.Learn(point, bounds, ModelSteps);
         population.Add(point);
         var missed = point.Evaluation.TotalViolation;
         if (missed == 0)
         {
             best.Add(point);
-            trend.Take(point.Evaluation.Objectives, archive.Add(point), archive);
+            var entered = archive.Add(point);
+            if (entered)
+                ranking.FrontMoved();
+            trend.Take(point.Evaluation.Objectives, entered, archive);
         }
         else if (nearestMiss is null || missed < nearestMiss.Evaluation.TotalViolation)
             nearestMiss = point;

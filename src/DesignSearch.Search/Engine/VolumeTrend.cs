@@ -14,6 +14,7 @@ internal sealed class VolumeTrend(int objectives)
     private FrontArchive? changed;
     private double scale;
     private int taken;
+    private long due;
 
     public IReadOnlyList<HypervolumePoint> Points => points;
 
@@ -37,18 +38,17 @@ internal sealed class VolumeTrend(int objectives)
             changed = archive;
     }
 
+    /// <summary>Measures again where enough was evaluated since the last time; a large front is measured less often.</summary>
     public void Mark(long evaluations)
     {
-        if (scale > 0 && changed is { } archive)
-        {
-            var volume = Hypervolume.Of(Enumerable.Range(0, archive.Count).Select(i => archive[i].Evaluation.Objectives), reference) / scale;
-            points.Add(new(evaluations, Math.Max(volume, Now)));
-            changed = null;
-        }
-        else if (scale > 0 && points.Count > 0)
-        {
-            points.Add(new(evaluations, Now));
-        }
+        if (scale <= 0 || evaluations < due)
+            return;
+        var volume = Now;
+        if (changed is { } archive)
+            volume = Math.Max(volume, Hypervolume.Of(Enumerable.Range(0, archive.Count).Select(i => archive[i].Evaluation.Objectives), reference) / scale);
+        points.Add(new(evaluations, volume));
+        due = evaluations + Wanted + ((changed?.Count ?? 0) / 2) + (objectives > 2 ? changed?.Count ?? 0 : 0);
+        changed = null;
     }
 
     public bool GrewLessThan(double fraction, long window)

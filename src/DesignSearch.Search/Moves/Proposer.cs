@@ -4,6 +4,18 @@ namespace DesignSearch.Search;
 internal sealed class Proposer(SearchSpace space, FrontArchive archive, Population population)
 {
     private const int Stratified = 32;
+    private const int Drawn = 4;
+
+    private readonly Credit credit = new(5, 0.06);
+
+    /// <summary>How the last point was made; negative for the start.</summary>
+    public int Way { get; private set; } = -1;
+
+    public void Book(int way, double gain)
+    {
+        if (way >= 0)
+            credit.Book(way, gain);
+    }
 
     /// <summary>A point in canonical form; the first few are spread evenly over every variable.</summary>
     public double[] Propose(long index, ref RandomStream random, ulong seed)
@@ -33,14 +45,18 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
 
     private double[] Move(ref RandomStream random)
     {
+        Way = -1;
         if (population.Count < 4)
             return Anywhere(ref random);
-        var share = random.Unit();
-        return share < 0.40 ? Cross(ref random)
-            : share < 0.60 ? Mix(ref random)
-            : share < 0.75 ? Step(ref random)
-            : share < 0.97 ? Neighbour(ref random)
-            : Anywhere(ref random);
+        Way = credit.Choose(ref random);
+        return Way switch
+        {
+            0 => Cross(ref random),
+            1 => Mix(ref random),
+            2 => Step(ref random),
+            3 => Neighbour(ref random),
+            _ => Jump(ref random),
+        };
     }
 
     // Latin hypercube: each variable has one shuffle of its strata, the same for every place.
@@ -89,10 +105,17 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
     {
         if (archive.Count < 2)
             return Cross(ref random);
-        var place = random.Below(archive.Count - 1);
-        var far = Math.Min(place + 1 + random.Below(3), archive.Count - 1);
-        double[] a = archive[place].Point, b = archive[far].Point;
+        var place = Place(ref random);
+        double[] a = archive[place].Point, b = archive[Near(place, ref random)].Point;
         var child = new double[a.Length];
+        if (random.Below(2) == 0)
+        {
+            var along = (2.2 * random.Unit()) - 0.6;
+            for (var i = 0; i < child.Length; i++)
+                child[i] = space.Variables[i].Kind == VariableKind.Category ? (along < 0.5 ? a[i] : b[i]) : Rounded(i, a[i] + (along * (b[i] - a[i])), ref random);
+            return child;
+        }
+
         for (var i = 0; i < child.Length; i++)
         {
             var between = random.Unit();
@@ -107,6 +130,14 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
     private double[] Step(ref RandomStream random)
     {
         double[] from = Parent(ref random), a = Parent(ref random), b = Parent(ref random);
+        if (archive.Count > 3 && random.Below(4) == 0)
+        {
+            var place = Place(ref random);
+            from = archive[place].Point;
+            var other = Near(place, ref random);
+            (a, b) = (archive[other].Point, archive[Near(other, ref random)].Point);
+        }
+
         var scale = 0.3 + (0.7 * random.Unit());
         var child = (double[])from.Clone();
         var always = random.Below(child.Length);
@@ -120,15 +151,59 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
         return child;
     }
 
+    // A parent with a few variables drawn anew.
+    private double[] Jump(ref RandomStream random)
+    {
+        if (random.Below(8) == 0)
+            return Anywhere(ref random);
+        var child = (double[])Parent(ref random).Clone();
+        for (var change = 2 + random.Below(3); change > 0; change--)
+            Redraw(child, random.Below(child.Length), ref random);
+        return child;
+    }
+
     private double[] Neighbour(ref RandomStream random)
     {
-        var child = (double[])(archive.Count > 0 ? archive[random.Below(archive.Count)].Point : Parent(ref random)).Clone();
+        var child = (double[])(archive.Count > 0 ? archive[Place(ref random)].Point : Parent(ref random)).Clone();
         Redraw(child, random.Below(child.Length), ref random);
         return child;
     }
 
     private double[] Parent(ref RandomStream random) =>
-        archive.Count > 0 && random.Below(2) == 0 ? archive[random.Below(archive.Count)].Point : population[random.Below(population.Count)].Point;
+        archive.Count > 0 && random.Below(2) == 0 ? archive[Place(ref random)].Point : population[random.Below(population.Count)].Point;
+
+    // A place in the archive: the one with the widest gap beside it, of a few drawn.
+    private int Place(ref RandomStream random)
+    {
+        var chosen = random.Below(archive.Count);
+        if (archive is not SortedFront || archive.Count < 3)
+            return chosen;
+        var widest = Gap(chosen);
+        for (var draw = 1; draw < Drawn; draw++)
+        {
+            var place = random.Below(archive.Count);
+            var gap = Gap(place);
+            if (gap > widest)
+                (chosen, widest) = (place, gap);
+        }
+
+        return chosen;
+    }
+
+    // The rectangle that the neighbours span; at an end the nearest inner one's.
+    private double Gap(int place)
+    {
+        var middle = Math.Clamp(place, 1, archive.Count - 2);
+        double[] before = archive[middle - 1].Evaluation.Objectives, after = archive[middle + 1].Evaluation.Objectives;
+        return (after[0] - before[0]) * (before[1] - after[1]);
+    }
+
+    private int Near(int place, ref RandomStream random)
+    {
+        var step = 1 + random.Below(3);
+        var near = random.Below(2) == 0 ? place + step : place - step;
+        return near >= 0 && near < archive.Count ? near : Math.Clamp(place - (near - place), 0, archive.Count - 1);
+    }
 
     private void Redraw(double[] point, int variable, ref RandomStream random)
     {
