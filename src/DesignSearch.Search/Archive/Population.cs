@@ -2,9 +2,10 @@ namespace DesignSearch.Search;
 
 /// <summary>
 /// A small set of parents. When it is full, each newcomer costs one member: the worst violator while there is one, else the
-/// one that most others dominate, and among equals the one with the nearest neighbour.
+/// one that most others dominate, and among equals the one with the nearest neighbour. With a single objective figures cannot
+/// keep the members apart, so there a newcomer takes the place of the member most like it, and only if it is no worse.
 /// </summary>
-internal sealed class Population(int capacity, int objectives)
+internal sealed class Population(SearchSpace space, int capacity, int objectives)
 {
     private readonly EvaluatedPoint[] members = new EvaluatedPoint[capacity + 1];
     private readonly double[] figures = new double[(capacity + 1) * objectives];
@@ -18,6 +19,14 @@ internal sealed class Population(int capacity, int objectives)
 
     public void Add(EvaluatedPoint point)
     {
+        if (objectives == 1 && Count == capacity)
+        {
+            var like = MostLike(point.Point);
+            if (!Dominance.Dominates(members[like].Evaluation, point.Evaluation))
+                Put(like, point);
+            return;
+        }
+
         Put(Count, point);
         beaten[Count] = 0;
         for (var i = 0; i < Count; i++)
@@ -25,6 +34,26 @@ internal sealed class Population(int capacity, int objectives)
         Count++;
         if (Count > capacity)
             Remove(Worst());
+    }
+
+    private int MostLike(double[] point)
+    {
+        var like = 0;
+        var least = double.PositiveInfinity;
+        for (var i = 0; i < Count; i++)
+        {
+            var distance = 0.0;
+            for (var k = 0; k < point.Length && distance < least; k++)
+            {
+                var step = Math.Abs(members[i].Point[k] - point[k]);
+                distance += space.Variables[k].Kind == VariableKind.Category ? Math.Min(step, 1) : step / Math.Max(space.HighOf(k) - space.LowOf(k), 1e-300);
+            }
+
+            if (distance < least)
+                (like, least) = (i, distance);
+        }
+
+        return like;
     }
 
     private void Put(int place, EvaluatedPoint point)

@@ -34,7 +34,7 @@ internal sealed class SearchRun
         (this.problem, this.space, this.settings) = (problem, space, settings);
         (this.evaluator, this.progress, this.cancel) = (evaluator, progress, cancel);
         archive = FrontArchive.For(problem.Objectives.Count);
-        population = new(PopulationSize, problem.Objectives.Count);
+        population = new(space, PopulationSize, problem.Objectives.Count);
         best = new(settings.BestByMerit);
         proposer = new(space, archive, population);
         trend = new(problem.Objectives.Count);
@@ -201,18 +201,23 @@ internal sealed class SearchRun
         for (var i = 0; i < points.Length; i++)
         {
             var point = new EvaluatedPoint(points[i], results[i], evaluations++);
-            if (ranking.Ready && i < origins.Count)
-            {
-                var gain = results[i].TotalViolation == 0 ? Math.Max(0, ranking.Gain(results[i].Objectives)) : 0;
-                arms.Book(origins[i].Ranked ? 1 : 0, gain);
-                proposer.Book(origins[i].Way, gain);
-            }
-
+            if (i < origins.Count)
+                Book(origins[i].Ranked, origins[i].Way, results[i]);
             Learn(point);
         }
 
         trend.Mark(evaluations);
         progress?.Report(new(evaluations, Math.Min(1, (double)evaluations / settings.MaxEvaluations), trend.Best, trend.Now, archive.Count));
+    }
+
+    // What a way gained: the share of the front's box that is new. While there is no box, and so with one objective, ways stay even.
+    private void Book(bool wasRanked, int made, Evaluation result)
+    {
+        if (!ranking.Ready)
+            return;
+        var gain = result.TotalViolation > 0 ? 0 : Math.Max(0, ranking.Gain(result.Objectives));
+        arms.Book(wasRanked ? 1 : 0, gain);
+        proposer.Book(made, gain);
     }
 
     private void Learn(EvaluatedPoint point)

@@ -141,9 +141,10 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
         var scale = 0.3 + (0.7 * random.Unit());
         var child = (double[])from.Clone();
         var always = random.Below(child.Length);
+        var whole = random.Below(2) == 0;
         for (var i = 0; i < child.Length; i++)
         {
-            if (i != always && random.Below(2) == 0)
+            if (i != always && !whole && random.Below(2) == 0)
                 continue;
             child[i] = space.Variables[i].Kind == VariableKind.Category ? a[i] : Rounded(i, from[i] + (scale * (a[i] - b[i])), ref random);
         }
@@ -170,7 +171,7 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
     }
 
     private double[] Parent(ref RandomStream random) =>
-        archive.Count > 0 && random.Below(2) == 0 ? archive[Place(ref random)].Point : population[random.Below(population.Count)].Point;
+        archive.Count > 0 && random.Below(archive.Count < 4 ? 10 : 2) == 0 ? archive[Place(ref random)].Point : population[random.Below(population.Count)].Point;
 
     // A place in the archive: the one with the widest gap beside it, of a few drawn.
     private int Place(ref RandomStream random)
