@@ -55,8 +55,8 @@ public static class CommandTree
             var output = parseResult.InvocationConfiguration.Output;
             var name = parseResult.CommandResult.Command.Name;
             output.WriteLine("Examples:");
-            foreach (var example in Examples.TryGetValue(name, out var own) ? [own] : Examples.Values)
-                output.WriteLine("  " + example.Replace("\n  ", "\n  ", StringComparison.Ordinal));
+            foreach (var example in Examples.Where(e => e.Key == name || !Examples.ContainsKey(name)))
+                output.WriteLine("  " + example.Value);
             output.WriteLine();
             var code = inner.Invoke(parseResult);
             output.WriteLine(ExitCodes);

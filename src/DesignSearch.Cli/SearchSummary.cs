@@ -1,4 +1,3 @@
-using DesignSearch.Layouts;
 using DesignSearch.Runs;
 
 namespace DesignSearch.Cli;

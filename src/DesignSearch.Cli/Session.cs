@@ -31,7 +31,7 @@ public sealed class Session(TextWriter output, TextWriter error, bool live)
     public int StopCode { get; set; } = ExitCode.Interrupted;
 
     /// <summary>The argument RUN.</summary>
-    public Argument<string> RunArgument() => new("RUN") { Description = "A run: a folder that holds a scenario.toml." };
+    public static Argument<string> RunArgument() => new("RUN") { Description = "A run: a folder that holds a scenario.toml." };
 
     /// <summary>A progress line on the error stream.</summary>
     public ProgressLine Progress(ParseResult parsed) => new(error, live, parsed.GetValue(Quiet));

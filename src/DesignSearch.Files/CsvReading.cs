@@ -31,7 +31,8 @@ internal sealed class CsvReading(string file, IReadOnlyList<CsvColumn> columns, 
         }
 
         width = names.Count;
-        CheckHeader(text, names);
+        if (!CheckHeader(text, names))
+            yield break;
         while (csv.Read())
         {
             var line = checked((int)csv.LineNumber);
@@ -55,9 +56,15 @@ internal sealed class CsvReading(string file, IReadOnlyList<CsvColumn> columns, 
         return names.Count > 0;
     }
 
-    private void CheckHeader(string text, List<string> names)
+    private bool CheckHeader(string text, List<string> names)
     {
         var (line, raw) = HeaderLine(text);
+        if (columns.Count > 1 && names.Count == 1 && raw.AsSpan().IndexOfAny(';', '\t') is >= 0 and var at)
+        {
+            faults.Add(file, line, at + 1, raw[at] == ';' ? ";" : "tab", "commas between the cells (save the file as CSV with commas)");
+            return false;
+        }
+
         var places = CsvPlaces.Of(raw, line);
         var known = columns.Select(c => c.Name).ToList();
         var seen = new HashSet<string>(StringComparer.Ordinal);
@@ -74,13 +81,14 @@ internal sealed class CsvReading(string file, IReadOnlyList<CsvColumn> columns, 
         foreach (var column in missing)
             faults.Add(file, line, 0, "", $"a column {column.Name} ({column.What})");
         HasEveryColumn = missing.Count == 0;
+        return true;
     }
 
     private static (int Line, string Raw) HeaderLine(string text)
     {
-        var lines = text.ReplaceLineEndings("\n").Split('\n');
-        var index = Array.FindIndex(lines, l => l.Trim().Length > 0 && !l.StartsWith('#'));
-        return (index + 1, lines[index]);
+        var lines = text.Replace("\r\n", "\n", StringComparison.Ordinal).Split('\n', '\r');
+        var index = Array.FindIndex(lines, l => l.Trim().Length > 0 && l[0] != '#');
+        return index < 0 ? (1, "") : (index + 1, lines[index]);
     }
 
     private void Malformed(CsvMalformedRecord record, int width)

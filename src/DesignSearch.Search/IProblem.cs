@@ -6,7 +6,7 @@ public interface IProblem
     /// <summary>The variables.</summary>
     IReadOnlyList<Variable> Variables { get; }
 
-    /// <summary>Names of the objectives, two or more.</summary>
+    /// <summary>Names of the objectives, one or more.</summary>
     IReadOnlyList<string> Objectives { get; }
 
     /// <summary>Names of the constraints; may be empty.</summary>

@@ -9,7 +9,7 @@ internal sealed class CheckCommand : Command
 {
     public CheckCommand(Session session) : base("check", "Reads a run's files, tells every slip in them, counts the choices and estimates the time of a search. Writes nothing.")
     {
-        var run = session.RunArgument();
+        var run = Session.RunArgument();
         Arguments.Add(run);
         SetAction(parsed => session.Guarded(() =>
         {

@@ -9,7 +9,7 @@ internal sealed class ReportCommand : Command
 {
     public ReportCommand(Session session) : base("report", "Rebuilds chart, lists and page of a finished run from its run.json; searches nothing.")
     {
-        var run = session.RunArgument();
+        var run = Session.RunArgument();
         Arguments.Add(run);
         SetAction(parsed => session.Guarded(() =>
         {

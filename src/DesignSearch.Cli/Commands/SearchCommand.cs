@@ -18,7 +18,7 @@ internal sealed class SearchCommand : Command
 
     public SearchCommand(Session session) : base("search", "Searches the layouts of a run and writes chart, ranking, shopping lists and report beside its scenario.")
     {
-        var run = session.RunArgument();
+        var run = Session.RunArgument();
         Arguments.Add(run);
         foreach (var option in new Option[] { seed, evaluations, minutes, threads, resume, force, session.Json })
             Options.Add(option);

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using DesignSearch.Layouts;
 using DesignSearch.Reporting;
 using DesignSearch.Runs;
 
@@ -10,7 +9,7 @@ internal sealed class SimulateCommand : Command
 {
     public SimulateCommand(Session session) : base("simulate", "Simulates one given layout in a run's scenario: every figure, winter by winter, and its checks.")
     {
-        var run = session.RunArgument();
+        var run = Session.RunArgument();
         var layout = new Option<string>("--layout") { Description = "The layout: TOML with the keys of [choices]; what it leaves out is not there.", HelpName = "FILE.toml", Required = true };
         var weather = new Option<string?>("--weather") { Description = "Judge on the winters of this weather file instead of the scenario's.", HelpName = "FILE" };
         var hourly = new Option<string?>("--hourly") { Description = "Write every hour as a table.", HelpName = "FILE.csv" };

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using DesignSearch.Climate;
+using DesignSearch.Files;
 using DesignSearch.Reporting;
 
 namespace DesignSearch.Cli;
@@ -20,7 +21,7 @@ internal sealed class WeatherCommand : Command
         {
             var record = WeatherFile.Read(parsed.GetValue(file)!);
             if (parsed.GetValue(picture) is { } target)
-                WeatherPicture.Save(record, target);
+                SafeFile.Write(target, WeatherPicture.Png(WeatherDaysMaker.Of(record)));
             if (parsed.GetValue(session.Json))
                 session.WriteJson(WeatherReport.Of(record));
             else

@@ -17,7 +17,7 @@ public static class Usage
             .Concat(parsed.RootCommandResult.Command.Options.Where(o => o.Recursive).Select(o => o.Name)).ToList();
         foreach (var word in parsed.UnmatchedTokens.Where(t => t.Length > 2))
         {
-            if (NearestWord.To(word, known) is { } near)
+            if (NearWord.Of(word, known) is { } near)
                 error.WriteLine($"Did you mean '{near}' instead of '{word}'?");
         }
 
@@ -26,7 +26,7 @@ public static class Usage
         return ExitCode.BadInput;
     }
 
-    private static IEnumerable<string> Names(CommandResult result)
+    private static List<string> Names(CommandResult result)
     {
         var names = new List<string>();
         for (SymbolResult? r = result; r is CommandResult c; r = r.Parent)

@@ -158,8 +158,7 @@ public sealed class TomlTable
     {
         foreach (var (key, entry) in entries.Where(e => !asked.Contains(e.Key)))
         {
-            var near = NearestWord.To(key, asked);
-            faults.Add(File, entry.Line, entry.Column, key, (near is null ? "a known key" : $"a known key; did you mean '{near}'?") + (Name.Length > 0 ? $" in [{Name}]" : ""));
+            faults.Add(File, entry.Line, entry.Column, key, "a known key" + (Name.Length > 0 ? $" in [{Name}]" : "") + NearWord.Hint(key, asked));
         }
     }
 

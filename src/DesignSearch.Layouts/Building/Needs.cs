@@ -24,6 +24,15 @@ internal sealed class Needs(Catalogue catalogue)
             parts.Add(new(part, amount, system, why, where));
     }
 
+    /// <summary>Price of everything at the catalogue's usual prices, nothing owned.</summary>
+    public decimal Price => parts.Sum(p => p.Quantity * p.Part.Price);
+
+    public void AddAll(Needs other)
+    {
+        parts.AddRange(other.parts);
+        missing.AddRange(other.missing);
+    }
+
     /// <summary>Adds the cheapest small part of a role; a voltage above 0 must fit.</summary>
     public void Small(SmallPartRole role, double quantity, string system, string why, string where, double volts = 0)
     {

@@ -9,6 +9,8 @@ internal static class SolarBuilding
     private const double FirstMetresM = 3;
     private const double OutsideFilm = 20;
     private const double FittingsLoss = 1.2;
+    // A corrugated pipe keeps water in its folds and never drains quite empty.
+    private const double Corrugated = 50;
     private const double WaterJPerKgK = 4186;
     private const double CeilingMarginK = 5;
 
@@ -33,7 +35,7 @@ internal static class SolarBuilding
         var empty = protection.Method != FreezeMethod.Antifreeze;
         var lift = empty ? Math.Max(0, scenario.Site.CollectorAboveTankM) : 0;
         var hot = collector.IsGlazed && !pipe.IsMetal;
-        var first = hot ? parts.Pipes.Where(p => p.IsMetal && p.IsOutdoor && p.MaxTemperatureC >= collector.StagnationC && p.BoreMm >= pipe.BoreMm * 0.75).OrderBy(p => p.Price).ThenBy(p => p.Id, StringComparer.Ordinal).FirstOrDefault() : pipe;
+        var first = hot ? parts.Pipes.Where(p => p.IsMetal && p.IsOutdoor && p.MaxTemperatureC >= collector.StagnationC && p.BoreMm >= pipe.BoreMm * 0.75 && (!empty || p.RoughnessUm < Corrugated)).OrderBy(p => p.Price).ThenBy(p => p.Id, StringComparer.Ordinal).FirstOrDefault() : pipe;
         var limits = new[] { tank.MaxTemperatureC, pipe.MaxTemperatureC, pump.MaxTemperatureC, release.MaxTemperatureC, jacket?.MaxTemperatureC ?? double.MaxValue };
         var releaseCount = layout["release_count"].Number;
         var releaseFlow = release.Unit == PartUnit.Metre ? release.FlowLPerMin : release.FlowLPerMin * releaseCount;

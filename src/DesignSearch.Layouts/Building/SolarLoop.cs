@@ -50,7 +50,7 @@ public sealed record SolarLoop
     /// <summary>Where pump and pipes settle.</summary>
     public required LoopFlow Flow { get; init; }
 
-    /// <summary>Temperature at the tank's bottom above which the pump stops [°C].</summary>
+    /// <summary>Temperature at the tank's top above which the pump stops [°C].</summary>
     public required double CeilingC { get; init; }
 
     /// <summary>The heat release.</summary>

@@ -39,11 +39,20 @@ internal static class SupplyBuilding
         if (mains == 0 && low.Count == 0)
             return null;
 
-        var hasMains = scenario.Site.MainsAtGreenhouse;
-        Cable? mainsCable = null;
-        if (mains > 0)
-            mainsCable = Mains(scenario, mains, hasMains, heater, needs);
-        var (supplies, cable, length, drop) = Low(scenario, low, mains > 0 || hasMains, needs);
+        // Where only low voltage is needed, it is brought from the dwelling or made beside the greenhouse from mains brought there: whichever costs less.
+        if (mains > 0 || scenario.Site.MainsAtGreenhouse)
+            return Plan(scenario, mains, low, true, heater, needs);
+        var (far, near) = (new Needs(needs.Catalogue), new Needs(needs.Catalogue));
+        var (farPlan, nearPlan) = (Plan(scenario, 0, low, false, heater, far), Plan(scenario, low.Values.Sum(), low, true, heater, near));
+        var takesFar = (far.Missing.Count, far.Price) is var f && (near.Missing.Count, near.Price) is var n && f.CompareTo(n) <= 0;
+        needs.AddAll(takesFar ? far : near);
+        return takesFar ? farPlan : nearPlan;
+    }
+
+    private static SupplyPlan Plan(Scenario scenario, double mains, SortedDictionary<double, double> low, bool mainsInHouse, Heater? heater, Needs needs)
+    {
+        var mainsCable = mains > 0 ? Mains(scenario, mains, scenario.Site.MainsAtGreenhouse, heater, needs) : null;
+        var (supplies, cable, length, drop) = Low(scenario, low, mainsInHouse, needs);
         return new SupplyPlan(mains, mainsCable, low.Values.Sum(), low.Count > 0 ? low.Keys.Max() : 0, supplies, cable, length, drop);
     }
 

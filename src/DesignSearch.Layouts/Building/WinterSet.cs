@@ -28,13 +28,13 @@ public sealed class WinterSet
         var planes = new PlaneCache(PlaneBytes, horizon);
         var houseFacets = scenario.Greenhouse.Facets;
         var glazing = new Glazing(scenario.Greenhouse.CoverLayers, scenario.Greenhouse.CoverLight);
-        var prepared = Winters(scenario, asRecorded)
+        var prepared = Wanted(scenario, asRecorded)
             .Select(w => (w.Winter, w.Weight, WinterForcing.Prepare(w.Winter, HouseSun.TransmittedW(w.Winter, houseFacets, glazing, planes.Get), scenario.Assumptions)))
             .ToList();
         return new WinterSet(prepared, planes);
     }
 
-    private static IEnumerable<(Winter Winter, double Weight)> Winters(Scenario scenario, bool asRecorded)
+    private static IEnumerable<(Winter Winter, double Weight)> Wanted(Scenario scenario, bool asRecorded)
     {
         var options = new WinterOptions();
         if (scenario.Climate.Monthly is { } monthly)

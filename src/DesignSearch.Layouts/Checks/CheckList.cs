@@ -1,4 +1,3 @@
-using DesignSearch.Parts;
 using DesignSearch.Season;
 
 namespace DesignSearch.Layouts;

@@ -15,8 +15,7 @@ internal static class ChoiceReading
         {
             if (value.Kind == TomlKind.Text && ((value.Text == ChoiceValue.NoneWord && choice.MayBeNone) || catalogue.All.Any(p => p.Id == value.Text && p.Kind == choice.PartKind)))
                 return ChoiceValue.Part(value.Text);
-            var near = NearestWord.To(value.Text, catalogue.All.Where(p => p.Kind == choice.PartKind).Select(p => p.Id));
-            table.Fault(value, $"the id of a {choice.PartKind.Replace('-', ' ')} in the catalogue{(choice.MayBeNone ? " or \"none\"" : "")} for '{choice.Key}'{(near is null ? "" : $"; did you mean '{near}'?")}");
+            table.Fault(value, $"the id of a {choice.PartKind.Replace('-', ' ')} in the catalogue{(choice.MayBeNone ? " or \"none\"" : "")} for '{choice.Key}'{NearWord.Hint(value.Text, catalogue.All.Where(p => p.Kind == choice.PartKind).Select(p => p.Id))}");
         }
         else
         {

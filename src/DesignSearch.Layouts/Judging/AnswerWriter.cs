@@ -1,5 +1,3 @@
-using DesignSearch.Climate;
-
 namespace DesignSearch.Layouts;
 
 /// <summary>Puts what was found into plain sentences.</summary>

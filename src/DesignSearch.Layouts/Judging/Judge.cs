@@ -21,14 +21,17 @@ public sealed class Judge(LayoutAssessor assessor)
     /// <summary>Judges the result of a search.</summary>
     /// <param name="result">What the search found.</param>
     /// <param name="space">Turns its points into layouts.</param>
-    public Judgement Of(SearchResult result, LayoutSpace space)
+    /// <param name="others">Further points to rank, for instance the best of each way of turning.</param>
+    public Judgement Of(SearchResult result, LayoutSpace space, IReadOnlyList<EvaluatedPoint> others)
     {
         var bare = Of(Layout.Bare(assessor.Scenario.Catalogue));
         var front = result.Front.Select(p => p.Index).ToHashSet();
-        var points = result.Front.Concat(result.BestByMerit).DistinctBy(p => p.Index).ToList();
-        var judged = points.Select(p => (Layout: Of(space.At(p.Point)), OnFront: front.Contains(p.Index))).Where(j => j.Layout.BuildPrice > 0).ToList();
-        var onFront = judged.Where(j => j.OnFront).Select(j => j.Layout.Slug).ToHashSet(StringComparer.Ordinal);
-        var ranking = PickChooser.Rank(judged.Select(j => j.Layout), assessor.Scenario.Search.Ranked, l => onFront.Contains(l.Slug));
+        var kept = others.Select(p => p.Index).Concat(front).ToHashSet();
+        var points = result.Front.Concat(result.BestByMerit).Concat(others).DistinctBy(p => p.Index).ToList();
+        var judged = points.Select(p => (Layout: Of(space.At(p.Point)), p.Index)).Where(j => j.Layout.BuildPrice > 0).DistinctBy(j => j.Layout.Slug).ToList();
+        var onFront = judged.Where(j => front.Contains(j.Index)).Select(j => j.Layout.Slug).ToHashSet(StringComparer.Ordinal);
+        var always = judged.Where(j => kept.Contains(j.Index)).Select(j => j.Layout.Slug).ToHashSet(StringComparer.Ordinal);
+        var ranking = PickChooser.Rank(judged.Select(j => j.Layout), assessor.Scenario.Search.Ranked, l => always.Contains(l.Slug));
         var picks = PickChooser.Choose(ranking);
         // The bare house costs nothing, so it always begins the front.
         var ranks = ranking.Where(l => onFront.Contains(l.Slug) && l.FrostDegreeHoursKh < bare.FrostDegreeHoursKh).OrderBy(l => l.LifeCost).ThenBy(l => l.FrostDegreeHoursKh).Select(l => l.Rank).ToList();

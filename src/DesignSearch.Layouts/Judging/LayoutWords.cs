@@ -15,8 +15,12 @@ public static class LayoutWords
                 words.Add(word);
         }
 
-        if (!built.Layout["barrel"].IsNone)
-            words.Add(Count((int)built.Layout["barrel_count"].Number, "barrel"));
+        if (built.Installation.Barrels.WaterKg > 0)
+        {
+            var count = (int)built.Layout["barrel_count"].Number;
+            words.Add(FormattableString.Invariant($"{Count(count, "barrel")} ({built.Installation.Barrels.WaterKg:0} L)"));
+        }
+
         if (built.Solar is { } solar)
             words.Add(FormattableString.Invariant($"{Count(solar.Count, "collector")} ({solar.AreaM2:0.0} m², {Turning(built)}) with a {solar.Tank.VolumeL:0} L tank"));
         if (built.Installation.Heater.PowerW > 0)

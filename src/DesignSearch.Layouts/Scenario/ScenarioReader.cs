@@ -1,7 +1,5 @@
-using DesignSearch.Climate;
 using DesignSearch.Files;
 using DesignSearch.Parts;
-using DesignSearch.Season;
 
 namespace DesignSearch.Layouts;
 

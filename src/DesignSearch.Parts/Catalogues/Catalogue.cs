@@ -13,6 +13,29 @@ public sealed class Catalogue
         All = all;
         byId = all.ToDictionary(p => p.Id, StringComparer.Ordinal);
         Kinds = [.. PartKinds.All.Select(k => k.Name).Where(k => all.Any(p => p.Kind == k))];
+        Collectors = Of<Collector>();
+        Mounts = Of<CollectorMount>();
+        Drives = Of<Drive>();
+        Tanks = Of<Tank>();
+        TankJackets = Of<TankJacket>();
+        Pipes = Of<Pipe>();
+        PipeInsulations = Of<PipeInsulation>();
+        Pumps = Of<Pump>();
+        Releases = Of<HeatRelease>();
+        NightCovers = Of<NightCover>();
+        Linings = Of<Lining>();
+        Barrels = Of<Barrel>();
+        Heaters = Of<Heater>();
+        FreezeProtections = Of<FreezeProtection>();
+        Sealings = Of<Sealing>();
+        PerimeterBoards = Of<PerimeterBoard>();
+        Benches = Of<Bench>();
+        CompostMixes = Of<CompostMix>();
+        CompostCoils = Of<CompostCoil>();
+        CompostWraps = Of<CompostWrap>();
+        Cables = Of<Cable>();
+        Supplies = Of<PowerSupply>();
+        SmallParts = Of<SmallPart>();
     }
 
     /// <summary>Every part, kind by kind, in the order of the files.</summary>
@@ -22,73 +45,73 @@ public sealed class Catalogue
     public IReadOnlyList<string> Kinds { get; }
 
     /// <summary>The parts of kind collector, in the order of the files.</summary>
-    public IReadOnlyList<Collector> Collectors => Of<Collector>();
+    public IReadOnlyList<Collector> Collectors { get; }
 
     /// <summary>The parts of kind mount, in the order of the files.</summary>
-    public IReadOnlyList<CollectorMount> Mounts => Of<CollectorMount>();
+    public IReadOnlyList<CollectorMount> Mounts { get; }
 
     /// <summary>The parts of kind drive, in the order of the files.</summary>
-    public IReadOnlyList<Drive> Drives => Of<Drive>();
+    public IReadOnlyList<Drive> Drives { get; }
 
     /// <summary>The parts of kind tank, in the order of the files.</summary>
-    public IReadOnlyList<Tank> Tanks => Of<Tank>();
+    public IReadOnlyList<Tank> Tanks { get; }
 
     /// <summary>The parts of kind tank-jacket, in the order of the files.</summary>
-    public IReadOnlyList<TankJacket> TankJackets => Of<TankJacket>();
+    public IReadOnlyList<TankJacket> TankJackets { get; }
 
     /// <summary>The parts of kind pipe, in the order of the files.</summary>
-    public IReadOnlyList<Pipe> Pipes => Of<Pipe>();
+    public IReadOnlyList<Pipe> Pipes { get; }
 
     /// <summary>The parts of kind pipe-insulation, in the order of the files.</summary>
-    public IReadOnlyList<PipeInsulation> PipeInsulations => Of<PipeInsulation>();
+    public IReadOnlyList<PipeInsulation> PipeInsulations { get; }
 
     /// <summary>The parts of kind pump, in the order of the files.</summary>
-    public IReadOnlyList<Pump> Pumps => Of<Pump>();
+    public IReadOnlyList<Pump> Pumps { get; }
 
     /// <summary>The parts of kind release, in the order of the files.</summary>
-    public IReadOnlyList<HeatRelease> Releases => Of<HeatRelease>();
+    public IReadOnlyList<HeatRelease> Releases { get; }
 
     /// <summary>The parts of kind night-cover, in the order of the files.</summary>
-    public IReadOnlyList<NightCover> NightCovers => Of<NightCover>();
+    public IReadOnlyList<NightCover> NightCovers { get; }
 
     /// <summary>The parts of kind lining, in the order of the files.</summary>
-    public IReadOnlyList<Lining> Linings => Of<Lining>();
+    public IReadOnlyList<Lining> Linings { get; }
 
     /// <summary>The parts of kind barrel, in the order of the files.</summary>
-    public IReadOnlyList<Barrel> Barrels => Of<Barrel>();
+    public IReadOnlyList<Barrel> Barrels { get; }
 
     /// <summary>The parts of kind heater, in the order of the files.</summary>
-    public IReadOnlyList<Heater> Heaters => Of<Heater>();
+    public IReadOnlyList<Heater> Heaters { get; }
 
     /// <summary>The parts of kind freeze-protection, in the order of the files.</summary>
-    public IReadOnlyList<FreezeProtection> FreezeProtections => Of<FreezeProtection>();
+    public IReadOnlyList<FreezeProtection> FreezeProtections { get; }
 
     /// <summary>The parts of kind sealing, in the order of the files.</summary>
-    public IReadOnlyList<Sealing> Sealings => Of<Sealing>();
+    public IReadOnlyList<Sealing> Sealings { get; }
 
     /// <summary>The parts of kind perimeter-board, in the order of the files.</summary>
-    public IReadOnlyList<PerimeterBoard> PerimeterBoards => Of<PerimeterBoard>();
+    public IReadOnlyList<PerimeterBoard> PerimeterBoards { get; }
 
     /// <summary>The parts of kind bench, in the order of the files.</summary>
-    public IReadOnlyList<Bench> Benches => Of<Bench>();
+    public IReadOnlyList<Bench> Benches { get; }
 
     /// <summary>The parts of kind compost-mix, in the order of the files.</summary>
-    public IReadOnlyList<CompostMix> CompostMixes => Of<CompostMix>();
+    public IReadOnlyList<CompostMix> CompostMixes { get; }
 
     /// <summary>The parts of kind compost-coil, in the order of the files.</summary>
-    public IReadOnlyList<CompostCoil> CompostCoils => Of<CompostCoil>();
+    public IReadOnlyList<CompostCoil> CompostCoils { get; }
 
     /// <summary>The parts of kind compost-wrap, in the order of the files.</summary>
-    public IReadOnlyList<CompostWrap> CompostWraps => Of<CompostWrap>();
+    public IReadOnlyList<CompostWrap> CompostWraps { get; }
 
     /// <summary>The parts of kind cable, in the order of the files.</summary>
-    public IReadOnlyList<Cable> Cables => Of<Cable>();
+    public IReadOnlyList<Cable> Cables { get; }
 
     /// <summary>The parts of kind supply, in the order of the files.</summary>
-    public IReadOnlyList<PowerSupply> Supplies => Of<PowerSupply>();
+    public IReadOnlyList<PowerSupply> Supplies { get; }
 
     /// <summary>The parts of kind small-part, in the order of the files.</summary>
-    public IReadOnlyList<SmallPart> SmallParts => Of<SmallPart>();
+    public IReadOnlyList<SmallPart> SmallParts { get; }
 
     /// <summary>Reads one folder.</summary>
     /// <param name="folder">A folder with CSV files named as <see cref="PartKinds"/> says.</param>

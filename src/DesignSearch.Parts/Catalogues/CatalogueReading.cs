@@ -18,7 +18,8 @@ internal static class CatalogueReading
                 continue;
             }
 
-            var files = Directory.EnumerateFiles(folder, "*.csv").Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal).ToList();
+            if (!TryList(folder, faults, out var files))
+                continue;
             if (files.Count == 0)
                 faults.Add(folder, 0, 0, "", "at least one of the files " + string.Join(", ", known));
             foreach (var file in files.Except(known))
@@ -30,6 +31,21 @@ internal static class CatalogueReading
         foreach (var entry in entries)
             PartChecks.Check(entry, faults);
         return Distinct(entries, faults);
+    }
+
+    private static bool TryList(string folder, FaultList faults, out List<string> files)
+    {
+        files = [];
+        try
+        {
+            files = [.. Directory.EnumerateFiles(folder, "*.csv").Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal)];
+            return true;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            faults.Add(folder, 0, 0, "", "a folder that can be read");
+            return false;
+        }
     }
 
     private static List<IPart> Distinct(List<CsvEntry<IPart>> entries, FaultList faults)

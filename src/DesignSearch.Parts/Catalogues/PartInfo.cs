@@ -35,6 +35,16 @@ public sealed record PartInfo
     /// <summary>A plain sentence: what it is good for, where it goes, what to look out for.</summary>
     public required string Note { get; init; }
 
+    /// <summary>One of the prices.</summary>
+    /// <param name="level">Which one; second-hand is the usual price where there is no second-hand price.</param>
+    public decimal PriceAt(PriceLevel level) => level switch
+    {
+        PriceLevel.Low => PriceLow,
+        PriceLevel.High => PriceHigh,
+        PriceLevel.SecondHand => PriceSecondHand ?? Price,
+        _ => Price,
+    };
+
     internal static PartInfo Read(ICsvCells cells, IReadOnlyList<PartUnit> units) => new()
     {
         Id = cells.Slug("id", "Short name, unique over the whole catalogue"),

@@ -20,13 +20,17 @@ public static class Pricing
     /// <param name="lines">The lines.</param>
     public static decimal Total(IEnumerable<BillLine> lines) => lines.Sum(l => l.Total);
 
-    /// <summary>Makes a line for a part at its usual price; what is owned is used first.</summary>
+    /// <summary>Makes a line for a part; what is owned is used first.</summary>
     /// <param name="part">The part.</param>
     /// <param name="quantity">How much is needed in the part's unit, 0 or more.</param>
     /// <param name="owned">How much of it is still free in the stock, 0 or more.</param>
     /// <param name="system">The part of the installation that it belongs to.</param>
     /// <param name="why">Why it is needed.</param>
     /// <param name="where">Where it goes.</param>
-    public static BillLine Line(IPart part, decimal quantity, decimal owned, string system, string why, string where) =>
-        new(part.Id, part.Name, quantity, part.Unit.Word(), part.Price, Math.Min(owned, quantity), Total(quantity, owned, part.Price), system, why, where);
+    /// <param name="level">Which of the part's prices to pay.</param>
+    public static BillLine Line(IPart part, decimal quantity, decimal owned, string system, string why, string where, PriceLevel level = PriceLevel.Usual)
+    {
+        var price = part.Info.PriceAt(level);
+        return new(part.Id, part.Name, quantity, part.Unit.Word(), price, Math.Min(owned, quantity), Total(quantity, owned, price), system, why, where);
+    }
 }

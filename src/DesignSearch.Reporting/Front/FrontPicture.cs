@@ -17,6 +17,7 @@ internal static class FrontPicture
     private const float LetterSize = 14;
     private const double BelowZero = 0.04;
     private const double BeforeZero = 0.012;
+    private const int CrowdedFront = 25;
     private const double LegendWidth = 270;
     private const double LegendLine = 26;
 
@@ -69,7 +70,7 @@ internal static class FrontPicture
         line.LineWidth = 1.5f;
         foreach (var point in chart.Points.Where(p => p.OnFront || p.PickName.Length > 0))
         {
-            var marker = plot.Add.Marker(Place(chart, point), point.Turning.Shape, point.PickName.Length > 0 ? 14 : 10, Color.FromHex(point.Turning.Colour));
+            var marker = plot.Add.Marker(Place(chart, point), point.Turning.Shape, point.PickName.Length > 0 ? 14 : chart.Front.Count > CrowdedFront ? 8 : 10, Color.FromHex(point.Turning.Colour));
             marker.MarkerStyle.OutlineColor = Colors.White;
             marker.MarkerStyle.OutlineWidth = 1;
         }

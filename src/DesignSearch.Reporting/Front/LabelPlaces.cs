@@ -7,18 +7,27 @@ namespace DesignSearch.Reporting;
 internal sealed class LabelPlaces(double width, double height, double fontSize)
 {
     private const double LetterWidth = 0.53;
+    private const double LineHeight = 1.2;
+    private const double MostOfField = 0.55;
 
     private readonly List<(double Left, double Top, double Right, double Bottom)> taken = [];
 
     /// <summary>Keeps labels off a field.</summary>
     public void Avoid(double left, double top, double right, double bottom) => taken.Add((left, top, right, bottom));
 
+    /// <summary>Breaks a label that would take up too much of the field at its "and".</summary>
+    public string[] Lines(string text)
+    {
+        var middle = text.IndexOf(" and ", StringComparison.Ordinal);
+        return middle < 0 || text.Length * LetterWidth * fontSize < MostOfField * width ? [text] : [text[..(middle + 4)], text[(middle + 5)..]];
+    }
+
     /// <summary>Finds a place for a label.</summary>
     /// <returns>Left end and middle height of its text, and the end from which a line leads to the point.</returns>
-    public (double Left, double Middle, double LeadX) Place(double x, double y, string text)
+    public (double Left, double Middle, double LeadX) Place(double x, double y, params string[] lines)
     {
-        var wide = text.Length * LetterWidth * fontSize;
-        var half = 0.75 * fontSize;
+        var wide = lines.Max(l => l.Length) * LetterWidth * fontSize;
+        var half = (0.75 + (0.5 * LineHeight * (lines.Length - 1))) * fontSize;
         (double Left, double Middle) best = default;
         var leastCover = double.PositiveInfinity;
         foreach (var (across, down) in Offsets())
@@ -39,7 +48,7 @@ internal sealed class LabelPlaces(double width, double height, double fontSize)
 
     private IEnumerable<(double Across, double Down)> Offsets()
     {
-        for (var ring = 1; ring <= 8; ring++)
+        for (var ring = 1; ring <= 14; ring++)
         {
             yield return (14, -1.7 * fontSize * ring);
             yield return (-14, -1.7 * fontSize * ring);

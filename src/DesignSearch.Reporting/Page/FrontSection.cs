@@ -15,8 +15,8 @@ internal static class FrontSection
         return Markup.Of($"""
             <section aria-labelledby="front"><h2 id="front">Cost against frost</h2>
             <figure><figcaption>{chart.Finding} {chart.Note} Choose a point to read about its layout; the arrow keys walk along the line.</figcaption>
-            {Legend(chart)}<div class="wide">{PageChart.Of(chart, detailed, 860, 480, "wide")}</div><div class="narrow">{PageChart.Of(chart, detailed, 340, 420, "narrow")}</div></figure>
-            {Table(run, detailed)}<p>Every ranked layout with full figures, for a spreadsheet: <a href="ranking.csv">ranking.csv</a>, the front alone: <a href="front.csv">front.csv</a>. The chart as a picture: <a href="pareto.png">pareto.png</a>, <a href="pareto.svg">pareto.svg</a>.</p>
+            {Legend(chart)}<div class="wide">{PageChart.Of(chart, detailed, 860, 480, "wide")}</div><div class="narrow">{PageChart.Of(chart, detailed, 340, 420, "narrow")}</div><p class="readout" aria-hidden="true"></p></figure>
+            <div class="fronts">{Table(run, detailed)}</div><p>Every ranked layout with full figures, for a spreadsheet: <a href="ranking.csv">ranking.csv</a>, the front alone: <a href="front.csv">front.csv</a>. The chart as a picture: <a href="pareto.png">pareto.png</a>, <a href="pareto.svg">pareto.svg</a>.</p>
             </section>
 
             """);
@@ -31,21 +31,22 @@ internal static class FrontSection
     {
         var judgement = run.Judgement;
         var currency = PlainText.Cut(run.Scenario.Currency, 24);
-        var layouts = judgement.Front.Select(r => r == 0 ? judgement.BareHouse : judgement.Ranking[r - 1]);
+        var layouts = judgement.Front.Select(r => r == 0 ? judgement.BareHouse : judgement.Ranking[r - 1]).ToList();
+        var step = Step(layouts);
         var columns = new Column[]
         {
-            new("rank", IsFigure: true), new("layout"), new("turning"), new("holds"), new($"life cost [{currency}]", IsFigure: true), new($"build price [{currency}]", IsFigure: true),
-            new("frost degree-hours [K·h]", IsFigure: true), new("frost hours, worst winter", IsFigure: true), new("lowest air", IsFigure: true), new("stand-by [kWh]", IsFigure: true),
+            new("rank and layout"), new("turning"), new("holds"), new($"life cost [{currency}]", IsFigure: true), new($"build price [{currency}]", IsFigure: true), new("frost degree-hours [K·h]", IsFigure: true),
+            new($"what {Say.Whole(step)} more would take away [K·h]", IsFigure: true), new("frost hours, worst winter", IsFigure: true), new("lowest air", IsFigure: true), new("stand-by [kWh]", IsFigure: true),
         };
         var rows = layouts.Select(l => new Cell[]
         {
-            new(Rank(l, detailed), l.Rank),
-            PlainText.Name(l.Title),
+            new(Name(l, detailed), l.Rank),
             TurningMode.Of(l.Turning).Words,
             l.Holds ? "yes" : "no",
             Cell.Figure(Say.Whole((double)l.LifeCost), (double)l.LifeCost),
             Cell.Figure(Say.Whole((double)l.BuildPrice), (double)l.BuildPrice),
             Cell.Figure(Say.TwoFigures(l.FrostDegreeHoursKh), l.FrostDegreeHoursKh),
+            Bought(layouts, l, step),
             Cell.Figure(Say.TwoFigures(l.WorstFrostHours), l.WorstFrostHours),
             Cell.Figure(Say.Air(l.LowestAirC, run.Scenario.FrostLimitC), l.LowestAirC),
             Cell.Figure(Say.TwoFigures(l.StandbyKwh), l.StandbyKwh),
@@ -53,6 +54,23 @@ internal static class FrontSection
         return PageTable.Of("The front: layouts that no other beats on both life cost and frost", columns, rows, sortable: true);
     }
 
-    private static Markup Rank(JudgedLayout layout, IReadOnlySet<int> detailed) =>
-        detailed.Contains(layout.Rank) ? Markup.Of($"""<a href="#layout-{layout.Rank}">{layout.Rank}</a>""") : layout.Rank == 0 ? Markup.Of($"bare") : Markup.Of($"{layout.Rank}");
+    // A round sum, about a twentieth of what the dearest of the front costs.
+    private static double Step(List<JudgedLayout> front)
+    {
+        var about = Math.Max(1, front.Select(l => (double)l.LifeCost).DefaultIfEmpty(0).Max() / 20);
+        var unit = Math.Pow(10, Math.Floor(Math.Log10(about)));
+        return unit * (about / unit) switch { < 1.5 => 1, < 3.5 => 2, < 7.5 => 5, _ => 10 };
+    }
+
+    private static Cell Bought(List<JudgedLayout> front, JudgedLayout layout, double step)
+    {
+        var less = layout.FrostDegreeHoursKh - front.Where(l => (double)(l.LifeCost - layout.LifeCost) <= step).Min(l => l.FrostDegreeHoursKh);
+        return layout.FrostDegreeHoursKh > 0 ? Cell.Figure(Say.TwoFigures(less), less) : "";
+    }
+
+    private static Markup Name(JudgedLayout layout, IReadOnlySet<int> detailed)
+    {
+        var name = layout.Rank == 0 ? Markup.Of($"{Say.Capital(PlainText.Name(layout.Title))}") : Markup.Of($"{layout.Rank}: {PlainText.Name(layout.Title)}");
+        return detailed.Contains(layout.Rank) ? Markup.Of($"""<a href="#layout-{layout.Rank}">{name}</a>""") : name;
+    }
 }

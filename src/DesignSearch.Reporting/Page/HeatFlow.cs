@@ -11,28 +11,29 @@ namespace DesignSearch.Reporting;
 internal sealed record HeatFlow(char Letter, string Name, bool ComesIn, double Kwh)
 {
     /// <summary>Every flow of a layout, the mean of its winters by their weights; the same flows in the same order for every layout.</summary>
+    /// <remarks>What can run either way stands twice, and one of the two is zero: under a clear sky, for instance, a cover is often colder than the outside air and takes heat from it.</remarks>
     public static IReadOnlyList<HeatFlow> Of(JudgedLayout layout)
     {
         var mean = (Func<EnergyLedger, double> flow) => layout.Winters.Sum(w => w.Weight * flow(w.Outcome.Ledger));
-        var ground = mean(l => l.Ground);
-        var house = mean(l => l.StoredInHouse);
-        var loop = mean(l => l.StoredInLoop);
+        var eitherWay = new (char InLetter, string In, char OutLetter, string Out, double Outwards)[]
+        {
+            ('E', "from the outside air into the cover", 'N', "through the cover to the outside air", mean(l => l.CoverToAir)),
+            ('F', "from the sky into the cover", 'P', "from the cover to the sky", mean(l => l.CoverToSky)),
+            ('G', "with warm air leaking in", 'Q', "with leaking air", mean(l => l.Leakage)),
+            ('H', "with warm air through opened vents", 'R', "through opened vents", mean(l => l.Vents)),
+            ('J', "out of the ground", 'S', "into the ground", mean(l => l.Ground)),
+            ('K', "from the outside into the collector", 'T', "from the collector to the outside", mean(l => l.CollectorLoss)),
+            ('L', "from the outside into the pipes", 'U', "from the pipes to the outside", mean(l => l.PipeLoss)),
+            ('M', "out of house, barrels and tank", 'V', "left in house, barrels and tank", mean(l => l.StoredInHouse + l.StoredInLoop)),
+        };
         return
         [
             new('A', "sun through the cover", true, mean(l => l.SunIntoHouse)),
             new('B', "sun on the collector", true, mean(l => l.SunIntoCollector)),
             new('C', "stand-by heater", true, mean(l => l.Heater)),
             new('D', "fans and pumps", true, mean(l => l.Auxiliary)),
-            new('E', "out of the ground", true, Math.Max(0, -ground)),
-            new('F', "out of house, barrels and tank", true, Math.Max(0, -house) + Math.Max(0, -loop)),
-            new('G', "through the cover to the air", false, mean(l => l.CoverToAir)),
-            new('H', "from the cover to the sky", false, mean(l => l.CoverToSky)),
-            new('J', "with leaking air", false, mean(l => l.Leakage)),
-            new('K', "through opened vents", false, mean(l => l.Vents)),
-            new('L', "into the ground", false, Math.Max(0, ground)),
-            new('M', "from the collector to the outside", false, mean(l => l.CollectorLoss)),
-            new('N', "from the pipes to the outside", false, mean(l => l.PipeLoss)),
-            new('P', "left in house, barrels and tank", false, Math.Max(0, house) + Math.Max(0, loop)),
+            .. eitherWay.Select(f => new HeatFlow(f.InLetter, f.In, true, Math.Max(0, -f.Outwards))),
+            .. eitherWay.Select(f => new HeatFlow(f.OutLetter, f.Out, false, Math.Max(0, f.Outwards))),
         ];
     }
 }

@@ -12,7 +12,7 @@ internal static class LayoutsSection
         var layouts = run.Judgement.Ranking.Where(l => detailed.Contains(l.Rank)).ToList();
         var names = PickNames.Of(run.Judgement).ToDictionary(p => p.Layout.Rank, p => " (" + Say.Joined(p.Names) + ")");
         return Markup.When(layouts.Count > 0, () => Markup.Of($"""
-            <section aria-labelledby="layouts"><h2 id="layouts">Layouts in full</h2>
+            <section class="layouts" aria-labelledby="layouts"><h2 id="layouts">Layouts in full</h2>
             <p>The picks and the layouts of the front, in the order of the ranking. The others stand in <a href="ranking.csv">ranking.csv</a> and the folder lists.</p>
             {layouts.Select(l => One(l, run, names.GetValueOrDefault(l.Rank, "")))}</section>
 

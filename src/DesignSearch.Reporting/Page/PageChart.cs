@@ -7,7 +7,7 @@ internal static class PageChart
     private const double Right = 14;
     private const double Top = 16;
     private const double Bottom = 50;
-    private const double LetterSize = 13;
+    private const double LetterSize = 14;
     private const int MostPalePoints = 500;
 
     /// <summary>The drawing.</summary>
@@ -67,9 +67,11 @@ internal static class PageChart
 
             return Markup.All(chart.Points.Where(p => p.PickName.Length > 0 || p.Rank == 0).Select(p =>
             {
-                var text = p.Rank == 0 ? "bare house" : p.PickName;
-                var (left, middle, leadX) = places.Place(X(p) - Left, Y(p) - Top, text);
-                return Markup.Of($"""<path class="lead" d="M{X(p)} {Y(p)}L{Left + leadX} {Top + middle + 7}"/><text class="label" x="{Left + left}" y="{Top + middle + 4}">{text}</text>""");
+                var lines = places.Lines(p.Rank == 0 ? "bare house" : p.PickName);
+                var (left, middle, leadX) = places.Place(X(p) - Left, Y(p) - Top, lines);
+                var first = Top + middle + 4 - (7.5 * (lines.Length - 1));
+                var spans = lines.Select((l, i) => Markup.Of($"""<tspan x="{Left + left}" y="{first + (15 * i)}">{l}</tspan>"""));
+                return Markup.Of($"""<path class="lead" d="M{X(p)} {Y(p)}L{Left + leadX} {first + 3 + (15 * (lines.Length - 1))}"/><text class="label">{spans}</text>""");
             }));
         }
 

@@ -53,10 +53,10 @@ internal static class PicksSection
 
     private static Markup Card(JudgedLayout layout, IReadOnlyList<string> names, ScenarioRecord scenario) => Markup.Of($"""
         <article class="card{(layout.Holds ? " holds" : "")}"><h3>{PickNames.Heading(names)}</h3>
-        <p class="title">{PlainText.Name(layout.Title)}</p>
+        <p class="title">{Say.Capital(PlainText.Name(layout.Title))}</p>
         {Markup.When(names.Count > 1, () => Markup.Of($"<p>One and the same layout is {Say.Joined(names)}.</p>\n"))}<p>{Verdict(layout)}</p>
         {Figures(layout, scenario)}
-        {Markup.When(layout.Cautions.Count > 0, () => Markup.Of($"<p class=\"care\"><strong>Take care:</strong> {Say.Joined([.. layout.Cautions.Select(c => PlainText.Name(c.Topic))])}.</p>\n"))}<p><a href="#layout-{layout.Rank}">Everything about layout {layout.Rank}</a></p>
+        {Markup.When(layout.Cautions.Count > 0, () => Markup.Of($"<p class=\"care\"><strong>Take care:</strong> {Say.Joined([.. layout.Cautions.Select(c => Say.Small(PlainText.Name(c.Topic)))])}.</p>\n"))}<p><a href="#layout-{layout.Rank}">Everything about layout {layout.Rank}</a></p>
         </article>
 
         """);

@@ -9,7 +9,7 @@ internal static class ShoppingSection
     /// <summary>The section.</summary>
     public static Markup Of(JudgedLayout layout, IReadOnlyList<string> names, string currency) => Markup.Of($"""
         <section class="shopping" aria-labelledby="shopping"><h2 id="shopping">Shopping list</h2>
-        <p>{PlainText.Name(layout.Title)}: layout {layout.Rank}, {Say.Joined(names)}. Prices in {PlainText.Cut(currency, 24)}. The same list for a spreadsheet: <a href="{ListFile.PathOf(layout)}">{ListFile.PathOf(layout)}</a></p>
+        <p>{Say.Capital(PlainText.Name(layout.Title))}: layout {layout.Rank}, {Say.Joined(names)}. Prices in {PlainText.Cut(currency, 24)}. The same list for a spreadsheet: <a href="{ListFile.PathOf(layout)}">{ListFile.PathOf(layout)}</a></p>
         {Table(layout, currency, "Shopping list, layout " + layout.Rank, ticks: true)}</section>
 
         """);
@@ -18,8 +18,8 @@ internal static class ShoppingSection
     public static Markup Table(JudgedLayout layout, string currency, string caption, bool ticks)
     {
         var groups = layout.Bill.GroupBy(l => l.System).Select(g => Markup.Of($"""
-            <tbody><tr class="system"><th scope="rowgroup" colspan="{(ticks ? 5 : 4)}">{PlainText.Name(g.Key)}</th></tr>
-            {g.Select(l => Line(l, ticks))}<tr class="sub">{Tick(ticks)}<th scope="row" colspan="3">{PlainText.Name(g.Key)}, together</th><td class="n">{Say.Cents(g.Sum(l => l.Total))}</td></tr></tbody>
+            <tbody><tr class="system"><th scope="rowgroup" colspan="{(ticks ? 5 : 4)}">{Say.Capital(PlainText.Name(g.Key))}</th></tr>
+            {g.Select(l => Line(l, ticks))}<tr class="sub">{Tick(ticks)}<th scope="row" colspan="3">{Say.Capital(PlainText.Name(g.Key))}, together</th><td class="n">{Say.Cents(g.Sum(l => l.Total))}</td></tr></tbody>
 
             """));
         return PageTable.Box(caption, Markup.Of($"""

@@ -45,10 +45,13 @@ openLayout(location.hash.slice(1));
 
 for (const chart of document.querySelectorAll("svg.chart")) {
   const points = [...chart.querySelectorAll("a")];
+  const readout = chart.closest("figure").querySelector(".readout");
+  const say = point => { readout.textContent = point.getAttribute("aria-label"); };
   const stop = chosen => points.forEach(p => p.setAttribute("tabindex", p === chosen ? "0" : "-1"));
-  stop(points[0]);
+  if (points.length > 0) stop(points[0]);
   points.forEach((point, i) => {
-    point.addEventListener("focus", () => stop(point));
+    point.addEventListener("focus", () => { stop(point); say(point); });
+    point.addEventListener("mouseenter", () => say(point));
     point.addEventListener("keydown", event => {
       const to = { ArrowRight: i + 1, ArrowDown: i + 1, ArrowLeft: i - 1, ArrowUp: i - 1, Home: 0, End: points.length - 1 }[event.key];
       if (to === undefined || !points[to]) return;
@@ -57,3 +60,10 @@ for (const chart of document.querySelectorAll("svg.chart")) {
     });
   });
 }
+
+// A box that does not scroll needs no stop of the tab key.
+const boxes = [...document.querySelectorAll(".box")];
+const measure = box => box.scrollWidth > box.clientWidth || box.scrollHeight > box.clientHeight ? box.setAttribute("tabindex", "0") : box.removeAttribute("tabindex");
+addEventListener("resize", () => boxes.forEach(measure));
+document.querySelectorAll("details").forEach(d => d.addEventListener("toggle", () => boxes.forEach(measure)));
+boxes.forEach(measure);

@@ -68,6 +68,9 @@ internal static class Say
     /// <summary>A sentence part with a capital first letter.</summary>
     public static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 
+    /// <summary>A heading as it stands inside a sentence: a small first letter, unless the second is a capital too.</summary>
+    public static string Small(string text) => text.Length < 2 || char.IsUpper(text[1]) ? text : char.ToLowerInvariant(text[0]) + text[1..];
+
     private static double Half(double value) => Math.Round(value * 2, MidpointRounding.AwayFromZero) / 2;
 
     private static string Unit(string number, string unit) => unit.Length == 0 ? number : number + "\u00A0" + unit;

@@ -44,8 +44,16 @@ public sealed class JournalFile : IDisposable
             var bytes = new byte[stream.Length];
             stream.ReadExactly(bytes);
             var (lines, good) = GoodLines(bytes);
-            if (lines.Count < 2 || lines[0] != Opening)
-                throw new InputException(new InputFault(path, 1, 0, lines.Count > 0 ? lines[0] : "", $"a journal that begins with '{Opening}'; start afresh with --force"));
+            points = [];
+            if (lines.Count < 2 && (lines.Count == 0 || lines[0] == Opening))
+            {
+                // Killed before its head was whole: nothing is lost by beginning again.
+                stream.Dispose();
+                return Begin(path, head);
+            }
+
+            if (lines[0] != Opening)
+                throw new InputException(new InputFault(path, 1, 0, lines[0], $"a journal that begins with '{Opening}'; start afresh with --force"));
             var then = JsonSerializer.Deserialize<JournalHead>(lines[1])!;
             if (then.DifferencesTo(head) is { Count: > 0 } differences)
                 throw new InputException([.. differences.Select(d => new InputFault(path, 2, 0, "", $"the search as it was begun, but {d}; start afresh with --force"))]);
@@ -59,6 +67,16 @@ public sealed class JournalFile : IDisposable
             stream.Dispose();
             throw;
         }
+    }
+
+    /// <summary>Every evaluated point of a journal, in order; a torn tail is left out.</summary>
+    /// <exception cref="IOException">It cannot be read.</exception>
+    public static IReadOnlyList<(double[] Point, Evaluation Evaluation)> Points(string path)
+    {
+        using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
+        var bytes = new byte[stream.Length];
+        stream.ReadExactly(bytes);
+        return [.. GoodLines(bytes).Lines.Skip(2).Select(Parse)];
     }
 
     /// <summary>Adds evaluated points and flushes them to the disk.</summary>

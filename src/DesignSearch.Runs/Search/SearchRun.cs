@@ -1,5 +1,6 @@
 using DesignSearch.Files;
 using DesignSearch.Layouts;
+using DesignSearch.Parts;
 using DesignSearch.Search;
 
 namespace DesignSearch.Runs;
@@ -8,6 +9,7 @@ namespace DesignSearch.Runs;
 public static class SearchRun
 {
     private const int BlockSize = 16;
+    private const int KeptOfEachMount = 3;
     private const long EnumerateUpTo = 20_000;
 
     /// <summary>Searches, judges and stores: journal, run.json and the layout files of the ranking.</summary>
@@ -40,7 +42,8 @@ public static class SearchRun
         IReadOnlyList<(double[] Point, Evaluation Evaluation)> replay = [];
         using var journal = request.Resume && folder.HasJournal ? JournalFile.TakeUp(folder.Journal, head, out replay) : JournalFile.Begin(folder.Journal, head);
         var result = new SearchEngine(problem, settings).Run(new Teller(progress, scenario), new Log(journal), replay, cancel);
-        var judgement = new Judge(assessor).Of(result, problem.Space);
+        var others = BestOfEachMount(JournalFile.Points(folder.Journal), problem.Space, scenario);
+        var judgement = new Judge(assessor).Of(result, problem.Space, others);
         var run = new StoredRun
         {
             FormatVersion = StoredRun.CurrentFormat,
@@ -50,13 +53,24 @@ public static class SearchRun
             Scenario = ScenarioRecords.Of(scenario, assessor.Winters),
             Judgement = judgement,
         };
-        LayoutLists.Write(folder, run, problem.Space, result);
+        LayoutLists.Write(folder, run, [.. result.Front.Concat(result.BestByMerit).Concat(others).Select(p => problem.Space.At(p.Point))]);
         RunStore.Save(run, folder);
         return run;
     }
 
     /// <summary>Distinct layouts there can be, sleeping choices counted once at most as many as their levels.</summary>
     public static double SpaceSize(LayoutProblem problem) => (double)(new SearchSpace(problem.Variables).Size ?? 0);
+
+    // The front may hold one way of turning only; the builder wants to see what the others cost. Everything simulated is in the journal.
+    private static IReadOnlyList<EvaluatedPoint> BestOfEachMount(IReadOnlyList<(double[] Point, Evaluation Evaluation)> all, LayoutSpace space, Scenario scenario) =>
+    [
+        .. all.Select((p, i) => new EvaluatedPoint(p.Point, p.Evaluation, i))
+            .Where(p => p.Evaluation.TotalViolation == 0)
+            .GroupBy(p => space.At(p.Point) is var layout && scenario.Catalogue.TryFind<CollectorMount>(layout["mount"].Id, out var mount) ? mount.Turning.ToString() : "")
+            .Where(g => g.Key.Length > 0)
+            .OrderBy(g => g.Key, StringComparer.Ordinal)
+            .SelectMany(g => g.OrderByDescending(p => p.Evaluation.Merit).ThenBy(p => p.Index).Take(KeptOfEachMount)),
+    ];
 
     private static void Guard(SearchRequest request)
     {

@@ -11,9 +11,9 @@ public static class SimulateRun
     /// <param name="folder">The run; nothing in it is written.</param>
     /// <param name="layoutFile">The layout.</param>
     /// <param name="weatherFile">A weather file whose winters take the place of the scenario's, as recorded; null for the scenario's own.</param>
-    /// <param name="hourly">Takes every hour of every winter, warm-up included, with the name of the winter; null where nobody wants them.</param>
+    /// <param name="hourly">Takes every hour of every winter, warm-up included, with the name of the winter and whether it counts; null where nobody wants them.</param>
     /// <exception cref="InputException">With every fault of scenario, catalogues, weather and layout.</exception>
-    public static Simulation Execute(RunFolder folder, string layoutFile, string? weatherFile, Action<string, HourRow>? hourly)
+    public static Simulation Execute(RunFolder folder, string layoutFile, string? weatherFile, Action<string, bool, HourRow>? hourly)
     {
         var scenario = ScenarioReader.Read(folder.Path, weatherFile);
         var faults = new FaultList();
@@ -25,7 +25,7 @@ public static class SimulateRun
         if (hourly is not null)
         {
             foreach (var (winter, _, forcing) in assessor.Winters.Winters)
-                SeasonSimulator.Run(forcing, new LayoutCase(built.Installation, assessor.Plane(built, winter)), row => hourly(winter.Name, row));
+                SeasonSimulator.Run(forcing, new LayoutCase(built.Installation, assessor.Plane(built, winter)), row => hourly(winter.Name, row.Hour >= winter.WarmUpHours, row));
         }
 
         return new Simulation(scenario.Name, scenario.Money.Currency, scenario.Greenhouse.FrostLimitC, HouseLoss.CoefficientWPerK(built.Installation.House), judged);

@@ -1,13 +1,12 @@
 using DesignSearch.Files;
 using DesignSearch.Layouts;
-using DesignSearch.Search;
 
 namespace DesignSearch.Runs;
 
 /// <summary>Writes each ranked layout as a file that can be simulated.</summary>
 internal static class LayoutLists
 {
-    public static void Write(RunFolder folder, StoredRun run, LayoutSpace space, SearchResult result)
+    public static void Write(RunFolder folder, StoredRun run, IReadOnlyList<Layout> layouts)
     {
         if (Directory.Exists(folder.Lists))
         {
@@ -15,8 +14,8 @@ internal static class LayoutLists
                 File.Delete(old);
         }
 
-        var layouts = result.Front.Concat(result.BestByMerit).DistinctBy(p => p.Index).Select(p => space.At(p.Point)).DistinctBy(Judge.Slug).ToDictionary(Judge.Slug, StringComparer.Ordinal);
+        var bySlug = layouts.DistinctBy(Judge.Slug).ToDictionary(Judge.Slug, StringComparer.Ordinal);
         foreach (var ranked in run.Judgement.Ranking)
-            SafeFile.Write(Path.Combine(folder.Lists, FormattableString.Invariant($"{ranked.Rank}-{ranked.Slug}.toml")), LayoutFile.Write(layouts[ranked.Slug], FormattableString.Invariant($"No. {ranked.Rank} of {run.Scenario.Name}: {ranked.Title}")));
+            SafeFile.Write(Path.Combine(folder.Lists, FormattableString.Invariant($"{ranked.Rank}-{ranked.Slug}.toml")), LayoutFile.Write(bySlug[ranked.Slug], FormattableString.Invariant($"No. {ranked.Rank} of {run.Scenario.Name}: {ranked.Title}")));
     }
 }

@@ -69,6 +69,14 @@ public sealed partial class ReportPageTests
     }
 
     [Fact]
+    public void The_front_says_what_a_little_more_money_would_take_away()
+    {
+        // The dearest of the front costs 4873, so a little more is 200; from the bare house that reaches the barrels at 103.50, with 1878 K·h instead of 2310.
+        Assert.Contains("what 200 more would take away [K·h]", Page.Replace("\u202F", "", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.Contains("data-key=\"2310\" >2\u202F300</td><td class=\"n\"  data-key=\"432\" >430</td>", Page, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_layout_picked_twice_has_one_card_that_says_so()
     {
         var run = InventedRun.Finished();
@@ -103,8 +111,15 @@ public sealed partial class ReportPageTests
     [Fact]
     public void However_long_the_front_the_page_stays_under_a_megabyte()
     {
-        var some = InventedLayouts.All().Where(l => l.PassesChecks).ToList();
-        var many = Enumerable.Range(0, 400).Select(i => some[i % some.Count] with { Slug = $"layout-{i}", LifeCost = 100 + i, FrostDegreeHoursKh = 2000 - (4 * i) });
+        var some = InventedLayouts.All().Where(l => l.PassesChecks && l.Bill.Count > 0).ToList();
+        var many = Enumerable.Range(0, 400).Select(i => some[i % some.Count] with
+        {
+            Slug = $"layout-{i}",
+            LifeCost = 100 + i,
+            FrostDegreeHoursKh = 2000 - (4 * i),
+            Bill = [.. Enumerable.Range(0, 60).Select(line => some[i % some.Count].Bill[0] with { Name = $"Part {line} " + new string('n', 120), Total = 1 })],
+            BuildPrice = 60,
+        });
         var run = InventedRun.Of(many);
         Assert.True(run.Judgement.Front.Count > 390);
         var page = ReportPage.Of(run);

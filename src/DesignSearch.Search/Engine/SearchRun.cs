@@ -1,0 +1,259 @@
+namespace DesignSearch.Search;
+
+/// <summary>One search from its first block to its result.</summary>
+internal sealed class SearchRun
+{
+    private const int PopulationSize = 32;
+    private const int Attempts = 400;
+    private const int ModelSteps = 10;
+
+    private readonly IProblem problem;
+    private readonly SearchSpace space;
+    private readonly SearchSettings settings;
+    private readonly BlockEvaluator evaluator;
+    private readonly IProgress<SearchProgress>? progress;
+    private readonly CancellationToken cancel;
+    private readonly FrontArchive archive;
+    private readonly Population population;
+    private readonly BestByMerit best;
+    private readonly PointSet met = new();
+    private readonly Proposer proposer;
+    private readonly VolumeTrend trend;
+    private readonly Ranking ranking;
+    private readonly double[] bounds;
+    private readonly double[] violations;
+    private EvaluatedPoint? nearestMiss;
+    private long evaluations;
+    private readonly Credit arms = new(2, 0.1);
+    private readonly List<(bool Ranked, int Way)> origins = [];
+    private bool ranked;
+    private int way;
+
+    public SearchRun(IProblem problem, SearchSpace space, SearchSettings settings, BlockEvaluator evaluator, IProgress<SearchProgress>? progress, CancellationToken cancel)
+    {
+        (this.problem, this.space, this.settings) = (problem, space, settings);
+        (this.evaluator, this.progress, this.cancel) = (evaluator, progress, cancel);
+        archive = FrontArchive.For(problem.Objectives.Count);
+        population = new(PopulationSize, problem.Objectives.Count);
+        best = new(settings.BestByMerit);
+        proposer = new(space, archive, population);
+        trend = new(problem.Objectives.Count);
+        ranking = new(space, archive, problem.Objectives.Count);
+        bounds = new double[problem.Objectives.Count];
+        violations = new double[problem.Constraints.Count];
+    }
+
+    public SearchResult ToTheEnd()
+    {
+        var small = space.Size is { } size && size <= settings.EnumerateUpTo && size <= settings.MaxEvaluations;
+        return Result(small ? Enumerate() : Search());
+    }
+
+    private StopReason Enumerate()
+    {
+        var block = new List<double[]>(settings.BlockSize);
+        foreach (var point in space.Points())
+        {
+            if (!met.Add(SearchSpace.KeyOf(point)) || Refused(point))
+                continue;
+            block.Add(point);
+            if (block.Count < settings.BlockSize)
+                continue;
+            if (Ended() is { } reason && reason is StopReason.Time or StopReason.Cancelled)
+                return reason;
+            Take(block);
+            block.Clear();
+        }
+
+        if (block.Count > 0)
+            Take(block);
+        return StopReason.Enumerated;
+    }
+
+    private StopReason Search()
+    {
+        var block = new List<double[]>(settings.BlockSize);
+        while (true)
+        {
+            if (Ended() is { } reason)
+                return reason;
+            block.Clear();
+            origins.Clear();
+            var room = (int)Math.Min(settings.BlockSize, settings.MaxEvaluations - evaluations);
+            while (block.Count < room && Next(evaluations + block.Count) is { } point)
+            {
+                block.Add(point);
+                origins.Add((ranked, way));
+            }
+
+            if (block.Count == 0)
+                return StopReason.Exhausted;
+            Take(block);
+        }
+    }
+
+    private StopReason? Ended() =>
+        cancel.IsCancellationRequested ? StopReason.Cancelled
+        : settings.TimeIsUp?.Invoke() == true ? StopReason.Time
+        : evaluations >= settings.MaxEvaluations ? StopReason.Budget
+        : settings.TargetHypervolume is { } target && trend.Now >= target ? StopReason.Target
+        : settings.Stagnation is { } least && trend.GrewLessThan(least, settings.StagnationEvaluations) ? StopReason.Stagnation
+        : null;
+
+    // The next point worth evaluating: new, not refused, and not already known to be beaten. Null where none turns up.
+    private double[]? Next(long index)
+    {
+        var random = new RandomStream(settings.Seed, (ulong)index, 0);
+        ranked = ranking.Ready && arms.Choose(ref random) == 1;
+        if (ranked && MostPromising(index, ref random) is { } promising)
+            return promising;
+        ranked = false;
+        for (var attempt = 0; attempt < Attempts; attempt++)
+        {
+            var point = attempt < Attempts * 3 / 4 ? proposer.Propose(index, ref random, settings.Seed) : proposer.Anywhere(ref random);
+            for (var change = 0; change < 8 && met.Contains(SearchSpace.KeyOf(point)); change++)
+                proposer.Disturb(point, ref random);
+            if (!met.Add(SearchSpace.KeyOf(point)))
+                continue;
+            if (Refused(point) && !Repaired(point, ref random))
+                continue;
+            if (archive.Covers(bounds))
+                continue;
+            way = proposer.Way;
+            return point;
+        }
+
+        return null;
+    }
+
+    private double[]? MostPromising(long index, ref RandomStream random)
+    {
+        double[]? chosen = null;
+        var most = double.NegativeInfinity;
+        // Few or many, from 2 to 32: many trust the model, few leave room where it is wrong.
+        var pool = 2 << random.Below(5);
+        for (var candidate = 0; candidate < pool; candidate++)
+        {
+            var point = proposer.Propose(index, ref random, settings.Seed);
+            if (met.Contains(SearchSpace.KeyOf(point)))
+            {
+                proposer.Disturb(point, ref random);
+                if (met.Contains(SearchSpace.KeyOf(point)))
+                    continue;
+            }
+
+            if (Refused(point))
+            {
+                met.Add(SearchSpace.KeyOf(point));
+                continue;
+            }
+
+            if (archive.Covers(bounds))
+                continue;
+            var promise = ranking.Promise(point, bounds);
+            if (promise > most)
+                (chosen, most, way) = (point, promise, proposer.Way);
+        }
+
+        if (chosen is null)
+            return null;
+        met.Add(SearchSpace.KeyOf(chosen));
+        return chosen;
+    }
+
+    private bool Refused(double[] point) => Missed(point) > 0;
+
+    private double Missed(double[] point)
+    {
+        Array.Fill(bounds, double.NegativeInfinity);
+        Array.Clear(violations);
+        problem.Screen(point, bounds, violations);
+        var sum = 0.0;
+        foreach (var violation in violations)
+            sum += Math.Max(violation, 0);
+        return sum;
+    }
+
+    // A few changes that each miss the limits by less; in place. True once the point passes and is new.
+    private bool Repaired(double[] point, ref RandomStream random)
+    {
+        var missed = Missed(point);
+        for (var change = 0; change < 4 * space.Count; change++)
+        {
+            var other = (double[])point.Clone();
+            proposer.Disturb(other, ref random);
+            var after = Missed(other);
+            if (after >= missed)
+                continue;
+            other.CopyTo(point, 0);
+            missed = after;
+            if (missed == 0)
+                return met.Add(SearchSpace.KeyOf(point));
+        }
+
+        return false;
+    }
+
+    private void Take(List<double[]> block)
+    {
+        double[][] points = [.. block];
+        var results = evaluator.Evaluate(points);
+        for (var i = 0; i < points.Length; i++)
+        {
+            var point = new EvaluatedPoint(points[i], results[i], evaluations++);
+            if (ranking.Ready && i < origins.Count)
+            {
+                var gain = results[i].TotalViolation == 0 ? Math.Max(0, ranking.Gain(results[i].Objectives)) : 0;
+                arms.Book(origins[i].Ranked ? 1 : 0, gain);
+                proposer.Book(origins[i].Way, gain);
+            }
+
+            Learn(point);
+        }
+
+        trend.Mark(evaluations);
+        progress?.Report(new(evaluations, Math.Min(1, (double)evaluations / settings.MaxEvaluations), trend.Best, trend.Now, archive.Count));
+    }
+
+    private void Learn(EvaluatedPoint point)
+    {
+        Missed(point.Point);
+        ranking.Learn(point, bounds, ModelSteps);
+        population.Add(point);
+        var missed = point.Evaluation.TotalViolation;
+        if (missed == 0)
+        {
+            best.Add(point);
+            var entered = archive.Add(point);
+            if (entered)
+                ranking.FrontMoved();
+            trend.Take(point.Evaluation.Objectives, entered, archive);
+        }
+        else if (nearestMiss is null || missed < nearestMiss.Evaluation.TotalViolation)
+            nearestMiss = point;
+    }
+
+    private SearchResult Result(StopReason reason) => new()
+    {
+        Front = [.. Enumerable.Range(0, archive.Count).Select(i => archive[i]).OrderBy(p => p.Evaluation.Objectives[0]).ThenBy(p => p.Index)],
+        BestByMerit = best.Members,
+        NearestMiss = archive.Count == 0 ? nearestMiss : null,
+        Evaluations = evaluations,
+        DistinctPoints = met.Count,
+        StoppedBecause = reason,
+        StoppedInWords = Words(reason),
+        IsExact = reason == StopReason.Enumerated,
+        HypervolumeTrend = trend.Points,
+    };
+
+    private string Words(StopReason reason) => reason switch
+    {
+        StopReason.Budget => FormattableString.Invariant($"All {settings.MaxEvaluations} evaluations of the budget were spent."),
+        StopReason.Time => FormattableString.Invariant($"The time was up after {evaluations} evaluations."),
+        StopReason.Cancelled => FormattableString.Invariant($"It was stopped after {evaluations} evaluations."),
+        StopReason.Stagnation => FormattableString.Invariant($"The front hardly moved over the last {settings.StagnationEvaluations} of {evaluations} evaluations."),
+        StopReason.Target => FormattableString.Invariant($"The target was reached after {evaluations} evaluations."),
+        StopReason.Enumerated => FormattableString.Invariant($"All {met.Count} choices were looked at and the {evaluations} that pass the first checks were evaluated, so the answer is exact."),
+        _ => FormattableString.Invariant($"After {evaluations} evaluations no further choice turned up that could better the front."),
+    };
+}

@@ -1,0 +1,26 @@
+namespace DesignSearch.Search;
+
+/// <summary>Why a search ended.</summary>
+public enum StopReason
+{
+    /// <summary>Every allowed evaluation was spent.</summary>
+    Budget,
+
+    /// <summary>The caller said that the time is up.</summary>
+    Time,
+
+    /// <summary>The caller cancelled.</summary>
+    Cancelled,
+
+    /// <summary>The dominated area grew too little for too long.</summary>
+    Stagnation,
+
+    /// <summary>The dominated area asked for was reached.</summary>
+    Target,
+
+    /// <summary>Every point that passes the screen was evaluated; the answer is exact.</summary>
+    Enumerated,
+
+    /// <summary>No further point that passes the screen and could better the front was found.</summary>
+    Exhausted,
+}

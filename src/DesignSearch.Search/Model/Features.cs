@@ -1,0 +1,126 @@
+namespace DesignSearch.Search;
+
+/// <summary>
+/// Turns a point into the few features that are not zero: a constant, one for each variable's level (or two for the knots beside
+/// a value where a variable has many), a straight line for what is ordered, and one for each pair of levels where pairs are not too many.
+/// </summary>
+internal sealed class Features
+{
+    private const int MostLevels = 12;
+    private const int Knots = 9;
+    private const int MostPairs = 600;
+
+    private readonly SearchSpace space;
+    private readonly int[] slots;
+    private readonly int[] starts;
+    private readonly int[] lines;
+    private readonly bool[] smooth;
+    private readonly int[] pairStarts;
+    private readonly int[] slot;
+    private readonly double[] part;
+    private readonly double pairWeight;
+
+    public Features(SearchSpace space)
+    {
+        this.space = space;
+        var n = space.Count;
+        slots = new int[n];
+        starts = new int[n];
+        lines = new int[n];
+        smooth = new bool[n];
+        slot = new int[n];
+        part = new double[n];
+        Size = 1;
+        for (var i = 0; i < n; i++)
+        {
+            var variable = space.Variables[i];
+            smooth[i] = variable.Kind == VariableKind.Real || (variable.Kind == VariableKind.Ordered && variable.Levels > MostLevels);
+            slots[i] = smooth[i] ? Knots : variable.Levels;
+            starts[i] = Size;
+            Size += slots[i];
+            lines[i] = variable.Kind == VariableKind.Category || slots[i] < 3 ? -1 : Size++;
+        }
+
+        var active = Enumerable.Range(0, n).Sum(i => Enumerable.Range(0, i).Sum(j => (smooth[i] ? 2 : 1) * (smooth[j] ? 2 : 1)));
+        pairStarts = [];
+        Most = 1 + (3 * n);
+        if (active > MostPairs)
+            return;
+        Most += active;
+        pairWeight = Math.Sqrt(2.0 / n);
+        pairStarts = new int[n * n];
+        for (var i = 0; i < n; i++)
+        {
+            for (var j = 0; j < i; j++)
+            {
+                pairStarts[(i * n) + j] = Size;
+                Size += slots[i] * slots[j];
+            }
+        }
+    }
+
+    /// <summary>Features in all.</summary>
+    public int Size { get; }
+
+    /// <summary>Features of one point at most.</summary>
+    public int Most { get; }
+
+    /// <summary>Writes the features of a point that are not zero and says how many they are.</summary>
+    public int Of(ReadOnlySpan<double> point, Span<int> index, Span<double> value)
+    {
+        var n = slots.Length;
+        index[0] = 0;
+        value[0] = 1;
+        var count = 1;
+        for (var i = 0; i < n; i++)
+        {
+            var at = point[i];
+            if (smooth[i])
+            {
+                var knot = (at - space.LowOf(i)) / (space.HighOf(i) - space.LowOf(i)) * (Knots - 1);
+                slot[i] = Math.Min((int)knot, Knots - 2);
+                part[i] = knot - slot[i];
+                (index[count], value[count++]) = (starts[i] + slot[i], 1 - part[i]);
+                (index[count], value[count++]) = (starts[i] + slot[i] + 1, part[i]);
+            }
+            else
+            {
+                slot[i] = (int)at;
+                (index[count], value[count++]) = (starts[i] + slot[i], 1);
+            }
+
+            if (lines[i] >= 0)
+                (index[count], value[count++]) = (lines[i], (2 * (at - space.LowOf(i)) / (space.HighOf(i) - space.LowOf(i))) - 1);
+        }
+
+        return pairStarts.Length == 0 ? count : Pairs(index, value, count);
+    }
+
+    private int Pairs(Span<int> index, Span<double> value, int count)
+    {
+        var n = slots.Length;
+        for (var i = 1; i < n; i++)
+        {
+            for (var j = 0; j < i; j++)
+            {
+                var at = pairStarts[(i * n) + j] + (slot[i] * slots[j]) + slot[j];
+                if (!smooth[i] && !smooth[j])
+                {
+                    (index[count], value[count++]) = (at, pairWeight);
+                    continue;
+                }
+
+                double a = smooth[i] ? part[i] : 0, b = smooth[j] ? part[j] : 0;
+                (index[count], value[count++]) = (at, pairWeight * (1 - a) * (1 - b));
+                if (smooth[i])
+                    (index[count], value[count++]) = (at + slots[j], pairWeight * a * (1 - b));
+                if (smooth[j])
+                    (index[count], value[count++]) = (at + 1, pairWeight * (1 - a) * b);
+                if (smooth[i] && smooth[j])
+                    (index[count], value[count++]) = (at + slots[j] + 1, pairWeight * a * b);
+            }
+        }
+
+        return count;
+    }
+}

@@ -1,0 +1,187 @@
+namespace DesignSearch.Search;
+
+/// <summary>
+/// Says which of several points not yet evaluated promises most: predicts their figures with a ridge model, takes those that the
+/// screen knows exactly from there, and asks what the front would gain.
+/// </summary>
+internal sealed class Ranking
+{
+    private const int Needed = 60;
+    private const double Optimism = 0.5;
+    private const double Reach = 1.1;
+    private const int MostMembers = 300;
+
+    private readonly int objectives;
+    private readonly FrontArchive archive;
+    private readonly RidgeModel model;
+    private readonly double[] ideal;
+    private readonly double[] width;
+    private readonly double[] error;
+    private readonly bool[] needed;
+    private readonly double[] predicted;
+    private readonly double[] scaled;
+    private double[][] front = [];
+    private bool stale = true;
+
+    public Ranking(SearchSpace space, FrontArchive archive, int objectives)
+    {
+        (this.archive, this.objectives) = (archive, objectives);
+        model = new(new(space), objectives + 1);
+        ideal = new double[objectives];
+        width = new double[objectives];
+        error = new double[objectives];
+        needed = new bool[objectives + 1];
+        predicted = new double[objectives + 1];
+        scaled = new double[objectives];
+    }
+
+    /// <summary>Whether enough is known to rank by.</summary>
+    public bool Ready => model.Count >= Needed && archive.Count >= 2;
+
+    /// <summary>What the front gains by these figures, as a share of the box that it spans; falls below 0 with the distance behind it.</summary>
+    public double Gain(ReadOnlySpan<double> figures)
+    {
+        Refresh();
+        for (var k = 0; k < objectives; k++)
+            scaled[k] = Scale(k, figures[k]);
+        return Score(scaled);
+    }
+
+    /// <summary>How much a point promises; higher is better.</summary>
+    public double Promise(ReadOnlySpan<double> point, ReadOnlySpan<double> bounds)
+    {
+        Refresh();
+        model.Predict(point, predicted, needed);
+        for (var k = 0; k < objectives; k++)
+        {
+            var low = double.IsFinite(bounds[k]) ? Scale(k, bounds[k]) : double.NegativeInfinity;
+            scaled[k] = !needed[k] ? low : Math.Max(predicted[k] - (Optimism * error[k]), low);
+        }
+
+        var score = Score(scaled);
+        if (!needed[objectives])
+            return score;
+        var likely = Math.Clamp(1.2 - (1.4 * predicted[objectives]), 0.02, 1);
+        return score > 0 ? score * likely : score - 1 + likely;
+    }
+
+    /// <summary>Learns from an evaluated point, before the archive takes it.</summary>
+    public void Learn(EvaluatedPoint point, ReadOnlySpan<double> bounds, int steps)
+    {
+        var figures = point.Evaluation.Objectives;
+        if (Ready)
+        {
+            Refresh();
+            model.Predict(point.Point, predicted, needed);
+            for (var k = 0; k < objectives; k++)
+            {
+                var off = Math.Min(Math.Abs(predicted[k] - Scale(k, figures[k])), 1);
+                error[k] = (0.95 * error[k]) + (0.05 * off);
+            }
+        }
+
+        var violation = point.Evaluation.TotalViolation;
+        needed[objectives] |= violation > 0;
+        for (var k = 0; k < objectives; k++)
+            needed[k] |= bounds[k] != figures[k];
+        model.Add(point.Point, [.. figures, violation]);
+        if (archive.Count >= 2)
+        {
+            Refresh();
+            model.Improve(steps, Scale, needed);
+        }
+    }
+
+    /// <summary>To be called when the archive changed.</summary>
+    public void FrontMoved() => stale = true;
+
+    // Scaled so that the front spans 0 … 1; far behind it distances count by their logarithm. The violation counts as met or missed.
+    private double Scale(int figure, double value)
+    {
+        if (figure == objectives)
+            return value > 0 ? 1 : 0;
+        var share = (value - ideal[figure]) / width[figure];
+        return share > 1 ? Math.Min(1 + Math.Log(share), 4) : share;
+    }
+
+    private void Refresh()
+    {
+        if (!stale || archive.Count < 2)
+            return;
+        stale = false;
+        if (objectives == 2)
+        {
+            double[] left = archive[0].Evaluation.Objectives, right = archive[archive.Count - 1].Evaluation.Objectives;
+            (ideal[0], ideal[1]) = (left[0], right[1]);
+            (width[0], width[1]) = (right[0] - left[0], left[1] - right[1]);
+            return;
+        }
+
+        for (var k = 0; k < objectives; k++)
+        {
+            double low = double.PositiveInfinity, high = double.NegativeInfinity;
+            for (var i = 0; i < archive.Count; i++)
+            {
+                var value = archive[i].Evaluation.Objectives[k];
+                (low, high) = (Math.Min(low, value), Math.Max(high, value));
+            }
+
+            (ideal[k], width[k]) = (low, high > low ? high - low : 1);
+        }
+
+        // A few hundred members stand for a large front.
+        front = new double[Math.Min(archive.Count, MostMembers)][];
+        for (var i = 0; i < front.Length; i++)
+        {
+            front[i] = new double[objectives];
+            for (var k = 0; k < objectives; k++)
+                front[i][k] = Scale(k, archive[(int)((long)i * archive.Count / front.Length)].Evaluation.Objectives[k]);
+        }
+    }
+
+    private double At(int place, int figure) => (archive[place].Evaluation.Objectives[figure] - ideal[figure]) / width[figure];
+
+    private double Score(double[] figures) => objectives == 2 ? Area(figures[0], figures[1]) : Margin(figures);
+
+    // The area that is new in the box up to 1.1; where there is none, how far below the front's step the point would have to lie.
+    private double Area(double first, double second)
+    {
+        int low = 0, high = archive.Count;
+        while (low < high)
+        {
+            var middle = (low + high) >>> 1;
+            if (At(middle, 0) <= first)
+                low = middle + 1;
+            else
+                high = middle;
+        }
+
+        var ceiling = low > 0 ? At(low - 1, 1) : Reach;
+        if (second >= ceiling || first >= Reach)
+            return ceiling - second - Math.Max(0, first - Reach);
+        var area = 0.0;
+        var left = first;
+        for (var i = low; ; i++)
+        {
+            var right = i < archive.Count ? At(i, 0) : Reach;
+            area += (Math.Min(right, Reach) - left) * (ceiling - second);
+            if (i == archive.Count || At(i, 1) <= second)
+                return area;
+            (left, ceiling) = (right, At(i, 1));
+        }
+    }
+
+    private double Margin(double[] figures)
+    {
+        var least = double.PositiveInfinity;
+        foreach (var member in front)
+        {
+            var most = double.NegativeInfinity;
+            for (var k = 0; k < objectives; k++)
+                most = Math.Max(most, member[k] - figures[k]);
+            least = Math.Min(least, most);
+        }
+
+        return least;
+    }
+}

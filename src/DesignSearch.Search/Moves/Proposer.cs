@@ -1,0 +1,229 @@
+namespace DesignSearch.Search;
+
+/// <summary>Makes new points from those met: crossing, mixing archive neighbours, difference steps, one-variable neighbours, restarts.</summary>
+internal sealed class Proposer(SearchSpace space, FrontArchive archive, Population population)
+{
+    private const int Stratified = 32;
+    private const int Drawn = 4;
+
+    private readonly Credit credit = new(5, 0.06);
+
+    /// <summary>How the last point was made; negative for the start.</summary>
+    public int Way { get; private set; } = -1;
+
+    public void Book(int way, double gain)
+    {
+        if (way >= 0)
+            credit.Book(way, gain);
+    }
+
+    /// <summary>A point in canonical form; the first few are spread evenly over every variable.</summary>
+    public double[] Propose(long index, ref RandomStream random, ulong seed)
+    {
+        var point = index < Stratified ? Start((int)index, ref random, seed) : Move(ref random);
+        space.Canonicalise(point);
+        return point;
+    }
+
+    /// <summary>Changes one or two variables, in place, and brings the point into canonical form again.</summary>
+    public void Disturb(double[] point, ref RandomStream random)
+    {
+        do
+            Redraw(point, random.Below(space.Count), ref random);
+        while (random.Below(3) == 0);
+        space.Canonicalise(point);
+    }
+
+    public double[] Anywhere(ref RandomStream random)
+    {
+        var point = new double[space.Count];
+        for (var i = 0; i < point.Length; i++)
+            point[i] = Value(i, random.Unit());
+        space.Canonicalise(point);
+        return point;
+    }
+
+    private double[] Move(ref RandomStream random)
+    {
+        Way = -1;
+        if (population.Count < 4)
+            return Anywhere(ref random);
+        Way = credit.Choose(ref random);
+        return Way switch
+        {
+            0 => Cross(ref random),
+            1 => Mix(ref random),
+            2 => Step(ref random),
+            3 => Neighbour(ref random),
+            _ => Jump(ref random),
+        };
+    }
+
+    // Latin hypercube: each variable has one shuffle of its strata, the same for every place.
+    private double[] Start(int place, ref RandomStream random, ulong seed)
+    {
+        var point = new double[space.Count];
+        Span<int> strata = stackalloc int[Stratified];
+        for (var i = 0; i < point.Length; i++)
+        {
+            var shuffle = new RandomStream(seed, 1UL << 40, (ulong)i);
+            for (var k = 0; k < Stratified; k++)
+                strata[k] = k;
+            for (var k = Stratified - 1; k > 0; k--)
+            {
+                var other = shuffle.Below(k + 1);
+                (strata[k], strata[other]) = (strata[other], strata[k]);
+            }
+
+            point[i] = Value(i, (strata[place] + random.Unit()) / Stratified);
+        }
+
+        return point;
+    }
+
+    private double[] Cross(ref RandomStream random)
+    {
+        var child = (double[])Parent(ref random).Clone();
+        var other = Parent(ref random);
+        for (var i = 0; i < child.Length; i++)
+        {
+            if (random.Below(2) == 0)
+                child[i] = other[i];
+        }
+
+        var rate = Math.Max(1.0 / child.Length, 0.02);
+        for (var i = 0; i < child.Length; i++)
+        {
+            if (random.Unit() < rate)
+                Redraw(child, i, ref random);
+        }
+
+        return child;
+    }
+
+    private double[] Mix(ref RandomStream random)
+    {
+        if (archive.Count < 2)
+            return Cross(ref random);
+        var place = Place(ref random);
+        double[] a = archive[place].Point, b = archive[Near(place, ref random)].Point;
+        var child = new double[a.Length];
+        if (random.Below(2) == 0)
+        {
+            var along = (2.2 * random.Unit()) - 0.6;
+            for (var i = 0; i < child.Length; i++)
+                child[i] = space.Variables[i].Kind == VariableKind.Category ? (along < 0.5 ? a[i] : b[i]) : Rounded(i, a[i] + (along * (b[i] - a[i])), ref random);
+            return child;
+        }
+
+        for (var i = 0; i < child.Length; i++)
+        {
+            var between = random.Unit();
+            child[i] = space.Variables[i].Kind == VariableKind.Category ? (between < 0.5 ? a[i] : b[i]) : Rounded(i, a[i] + (between * (b[i] - a[i])), ref random);
+        }
+
+        if (random.Below(2) == 0)
+            Redraw(child, random.Below(child.Length), ref random);
+        return child;
+    }
+
+    private double[] Step(ref RandomStream random)
+    {
+        double[] from = Parent(ref random), a = Parent(ref random), b = Parent(ref random);
+        if (archive.Count > 3 && random.Below(4) == 0)
+        {
+            var place = Place(ref random);
+            from = archive[place].Point;
+            var other = Near(place, ref random);
+            (a, b) = (archive[other].Point, archive[Near(other, ref random)].Point);
+        }
+
+        var scale = 0.3 + (0.7 * random.Unit());
+        var child = (double[])from.Clone();
+        var always = random.Below(child.Length);
+        for (var i = 0; i < child.Length; i++)
+        {
+            if (i != always && random.Below(2) == 0)
+                continue;
+            child[i] = space.Variables[i].Kind == VariableKind.Category ? a[i] : Rounded(i, from[i] + (scale * (a[i] - b[i])), ref random);
+        }
+
+        return child;
+    }
+
+    // A parent with a few variables drawn anew.
+    private double[] Jump(ref RandomStream random)
+    {
+        if (random.Below(8) == 0)
+            return Anywhere(ref random);
+        var child = (double[])Parent(ref random).Clone();
+        for (var change = 2 + random.Below(3); change > 0; change--)
+            Redraw(child, random.Below(child.Length), ref random);
+        return child;
+    }
+
+    private double[] Neighbour(ref RandomStream random)
+    {
+        var child = (double[])(archive.Count > 0 ? archive[Place(ref random)].Point : Parent(ref random)).Clone();
+        Redraw(child, random.Below(child.Length), ref random);
+        return child;
+    }
+
+    private double[] Parent(ref RandomStream random) =>
+        archive.Count > 0 && random.Below(2) == 0 ? archive[Place(ref random)].Point : population[random.Below(population.Count)].Point;
+
+    // A place in the archive: the one with the widest gap beside it, of a few drawn.
+    private int Place(ref RandomStream random)
+    {
+        var chosen = random.Below(archive.Count);
+        if (archive is not SortedFront || archive.Count < 3)
+            return chosen;
+        var widest = Gap(chosen);
+        for (var draw = 1; draw < Drawn; draw++)
+        {
+            var place = random.Below(archive.Count);
+            var gap = Gap(place);
+            if (gap > widest)
+                (chosen, widest) = (place, gap);
+        }
+
+        return chosen;
+    }
+
+    // The rectangle that the neighbours span; at an end the nearest inner one's.
+    private double Gap(int place)
+    {
+        var middle = Math.Clamp(place, 1, archive.Count - 2);
+        double[] before = archive[middle - 1].Evaluation.Objectives, after = archive[middle + 1].Evaluation.Objectives;
+        return (after[0] - before[0]) * (before[1] - after[1]);
+    }
+
+    private int Near(int place, ref RandomStream random)
+    {
+        var step = 1 + random.Below(3);
+        var near = random.Below(2) == 0 ? place + step : place - step;
+        return near >= 0 && near < archive.Count ? near : Math.Clamp(place - (near - place), 0, archive.Count - 1);
+    }
+
+    private void Redraw(double[] point, int variable, ref RandomStream random)
+    {
+        var one = space.Variables[variable];
+        double low = space.LowOf(variable), high = space.HighOf(variable);
+        if (one.Kind == VariableKind.Category || random.Below(4) == 0)
+            point[variable] = Value(variable, random.Unit());
+        else if (one.Kind == VariableKind.Real)
+            point[variable] += random.Normal() * (high - low) * Math.Pow(10, -3 * random.Unit());
+        else
+            point[variable] += (random.Below(2) == 0 ? 1 : -1) * (1 + (random.Below(3) == 0 ? random.Below(Math.Max(1, one.Levels / 3)) : 0));
+    }
+
+    private double Value(int variable, double share)
+    {
+        var one = space.Variables[variable];
+        return one.Kind == VariableKind.Real ? one.Low + (share * (one.High - one.Low)) : Math.Floor(share * one.Levels);
+    }
+
+    // Up or down at random, in proportion to what is left over, so that small steps are not lost.
+    private double Rounded(int variable, double value, ref RandomStream random) =>
+        space.Variables[variable].Kind == VariableKind.Real ? value : Math.Floor(value + random.Unit());
+}

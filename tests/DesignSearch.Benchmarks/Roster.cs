@@ -1,0 +1,26 @@
+using DesignSearch.Search;
+using DesignSearch.Search.Tests;
+
+namespace DesignSearch.Benchmarks;
+
+/// <summary>The problems of the table: a name, the known front, a fresh problem.</summary>
+internal static class Roster
+{
+    public static IReadOnlyList<(string Name, string Front, Func<IProblem> Make)> All { get; } =
+    [
+        ("catalogue", "catalogue", () => new CatalogueProblem()),
+        ("catalogue-black", "catalogue", () => new CatalogueProblem(screened: false)),
+        ("gear", "gear", Engineering.Gear),
+        ("ZDT1", "ZDT1", () => Continuous.Zdt(1)),
+        ("ZDT1-inside", "ZDT1", Continuous.MovedInside),
+        ("ZDT2", "ZDT2", () => Continuous.Zdt(2)),
+        ("ZDT3", "ZDT3", () => Continuous.Zdt(3)),
+        ("ZDT4", "ZDT4", () => Continuous.Zdt(4)),
+        ("ZDT6", "ZDT6", () => Continuous.Zdt(6)),
+        ("RE21", "RE21", () => Engineering.Re(21)),
+        ("RE22", "RE22", () => Engineering.Re(22)),
+        ("RE23", "RE23", () => Engineering.Re(23)),
+        ("RE24", "RE24", () => Engineering.Re(24)),
+        ("RE25", "RE25", () => Engineering.Re(25)),
+    ];
+}

@@ -1,0 +1,107 @@
+using System.CommandLine;
+using System.CommandLine.Invocation;
+using System.Text.Json;
+using DesignSearch.Layouts.Tests;
+using DesignSearch.Testing;
+using Xunit;
+
+namespace DesignSearch.Cli.Tests;
+
+public sealed class CommandTests
+{
+    [Fact]
+    public void Search_writes_every_file_and_prints_one_json_document()
+    {
+        using var run = new SmallScenario();
+        var (code, output, _) = Run("search", run.Folder, "--evaluations", "300", "--json", "--quiet");
+        Assert.Equal(ExitCode.Done, code);
+        var document = JsonDocument.Parse(output).RootElement;
+        Assert.All(new[] { "seed", "evaluations", "stoppedBecause", "front", "picks" }, name => Assert.True(document.TryGetProperty(name, out _), name));
+        Assert.All(document.GetProperty("front").EnumerateArray().First() is var first ? new[] { "buildPrice", "lifeCost", "frostHours", "frostDegreeHoursKh" } : [], name => Assert.True(first.TryGetProperty(name, out _), name));
+        Assert.All(new[] { "run.json", "front.csv", "ranking.csv", "pareto.png", "pareto.svg", "report.html", "journal" }, name => Assert.True(new FileInfo(Path.Combine(run.Folder, name)).Length > 100, name));
+        var lists = Directory.EnumerateFiles(Path.Combine(run.Folder, "lists")).Select(Path.GetFileName).ToList();
+        Assert.Contains(lists, f => f!.StartsWith("1-", StringComparison.Ordinal) && f.EndsWith(".csv", StringComparison.Ordinal));
+        Assert.Contains(lists, f => f!.StartsWith("1-", StringComparison.Ordinal) && f.EndsWith(".toml", StringComparison.Ordinal));
+        Assert.Equal(ExitCode.BadInput, Run("search", run.Folder).Code);
+        Assert.Equal(ExitCode.Done, Run("report", run.Folder).Code);
+    }
+
+    [Fact]
+    public void Nothing_that_holds_ends_in_three()
+    {
+        using var run = new SmallScenario(("heater = [\"none\", \"fan-heater-1kw\", \"fan-heater-2kw\"]", "heater = \"none\""), ("collector = [\"none\", \"flat-plate-2m2\"]", "collector = \"none\""));
+        var (code, output, _) = Run("search", run.Folder, "--quiet");
+        Assert.Equal(ExitCode.NothingHolds, code);
+        Assert.StartsWith("Nothing within", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Bad_input_ends_in_two_with_a_line_for_each_fault_and_writes_nothing()
+    {
+        using var run = new SmallScenario(("latitude_deg = 46.3", "latitude_deg = 146.3"), ("budget = 4200", "budgte = 4200"));
+        var (code, output, error) = Run("search", run.Folder);
+        Assert.Equal(ExitCode.BadInput, code);
+        Assert.Empty(output);
+        Assert.Contains("scenario.toml:", error, StringComparison.Ordinal);
+        Assert.Contains("146.3", error, StringComparison.Ordinal);
+        Assert.Contains("did you mean 'budget'", error, StringComparison.Ordinal);
+        Assert.DoesNotContain("   at ", error, StringComparison.Ordinal);
+        Assert.Equal(["scenario.toml"], Directory.EnumerateFileSystemEntries(run.Folder).Select(Path.GetFileName));
+    }
+
+    [Theory]
+    [InlineData("check", "no-such-run")]
+    [InlineData("search", "no-such-run")]
+    [InlineData("report", "no-such-run")]
+    [InlineData("weather", "no-such-file.csv")]
+    [InlineData("parts", "no-such-kind")]
+    [InlineData("serach", "x")]
+    [InlineData("search", "x", "--evaluations", "1,5")]
+    [InlineData("simulate", "x")]
+    public void What_is_not_there_or_not_known_ends_in_two(params string[] words)
+    {
+        var (code, output, error) = Run(words);
+        Assert.Equal(ExitCode.BadInput, code);
+        Assert.Empty(output);
+        Assert.NotEmpty(error);
+    }
+
+    [Fact]
+    public void Simulate_prints_the_contract_and_an_hourly_table()
+    {
+        using var run = new SmallScenario();
+        var layout = Path.Combine(run.Folder, "layout.toml");
+        var hourly = Path.Combine(run.Folder, "hours.csv");
+        File.WriteAllText(layout, "format = 1\n[choices]\nnight_cover = \"aluminised-hand\"\n");
+        var (code, output, _) = Run("simulate", run.Folder, "--layout", layout, "--hourly", hourly, "--json");
+        Assert.Equal(ExitCode.Done, code);
+        var document = JsonDocument.Parse(output).RootElement;
+        Assert.All(new[] { "seasonHours", "frostHours", "frostDegreeHoursKh", "lowestAirC", "standbyKwh", "collectorYieldKwh", "pumpHours", "balanceResidual", "buildPrice", "lifeCost" }, name => Assert.Equal(JsonValueKind.Number, document.GetProperty(name).ValueKind));
+        Assert.Equal(3624, document.GetProperty("seasonHours").GetInt32());
+        Assert.InRange(document.GetProperty("balanceResidual").GetDouble(), 0, 1e-9);
+        // Two winters of 151 days, 30 days of warm-up before each.
+        Assert.Equal(2 * (151 + 30) * 24, File.ReadLines(hourly).Count(l => l.StartsWith("typical,", StringComparison.Ordinal) || l.StartsWith("hard,", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void Check_and_parts_and_help_say_what_they_should()
+    {
+        Assert.Contains("distinct layouts", Run("check", Repository.At("runs", "frost-hollow")).Output, StringComparison.Ordinal);
+        Assert.Contains("cage-1000-used", Run("parts", "tank", "--catalog", Repository.At("catalogs", "starter")).Output, StringComparison.Ordinal);
+        var help = Run("search", "--help").Output;
+        Assert.StartsWith("Examples:", help, StringComparison.Ordinal);
+        Assert.Contains("nothing holds the frost limit", help, StringComparison.Ordinal);
+    }
+
+    private static (int Code, string Output, string Error) Run(params string[] words)
+    {
+        using var output = new StringWriter();
+        using var error = new StringWriter();
+        var session = new Session(output, error, live: false);
+        var parsed = CommandTree.Build(session).Parse(words);
+        if (parsed.Action is ParseErrorAction)
+            return (Usage.Explain(parsed, error), output.ToString(), error.ToString());
+        var code = parsed.Invoke(new InvocationConfiguration { Output = output, Error = error });
+        return (code, output.ToString(), error.ToString());
+    }
+}

@@ -1,0 +1,113 @@
+using DesignSearch.Files;
+using DesignSearch.Layouts.Tests;
+using DesignSearch.Testing;
+using Xunit;
+
+namespace DesignSearch.Runs.Tests;
+
+public sealed class SearchRunTests
+{
+    private const string Version = "test";
+
+    [Fact]
+    public void A_search_broken_off_anywhere_and_taken_up_ends_in_the_same_bytes()
+    {
+        using var whole = new SmallScenario();
+        Search(whole, resume: false);
+        var journal = File.ReadAllBytes(Path.Combine(whole.Folder, "journal"));
+        var lists = Names(whole);
+        foreach (var share in new[] { 0.02, 0.31, 0.77, 0.999 })
+        {
+            using var broken = new SmallScenario();
+            // Killed in the middle of a line: the torn tail is dropped and simulated again.
+            File.WriteAllBytes(Path.Combine(broken.Folder, "journal"), journal[..(int)(journal.Length * share)]);
+            Search(broken, resume: true);
+            Assert.Equal(journal, File.ReadAllBytes(Path.Combine(broken.Folder, "journal")));
+            Assert.Equal(lists, Names(broken));
+        }
+    }
+
+    [Fact]
+    public void A_journal_of_other_inputs_is_refused_and_the_difference_is_named()
+    {
+        using var run = new SmallScenario();
+        Search(run, resume: false, evaluations: 48);
+        File.AppendAllText(Path.Combine(run.Folder, "scenario.toml"), "\n# changed\n");
+        var refused = Assert.Throws<InputException>(() => Search(run, resume: true));
+        Assert.Contains(refused.Faults, f => f.Expected.Contains("'scenario.toml' has changed", StringComparison.Ordinal));
+        refused = Assert.Throws<InputException>(() => Search(run, resume: true, version: "other"));
+        Assert.Contains(refused.Faults, f => f.Expected.Contains("version", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_finished_folder_is_not_overwritten_without_being_told_to()
+    {
+        using var run = new SmallScenario();
+        Search(run, resume: false, evaluations: 48);
+        var before = File.ReadAllText(Path.Combine(run.Folder, "run.json"));
+        Assert.Throws<InputException>(() => Search(run, resume: false));
+        Assert.Equal(before, File.ReadAllText(Path.Combine(run.Folder, "run.json")));
+        Search(run, resume: false, force: true, evaluations: 64);
+        Assert.NotEqual(before, File.ReadAllText(Path.Combine(run.Folder, "run.json")));
+    }
+
+    [Fact]
+    public void What_is_stored_reads_back_and_a_ranked_layout_simulates_to_its_own_figures()
+    {
+        using var run = new SmallScenario();
+        var stored = Search(run, resume: false, evaluations: 96);
+        var back = RunStore.Load(new RunFolder(run.Folder));
+        Assert.Equal(stored.Judgement.Answer, back.Judgement.Answer);
+        Assert.Equal(stored.Judgement.Ranking.Select(l => (l.Slug, l.LifeCost, l.FrostDegreeHoursKh)), back.Judgement.Ranking.Select(l => (l.Slug, l.LifeCost, l.FrostDegreeHoursKh)));
+        foreach (var ranked in back.Judgement.Ranking.Take(5))
+        {
+            var file = Path.Combine(run.Folder, "lists", FormattableString.Invariant($"{ranked.Rank}-{ranked.Slug}.toml"));
+            var again = SimulateRun.Execute(new RunFolder(run.Folder), file, null, null).Layout;
+            Assert.Equal((ranked.BuildPrice, ranked.LifeCost, ranked.FrostHours, ranked.FrostDegreeHoursKh, ranked.LowestAirC, ranked.StandbyKwh), (again.BuildPrice, again.LifeCost, again.FrostHours, again.FrostDegreeHoursKh, again.LowestAirC, again.StandbyKwh));
+            Assert.Equal(ranked.Winters.Select(w => w.Outcome.Ledger), again.Winters.Select(w => w.Outcome.Ledger));
+        }
+    }
+
+    [Fact]
+    public void A_search_that_is_stopped_keeps_the_best_so_far()
+    {
+        using var run = new SmallScenario();
+        using var stop = new CancellationTokenSource();
+        var stored = SearchRun.Execute(new SearchRequest(new RunFolder(run.Folder), null, null, null, 2, false, false, Version), () => TimeSpan.Zero, new StopAfter(stop, 32), stop.Token);
+        Assert.True(stored.Search.IsPartial);
+        Assert.Equal("stopped", stored.Search.StoppedBecause);
+        Assert.InRange(stored.Search.Evaluations, 16, 128);
+        Assert.NotEmpty(stored.Judgement.Ranking);
+    }
+
+    [Fact]
+    public void The_finished_example_in_the_repository_is_reproduced()
+    {
+        var sample = RunStore.Load(new RunFolder(Repository.At("runs", "sample-finished")));
+        var head = sample.Inputs.Single(i => i.File == "scenario.toml");
+        Assert.Equal(head.Sha256, FileHash.Of(Repository.At("runs", "sample-finished", "scenario.toml")));
+        using var run = new SmallScenario();
+        var again = Search(run, resume: false);
+        Assert.True(again.Search.IsExact);
+        Assert.Equal(sample.Search.Evaluations, again.Search.Evaluations);
+        Assert.Equal(sample.Judgement.Front, again.Judgement.Front);
+        Assert.Equal(sample.Judgement.Picks, again.Judgement.Picks);
+        Assert.Equal(sample.Judgement.Answer, again.Judgement.Answer);
+        Assert.Equal(sample.Judgement.Ranking.Select(l => (l.Slug, l.BuildPrice, l.LifeCost, l.FrostHours)), again.Judgement.Ranking.Select(l => (l.Slug, l.BuildPrice, l.LifeCost, l.FrostHours)));
+        Assert.All(sample.Judgement.Ranking.Zip(again.Judgement.Ranking), p => Assert.Equal(p.First.FrostDegreeHoursKh, p.Second.FrostDegreeHoursKh, 1e-6));
+    }
+
+    private static StoredRun Search(SmallScenario run, bool resume, bool force = false, long? evaluations = null, string version = Version) =>
+        SearchRun.Execute(new SearchRequest(new RunFolder(run.Folder), null, evaluations, null, 2, resume, force, version), () => TimeSpan.Zero, null, CancellationToken.None);
+
+    private static List<string> Names(SmallScenario run) => [.. Directory.EnumerateFiles(Path.Combine(run.Folder, "lists")).Select(f => Path.GetFileName(f) + " " + FileHash.Of(f)).Order(StringComparer.Ordinal)];
+
+    private sealed class StopAfter(CancellationTokenSource stop, long evaluations) : IProgress<RunProgress>
+    {
+        public void Report(RunProgress value)
+        {
+            if (value.Evaluations >= evaluations)
+                stop.Cancel();
+        }
+    }
+}

@@ -1,0 +1,57 @@
+using Xunit;
+
+namespace DesignSearch.Search.Tests;
+
+public class SearchSpaceTests
+{
+    private static readonly Variable[] Sleepy =
+    [
+        new() { Name = "a", Kind = VariableKind.Category, Levels = 3 },
+        new() { Name = "b", Kind = VariableKind.Ordered, Levels = 4, AwakeWhen = p => p[0] == 1 },
+        new() { Name = "c", Kind = VariableKind.Ordered, Levels = 5 },
+        new() { Name = "d", Kind = VariableKind.Category, Levels = 2, AwakeWhen = p => p[1] >= 2 || p[2] == 4 },
+    ];
+
+    [Fact]
+    public void Sleepers_hold_their_first_level()
+    {
+        double[] point = [0, 3, 2, 1];
+        new SearchSpace(Sleepy).Canonicalise(point);
+        Assert.Equal([0, 0, 2, 0], point);
+    }
+
+    [Fact]
+    public void Values_are_brought_into_range()
+    {
+        double[] point = [1.4, -3, 9, double.NaN];
+        new SearchSpace(Sleepy).Canonicalise(point);
+        Assert.Equal([1, 0, 4, 0], point);
+    }
+
+    [Fact]
+    public void Size_equals_the_number_of_points_walked_and_all_differ()
+    {
+        var space = new SearchSpace(Sleepy);
+        var points = space.Points().ToArray();
+        var brute = (from a in Enumerable.Range(0, 3) from b in Enumerable.Range(0, 4) from c in Enumerable.Range(0, 5) from d in Enumerable.Range(0, 2) select new double[] { a, b, c, d }).ToArray();
+        foreach (var point in brute)
+            space.Canonicalise(point);
+        var distinct = brute.Select(p => string.Join(' ', p)).ToHashSet();
+        Assert.Equal(distinct.Count, (int)space.Size!.Value);
+        Assert.Equal(distinct, points.Select(p => string.Join(' ', p)).ToHashSet());
+        Assert.Equal(points.Length, points.Select(p => SearchSpace.KeyOf(p)).ToHashSet().Count);
+    }
+
+    [Fact]
+    public void Every_fault_of_the_variables_is_named()
+    {
+        var fault = Assert.Throws<ArgumentException>(() => new SearchSpace(
+        [
+            new() { Name = "a", Kind = VariableKind.Category, Levels = 0 },
+            new() { Name = "a", Kind = VariableKind.Real, Low = 2, High = 1 },
+        ]));
+        Assert.Contains("0 levels", fault.Message, StringComparison.Ordinal);
+        Assert.Contains("2 to 1", fault.Message, StringComparison.Ordinal);
+        Assert.Contains("stands for 2", fault.Message, StringComparison.Ordinal);
+    }
+}
