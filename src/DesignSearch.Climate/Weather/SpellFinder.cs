@@ -5,7 +5,7 @@ internal static class SpellFinder
 {
     private const int ShortestRun = 3;
     private const int MostRuns = 5;
-    private const double DarkClearness = 0.25;
+    private const double DarkClearness = 0.3;
 
     /// <summary>Runs of three days and more whose means are all among the coldest tenth of the days, coldest first.</summary>
     public static IReadOnlyList<WeatherSpell> Cold(WinterPicture picture)
@@ -14,7 +14,7 @@ internal static class SpellFinder
         return [.. Runs(picture, day => day.MeanC <= limit).OrderBy(s => s.MeanC).Take(MostRuns)];
     }
 
-    /// <summary>Runs of three days and more in the colder half of the days that all let through less than a quarter of the sun, longest first.</summary>
+    /// <summary>Runs of three days and more in the colder half of the days that all let through less than three tenths of the sun, longest first.</summary>
     public static IReadOnlyList<WeatherSpell> Dark(WinterPicture picture, Place place)
     {
         var limit = picture.Days.Select(d => d.MeanC).Order().ElementAtOrDefault(picture.Days.Count / 2);

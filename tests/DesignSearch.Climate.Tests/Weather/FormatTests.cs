@@ -62,6 +62,39 @@ public sealed class FormatTests
     };
 
     [Fact]
+    public void A_leap_day_the_provider_leaves_out_is_filled()
+    {
+        var sky = new MadeSky(year: 2020);
+        var record = TempFile.Read(string.Join('\n', sky.Nsrdb(30).Split('\n').Where(l => !l.StartsWith("2020,2,29,", StringComparison.Ordinal))));
+        Assert.Equal(365 * 24, record.Hours);
+        Assert.Contains(record.Repairs, r => r.Contains("2020-02-29", StringComparison.Ordinal));
+        var day = (31 + 28) * 24;
+        Assert.All(record.Origins[WeatherField.Air][day..(day + 24)], o => Assert.Equal(FieldOrigin.Filled, o));
+        for (var h = day; h < day + 24; h++)
+            Assert.Equal(sky.Air(record.Start.AddHours(h + 0.5)), record.AirC[h], 0.5);
+    }
+
+    [Fact]
+    public void Jumping_years_make_a_typical_year()
+    {
+        var sky = new MadeSky();
+        var text = System.Text.RegularExpressions.Regex.Replace(sky.Nsrdb(60, 30), "(?m)^2021,(\\d+),", m => (1998 + 3 * int.Parse(m.Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture) % 11) + "," + m.Groups[1].Value + ",");
+        var record = TempFile.Read(text);
+        Assert.True(record.IsTypicalYear);
+        Assert.Equal(new DateTime(2001, 1, 1), record.Start);
+        Assert.Equal(sky.MonthGhi(7), record.Summary.Months[6].GhiKwhPerM2Day, 0.02);
+        Assert.StartsWith("typical year", record.Period, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Shares_of_origin_add_to_one()
+    {
+        var record = TempFile.Read(new MadeSky().Era5());
+        Assert.Equal(1, record.Shares(WeatherField.Global).Values.Sum(), 1e-12);
+        Assert.Equal(1, record.Shares(WeatherField.Air)[FieldOrigin.Modelled], 0.01);
+    }
+
+    [Fact]
     public void A_tilted_series_is_refused()
     {
         var fault = Assert.Single(TempFile.Faults(new MadeSky().PvgisHourly(slope: 35)));
