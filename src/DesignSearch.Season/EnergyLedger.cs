@@ -30,6 +30,9 @@ public sealed record EnergyLedger
     /// <summary>Into the ground, edge included; negative when the ground gives.</summary>
     public required double Ground { get; init; }
 
+    /// <summary>Through the solid back wall to the outside.</summary>
+    public double Wall { get; init; }
+
     /// <summary>From the collector to the outside.</summary>
     public required double CollectorLoss { get; init; }
 

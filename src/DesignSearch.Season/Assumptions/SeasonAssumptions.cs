@@ -13,6 +13,8 @@ public sealed record SeasonAssumptions
         new("inside_film_convective_w_per_m2k", "W/(m²K)", 3.6, 1, 10, "EN 673, inner convective part"),
         new("inside_film_radiative_w_per_m2k", "W/(m²K)", 4.1, 0, 6.5, "EN 673, inner radiative part at emissivity 0.837; acts on the floor area"),
         new("floor_film_convective_w_per_m2k", "W/(m²K)", 3.0, 0.5, 10, "own choice between 0.7 (stable air) and 5 (warm floor) of EN ISO 6946"),
+        new("bench_area_ratio", "m² of leaves and benches per m² of floor", 0.5, 0, 5, "own choice: what stands in the house at air temperature and sees the cover by long-wave"),
+        new("condensation_w_per_m2k", "W/(m²K) of floor", 1, 0, 5, "own choice: a third of what a wet floor near 5 °C evaporates by Lewis's rule, 3 W/(m²K)"),
         new("outside_film_still_w_per_m2k", "W/(m²K)", 2.8, 1, 12, "Watmuff et al. 1977"),
         new("outside_film_wind_j_per_m3k", "W/(m²K) per m/s", 3.0, 0, 8, "Watmuff et al. 1977"),
         new("roof_wind_factor", "share of the wind at 10 m", 0.6, 0.1, 1, "own choice: a garden is rougher and lower than a weather mast"),
@@ -34,6 +36,12 @@ public sealed record SeasonAssumptions
 
     /// <summary>The values used when the scenario says nothing.</summary>
     public static SeasonAssumptions Default { get; } = new([.. Catalogue.Select(e => e.Default)]);
+
+    /// <summary>Leaves, pots and benches at air temperature that radiate to the cover, per floor area [m²/m²].</summary>
+    public double BenchAreaRatio => Value("bench_area_ratio");
+
+    /// <summary>Latent heat that water evaporating from the floor carries to a colder cover [W/(m²K) of floor].</summary>
+    public double CondensationWPerM2K => Value("condensation_w_per_m2k");
 
     /// <summary>Convective film inside the cover [W/(m²K)].</summary>
     public double InsideFilmConvectiveWPerM2K => Value("inside_film_convective_w_per_m2k");

@@ -50,4 +50,7 @@ public sealed record HouseNumbers
 
     /// <summary>Air temperature at which the vents begin to open [°C].</summary>
     public double VentAboveC { get; init; } = 25;
+
+    /// <summary>Solid wall at the back, none by default.</summary>
+    public WallNumbers Wall { get; init; } = WallNumbers.None;
 }

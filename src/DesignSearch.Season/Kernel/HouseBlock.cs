@@ -1,115 +1,235 @@
+using C = DesignSearch.Season.HouseCoefficients;
+
 namespace DesignSearch.Season;
 
-/// <summary>
-/// Air, cover, floor, two soil layers and barrels over one implicit Euler step: everything but the air is eliminated, vents, release
-/// and heater are chosen on the one line that is left, then the rest is substituted back.
-/// </summary>
-internal struct HouseBlock
+/// <summary>Air, cover, floor, soil, barrels and back wall of some houses: one implicit step, air eliminated last. Equations in docs/model.md, "House".</summary>
+/// <remarks>Only lanes as fields, so that every one stays aligned.</remarks>
+internal struct HouseBlock<T>
+    where T : unmanaged, ILane<T>
 {
-    public double AirC, CoverC, OuterC, FloorC, MiddleC, DeepC, BarrelsC;
+    public T Air, Cover, Inner, Floor, Soil1, Soil2, Soil3, Barrels, WallMass;
 
-    /// <summary>Mean flows of the last step [W]; positive leaves the house, sources excepted.</summary>
-    public double ToAirW, ToSkyW, LeakageW, VentW, GroundW, ReleaseW, ReleaseElectricW, HeaterW, ReleaseShare;
+    /// <summary>What the step decided [W], and the share of it that the release ran.</summary>
+    public T ReleaseW, HeaterW, ReleaseShare, FanW;
 
-    private readonly HouseCoefficients g;
-    private readonly double airStore, coverStore, floorStore, middleStore, deepStore, barrelStore;
-    private readonly double deepInverse, middleInverse, floorPivot, barrelInverse;
+    /// <summary>Sums over the steps of the hour: temperatures at the ends of the steps, two flows.</summary>
+    public T SumAir, SumCover, SumFloor, SumSoil3, SumMass, SumSky, SumVent, SumRelease, SumHeater, SumFan, SumShare, SumMean, LowestAir;
 
-    public HouseBlock(in HouseCoefficients coefficients, double step)
+    /// <summary>This hour's conductances [W/K] and sources [W].</summary>
+    public T Outer, Leak, Sun;
+
+    private readonly T airStore, coverStore, floorStore, soil1Store, soil2Store, soil3Store, barrelStore, massStore;
+    private readonly T innerAir, innerFloor, latent, innerWall, linkOpen, linkClosed, outerStill, outerPerWind, skyFactor, aroundFactor;
+    private readonly T floorAir, floorWall, wallAir, wallMass, massOutside, floorSoil, soil12, soil23, soilDeep, edge, barrelAir;
+    private readonly T leakStill, leakPerWind, sunAir, sunFloor, sunBarrels, sunWall, ventMost, ventAbove, release, releaseSet, fadeFrom, fadeSlope, heaterFirst, fan, heaterMost;
+    private readonly T inverse1, inverse2, inverse3, inverseBarrel, inverseMass, barrelPivot, massPivot, floorPivot;
+
+    private T heaterSet, outside, skyC, skyK, skyK2, link, airIn, floorIn, deepIn, barrelIn, wallIn, massIn, outerIn;
+    private T skyG, toInner, inverseC, restC, inverseI, restI, innerFloorNow, fromFloor, fromAir, inverseV, restV, wallFloorG, wallAirG, inverseF, restF, floorAirG;
+    private T rest1, rest2, rest3, restBarrel, restMass, pivot, rest;
+
+    public HouseBlock(ReadOnlySpan<C> c, double step, double airC, double soil1C, double soil2C, double soil3C)
     {
-        g = coefficients;
-        (airStore, coverStore, floorStore) = (g.AirJPerK / step, g.CoverJPerK / step, g.FloorJPerK / step);
-        (middleStore, deepStore, barrelStore) = (g.MiddleJPerK / step, g.DeepJPerK / step, g.BarrelsJPerK / step);
-        deepInverse = Inverse(deepStore + g.MiddleToDeep + g.DeepToGround);
-        middleInverse = Inverse(middleStore + g.FloorToMiddle + g.MiddleToDeep - g.MiddleToDeep * g.MiddleToDeep * deepInverse);
-        floorPivot = floorStore + g.FloorToMiddle + g.AirToFloor + g.FloorToCover + g.Edge - g.FloorToMiddle * g.FloorToMiddle * middleInverse;
-        barrelInverse = Inverse(barrelStore + g.AirToBarrels);
+        var perStep = T.Of(1 / step);
+        airStore = Pack.Of<T, C>(c, x => x.AirStore) * perStep;
+        coverStore = Pack.Of<T, C>(c, x => x.CoverStore) * perStep;
+        floorStore = Pack.Of<T, C>(c, x => x.FloorStore) * perStep;
+        soil1Store = Pack.Of<T, C>(c, x => x.Soil1Store) * perStep;
+        soil2Store = Pack.Of<T, C>(c, x => x.Soil2Store) * perStep;
+        soil3Store = Pack.Of<T, C>(c, x => x.Soil3Store) * perStep;
+        barrelStore = Pack.Of<T, C>(c, x => x.BarrelStore) * perStep;
+        massStore = Pack.Of<T, C>(c, x => x.WallStore) * perStep;
+        innerAir = Pack.Of<T, C>(c, x => x.InnerAir);
+        innerFloor = Pack.Of<T, C>(c, x => x.InnerFloor);
+        latent = Pack.Of<T, C>(c, x => x.Latent);
+        innerWall = Pack.Of<T, C>(c, x => x.InnerWall);
+        linkOpen = Pack.Of<T, C>(c, x => x.LinkOpen);
+        linkClosed = Pack.Of<T, C>(c, x => x.LinkClosed);
+        outerStill = Pack.Of<T, C>(c, x => x.OuterStill);
+        outerPerWind = Pack.Of<T, C>(c, x => x.OuterPerWind);
+        skyFactor = Pack.Of<T, C>(c, x => x.SkyWPerK4);
+        aroundFactor = Pack.Of<T, C>(c, x => x.AroundWPerK4);
+        floorAir = Pack.Of<T, C>(c, x => x.FloorAir);
+        floorWall = Pack.Of<T, C>(c, x => x.FloorWall);
+        wallAir = Pack.Of<T, C>(c, x => x.WallAir);
+        wallMass = Pack.Of<T, C>(c, x => x.WallMass);
+        massOutside = Pack.Of<T, C>(c, x => x.MassOutside);
+        floorSoil = Pack.Of<T, C>(c, x => x.FloorSoil);
+        soil12 = Pack.Of<T, C>(c, x => x.Soil12);
+        soil23 = Pack.Of<T, C>(c, x => x.Soil23);
+        soilDeep = Pack.Of<T, C>(c, x => x.SoilDeep);
+        edge = Pack.Of<T, C>(c, x => x.Edge);
+        barrelAir = Pack.Of<T, C>(c, x => x.BarrelAir);
+        leakStill = Pack.Of<T, C>(c, x => x.LeakM3PerS);
+        leakPerWind = Pack.Of<T, C>(c, x => x.LeakM3PerSPerWind);
+        sunAir = Pack.Of<T, C>(c, x => x.SunAir);
+        sunFloor = Pack.Of<T, C>(c, x => x.SunFloor);
+        sunBarrels = Pack.Of<T, C>(c, x => x.SunBarrels);
+        sunWall = Pack.Of<T, C>(c, x => x.SunWall);
+        ventMost = Pack.Of<T, C>(c, x => x.Vent);
+        ventAbove = Pack.Of<T, C>(c, x => x.VentAboveC);
+        release = Pack.Of<T, C>(c, x => x.Release);
+        releaseSet = Pack.Of<T, C>(c, x => x.ReleaseSetC);
+        fadeFrom = Pack.Of<T, C>(c, x => x.ReleaseSetC + x.FadeFromK);
+        fadeSlope = Pack.Of<T, C>(c, x => 1 / x.FadeOverK);
+        heaterFirst = Pack.Of<T, C>(c, x => x.HeaterSetC > x.ReleaseSetC ? x.HeaterW : 0);
+        fan = Pack.Of<T, C>(c, x => x.FanW);
+        heaterMost = Pack.Of<T, C>(c, x => x.HeaterW);
+        heaterSet = Pack.Of<T, C>(c, x => x.HeaterSetC);
+
+        // Soil, barrels and wall mass keep their pivots through the winter: from the bottom up.
+        var one = T.Of(1);
+        inverse3 = one / (soil3Store + soil23 + soilDeep);
+        inverse2 = one / (soil2Store + soil12 + soil23 - soil23 * soil23 * inverse3);
+        inverse1 = one / (soil1Store + floorSoil + soil12 - soil12 * soil12 * inverse2);
+        inverseBarrel = one / (barrelStore + barrelAir);
+        inverseMass = one / (massStore + wallMass + massOutside);
+        floorPivot = floorStore + floorSoil - floorSoil * floorSoil * inverse1 + floorAir + floorWall + edge;
+        barrelPivot = barrelAir - barrelAir * barrelAir * inverseBarrel;
+        massPivot = wallMass - wallMass * wallMass * inverseMass + wallAir + floorWall + innerWall;
+
+        Air = Cover = Inner = Floor = Barrels = WallMass = T.Of(airC);
+        (Soil1, Soil2, Soil3) = (T.Of(soil1C), T.Of(soil2C), T.Of(soil3C));
     }
 
-    /// <summary>Heat held by air, cover, floor and barrels above 0 °C [J].</summary>
-    public readonly double StoredJ => g.AirJPerK * AirC + g.CoverJPerK * CoverC + g.FloorJPerK * FloorC + g.BarrelsJPerK * BarrelsC;
+    /// <summary>Heat in all stores, divided by the step, against 0 °C [W].</summary>
+    public readonly T Stored => airStore * Air + coverStore * Cover + floorStore * Floor + soil1Store * Soil1 + soil2Store * Soil2 + soil3Store * Soil3 + barrelStore * Barrels + massStore * WallMass;
 
-    public void Step(in HouseHour hour, in HouseControls control)
+    public readonly T EdgeG => edge;
+
+    public readonly T SoilDeepG => soilDeep;
+
+    public readonly T MassOutsideG => massOutside;
+
+    /// <summary>Moves the heater's set point, as a clock would [°C].</summary>
+    public void SetHeater(in T setC) => heaterSet = setC;
+
+    /// <summary>Folds one hour's weather into conductances and sources, and empties the hour's sums.</summary>
+    public void Hour(in HourForcing f)
     {
-        // Outside of the cover: long-wave as a secant at the old outer surface, the sheet in series.
-        var (outer, sky, outside) = (OuterC + 273.15, hour.SkyC + 273.15, hour.OutsideC + 273.15);
-        var toSky = hour.SkyWPerK4 * (outer * outer + sky * sky) * (outer + sky);
-        var toAir = hour.ConvectionWPerK + hour.RestWPerK4 * (outer * outer + outside * outside) * (outer + outside);
-        var pull = toAir * hour.OutsideC + toSky * hour.SkyC;
-        var series = 1 / (1 + hour.SheetKPerW * (toAir + toSky));
-
-        var coverInverse = Inverse(coverStore + g.AirToCover + g.FloorToCover + series * (toAir + toSky));
-        var coverRight = coverStore * CoverC + series * pull;
-        var deepRight = deepStore * DeepC + g.DeepToGround * hour.GroundC;
-        var middleRight = middleStore * MiddleC + g.MiddleToDeep * deepInverse * deepRight;
-        var barrelRight = barrelStore * BarrelsC + hour.SunBarrelsW;
-
-        var floorInverse = Inverse(floorPivot - g.FloorToCover * g.FloorToCover * coverInverse);
-        var floorRight = floorStore * FloorC + hour.SunFloorW + g.Edge * hour.OutsideC
-            + g.FloorToMiddle * middleInverse * middleRight + g.FloorToCover * coverInverse * coverRight;
-        var floorToAir = g.AirToFloor + g.FloorToCover * coverInverse * g.AirToCover;
-
-        var pivot = airStore + g.AirToFloor + g.AirToCover + g.AirToBarrels + hour.LeakageWPerK
-            - g.AirToCover * g.AirToCover * coverInverse
-            - g.AirToBarrels * g.AirToBarrels * barrelInverse
-            - floorToAir * floorToAir * floorInverse;
-        var right = airStore * AirC + hour.SunAirW + hour.LeakageWPerK * hour.OutsideC + control.TankLossW + control.PumpElectricW
-            + g.AirToCover * coverInverse * coverRight
-            + g.AirToBarrels * barrelInverse * barrelRight
-            + floorToAir * floorInverse * floorRight;
-
-        AirC = Regulate(pivot, right, hour.OutsideC, control);
-        FloorC = floorInverse * (floorRight + floorToAir * AirC);
-        CoverC = coverInverse * (coverRight + g.AirToCover * AirC + g.FloorToCover * FloorC);
-        MiddleC = middleInverse * (middleRight + g.FloorToMiddle * FloorC);
-        DeepC = deepInverse * (deepRight + g.MiddleToDeep * MiddleC);
-        BarrelsC = barrelInverse * (barrelRight + g.AirToBarrels * AirC);
-
-        OuterC = series * (CoverC + hour.SheetKPerW * pull);
-        ToAirW = toAir * (OuterC - hour.OutsideC);
-        ToSkyW = toSky * (OuterC - hour.SkyC);
-        LeakageW = hour.LeakageWPerK * (AirC - hour.OutsideC);
-        GroundW = g.FloorToMiddle * (FloorC - MiddleC) + g.Edge * (FloorC - hour.OutsideC);
+        var (te, wind, sun) = (T.Of(f.OutsideC), T.Of(f.RoofWindMPerS), T.Of(f.SunW));
+        var around = f.OutsideC + 273.15;
+        outside = te;
+        (skyC, skyK) = (T.Of(f.SkyC), T.Of(f.SkyC + 273.15));
+        skyK2 = skyK * skyK;
+        link = f.IsNight ? linkClosed : linkOpen;
+        Leak = (leakStill + leakPerWind * wind) * T.Of(f.AirJPerM3K);
+        Outer = outerStill + outerPerWind * wind + aroundFactor * T.Of(around * around * around);
+        Sun = (sunAir + sunFloor + sunBarrels + sunWall) * sun;
+        airIn = Leak * te + sunAir * sun;
+        floorIn = edge * te + sunFloor * sun;
+        deepIn = soilDeep * T.Of(f.GroundC);
+        barrelIn = sunBarrels * sun;
+        wallIn = sunWall * sun;
+        massIn = massOutside * te;
+        outerIn = Outer * te;
+        SumAir = SumCover = SumFloor = SumSoil3 = SumMass = SumSky = SumVent = SumRelease = SumHeater = SumFan = SumShare = SumMean = T.Of(0);
     }
 
-    // pivot · air = right + what vents, release and heater add; each in closed form, in this order.
-    private double Regulate(double pivot, double right, double outsideC, in HouseControls control)
+    /// <summary>Eliminates cover, wall, soil and barrels: what is left are the rows of floor and air.</summary>
+    public void Eliminate()
     {
-        var vent = 0.0;
-        if (right > control.VentAboveC * pivot && right > outsideC * pivot)
-        {
-            vent = outsideC < control.VentAboveC
-                ? Math.Min((right - control.VentAboveC * pivot) / (control.VentAboveC - outsideC), control.VentMaxWPerK)
-                : control.VentMaxWPerK;
-            pivot += vent;
-            right += vent * outsideC;
-        }
+        var (one, zero) = (T.Of(1), T.Of(0));
 
-        var (share, conductance) = (0.0, control.ReleaseWPerK);
-        var full = conductance * (control.SourceC - control.ReleaseSetC) + control.ReleaseElectricW;
-        var need = control.ReleaseSetC * pivot - right;
-        if (conductance > 0 && full > 0 && need > 0)
-        {
-            share = Math.Min(need / full, 1);
-            if (share < 1)
-            {
-                right += need;
-            }
-            else
-            {
-                pivot += conductance;
-                right += conductance * control.SourceC + control.ReleaseElectricW;
-            }
-        }
+        // Long-wave as the exact secant at the old cover: no power function, and the balance closes.
+        var coverK = Cover + T.Of(273.15);
+        skyG = skyFactor * (coverK * coverK + skyK2) * (coverK + skyK);
 
-        HeaterW = Math.Clamp(control.HeaterSetC * pivot - right, 0, control.HeaterMaxW);
-        var air = (right + HeaterW) / pivot;
-        VentW = vent * (air - outsideC);
-        ReleaseShare = share * control.ReleaseFade;
-        ReleaseElectricW = share * control.ReleaseElectricW;
-        ReleaseW = share < 1 ? share * conductance * (control.SourceC - control.ReleaseSetC) : conductance * (control.SourceC - air);
-        return air;
+        // Vapour travels only from a warmer floor to a colder cover; it sets in over 2 K.
+        innerFloorNow = innerFloor + latent * T.Min(T.Max((Floor - Inner) * T.Of(0.5), zero), one);
+
+        inverseC = one / (coverStore + Outer + skyG + link);
+        restC = coverStore * Cover + outerIn + skyG * skyC;
+        toInner = link * inverseC;
+        inverseI = one / (innerAir + innerFloorNow + innerWall + link - link * toInner);
+        restI = toInner * restC;
+        fromFloor = innerFloorNow * inverseI;
+        fromAir = innerAir * inverseI;
+
+        restMass = (massStore * WallMass + massIn) * inverseMass;
+        var fromWall = innerWall * inverseI;
+        inverseV = one / (massPivot - innerWall * fromWall);
+        restV = wallIn + wallMass * restMass + fromWall * restI;
+        wallFloorG = floorWall + innerWall * fromFloor;
+        wallAirG = wallAir + innerWall * fromAir;
     }
 
-    private static double Inverse(double pivot) => pivot > 0 ? 1 / pivot : 0;
+    /// <summary>Goes on to the row of the air alone.</summary>
+    /// <param name="tankLossW">Heat the tank gives to the air [W].</param>
+    public void Reduce(in T tankLossW)
+    {
+        rest3 = (soil3Store * Soil3 + deepIn) * inverse3;
+        rest2 = (soil2Store * Soil2 + soil23 * rest3) * inverse2;
+        rest1 = (soil1Store * Soil1 + soil12 * rest2) * inverse1;
+        restBarrel = (barrelStore * Barrels + barrelIn) * inverseBarrel;
+
+        var wallShare = wallFloorG * inverseV;
+        inverseF = T.Of(1) / (floorPivot + innerFloorNow - innerFloorNow * fromFloor - wallFloorG * wallShare);
+        restF = floorStore * Floor + floorIn + floorSoil * rest1 + fromFloor * restI + wallShare * restV;
+        floorAirG = floorAir + innerFloorNow * fromAir + wallAirG * wallShare;
+        var floorShare = floorAirG * inverseF;
+        var wallAirShare = wallAirG * inverseV;
+        pivot = airStore + innerAir + floorAir + barrelPivot + wallAir + Leak - innerAir * fromAir - wallAirG * wallAirShare - floorAirG * floorShare;
+        rest = airStore * Air + airIn + tankLossW + barrelAir * restBarrel + fromAir * restI + wallAirShare * restV + floorShare * restF;
+    }
+
+    /// <summary>Vent, release and heater in closed form, then every temperature backwards.</summary>
+    /// <param name="tankTopC">Top layer of the tank at the beginning of the step [°C].</param>
+    public void Settle(in T tankTopC)
+    {
+        var (one, zero) = (T.Of(1), T.Of(0));
+        var (p, r) = (pivot, rest);
+
+        // Vents: as much as brings the air back to their set point, as far as they open; useless while it is warmer outside.
+        var vent = T.Min(T.Max((r - ventAbove * p) / T.Max(ventAbove - outside, T.Of(0.1)), zero), ventMost);
+        p += vent;
+        r += vent * outside;
+
+        // Release: what the set point needs, within what the tank's top can give; it fades in as the tank gets warmer than that.
+        // Its fan heats the air as well, so both count against the need.
+        var fade = T.Min(T.Max((tankTopC - fadeFrom) * fadeSlope, zero), one);
+        var (strength, fanNow) = (release * fade, fan * fade);
+        // A heater that is set higher has come on before.
+        var need = releaseSet * p - r - heaterFirst;
+        var atSet = strength * (tankTopC - releaseSet) + fanNow;
+        var full = strength * tankTopC + fanNow;
+        var duty = T.Min(T.Max(need, zero) / T.Max(atSet, T.Of(1e-9)), one);
+        var part = duty * atSet;
+        p += T.IfGreater(need, atSet, strength, zero);
+        r += T.IfGreater(need, atSet, full, part);
+        HeaterW = T.Min(T.Max(heaterSet * p - r, zero), heaterMost);
+        var before = Air;
+        Air = (r + HeaterW) / p;
+        FanW = duty * fanNow;
+        ReleaseW = T.IfGreater(need, atSet, strength * (tankTopC - Air), part - FanW);
+        ReleaseShare = duty * fade;
+
+        Floor = (restF + floorAirG * Air) * inverseF;
+        var wall = (restV + wallFloorG * Floor + wallAirG * Air) * inverseV;
+        Inner = (restI + innerFloorNow * Floor + innerAir * Air + innerWall * wall) * inverseI;
+        Cover = (restC + link * Inner) * inverseC;
+        Soil1 = rest1 + floorSoil * inverse1 * Floor;
+        Soil2 = rest2 + soil12 * inverse2 * Soil1;
+        Soil3 = rest3 + soil23 * inverse3 * Soil2;
+        Barrels = restBarrel + barrelAir * inverseBarrel * Air;
+        WallMass = restMass + wallMass * inverseMass * wall;
+        SumVent += vent * (Air - outside);
+        SumMean += before + Air;
+    }
+
+    /// <summary>Adds the step to the hour's sums.</summary>
+    public void Sum()
+    {
+        SumSky += skyG * (Cover - skyC);
+        SumAir += Air;
+        SumCover += Cover;
+        SumFloor += Floor;
+        SumSoil3 += Soil3;
+        SumMass += WallMass;
+        SumRelease += ReleaseW;
+        SumHeater += HeaterW;
+        SumFan += FanW;
+        SumShare += ReleaseShare;
+        LowestAir = T.Min(LowestAir, Air);
+    }
 }

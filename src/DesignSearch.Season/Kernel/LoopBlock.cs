@@ -1,175 +1,172 @@
+using System.Runtime.CompilerServices;
+using C = DesignSearch.Season.LoopCoefficients;
+
 namespace DesignSearch.Season;
 
-/// <summary>
-/// Collector, pipe out, tank in four layers, pipe back over one implicit Euler step. Upwind flow makes collector and pipes affine in
-/// the bottom layer, so one division closes the circuit; the pump is a duty between rest and full flow.
-/// </summary>
-internal struct LoopBlock
+/// <summary>Collector, pipes and a tank of four layers of some layouts: one implicit step, upwind, solved in closed form. Equations in docs/model.md, "Loop".</summary>
+/// <remarks>Only lanes as fields, so that every one stays aligned.</remarks>
+internal struct LoopBlock<T>
+    where T : unmanaged, ILane<T>
 {
-    public double CollectorC, OutC, BackC, TopC, UpperC, LowerC, BottomC;
+    private const double CeilingFadeK = 2;
 
-    /// <summary>Mean flows of the last step [W], and the share of it the pump ran.</summary>
-    public double CollectorLossW, PipeLossW, YieldW, PumpShare;
+    public T Collector, OutPipe, BackPipe, T1, T2, T3, T4;
 
-    private const double WaterJPerKgK = 4186;
+    /// <summary>Heat the tank gives to the air in this step [W]; share of the step that the pump ran; sun on the plane [W/m²].</summary>
+    public T TankLoss, Pump, Light;
 
-    private readonly CollectorNumbers collector;
-    private readonly PipeRunNumbers pipes;
-    private readonly TankNumbers tank;
-    private readonly bool flows, stands;
-    private readonly double collectorStore, outStore, backStore, layerStore, flowWPerK, startC, releaseWPerK, outRestInverse, backRestInverse, fallPerW;
-    private readonly double step;
+    /// <summary>Sums over the steps of the hour [W].</summary>
+    public T SumAbsorbed, SumCollectorLoss, SumPipeLoss, SumToTank, SumPump;
 
-    public LoopBlock(Installation layout, SeasonAssumptions a, double step)
+    private readonly T layerStore, layerLoss, collectorStore, area, eta0, b0, diffuseShare, loss1, loss2, lossPerWind;
+    private readonly T outStore, backStore, outLoss, backLoss, flowMost, exchanger, pass, releaseFlow, ceiling, hold, inverseGate, gateLight;
+
+    private T outside, windLoss, absorbed, gateNow, loss;
+    private T r1, r2, r3, r4, flow, outA, outB, collectorA, collectorB, backA, backB, halfLoss;
+
+    public LoopBlock(ReadOnlySpan<C> c, double step, double airC, double lightWPerM2)
     {
-        (collector, pipes, tank, this.step) = (layout.Collector, layout.PipeRun, layout.Tank, step);
-        HasTank = tank.WaterKg > 0;
-        stands = collector.AreaM2 > 0;
-        flows = stands && HasTank && collector.FlowKgPerS > 0;
-        var share = collector.EmptyAtRest ? a.EmptyCapacityShare : 1;
-        collectorStore = stands ? share * collector.CapacityJPerM2K * collector.AreaM2 / step : 0;
-        outStore = flows ? share * pipes.OutCapacityJPerK / step : 0;
-        backStore = flows ? share * pipes.BackCapacityJPerK / step : 0;
-        layerStore = HasTank ? tank.WaterKg / 4 * WaterJPerKgK / step : 0;
-        outRestInverse = Inverse(outStore + pipes.OutLossWPerK);
-        backRestInverse = Inverse(backStore + pipes.BackLossWPerK);
-        fallPerW = HasTank ? 1 / (4 * layerStore) : 0;
-        flowWPerK = collector.FlowKgPerS * collector.FluidJPerKgK;
-        startC = Math.Max(collector.StopDifferenceK + (collector.StartDifferenceK - collector.StopDifferenceK) / 4, 0.1);
-        releaseWPerK = layout.Release.FlowKgPerS * WaterJPerKgK;
+        var perStep = T.Of(1 / step);
+        layerStore = Pack.Of<T, C>(c, x => x.LayerStore) * perStep;
+        layerLoss = Pack.Of<T, C>(c, x => x.LayerLoss);
+        collectorStore = Pack.Of<T, C>(c, x => x.CollectorStore) * perStep;
+        area = Pack.Of<T, C>(c, x => x.AreaM2);
+        eta0 = Pack.Of<T, C>(c, x => x.Eta0);
+        b0 = Pack.Of<T, C>(c, x => x.B0);
+        diffuseShare = Pack.Of<T, C>(c, x => x.Diffuse);
+        loss1 = Pack.Of<T, C>(c, x => x.Loss1);
+        loss2 = Pack.Of<T, C>(c, x => x.Loss2);
+        lossPerWind = Pack.Of<T, C>(c, x => x.LossPerWind);
+        outStore = Pack.Of<T, C>(c, x => x.OutStore) * perStep;
+        backStore = Pack.Of<T, C>(c, x => x.BackStore) * perStep;
+        outLoss = Pack.Of<T, C>(c, x => x.OutLoss);
+        backLoss = Pack.Of<T, C>(c, x => x.BackLoss);
+        flowMost = Pack.Of<T, C>(c, x => x.Flow);
+        exchanger = Pack.Of<T, C>(c, x => x.Exchanger);
+        pass = T.Of(1) - exchanger;
+        releaseFlow = Pack.Of<T, C>(c, x => x.ReleaseFlow);
+        ceiling = Pack.Of<T, C>(c, x => x.CeilingC);
+        hold = Pack.Of<T, C>(c, x => x.HoldK);
+        (gateLight, inverseGate) = (T.Of(lightWPerM2), T.Of(1 / Math.Max(lightWPerM2, 1e-3)));
+        Collector = OutPipe = BackPipe = T.Of(airC);
+        T1 = T2 = T3 = T4 = T.Of(Math.Max(8, airC));
     }
 
-    public bool HasTank { get; }
+    /// <summary>Heat in tank, collector and pipes, divided by the step, against 0 °C [W].</summary>
+    public readonly T Stored => layerStore * (T1 + T2 + T3 + T4) + collectorStore * Collector + outStore * OutPipe + backStore * BackPipe;
 
-    public readonly bool HasCollector => stands;
+    public readonly T TankMean => (T1 + T2 + T3 + T4) * T.Of(0.25);
 
-    public readonly double MeanC => (TopC + UpperC + LowerC + BottomC) / 4;
-
-    /// <summary>Heat held by tank, collector and pipes above 0 °C [J].</summary>
-    public readonly double StoredJ =>
-        step * (collectorStore * CollectorC + outStore * OutC + backStore * BackC + layerStore * (TopC + UpperC + LowerC + BottomC));
-
-    public void Step(in LoopHour hour, double tankLossW, double releaseW, double releaseShare)
+    /// <summary>Takes one hour's weather and sun, and empties the hour's sums.</summary>
+    public void Hour(in HourForcing f, in T beam, in T diffuse, in T cosIncidence)
     {
-        if (stands)
-            Collect(hour);
-        if (HasTank)
-        {
-            Lose(tankLossW);
-            Release(releaseW, releaseShare);
-            Mix();
-        }
+        var (one, zero) = (T.Of(1), T.Of(0));
+        outside = T.Of(f.OutsideC);
+        windLoss = lossPerWind * T.Of(f.RoofWindMPerS);
+        var modifier = T.Max(one - b0 * (one / T.Max(cosIncidence, T.Of(1e-3)) - one), zero);
+        modifier = T.IfGreater(cosIncidence, zero, modifier, zero);
+        absorbed = area * eta0 * (beam * modifier + diffuseShare * diffuse);
+        Light = beam + diffuse;
+        gateNow = T.Min(T.Max((Light - gateLight) * inverseGate, zero), one);
+        SumAbsorbed = SumCollectorLoss = SumPipeLoss = SumToTank = SumPump = zero;
     }
 
-    /// <summary>Loss of the tank to the house air at the present temperatures [W].</summary>
-    public readonly double TankLossW(double houseC) => HasTank ? tank.LossWPerK * (MeanC - houseC) : 0;
-
-    private void Collect(in LoopHour hour)
+    /// <summary>Takes the tank's loss at the temperatures now; the same heat warms the house and leaves the layers.</summary>
+    public void Lose(in T airC)
     {
-        var outside = hour.OutsideC;
-        var loss = collector.AreaM2 * CollectorEfficiency.LossWPerM2K(collector, CollectorC - outside, hour.WindMPerS);
-        var pivot = collectorStore + loss;
-        var right = collectorStore * CollectorC + hour.AbsorbedW + loss * outside;
-        PumpShare = flows
-            ? Math.Clamp((right - pivot * (BottomC + startC)) / (2 * flowWPerK * startC), 0, 1) * Math.Clamp((tank.CeilingC - BottomC) / 2, 0, 1)
-            : 0;
-        if (PumpShare <= 0)
-            Rest(outside, pivot, right);
-        else
-            Circulate(outside, pivot, right);
-        CollectorLossW = loss * (CollectorC - outside);
-        PipeLossW = flows ? pipes.OutLossWPerK * (OutC - outside) + pipes.BackLossWPerK * (BackC - outside) : 0;
+        var (l1, l2, l3, l4) = (layerLoss * (T1 - airC), layerLoss * (T2 - airC), layerLoss * (T3 - airC), layerLoss * (T4 - airC));
+        TankLoss = l1 + l2 + l3 + l4;
+        r1 = layerStore * T1 - l1;
+        r2 = layerStore * T2 - l2;
+        r3 = layerStore * T3 - l3;
+        r4 = layerStore * T4 - l4;
     }
 
-    private void Rest(double outside, double pivot, double right)
+    /// <summary>Pump, and the water's way from the tank's bottom through return pipe, collector and outgoing pipe as a line in the bottom's temperature.</summary>
+    public void Circulate()
     {
-        CollectorC = Inverse(pivot) * right;
-        OutC = outRestInverse * (outStore * OutC + pipes.OutLossWPerK * outside);
-        BackC = backRestInverse * (backStore * BackC + pipes.BackLossWPerK * outside);
-        YieldW = 0;
+        var (one, zero, half) = (T.Of(1), T.Of(0), T.Of(0.5));
+        var middle = Collector - half * Pump * (Collector - BackPipe) - outside;
+        loss = loss1 + loss2 * T.Max(middle, zero - middle) + windLoss;
+        var held = collectorStore * Collector + absorbed + loss * outside;
+
+        // The pump as a duty: as much of the step as holds the collector at its switching temperature.
+        var wanted = T4 + hold;
+        var gate = gateNow * T.Min(T.Max((ceiling - T4) * T.Of(1 / CeilingFadeK), zero), one);
+        var spare = held - (collectorStore + loss) * wanted;
+        Pump = gate * T.Min(T.Max(spare / (flowMost * T.Max(wanted - BackPipe, T.Of(0.05))), zero), one);
+        flow = flowMost * Pump;
+
+        // While water flows the loss is that of the mean of inlet and outlet.
+        halfLoss = loss * half * Pump;
+        var inverseBack = one / (backStore + flow + backLoss);
+        var inverseCollector = one / (collectorStore + flow + loss - halfLoss);
+        var inverseOut = one / (outStore + flow + outLoss);
+        backA = (backStore * BackPipe + backLoss * outside) * inverseBack;
+        backB = flow * inverseBack;
+        var slope = (flow - halfLoss) * inverseCollector;
+        collectorA = held * inverseCollector;
+        collectorB = slope;
+        var forward = flow * inverseOut;
+        var a = (outStore * OutPipe + outLoss * outside) * inverseOut + forward * (collectorA + slope * backA);
+        var b = forward * slope * backB;
+        var closed = one / (one - b * pass);
+        outA = a * closed;
+        outB = b * exchanger * closed;
     }
 
-    private void Circulate(double outside, double pivot, double right)
+    /// <summary>Solves the tank, then the loop backwards.</summary>
+    /// <param name="releaseW">Heat released in this step [W].</param>
+    /// <param name="releaseShare">Share of the step that the release ran.</param>
+    public void Settle(in T releaseW, in T releaseShare)
     {
-        var flow = PumpShare * flowWPerK;
-        var effectiveness = collector.ExchangerEffectiveness;
+        var zero = T.Of(0);
+        var draw = releaseFlow * releaseShare;
+        var (down, up) = (T.Max(flow - draw, zero), T.Max(draw - flow, zero));
 
-        // Back pipe, collector and out pipe as a + b·(bottom layer), then once around the circuit.
-        var backInverse = Inverse(backStore + pipes.BackLossWPerK + flow);
-        var (backOwn, backFlow) = (backInverse * (backStore * BackC + pipes.BackLossWPerK * outside), backInverse * flow);
-        var collectorInverse = Inverse(pivot + 2 * flow);
-        var (own, fromBack) = (collectorInverse * right, collectorInverse * 2 * flow);
-        var outInverse = Inverse(outStore + pipes.OutLossWPerK + flow);
-        var (outOwn, outFlow) = (outInverse * (outStore * OutC + pipes.OutLossWPerK * outside), outInverse * flow);
-        var leaving = 2 * fromBack - 1;
-        var around = outFlow * leaving * backFlow;
-        var outInverseAround = 1 / (1 - around * (1 - effectiveness));
-        var outConstant = (outOwn + outFlow * (2 * own + leaving * backOwn)) * outInverseAround;
-        var outBottom = around * effectiveness * outInverseAround;
+        // Either down or up is zero, so the inner layers hang on the top or on the bottom alone.
+        var inner = T.Of(1) / (layerStore + down + up);
+        var (fall, rise) = (down * inner, up * inner);
+        var (q2, q3) = (r2 * inner, r3 * inner);
+        var inlet4 = pass + exchanger * outB;
+        var p1 = layerStore + draw + down;
+        var p4 = layerStore + flow + up;
+        var x = flow * inlet4 + up * rise * rise;
+        var y = draw + down * fall * fall;
+        var s1 = r1 + flow * exchanger * outA + up * (q2 + rise * q3);
+        var s4 = r4 - releaseW + down * (q3 + fall * q2);
+        var inverse = T.Of(1) / (p1 * p4 - x * y);
+        T1 = (s1 * p4 + x * s4) * inverse;
+        T4 = (p1 * s4 + y * s1) * inverse;
+        T2 = q2 + rise * q3 + fall * T1 + rise * rise * T4;
+        T3 = q3 + fall * q2 + fall * fall * T1 + rise * T4;
 
-        // Down through the tank: bottom' = rest + reach · inlet, inlet = ε·out + (1 − ε)·bottom'.
-        var inverse = 1 / (layerStore + flow);
-        var (keep, pass) = (inverse * layerStore, inverse * flow);
-        var rest = keep * (BottomC + pass * (LowerC + pass * (UpperC + pass * TopC)));
-        var reach = pass * pass * pass * pass;
-        var bottom = (rest + reach * effectiveness * outConstant) / (1 - reach * (effectiveness * outBottom + 1 - effectiveness));
-        OutC = outConstant + outBottom * bottom;
-        var inlet = effectiveness * OutC + (1 - effectiveness) * bottom;
-        TopC = keep * TopC + pass * inlet;
-        UpperC = keep * UpperC + pass * TopC;
-        LowerC = keep * LowerC + pass * UpperC;
-        BottomC = keep * BottomC + pass * LowerC;
-        BackC = backOwn + backFlow * ((1 - effectiveness) * OutC + effectiveness * BottomC);
-        CollectorC = own + fromBack * BackC;
-        YieldW = flow * effectiveness * (OutC - BottomC);
+        OutPipe = outA + outB * T4;
+        BackPipe = backA + backB * (pass * OutPipe + exchanger * T4);
+        Collector = collectorA + collectorB * BackPipe;
+        SumToTank += flow * exchanger * (OutPipe - T4);
+        SumAbsorbed += absorbed;
+        SumCollectorLoss += loss * (Collector - outside) - halfLoss * (Collector - BackPipe);
+        SumPipeLoss += outLoss * (OutPipe - outside) + backLoss * (BackPipe - outside);
+        SumPump += Pump;
     }
 
-    // The same heat that the house received in this step.
-    private void Lose(double tankLossW)
+    /// <summary>Warm water below cold rises: neighbours that stand upside down become their mean; heat is kept.</summary>
+    public void Mix()
     {
-        var fall = tankLossW * fallPerW;
-        (TopC, UpperC, LowerC, BottomC) = (TopC - fall, UpperC - fall, LowerC - fall, BottomC - fall);
+        Pair(ref T1, ref T2);
+        Pair(ref T2, ref T3);
+        Pair(ref T3, ref T4);
+        Pair(ref T1, ref T2);
+        Pair(ref T2, ref T3);
+        Pair(ref T1, ref T2);
     }
 
-    // Water leaves at the top and comes back cooler at the bottom.
-    private void Release(double heatW, double share)
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static void Pair(ref T upper, ref T lower)
     {
-        var flow = share * releaseWPerK;
-        if (flow > 0)
-        {
-            var inverse = 1 / (layerStore + flow);
-            var (keep, pass) = (inverse * layerStore, inverse * flow);
-            var rest = keep * (TopC + pass * (UpperC + pass * (LowerC + pass * BottomC)));
-            var reach = pass * pass * pass * pass;
-            var top = (rest - reach * heatW / flow) / (1 - reach);
-            BottomC = keep * BottomC + pass * (top - heatW / flow);
-            LowerC = keep * LowerC + pass * BottomC;
-            UpperC = keep * UpperC + pass * LowerC;
-            TopC = keep * TopC + pass * UpperC;
-        }
-        else if (heatW > 0)
-        {
-            TopC -= heatW / layerStore;
-        }
+        var mean = (upper + lower) * T.Of(0.5);
+        upper = T.Max(upper, mean);
+        lower = T.Min(lower, mean);
     }
-
-    // Warm water rises: neighbours that stand upside down are mixed, heat kept.
-    private void Mix()
-    {
-        Pair(ref TopC, ref UpperC);
-        Pair(ref UpperC, ref LowerC);
-        Pair(ref LowerC, ref BottomC);
-        Pair(ref TopC, ref UpperC);
-        Pair(ref UpperC, ref LowerC);
-        Pair(ref TopC, ref UpperC);
-    }
-
-    private static void Pair(ref double above, ref double below)
-    {
-        var mean = (above + below) / 2;
-        above = Math.Max(above, mean);
-        below = Math.Min(below, mean);
-    }
-
-    private static double Inverse(double pivot) => pivot > 0 ? 1 / pivot : 0;
 }

@@ -1,41 +1,63 @@
+using System.Runtime.Intrinsics;
+
 namespace DesignSearch.Season;
 
-/// <summary>Runs one winter over layouts, hour by hour in implicit Euler steps; the same layout gives the same bits wherever it stands in a block.</summary>
+/// <summary>Carries layouts through a winter. A layout gets the same bits in any block, at any place in it, at any lane width, on any thread.</summary>
 public static class SeasonSimulator
 {
-    /// <summary>Runs a block of layouts.</summary>
-    /// <param name="winter">The winter, made ready.</param>
+    /// <summary>Step used unless another is asked for [s]; the step-halving test says what it costs.</summary>
+    public const double UsualStepSeconds = 300;
+
+    /// <summary>Lanes this machine works on at once: 8, 4 or 1.</summary>
+    public static int LaneWidth => Vector512.IsHardwareAccelerated ? 8 : Vector256.IsHardwareAccelerated ? 4 : 1;
+
+    /// <summary>Simulates a block of layouts.</summary>
+    /// <param name="winter">The winter.</param>
     /// <param name="block">The layouts.</param>
-    /// <param name="outcomes">Receives one outcome for each, in their order.</param>
-    /// <param name="stepSeconds">Step [s], a whole part of an hour.</param>
-    /// <exception cref="ArgumentException">Too few places for the outcomes, a collector without a plane, or a step that does not divide an hour.</exception>
-    public static void Run(WinterForcing winter, ReadOnlySpan<LayoutCase> block, Span<Outcome> outcomes, double stepSeconds = 300)
+    /// <param name="outcomes">One outcome a layout, in the order of the block.</param>
+    /// <param name="stepSeconds">Step; a whole number of them makes an hour [s].</param>
+    /// <exception cref="ArgumentException">The step does not divide the hour, a plane belongs to another winter, or there is less room for outcomes than there are layouts.</exception>
+    public static void Run(WinterForcing winter, ReadOnlySpan<LayoutCase> block, Span<Outcome> outcomes, double stepSeconds = UsualStepSeconds) =>
+        Run(winter, block, outcomes, null, stepSeconds, LaneWidth);
+
+    /// <summary>Simulates one layout.</summary>
+    /// <param name="winter">The winter.</param>
+    /// <param name="layout">The layout.</param>
+    /// <param name="hourly">Takes every hour, warm-up included; null where nobody wants them.</param>
+    /// <param name="stepSeconds">Step; a whole number of them makes an hour [s].</param>
+    /// <returns>What the winter did to it.</returns>
+    /// <exception cref="ArgumentException">The step does not divide the hour, or the plane belongs to another winter.</exception>
+    public static Outcome Run(WinterForcing winter, LayoutCase layout, Action<HourRow>? hourly = null, double stepSeconds = UsualStepSeconds)
     {
-        if (outcomes.Length < block.Length)
-            throw new ArgumentException("There are fewer places for outcomes than layouts.", nameof(outcomes));
-        for (var i = 0; i < block.Length; i++)
-            outcomes[i] = Run(winter, block[i], null, stepSeconds);
+        var outcome = new Outcome[1];
+        Run(winter, [layout], outcome, hourly, stepSeconds, 1);
+        return outcome[0];
     }
 
-    /// <summary>Runs one layout.</summary>
-    /// <param name="winter">The winter, made ready.</param>
-    /// <param name="layout">The layout.</param>
-    /// <param name="hourly">Receives every hour, warm-up included; null when nobody asks.</param>
-    /// <param name="stepSeconds">Step [s], a whole part of an hour.</param>
-    /// <exception cref="ArgumentException">A collector without a plane, or a step that does not divide an hour.</exception>
-    public static Outcome Run(WinterForcing winter, LayoutCase layout, Action<HourRow>? hourly = null, double stepSeconds = 300)
+    internal static void Run(WinterForcing winter, ReadOnlySpan<LayoutCase> block, Span<Outcome> outcomes, Action<HourRow>? hourly, double stepSeconds, int width)
     {
-        ArgumentNullException.ThrowIfNull(winter);
-        ArgumentNullException.ThrowIfNull(layout);
-        if (layout.Installation.Collector.AreaM2 > 0 && layout.Plane is null)
-            throw new ArgumentException("A collector needs the irradiance of its plane.", nameof(layout));
-        var steps = (int)Math.Round(3600 / stepSeconds);
-        if (steps < 1 || Math.Abs(steps * stepSeconds - 3600) > 1e-9)
-            throw new ArgumentException("The step must be a whole part of an hour.", nameof(stepSeconds));
+        if (!(stepSeconds > 0) || Math.Abs(Math.Round(3600 / stepSeconds) * stepSeconds - 3600) > 1e-9)
+            throw new ArgumentException("A whole number of steps must make an hour.", nameof(stepSeconds));
+        if (outcomes.Length < block.Length)
+            throw new ArgumentException("Every layout needs room for its outcome.", nameof(outcomes));
+        foreach (var layout in block)
+        {
+            if (layout.Plane is { } plane && plane.BeamWPerM2.Length != winter.Winter.Hours)
+                throw new ArgumentException("The plane's irradiance must have one entry for each hour of the winter.", nameof(block));
+        }
 
-        var run = new SeasonRun(winter, layout, stepSeconds, steps);
-        for (var hour = 0; hour < winter.Winter.Hours; hour++)
-            run.Hour(hour, hourly);
-        return run.Close();
+        for (var done = 0; done < block.Length;)
+        {
+            var take = Math.Min(width * BatchRunner<Lane1>.Most, block.Length - done);
+            var cases = block.Slice(done, take);
+            var room = outcomes.Slice(done, take);
+            if (width == 8)
+                BatchRunner<Lane8>.Run(winter, cases, room, hourly, stepSeconds);
+            else if (width == 4)
+                BatchRunner<Lane4>.Run(winter, cases, room, hourly, stepSeconds);
+            else
+                BatchRunner<Lane1>.Run(winter, cases, room, hourly, stepSeconds);
+            done += take;
+        }
     }
 }

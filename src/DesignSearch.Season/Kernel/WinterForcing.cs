@@ -5,7 +5,12 @@ namespace DesignSearch.Season;
 /// <summary>One winter made ready for many layouts of the same house; immutable, shared by all threads.</summary>
 public sealed class WinterForcing
 {
-    private WinterForcing(Winter winter, SeasonAssumptions assumptions) => (Winter, Assumptions) = (winter, assumptions);
+    private const double Kelvin = 273.15;
+    private const double ReferenceAirK = 283.15;
+
+    private readonly HourForcing[] hours;
+
+    private WinterForcing(Winter winter, SeasonAssumptions assumptions, HourForcing[] hours) => (Winter, Assumptions, this.hours) = (winter, assumptions, hours);
 
     /// <summary>The winter.</summary>
     public Winter Winter { get; }
@@ -13,17 +18,7 @@ public sealed class WinterForcing
     /// <summary>The numbers chosen for it.</summary>
     public SeasonAssumptions Assumptions { get; }
 
-    /// <summary>Sun that passes the bare cover and stays as sensible heat [W].</summary>
-    internal double[] SunW { get; private init; } = [];
-
-    /// <summary>Convective film outside [W/(m²K)].</summary>
-    internal double[] FilmWPerM2K { get; private init; } = [];
-
-    /// <summary>Wind at the roof [m/s].</summary>
-    internal double[] RoofWindMPerS { get; private init; } = [];
-
-    /// <summary>Undisturbed ground below the soil layers [°C].</summary>
-    internal double[] GroundC { get; private init; } = [];
+    internal ReadOnlySpan<HourForcing> Hours => hours;
 
     /// <summary>Makes a winter ready.</summary>
     /// <param name="winter">The winter.</param>
@@ -37,19 +32,27 @@ public sealed class WinterForcing
         ArgumentNullException.ThrowIfNull(assumptions);
         if (houseSunW.Length != winter.Hours)
             throw new ArgumentException($"The sun has {houseSunW.Length} hours, the winter {winter.Hours}.", nameof(houseSunW));
-        var wind = Array.ConvertAll(winter.WindMPerS, v => v * assumptions.RoofWindFactor);
         var depth = assumptions.SoilSurfaceLayerM + assumptions.SoilMiddleLayerM + assumptions.SoilDeepLayerM;
-        var ground = new double[winter.Hours];
-        for (var h = 0; h < ground.Length; h++)
-            ground[h] = GroundAtC(winter, h, depth, assumptions);
-        return new WinterForcing(winter, assumptions)
+        var hours = new HourForcing[winter.Hours];
+        for (var h = 0; h < hours.Length; h++)
         {
-            SunW = Array.ConvertAll(houseSunW, w => w * assumptions.SunSensibleShare),
-            RoofWindMPerS = wind,
-            FilmWPerM2K = Array.ConvertAll(wind, v => assumptions.OutsideFilmStillWPerM2K + assumptions.OutsideFilmWindJPerM3K * v),
-            GroundC = ground,
-        };
+            hours[h] = new HourForcing(
+                winter.AirC[h],
+                winter.SkyC[h],
+                winter.WindMPerS[h] * assumptions.RoofWindFactor,
+                houseSunW[h],
+                GroundAtC(winter, h, depth, assumptions),
+                assumptions.AirVolumetricCapacityJPerM3K * Density(winter.AirC[h], winter.Place.ElevationM),
+                winter.SunZenithDeg[h] >= 90);
+        }
+
+        return new WinterForcing(winter, assumptions, hours);
     }
+
+    /// <summary>Density of air over that at 10 °C and the sea, standard atmosphere: (1 − 2.25577e-5 z)^5.25588 · 283.15/T.</summary>
+    /// <param name="airC">Air [°C].</param>
+    /// <param name="elevationM">Height above the sea [m], −500 to 9 000.</param>
+    public static double Density(double airC, double elevationM) => Math.Pow(1 - 2.25577e-5 * elevationM, 5.25588) * ReferenceAirK / (airC + Kelvin);
 
     /// <summary>Undisturbed ground at a depth at the start of an hour [°C].</summary>
     internal static double GroundAtC(Winter winter, int hour, double depthM, SeasonAssumptions assumptions)

@@ -40,42 +40,37 @@ public sealed class IndependentSolverTests
     private static object Coefficients(WinterForcing forcing, Installation layout)
     {
         var (a, house, winter) = (forcing.Assumptions, layout.House, forcing.Winter);
-        var soil = a.SoilVolumetricCapacityJPerM3K * house.FloorAreaM2;
-        var k = a.SoilConductivityWPerMK * house.FloorAreaM2;
-        double[] layers = [a.SoilSurfaceLayerM, a.SoilMiddleLayerM, a.SoilDeepLayerM];
-        double Ground(double depth, int hour = 0) =>
-            winter.Ground.TemperatureC(depth, winter.Start.AddHours(hour).DayOfYear + hour % 24 / 24.0, a.SoilConductivityWPerMK / a.SoilVolumetricCapacityJPerM3K);
-        var share = layout.Barrels.SunShare;
+        var c = HouseCoefficients.From(layout, a);
+        var depth = a.SoilSurfaceLayerM + a.SoilMiddleLayerM + a.SoilDeepLayerM;
+        double Soil(int layer) => HouseCoefficients.SoilStartC(forcing, layer);
+        var (outside, ground) = (winter.AirC, Enumerable.Range(0, winter.Hours).Select(h => WinterForcing.GroundAtC(winter, h, depth, a)));
         return new
         {
-            coverM2 = house.CoverAreaM2,
-            sheet = Array.ConvertAll(winter.SunZenithDeg, z => house.CoverResistanceM2KPerW + (z >= 90 ? house.NightCoverResistanceM2KPerW : 0)),
-            air = winter.AirC,
+            outside,
             sky = winter.SkyC,
+            ground,
+            film = Array.ConvertAll(winter.WindMPerS, v => 2.8 + 3.0 * 0.6 * v),
+            leak = winter.WindMPerS.Select((v, h) => 1253 * WinterForcing.Density(outside[h], winter.Place.ElevationM) * house.VolumeM3 * (house.AirChangesPerHour + house.AirChangesPerHourPerMPerS * 0.6 * v) / 3600),
+            link = Array.ConvertAll(winter.SunZenithDeg, z => house.CoverAreaM2 / (house.CoverResistanceM2KPerW + (z >= 90 ? house.NightCoverResistanceM2KPerW : 0))),
+            sun = Array.ConvertAll(winter.GlobalWPerM2, g => 24 * g),
+            coverM2 = house.CoverAreaM2,
             emissivity = a.CoverEmissivity,
             skyView = house.SkyViewFactor,
-            film = Array.ConvertAll(winter.WindMPerS, v => 2.8 + 3.0 * 0.6 * v),
-            leak = Array.ConvertAll(winter.WindMPerS, v => 1253 * house.VolumeM3 * (house.AirChangesPerHour + house.AirChangesPerHourPerMPerS * 0.6 * v) / 3600),
-            sun = Array.ConvertAll(winter.GlobalWPerM2, g => 24 * g * a.SunSensibleShare),
-            sunBarrels = share,
-            sunFloor = (1 - share) * a.SunFloorShare,
-            sunAir = (1 - share) * (1 - a.SunFloorShare),
-            airCover = a.InsideFilmConvectiveWPerM2K * house.CoverAreaM2,
-            airFloor = a.FloorFilmConvectiveWPerM2K * house.FloorAreaM2,
-            airBarrels = a.BarrelFilmWPerM2K * layout.Barrels.SurfaceM2,
-            floorCover = a.InsideFilmRadiativeWPerM2K * house.FloorAreaM2,
-            floorMiddle = k / ((layers[0] + layers[1]) / 2),
-            middleDeep = k / ((layers[1] + layers[2]) / 2),
-            deepGround = k / (layers[2] / 2),
-            edge = house.EdgeLossWPerMK * house.PerimeterM,
-            airCapacity = a.AirAndBenchCapacityJPerM2K * house.FloorAreaM2,
-            coverCapacity = house.CoverCapacityJPerM2K * house.CoverAreaM2,
-            floorCapacity = soil * layers[0],
-            middleCapacity = soil * layers[1],
-            deepCapacity = soil * layers[2],
-            barrelCapacity = layout.Barrels.WaterKg * 4186,
-            ground = Enumerable.Range(0, winter.Hours).Select(h => Ground(layers.Sum(), h)),
-            start = new[] { winter.AirC[0], winter.AirC[0], Ground(layers[0] / 2), Ground(layers[0] + layers[1] / 2), Ground(layers[0] + layers[1] + layers[2] / 2), Ground(layers[0] / 2) },
+            innerAir = c.InnerAir,
+            innerFloor = c.InnerFloor,
+            latent = c.Latent,
+            floorAir = c.FloorAir,
+            barrelAir = c.BarrelAir,
+            floorSoil = c.FloorSoil,
+            soil12 = c.Soil12,
+            soil23 = c.Soil23,
+            soilDeep = c.SoilDeep,
+            edge = c.Edge,
+            sunAir = c.SunAir,
+            sunFloor = c.SunFloor,
+            sunBarrels = c.SunBarrels,
+            capacity = new { air = c.AirStore, cover = c.CoverStore, floor = c.FloorStore, soil1 = c.Soil1Store, soil2 = c.Soil2Store, soil3 = c.Soil3Store, barrels = c.BarrelStore, wall = c.WallStore },
+            start = new[] { outside[0], outside[0], outside[0], Soil(1), Soil(2), Soil(3), outside[0], outside[0] },
         };
     }
 

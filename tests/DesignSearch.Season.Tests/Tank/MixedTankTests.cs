@@ -22,10 +22,27 @@ public sealed class MixedTankTests
     [InlineData(72, 42.904)]
     public void The_kernel_tank_cools_alike(int hours, double expected)
     {
-        var layout = MadeLayout.Bare with { Tank = new(Capacity / 4186, 2, 60) };
-        var loop = new LoopBlock(layout, SeasonAssumptions.Default, 30) { TopC = 60, UpperC = 60, LowerC = 60, BottomC = 60 };
+        var loop = new LoopBlock<Lane1>([new LoopCoefficients { HasTank = true, LayerStore = Capacity / 4, LayerLoss = 0.5 }], 30, 60, 20);
+        loop.Hour(new HourForcing(10, 0, 0, 0, 0, 1200, true), Lane1.Of(0), Lane1.Of(0), Lane1.Of(0));
         for (var k = 0; k < hours * 120; k++)
-            loop.Step(new LoopHour(0, 0, 0), loop.TankLossW(10), 0, 0);
-        Validation.Equal($"tank E1 kernel cool-down {hours} h", "°C", expected, loop.MeanC, 0.01, "analytic, one capacity; kernel at 30 s");
+        {
+            loop.Lose(Lane1.Of(10));
+            loop.Circulate();
+            loop.Settle(Lane1.Of(0), Lane1.Of(0));
+            loop.Mix();
+        }
+
+        Validation.Equal($"tank E1 kernel cool-down {hours} h", "°C", expected, Pack.At(loop.TankMean, 0), 0.01, "analytic, one capacity; kernel at 30 s");
     }
+
+    [Theory]
+    [InlineData("A+", 300, 36.4)]
+    [InlineData("A", 300, 50.1)]
+    [InlineData("B", 300, 70.1)]
+    [InlineData("C", 300, 98.2)]
+    [InlineData("D", 300, 122.1)]
+    [InlineData("E", 300, 159.8)]
+    [InlineData("F", 500, 231.1)]
+    public void Standing_loss_by_class(string energyClass, double litres, double expected) =>
+        Validation.Equal($"tank E2 class {energyClass} {litres} L", "W", expected, TankLoss.StandingW(energyClass, litres), 0.1, "Commission Delegated Regulation (EU) 812/2013, Annex II");
 }

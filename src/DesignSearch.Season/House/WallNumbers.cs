@@ -1,0 +1,13 @@
+namespace DesignSearch.Season;
+
+/// <summary>A solid back wall: an inner surface without mass, the mass behind it, the outside behind that.</summary>
+/// <param name="AreaM2">Area [m²]; 0 without one. It is not part of the cover.</param>
+/// <param name="InnerResistanceM2KPerW">From the inner surface to the mass, without film [m²K/W], above 0.</param>
+/// <param name="OuterResistanceM2KPerW">From the mass to the outside air, outer film included [m²K/W], above 0.</param>
+/// <param name="CapacityJPerM2K">Heat capacity of the mass [J/(m²K)].</param>
+/// <param name="SunShare">Share of the sun in the house that strikes it [0…1].</param>
+public sealed record WallNumbers(double AreaM2, double InnerResistanceM2KPerW, double OuterResistanceM2KPerW, double CapacityJPerM2K, double SunShare)
+{
+    /// <summary>No wall.</summary>
+    public static WallNumbers None { get; } = new(0, 1, 1, 0, 0);
+}

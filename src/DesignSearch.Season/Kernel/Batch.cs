@@ -1,0 +1,22 @@
+namespace DesignSearch.Season;
+
+/// <summary>As many layouts as the lane type is wide, in one winter.</summary>
+internal struct Batch<T>
+    where T : unmanaged, ILane<T>
+{
+    // Below this sun on the plane the pump rests, from twice this it is free: a light sensor's band.
+    private const double PumpLightWPerM2 = 20;
+
+    public HouseBlock<T> House;
+    public LoopBlock<T> Loop;
+    public TallyBlock<T> Tally;
+
+    public Batch(ReadOnlySpan<HouseCoefficients> houses, ReadOnlySpan<LoopCoefficients> loops, WinterForcing forcing, double step)
+    {
+        var winter = forcing.Winter;
+        House = new HouseBlock<T>(houses, step, winter.AirC[0], HouseCoefficients.SoilStartC(forcing, 1), HouseCoefficients.SoilStartC(forcing, 2), HouseCoefficients.SoilStartC(forcing, 3));
+        Loop = new LoopBlock<T>(loops, step, winter.AirC[0], PumpLightWPerM2);
+        Tally = new TallyBlock<T>(houses);
+        Tally.Start(ref House, ref Loop);
+    }
+}

@@ -1,0 +1,109 @@
+using System.Runtime.InteropServices;
+
+namespace DesignSearch.Season;
+
+/// <summary>Carries up to <see cref="Most"/> batches through a winter in turn, part by part: while one waits for its own result, the next one works.</summary>
+internal static class BatchRunner<T>
+    where T : unmanaged, ILane<T>
+{
+    public const int Most = 4;
+
+    private const int CacheLine = 64;
+
+    /// <summary>Simulates 1 to <see cref="Most"/> × width layouts; spare lanes carry the last one again.</summary>
+    public static unsafe void Run(WinterForcing forcing, ReadOnlySpan<LayoutCase> cases, Span<Outcome> outcomes, Action<HourRow>? hourly, double stepSeconds)
+    {
+        var count = (cases.Length + T.Width - 1) / T.Width;
+        var lanes = count * T.Width;
+        // On the stack: nothing is left behind for the collector of garbage.
+        Span<HouseCoefficients> houses = stackalloc HouseCoefficients[lanes];
+        Span<LoopCoefficients> loops = stackalloc LoopCoefficients[lanes];
+        for (var i = 0; i < lanes; i++)
+        {
+            var layout = cases[Math.Min(i, cases.Length - 1)];
+            (houses[i], loops[i]) = (HouseCoefficients.From(layout.Installation, forcing.Assumptions), LoopCoefficients.From(layout, forcing.Assumptions));
+        }
+
+        var room = (Batch<T>*)NativeMemory.AlignedAlloc((nuint)(sizeof(Batch<T>) * count), CacheLine);
+        try
+        {
+            var batches = new Span<Batch<T>>(room, count);
+            for (var b = 0; b < count; b++)
+                batches[b] = new Batch<T>(houses.Slice(b * T.Width, T.Width), loops.Slice(b * T.Width, T.Width), forcing, stepSeconds);
+            Winter(forcing, batches, cases, loops, hourly, stepSeconds);
+            for (var i = 0; i < cases.Length; i++)
+                outcomes[i] = OutcomeReader.Read(ref batches[i / T.Width], i % T.Width, forcing.Winter.SeasonHours, stepSeconds, loops[i]);
+        }
+        finally
+        {
+            NativeMemory.AlignedFree(room);
+        }
+    }
+
+    private static void Winter(WinterForcing forcing, Span<Batch<T>> batches, ReadOnlySpan<LayoutCase> cases, ReadOnlySpan<LoopCoefficients> loops, Action<HourRow>? hourly, double stepSeconds)
+    {
+        var steps = (int)Math.Round(3600 / stepSeconds);
+        var hours = forcing.Hours;
+        for (var h = 0; h < hours.Length; h++)
+        {
+            ref readonly var f = ref hours[h];
+            for (var b = 0; b < batches.Length; b++)
+            {
+                ref var batch = ref batches[b];
+                if (h == forcing.Winter.WarmUpHours)
+                    batch.Tally.Start(ref batch.House, ref batch.Loop);
+                batch.House.Hour(f);
+                Sun(ref batch.Loop, f, cases, loops, b * T.Width, forcing.Winter.GlobalWPerM2[h] > 0 ? h : -1);
+            }
+
+            for (var s = 0; s < steps; s++)
+                Step(batches);
+            for (var b = 0; b < batches.Length; b++)
+            {
+                ref var batch = ref batches[b];
+                batch.Tally.Flows(ref batch.House, ref batch.Loop, f, steps);
+                batch.Tally.Frost(ref batch.House, ref batch.Loop, h, steps);
+            }
+
+            hourly?.Invoke(OutcomeReader.Row(ref batches[0], forcing.Winter, f, h, steps, cases[0].Installation, loops[0]));
+        }
+    }
+
+    private static void Step(Span<Batch<T>> batches)
+    {
+        for (var b = 0; b < batches.Length; b++)
+            batches[b].House.Eliminate();
+        for (var b = 0; b < batches.Length; b++)
+            batches[b].Loop.Lose(batches[b].House.Air);
+        for (var b = 0; b < batches.Length; b++)
+            batches[b].House.Reduce(batches[b].Loop.TankLoss);
+        for (var b = 0; b < batches.Length; b++)
+            batches[b].Loop.Circulate();
+        for (var b = 0; b < batches.Length; b++)
+            batches[b].House.Settle(batches[b].Loop.T1);
+        for (var b = 0; b < batches.Length; b++)
+            batches[b].Loop.Settle(batches[b].House.ReleaseW, batches[b].House.ReleaseShare);
+        for (var b = 0; b < batches.Length; b++)
+        {
+            batches[b].House.Sum();
+            batches[b].Loop.Mix();
+        }
+    }
+
+    // Every layout may have a plane of its own: gathered once an hour; h is negative in the dark, when there is nothing to gather.
+    private static void Sun(ref LoopBlock<T> loop, in HourForcing f, ReadOnlySpan<LayoutCase> cases, ReadOnlySpan<LoopCoefficients> loops, int first, int h)
+    {
+        Span<double> side = stackalloc double[3 * Pack.Widest];
+        side.Clear();
+        for (var i = 0; i < T.Width && h >= 0; i++)
+        {
+            if (!loops[first + i].HasCollector || cases[Math.Min(first + i, cases.Length - 1)].Plane is not { } plane)
+                continue;
+            side[i] = plane.BeamWPerM2[h];
+            side[i + Pack.Widest] = plane.SkyWPerM2[h] + plane.GroundWPerM2[h];
+            side[i + 2 * Pack.Widest] = plane.CosIncidence[h];
+        }
+
+        loop.Hour(f, T.Load(side), T.Load(side[Pack.Widest..]), T.Load(side[(2 * Pack.Widest)..]));
+    }
+}

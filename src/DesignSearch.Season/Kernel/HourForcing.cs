@@ -1,0 +1,11 @@
+namespace DesignSearch.Season;
+
+/// <summary>What one hour's weather does to every layout.</summary>
+/// <param name="OutsideC">Outdoor air [°C].</param>
+/// <param name="SkyC">Sky [°C].</param>
+/// <param name="RoofWindMPerS">Wind at the roof [m/s].</param>
+/// <param name="SunW">Sun through the bare cover [W].</param>
+/// <param name="GroundC">Undisturbed ground below the simulated soil [°C].</param>
+/// <param name="AirJPerM3K">Heat capacity of the outdoor air [J/(m³K)].</param>
+/// <param name="IsNight">The light sensor finds it dark.</param>
+internal readonly record struct HourForcing(double OutsideC, double SkyC, double RoofWindMPerS, double SunW, double GroundC, double AirJPerM3K, bool IsNight);

@@ -1,0 +1,75 @@
+namespace DesignSearch.Season;
+
+/// <summary>Adds up the season of some layouts from the sums of each hour.</summary>
+/// <remarks>Flows are summed as W·steps and become kWh at the end. Only lanes as fields.</remarks>
+internal struct TallyBlock<T>
+    where T : unmanaged, ILane<T>
+{
+    /// <summary>Flows [W·steps].</summary>
+    public T SunHouse, SunCollector, Heater, Fan, CoverAir, CoverSky, Leakage, Vents, Ground, GroundGift, Wall, CollectorLoss, PipeLoss, ToTank, Release;
+
+    /// <summary>Shares of steps.</summary>
+    public T Pump, ReleaseShare;
+
+    public T FrostHours, DegreeHours, LowestAir, ColdestHour, TankLow, TankHigh, TankSum;
+
+    /// <summary>This hour's mean air [°C].</summary>
+    public T MeanAir;
+
+    public T HouseStart, LoopStart;
+
+    private readonly T limit;
+
+    public TallyBlock(ReadOnlySpan<HouseCoefficients> c) => limit = Pack.Of<T, HouseCoefficients>(c, x => x.FrostLimitC);
+
+    /// <summary>Forgets the warm-up.</summary>
+    public void Start(ref HouseBlock<T> house, ref LoopBlock<T> loop)
+    {
+        var zero = T.Of(0);
+        SunHouse = SunCollector = Heater = Fan = CoverAir = CoverSky = Leakage = Vents = Ground = GroundGift = Wall = CollectorLoss = PipeLoss = ToTank = Release = zero;
+        Pump = ReleaseShare = FrostHours = DegreeHours = TankSum = zero;
+        LowestAir = TankLow = house.LowestAir = T.Of(1e9);
+        TankHigh = T.Of(-1e9);
+        ColdestHour = T.Of(-1);
+        (HouseStart, LoopStart) = (house.Stored, loop.Stored);
+    }
+
+    /// <summary>Heat flows of one hour.</summary>
+    public void Flows(ref HouseBlock<T> house, ref LoopBlock<T> loop, in HourForcing f, double steps)
+    {
+        var n = T.Of(steps);
+        var outside = T.Of(f.OutsideC) * n;
+        var ground = house.SoilDeepG * (house.SumSoil3 - T.Of(f.GroundC) * n) + house.EdgeG * (house.SumFloor - outside);
+        SunHouse += house.Sun * n;
+        SunCollector += loop.SumAbsorbed;
+        Heater += house.SumHeater;
+        Fan += house.SumFan;
+        CoverAir += house.Outer * (house.SumCover - outside);
+        CoverSky += house.SumSky;
+        Leakage += house.Leak * (house.SumAir - outside);
+        Vents += house.SumVent;
+        Ground += ground;
+        GroundGift += T.Max(T.Of(0) - ground, T.Of(0));
+        Wall += house.MassOutsideG * (house.SumMass - outside);
+        CollectorLoss += loop.SumCollectorLoss;
+        PipeLoss += loop.SumPipeLoss;
+        ToTank += loop.SumToTank;
+        Release += house.SumRelease;
+        Pump += loop.SumPump;
+        ReleaseShare += house.SumShare;
+    }
+
+    /// <summary>Frost and extremes of one hour.</summary>
+    public void Frost(ref HouseBlock<T> house, ref LoopBlock<T> loop, int hour, double steps)
+    {
+        var zero = T.Of(0);
+        MeanAir = house.SumMean * T.Of(0.5 / steps);
+        FrostHours += T.IfGreater(limit, MeanAir, T.Of(1), zero);
+        DegreeHours += T.Max(limit - MeanAir, zero);
+        ColdestHour = T.IfGreater(LowestAir, MeanAir, T.Of(hour), ColdestHour);
+        LowestAir = T.Min(LowestAir, MeanAir);
+        TankLow = T.Min(TankLow, loop.T4);
+        TankHigh = T.Max(TankHigh, loop.T1);
+        TankSum += loop.TankMean;
+    }
+}

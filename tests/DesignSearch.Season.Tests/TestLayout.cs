@@ -1,0 +1,68 @@
+namespace DesignSearch.Season.Tests;
+
+/// <summary>Invented layouts for a house of 3 m by 6 m.</summary>
+internal static class TestLayout
+{
+    public static HouseNumbers House { get; } = new()
+    {
+        FrostLimitC = 3,
+        CoverAreaM2 = 59.7,
+        CoverResistanceM2KPerW = SheetResistance.FromUValue(3.6),
+        SkyViewFactor = 0.6,
+        FloorAreaM2 = 18,
+        VolumeM3 = 44.1,
+        PerimeterM = 18,
+        EdgeLossWPerMK = 0.8,
+        AirChangesPerHour = 0.6,
+        AirChangesPerHourPerMPerS = 0.25,
+        VentWPerK = 600,
+    };
+
+    public static CollectorNumbers Flat(double areaM2) => new()
+    {
+        AreaM2 = areaM2,
+        Eta0Beam = 0.74,
+        A1WPerM2K = 3.51,
+        A2WPerM2K2 = 0.017,
+        IncidenceB0 = 0.1,
+        CapacityJPerM2K = 10620,
+        FlowKgPerS = 0.015 * areaM2,
+        PumpW = 20,
+        EmptyAtRest = true,
+    };
+
+    public static Installation Bare { get; } = new(House, BarrelNumbers.None, TankNumbers.None, CollectorNumbers.None, PipeRunNumbers.None, ReleaseNumbers.None, HeaterNumbers.None);
+
+    public static Installation Solar(double areaM2) => Bare with
+    {
+        Tank = new TankNumbers(800, 3.5, 60),
+        Collector = Flat(areaM2),
+        PipeRun = new PipeRunNumbers(3, 3, 20000, 20000),
+        Release = new ReleaseNumbers(150, 0.1, 40, 5, 1),
+        Heater = new HeaterNumbers(800, 4, 1),
+    };
+
+    /// <summary>A random layout, everything present or absent.</summary>
+    public static Installation Random(Random r)
+    {
+        double In(double low, double high) => low + (high - low) * r.NextDouble();
+        var house = House with
+        {
+            CoverResistanceM2KPerW = In(0, 0.4),
+            LiningResistanceM2KPerW = r.NextDouble() < 0.5 ? 0 : In(0.05, 0.2),
+            NightCoverResistanceM2KPerW = r.NextDouble() < 0.5 ? 0 : In(0.1, 0.6),
+            AirChangesPerHour = In(0.2, 2),
+            Wall = r.NextDouble() < 0.5 ? WallNumbers.None : new WallNumbers(12, In(0.05, 0.3), In(0.3, 3), In(5e4, 4e5), 0.2),
+        };
+        var area = r.NextDouble() < 0.3 ? 0 : In(1, 12);
+        // At least 60 litres of tank per square metre of collector, as is common practice.
+        return new Installation(
+            house,
+            r.NextDouble() < 0.4 ? BarrelNumbers.None : new BarrelNumbers(In(200, 3000), In(1.5, 22), In(0.05, 0.4)),
+            r.NextDouble() < 0.2 ? TankNumbers.None : new TankNumbers(In(100, 1000) + 60 * area, In(1, 8), In(45, 90)),
+            area == 0 ? CollectorNumbers.None : Flat(area) with { EmptyAtRest = r.NextDouble() < 0.5, ExchangerEffectiveness = r.NextDouble() < 0.5 ? 1 : 0.7, WindLossJPerM3K = In(0, 3) },
+            new PipeRunNumbers(In(0, 12), In(0, 12), In(0, 60000), In(0, 60000)),
+            r.NextDouble() < 0.2 ? ReleaseNumbers.None : new ReleaseNumbers(In(20, 400), In(0.02, 0.2), In(5, 60), In(3.5, 7), 1),
+            r.NextDouble() < 0.4 ? HeaterNumbers.None : new HeaterNumbers(In(300, 3000), In(3, 5), 1));
+    }
+}
