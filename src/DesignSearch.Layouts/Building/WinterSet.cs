@@ -1,4 +1,5 @@
 using DesignSearch.Climate;
+using DesignSearch.Files;
 using DesignSearch.Season;
 
 namespace DesignSearch.Layouts;
@@ -22,6 +23,7 @@ public sealed class WinterSet
     /// <summary>Makes the winters a scenario asks for.</summary>
     /// <param name="scenario">The scenario.</param>
     /// <param name="asRecorded">True to take only what the weather file holds, no hard winter made from it.</param>
+    /// <exception cref="InputException">The weather file holds no whole season.</exception>
     public static WinterSet Make(Scenario scenario, bool asRecorded = false)
     {
         var horizon = scenario.Site.HorizonDeg.Count > 0 ? new HorizonProfile([.. scenario.Site.HorizonDeg.Select((h, i) => (45.0 * i, h))]) : null;
@@ -45,6 +47,8 @@ public sealed class WinterSet
         }
 
         var recorded = WinterMaker.FromRecord(scenario.Climate.Record!, scenario.Season, options);
+        if (recorded.Count == 0)
+            throw new InputException(new InputFault(scenario.Climate.Record!.Source, 0, 0, scenario.Climate.Record.Period, "weather that covers the whole season and its warm-up, or a whole year"));
         if (asRecorded)
         {
             foreach (var winter in recorded)
