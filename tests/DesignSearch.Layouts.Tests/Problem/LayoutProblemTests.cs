@@ -17,21 +17,21 @@ public sealed class LayoutProblemTests
 
         var seen = new Dictionary<string, (decimal Cost, double Frost)>();
         foreach (var cover in new[] { "none", "aluminised-hand" })
-        foreach (var sealing in new[] { "none", "sealing-basic" })
-        foreach (var barrels in new[] { 0, 2, 4, 6 })
-        foreach (var heater in new[] { "none", "fan-heater-1kw", "fan-heater-2kw" })
-        foreach (var collector in new[] { false, true })
-        {
-            (string, object)[] choices =
-            [
-                ("night_cover", cover), ("sealing", sealing), ("barrel", barrels > 0 ? "barrel-200-used" : "none"), ("barrel_count", Math.Max(1, barrels)), ("heater", heater), ("heater_set_c", 4),
+            foreach (var sealing in new[] { "none", "sealing-basic" })
+                foreach (var barrels in new[] { 0, 2, 4, 6 })
+                    foreach (var heater in new[] { "none", "fan-heater-1kw", "fan-heater-2kw" })
+                        foreach (var collector in new[] { false, true })
+                        {
+                            (string, object)[] choices =
+                            [
+                                ("night_cover", cover), ("sealing", sealing), ("barrel", barrels > 0 ? "barrel-200-used" : "none"), ("barrel_count", Math.Max(1, barrels)), ("heater", heater), ("heater_set_c", 4),
             ];
-            var layout = collector ? SmallScenario.Solar(scenario, choices) : SmallScenario.Of(scenario, choices);
-            var priced = assessor.Price(layout);
-            var outcomes = assessor.Simulate([priced.Built])[0];
-            if (assessor.Checks(priced, outcomes).All(c => c.Passed))
-                seen[LayoutFile.Write(layout, "")] = (assessor.Figures(priced, outcomes, true).LifeCost, assessor.Figures(priced, outcomes, true).FrostDegreeHoursKh);
-        }
+                            var layout = collector ? SmallScenario.Solar(scenario, choices) : SmallScenario.Of(scenario, choices);
+                            var priced = assessor.Price(layout);
+                            var outcomes = assessor.Simulate([priced.Built])[0];
+                            if (assessor.Checks(priced, outcomes).All(c => c.Passed))
+                                seen[LayoutFile.Write(layout, "")] = (assessor.Figures(priced, outcomes, true).LifeCost, assessor.Figures(priced, outcomes, true).FrostDegreeHoursKh);
+                        }
 
         Assert.True(seen.Count > 40);
         var front = seen.Values.Where(a => !seen.Values.Any(b => b != a && b.Cost <= a.Cost && b.Frost <= a.Frost)).OrderBy(a => a.Cost).Distinct().ToList();
