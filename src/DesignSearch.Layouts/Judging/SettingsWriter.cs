@@ -1,10 +1,13 @@
 using DesignSearch.Parts;
+using DesignSearch.Season;
 
 namespace DesignSearch.Layouts;
 
 /// <summary>What to dial in on the finished installation.</summary>
 internal static class SettingsWriter
 {
+    private const double HotC = 40;
+
     public static IReadOnlyList<Setting> Of(Scenario scenario, BuiltLayout built)
     {
         var settings = new List<Setting>();
@@ -32,6 +35,12 @@ internal static class SettingsWriter
         add("Pump starts", FormattableString.Invariant($"collector {layout["start_difference_k"].Number:0.#} K above the tank's bottom"), "Enough to be worth the pump's current and the cold pipe.");
         add("Pump stops", FormattableString.Invariant($"collector {layout["stop_difference_k"].Number:0.#} K above the tank's bottom"), "Well below the start, so that it does not chatter; shortest run three to five minutes.");
         add("Flow", FormattableString.Invariant($"{solar.Flow.KgPerS * 60:0.0} L/min through all collectors"), "Set with the ball valve on the return while the pump runs.");
+        if (built.Installation.PipeRun.OutLossWPerK > 0 && solar.Flow.KgPerS > 0)
+        {
+            var lost = HotC - PipeLoss.EndC(HotC, 0, built.Installation.PipeRun.OutLossWPerK, solar.Flow.KgPerS * solar.Protection.FluidJPerKgK);
+            add("Check of the warm pipe", FormattableString.Invariant($"loses about {lost:0.0} K from collector to tank at {HotC:0} °C on a day of 0 °C"), "Feel or measure both ends on a sunny day; much more means wet or missing insulation.");
+        }
+
         add("Tank's ceiling", FormattableString.Invariant($"{solar.CeilingC:0} °C"), "Above it the pump stops: tank, pipe and heat release bear no more.");
         add("Thermostat of the heat release", FormattableString.Invariant($"{layout["release_set_c"].Number:0.#} °C"), FormattableString.Invariant($"Above the limit of {scenario.Greenhouse.FrostLimitC:0.#} °C and above the stand-by heater, so that the sun's heat goes first."));
         if (solar.Protection.Method != FreezeMethod.Antifreeze)
