@@ -16,10 +16,12 @@ public sealed record WeatherReport(
     double ColdestDayC,
     double ColdestThreeDaysC,
     double ColdestWeekC,
+    IReadOnlyList<WeatherSpell> ColdSpells,
+    IReadOnlyList<WeatherSpell> DarkRuns,
     IReadOnlyList<string> Repairs)
 {
     /// <summary>Takes the figures of a record.</summary>
     public static WeatherReport Of(WeatherRecord r) => new(
         r.Place.Name, r.Place.LatitudeDeg, r.Place.LongitudeDeg, r.Place.ElevationM, r.Place.ZoneHours, r.Source, r.Period,
-        r.Summary.Months, r.Summary.FrostHours, r.Summary.ColdestDayC, r.Summary.ColdestThreeDaysC, r.Summary.ColdestWeekC, r.Repairs);
+        r.Summary.Months, r.Summary.FrostHours, r.Summary.ColdestDayC, r.Summary.ColdestThreeDaysC, r.Summary.ColdestWeekC, r.ColdSpells, r.DarkRuns, r.Repairs);
 }

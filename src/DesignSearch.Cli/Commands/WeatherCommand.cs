@@ -42,9 +42,20 @@ internal sealed class WeatherCommand : Command
         output.WriteLine();
         output.WriteLine(FormattableString.Invariant($"Hours below 0 °C in all: {summary.FrostHours:0}"));
         output.WriteLine(FormattableString.Invariant($"Coldest day {summary.ColdestDayC:0.0} °C, coldest 3 days {summary.ColdestThreeDaysC:0.0} °C, coldest 7 days {summary.ColdestWeekC:0.0} °C (means)"));
+        Spells(output, "Cold spells", record.ColdSpells);
+        Spells(output, "Dark runs in the cold half of the year", record.DarkRuns);
         foreach (var repair in record.Repairs)
             output.WriteLine("Repaired: " + repair);
         if (record.Repairs.Count == 0)
             output.WriteLine("Nothing had to be repaired.");
+    }
+
+    private static void Spells(TextWriter output, string title, IReadOnlyList<WeatherSpell> spells)
+    {
+        if (spells.Count == 0)
+            return;
+        output.WriteLine(title + ":");
+        foreach (var spell in spells)
+            output.WriteLine(FormattableString.Invariant($"  {spell.Days,2} days from {spell.First:d MMMM}: mean {spell.MeanC:0.0} °C, lowest {spell.LowestC:0.0} °C, sun {spell.SunKwhPerM2Day:0.0} kWh/m² a day"));
     }
 }

@@ -33,7 +33,7 @@ public static class ScenarioReader
         var (place, site) = SiteReading.Read(file.Table("site", required: true), name, recorded?.Place, mayDiffer: weatherFile is not null);
         var season = SeasonReading.Dates(file.Table("season", required: false), place.LatitudeDeg, faults);
         var greenhouse = GreenhouseReading.Read(file.Table("greenhouse", required: true));
-        var climate = recorded is null ? SeasonReading.Monthly(climateTable, place) : new ClimateSource(recorded, null, $"{recorded.Source}, {recorded.Period}.");
+        var climate = recorded is null ? SeasonReading.Monthly(climateTable, place) : new ClimateSource(recorded, null, SeasonReading.Sentence(recorded));
         var winters = SeasonReading.Winters(file);
         var money = MoneyReading.Read(file.Table("money", required: true));
         var (assumptions, set) = AssumptionReading.Read(file.Table("assumptions", required: false));

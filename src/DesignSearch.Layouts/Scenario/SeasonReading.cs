@@ -9,6 +9,14 @@ internal static class SeasonReading
 {
     private const int Months = 12;
 
+    private static readonly Dictionary<FieldOrigin, string> Origins = new()
+    {
+        [FieldOrigin.Measured] = "measured",
+        [FieldOrigin.Modelled] = "computed by the provider",
+        [FieldOrigin.Filled] = "filled from neighbouring hours",
+        [FieldOrigin.Synthesised] = "made from other figures",
+    };
+
     private static readonly Dictionary<string, ClimateCharacter> Characters = new()
     {
         ["maritime or valley"] = ClimateCharacter.MaritimeOrValley,
@@ -37,6 +45,13 @@ internal static class SeasonReading
         var name = table.Text("weather_file", 400);
         table.ReportUnknown();
         return name.Length == 0 ? null : FromFile(Path.Combine(folder, name), name, files, faults);
+    }
+
+    /// <summary>Where a record came from, and what share of its air and sun was measured, modelled or filled.</summary>
+    public static string Sentence(WeatherRecord record)
+    {
+        static string Shares(IReadOnlyDictionary<FieldOrigin, double> shares) => string.Join(", ", shares.Select(s => FormattableString.Invariant($"{100 * s.Value:0.#} % {Origins[s.Key]}")));
+        return $"{record.Source}, {record.Period}. Air temperature: {Shares(record.Shares(WeatherField.Air))}. Sun: {Shares(record.Shares(WeatherField.Global))}.";
     }
 
     public static ClimateSource? Monthly(TomlTable? table, Place place)
