@@ -92,7 +92,7 @@ internal struct LoopBlock<T>
 
         // The pump as a duty: as much of the step as holds the collector at its switching temperature.
         var wanted = T4 + hold;
-        var gate = gateNow * T.Min(T.Max((ceiling - T4) * T.Of(1 / CeilingFadeK), zero), one);
+        var gate = gateNow * T.Min(T.Max((ceiling - T1) * T.Of(1 / CeilingFadeK), zero), one);
         var spare = held - (collectorStore + loss) * wanted;
         Pump = gate * T.Min(T.Max(spare / (flowMost * T.Max(wanted - BackPipe, T.Of(0.05))), zero), one);
         flow = flowMost * Pump;

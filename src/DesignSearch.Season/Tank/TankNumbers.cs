@@ -3,7 +3,7 @@ namespace DesignSearch.Season;
 /// <summary>A layered tank standing in the house; what it loses warms the house.</summary>
 /// <param name="WaterKg">Water [kg]; 0 without a tank.</param>
 /// <param name="LossWPerK">Loss to the house air, whole surface [W/K].</param>
-/// <param name="CeilingC">Temperature at the bottom layer above which the collector is stopped [°C].</param>
+/// <param name="CeilingC">Temperature of the top layer above which the collector is stopped [°C].</param>
 public sealed record TankNumbers(double WaterKg, double LossWPerK, double CeilingC)
 {
     /// <summary>No tank.</summary>
