@@ -28,7 +28,7 @@ internal sealed class PartsCommand : Command
             faults.ThrowIfAny();
             var parts = catalogue.All.Where(p => wanted is null || p.Kind == wanted).ToList();
             if (parsed.GetValue(session.Json))
-                session.WriteJson(new { parts });
+                session.WriteJson(new { parts = parts.ConvertAll(p => (object)p) });
             else
                 Tell(session.Out, parts);
             return ExitCode.Done;
