@@ -20,6 +20,21 @@ public sealed class SkyModelTests
         Validation.Equal($"plane B1 {name}", "cosine of incidence", expected, SkyModel.CosIncidence(tilt, faces, new(zenith, azimuth)), 1e-5, source);
 
     [Theory]
+    [InlineData("at 43 north", 43, -13.95, 35.2, "Duffie and Beckman, example 1.6.1 (from memory: 35), recomputed")]
+    [InlineData("at 38.54 north", 38.54, -14, 33.7, "published worked solution (0.8319), recomputed")]
+    public void Sun_given_by_hour_angle_meets_a_tilted_plane(string name, double latitude, double declination, double expected, string source)
+    {
+        // Half past ten solar time, tilt 45 degrees, facing 15 degrees west of south.
+        const double degree = Math.PI / 180;
+        var (sin, cos) = (Math.Sin(latitude * degree), Math.Cos(latitude * degree));
+        var (rise, level) = (Math.Sin(declination * degree), Math.Cos(declination * degree));
+        var (eastward, upright) = (Math.Sin(-22.5 * degree), Math.Cos(-22.5 * degree));
+        var zenith = Math.Acos(sin * rise + cos * level * upright) / degree;
+        var azimuth = 180 + Math.Atan2(level * eastward, sin * level * upright - cos * rise) / degree;
+        Validation.Equal($"plane B1 hour angle {name}", "incidence, °", expected, Math.Acos(SkyModel.CosIncidence(45, 195, new(zenith, azimuth))) / degree, 0.05, source);
+    }
+
+    [Theory]
     [InlineData(1, 40.46149818, 316.1949056, 82.85457044, 66.71410338, 7.58831596, 35.7284, 27.1775, 31.4605)]
     [InlineData(2, 118.45831879, 939.95469881, 10.56413562, 144.76567754, 1.01688136, 104.6013, 102.9949, 109.0843)]
     [InlineData(3, 62.03376265, 646.22886049, 72.41687122, 287.04104128, 3.27930443, 54.7772, 33.1909, 45.4554)]
