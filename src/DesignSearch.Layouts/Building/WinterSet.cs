@@ -9,7 +9,8 @@ public sealed class WinterSet
 {
     private const long PlaneBytes = 400_000_000;
 
-    private WinterSet(IReadOnlyList<(Winter Winter, double Weight, WinterForcing Forcing)> winters, PlaneCache planes) => (Winters, Planes) = (winters, planes);
+    private WinterSet(IReadOnlyList<(Winter Winter, double Weight, WinterForcing Forcing)> winters, PlaneCache planes) =>
+        (Winters, Planes, LowestOutsideC) = (winters, planes, winters.Min(w => w.Winter.AirC.Min()));
 
     /// <summary>The winters with their weights, which add to 1.</summary>
     public IReadOnlyList<(Winter Winter, double Weight, WinterForcing Forcing)> Winters { get; }
@@ -18,7 +19,7 @@ public sealed class WinterSet
     public PlaneCache Planes { get; }
 
     /// <summary>Lowest outdoor hour mean of all winters [°C].</summary>
-    public double LowestOutsideC => Winters.Min(w => w.Winter.AirC.Min());
+    public double LowestOutsideC { get; }
 
     /// <summary>Makes the winters a scenario asks for.</summary>
     /// <param name="scenario">The scenario.</param>

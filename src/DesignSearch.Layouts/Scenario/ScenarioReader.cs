@@ -31,7 +31,7 @@ public static class ScenarioReader
         var climateTable = file.Table("climate", required: weatherFile is null);
         var recorded = SeasonReading.Recorded(climateTable, folder, weatherFile, files, faults);
         var (place, site) = SiteReading.Read(file.Table("site", required: true), name, recorded?.Place, mayDiffer: weatherFile is not null);
-        var season = SeasonReading.Dates(file.Table("season", required: false), place.LatitudeDeg, faults);
+        var season = SeasonReading.Dates(file.Table("season", required: false), place.LatitudeDeg);
         var greenhouse = GreenhouseReading.Read(file.Table("greenhouse", required: true));
         var climate = recorded is null ? SeasonReading.Monthly(climateTable, place) : new ClimateSource(recorded, null, SeasonReading.Sentence(recorded));
         var winters = SeasonReading.Winters(file);

@@ -8,6 +8,7 @@ namespace DesignSearch.Layouts;
 internal static class SeasonReading
 {
     private const int Months = 12;
+    private const int LeastDays = 14;
 
     private static readonly Dictionary<FieldOrigin, string> Origins = new()
     {
@@ -24,13 +25,18 @@ internal static class SeasonReading
         ["humid continental"] = ClimateCharacter.HumidContinental,
     };
 
-    public static SeasonDates Dates(TomlTable? table, double latitudeDeg, FaultList faults)
+    public static SeasonDates Dates(TomlTable? table, double latitudeDeg)
     {
         var (start, end) = latitudeDeg >= 0 ? ((11, 1), (3, 31)) : ((5, 1), (9, 30));
         if (table is null)
             return new SeasonDates(start.Item1, start.Item2, end.Item1, end.Item2);
         start = Day(table, "start", start);
         end = Day(table, "end", end);
+        var first = new DateTime(2001, start.Item1, start.Item2);
+        var last = new DateTime(2001, end.Item1, end.Item2);
+        var days = (int)((last < first ? last.AddYears(1) : last) - first).TotalDays + 1;
+        if (days < LeastDays)
+            table.FaultAt("end", FormattableString.Invariant($"{days} days"), FormattableString.Invariant($"a season of {LeastDays} days or more"));
         var dates = new SeasonDates(start.Item1, start.Item2, end.Item1, end.Item2, table.Whole("warm_up_days", 1, 60, 30));
         table.ReportUnknown();
         return dates;

@@ -46,6 +46,13 @@ public sealed class ScenarioReaderTests
     }
 
     [Fact]
+    public void A_season_too_short_to_hold_a_cold_spell_is_refused()
+    {
+        using var small = new SmallScenario(("end = \"03-31\"", "end = \"11-03\""));
+        Assert.Contains(small.Faults(), f => f.Value == "3 days" && f.Line > 0 && f.Expected.Contains("14 days", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void South_of_the_equator_the_season_and_the_usual_direction_turn_round()
     {
         using var small = new SmallScenario(("latitude_deg = 46.3", "latitude_deg = -46.3"), ("start = \"11-01\"\nend = \"03-31\"\n", ""), ("azimuth_deg = 180\n", ""));
