@@ -18,10 +18,15 @@ public sealed record WeatherReport(
     double ColdestWeekC,
     IReadOnlyList<WeatherSpell> ColdSpells,
     IReadOnlyList<WeatherSpell> DarkRuns,
+    IReadOnlyDictionary<string, IReadOnlyDictionary<string, double>> Shares,
+    double LightAfterStampMin,
     IReadOnlyList<string> Repairs)
 {
     /// <summary>Takes the figures of a record.</summary>
     public static WeatherReport Of(WeatherRecord r) => new(
         r.Place.Name, r.Place.LatitudeDeg, r.Place.LongitudeDeg, r.Place.ElevationM, r.Place.ZoneHours, r.Source, r.Period,
-        r.Summary.Months, r.Summary.FrostHours, r.Summary.ColdestDayC, r.Summary.ColdestThreeDaysC, r.Summary.ColdestWeekC, r.ColdSpells, r.DarkRuns, r.Repairs);
+        r.Summary.Months, r.Summary.FrostHours, r.Summary.ColdestDayC, r.Summary.ColdestThreeDaysC, r.Summary.ColdestWeekC, r.ColdSpells, r.DarkRuns,
+        r.Origins.Keys.Order().ToDictionary(Camel, f => (IReadOnlyDictionary<string, double>)r.Shares(f).ToDictionary(s => Camel(s.Key), s => s.Value)), r.SunFit.FoundMin, r.Repairs);
+
+    private static string Camel<T>(T name) where T : struct, Enum => System.Text.Json.JsonNamingPolicy.CamelCase.ConvertName(name.ToString());
 }

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using DesignSearch.Climate;
 using DesignSearch.Files;
+using DesignSearch.Layouts;
 using DesignSearch.Reporting;
 
 namespace DesignSearch.Cli;
@@ -10,16 +11,24 @@ internal sealed class WeatherCommand : Command
 {
     private static readonly string[] Months = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
 
+    private static readonly (WeatherField Field, string Name)[] Fields =
+    [
+        (WeatherField.Air, "air temperature"), (WeatherField.Global, "sun"), (WeatherField.Diffuse, "diffuse part"), (WeatherField.DewPoint, "humidity"), (WeatherField.Wind, "wind"),
+    ];
+
     public WeatherCommand(Session session) : base("weather", "Reads one weather file: place, months, frost, cold spells, and what had to be repaired.")
     {
         var file = new Argument<string>("FILE") { Description = "A weather file." };
         var picture = new Option<string?>("--picture") { Description = "Draw the winter as a picture (PNG).", HelpName = "FILE.png" };
+        var run = new Option<string?>("--for") { Description = "Read it as this run would: with its place, its monthly means and its own formats.", HelpName = "RUN" };
         Arguments.Add(file);
         Options.Add(picture);
+        Options.Add(run);
         Options.Add(session.Json);
         SetAction(parsed => session.Guarded(() =>
         {
-            var record = WeatherFile.Read(parsed.GetValue(file)!);
+            var path = parsed.GetValue(file)!;
+            var record = parsed.GetValue(run) is { } folder ? ScenarioReader.Read(folder, path).Climate.Record! : WeatherFile.Read(path);
             if (parsed.GetValue(picture) is { } target)
                 SafeFile.Write(target, WeatherPicture.Png(WeatherDaysMaker.Of(record)));
             if (parsed.GetValue(session.Json))
@@ -36,18 +45,21 @@ internal sealed class WeatherCommand : Command
         output.WriteLine(FormattableString.Invariant($"{place.Name}: {Math.Abs(place.LatitudeDeg):0.00}° {(place.LatitudeDeg < 0 ? "south" : "north")}, {Math.Abs(place.LongitudeDeg):0.00}° {(place.LongitudeDeg < 0 ? "west" : "east")}, {place.ElevationM:0} m, standard time UTC{place.ZoneHours:+0.##;-0.##;+0}"));
         output.WriteLine($"{record.Source}; {record.Period}");
         output.WriteLine();
-        output.WriteLine("month   mean °C   lowest °C   sun kWh/m² a day   hours below 0 °C");
+        output.WriteLine("month   mean °C   lowest °C   sun kWh/m² a day   wind m/s   hours below 0 °C");
         foreach (var month in summary.Months)
-            output.WriteLine(FormattableString.Invariant($"{Months[month.Month - 1],-5}{month.MeanC,10:0.0}{month.LowestC,12:0.0}{month.GhiKwhPerM2Day,19:0.00}{month.FrostHours,19:0}"));
+            output.WriteLine(FormattableString.Invariant($"{Months[month.Month - 1],-5}{month.MeanC,10:0.0}{month.LowestC,12:0.0}{month.GhiKwhPerM2Day,19:0.00}{month.MeanWindMPerS,11:0.0}{month.FrostHours,19:0}"));
         output.WriteLine();
         output.WriteLine(FormattableString.Invariant($"Hours below 0 °C in all: {summary.FrostHours:0}"));
         output.WriteLine(FormattableString.Invariant($"Coldest day {summary.ColdestDayC:0.0} °C, coldest 3 days {summary.ColdestThreeDaysC:0.0} °C, coldest 7 days {summary.ColdestWeekC:0.0} °C (means)"));
         Spells(output, "Cold spells", record.ColdSpells);
         Spells(output, "Dark runs in the cold half of the year", record.DarkRuns);
+        output.WriteLine("Where the figures come from:");
+        foreach (var (field, name) in Fields)
+            output.WriteLine($"  {name + ":",-17}{record.SharesInWords(field)}");
+        output.WriteLine(record.SunFit.Sentence);
+        output.WriteLine(record.Repairs.Count == 0 ? "Nothing had to be repaired." : "What was repaired, or should be known:");
         foreach (var repair in record.Repairs)
-            output.WriteLine("Repaired: " + repair);
-        if (record.Repairs.Count == 0)
-            output.WriteLine("Nothing had to be repaired.");
+            output.WriteLine("  - " + repair);
     }
 
     private static void Spells(TextWriter output, string title, IReadOnlyList<WeatherSpell> spells)

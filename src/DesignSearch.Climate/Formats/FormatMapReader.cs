@@ -6,7 +6,7 @@ namespace DesignSearch.Climate;
 /// <summary>Reads a format from its TOML file.</summary>
 internal static class FormatMapReader
 {
-    private static readonly string[] FieldNames = ["air", "dew_point", "humidity", "wind", "global", "diffuse", "beam_normal", "beam_level", "sky_long_wave"];
+    private static readonly string[] FieldNames = ["air", "dew_point", "humidity", "wind", "global", "diffuse", "beam_normal", "beam_level", "sky_long_wave", "wind_at_2m"];
     private static readonly string[] HeadKeyNames =
         ["name", "latitude", "longitude", "elevation", "zone", "stamp_zone", "local_zone", "offset_hours", "offset_seconds", "slope", "utc", "stamp", "years"];
 

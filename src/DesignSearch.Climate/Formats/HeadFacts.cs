@@ -14,9 +14,10 @@ internal sealed class HeadFacts
     public HeadFacts(string file, FormatMap map, IReadOnlyList<string> lines)
     {
         this.file = file;
+        var tableLine = TableColumns.Find(map, lines)?.Line ?? lines.Count;
         foreach (var (key, where) in map.HeadKeys)
         {
-            if (Find(map.Head, lines, where) is { } found)
+            if (Find(map.Head, lines, tableLine, where) is { } found)
                 facts[key] = found;
         }
     }
@@ -41,14 +42,18 @@ internal sealed class HeadFacts
         faults.Add(file, fact.Line, fact.Column, fact.Text, expected);
     }
 
-    private static (string, int, int)? Find(HeadKind kind, IReadOnlyList<string> lines, string where) => kind switch
+    private static (string, int, int)? Find(HeadKind kind, IReadOnlyList<string> lines, int tableLine, string where) => kind switch
     {
-        HeadKind.Positions => At(lines, 0, int.Parse(where, CultureInfo.InvariantCulture) - 1),
-        HeadKind.NamesThenValues when lines.Count > 1 => At(lines, 1, CsvFields.Split(lines[0], CsvFields.DelimiterOf(lines[0])).FindIndex(f => f.Text.Equals(where, StringComparison.OrdinalIgnoreCase))),
+        HeadKind.Positions when tableLine > 0 => At(lines, 0, int.Parse(where, CultureInfo.InvariantCulture) - 1),
+        HeadKind.NamesThenValues => Named(lines, where),
         HeadKind.Labels => Labelled(lines, where),
         HeadKind.Patterns => Matched(lines, where),
         _ => null,
     };
+
+    /// <summary>The value in the second line under a name in the first.</summary>
+    public static (string Text, int Line, int Column)? Named(IReadOnlyList<string> lines, string name) => lines.Count < 2 ? null
+        : At(lines, 1, CsvFields.Split(lines[0], CsvFields.DelimiterOf(lines[0])).FindIndex(f => f.Text.Equals(name, StringComparison.OrdinalIgnoreCase)));
 
     private static (string, int, int)? At(IReadOnlyList<string> lines, int line, int index)
     {

@@ -51,7 +51,7 @@ internal sealed class TableColumns
         {
             var index = IndexOf(field, Names);
             if (index >= 0)
-                Fields.Add((field, index, Parts(Names[index].Text).Unit ?? UnitInHead(Names[index].Text, lines) ?? UnitInName(Names[index].Text) ?? field.Unit));
+                Fields.Add((field, index, Parts(Names[index].Text).Unit ?? UnitInHead(map, Names[index].Text, lines) ?? UnitInName(Names[index].Text) ?? field.Unit));
             else if (field.Needed)
                 faults.Add(file, Line + 1, 0, "", FormattableString.Invariant($"a column '{field.Names[0]}' ({Plain(field.Field)})"));
         }
@@ -83,10 +83,12 @@ internal sealed class TableColumns
         return bracket > 0 && text.EndsWith(')') ? (text[..bracket].Trim(), WeatherUnit.Find(text[(bracket + 1)..^1], 1) is null && text[bracket - 1] != ' ' ? null : text[(bracket + 1)..^1]) : (text, null);
     }
 
-    // Some providers list the columns with their units above the table: "NAME   words (unit)".
-    private static string? UnitInHead(string name, IReadOnlyList<string> lines)
+    // Some providers list the columns with their units above the table: "NAME   words (unit)", or a column "NAME Units" of the head.
+    private static string? UnitInHead(FormatMap map, string name, IReadOnlyList<string> lines)
     {
-        var line = lines.Take(60).Select(l => l.Trim().TrimEnd(',')).FirstOrDefault(l => l.StartsWith(name + " ", StringComparison.OrdinalIgnoreCase) && l.EndsWith(')'));
+        if (map.Head == HeadKind.NamesThenValues)
+            return HeadFacts.Named(lines, name + " Units") is { } unit && WeatherUnit.Find(unit.Text, 1) is not null ? unit.Text : null;
+        var line = lines.Take(60).Select(l => l.Trim().TrimEnd(',', ';')).FirstOrDefault(l => l.StartsWith(name + " ", StringComparison.OrdinalIgnoreCase) && l.EndsWith(')'));
         return line?[(line.LastIndexOf('(') + 1)..^1];
     }
 

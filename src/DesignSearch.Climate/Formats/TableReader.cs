@@ -38,6 +38,21 @@ internal sealed class TableReader(string file, FormatMap map, YearKind years, IR
         return new() { Stamps = [.. rows.Stamps], Lines = [.. rows.Lines], IsTypical = rows.Clock.IsTypical, Years = rows.Clock.Years, Values = rows.Values.ToDictionary(v => v.Key, v => v.Value.ToArray()) };
     }
 
+    // A blank line ends the table unless more rows of the same kind follow.
+    private bool Ends(int line, TableColumns columns)
+    {
+        if (!IsBlank(lines[line]))
+            return false;
+        var next = line + 1;
+        while (next < lines.Count && IsBlank(lines[next]))
+            next++;
+        if (next == lines.Count)
+            return true;
+        var fields = CsvFields.Split(lines[next], columns.Delimiter);
+        var last = columns.Fields.Select(f => f.Index).Concat(columns.Time).Max();
+        return fields.Count <= last || fields[columns.Time[0]].Text is not [>= '0' and <= '9', ..];
+    }
+
     private static bool IsBlank(string line) => line.AsSpan().Trim(", ;\t\r").Length == 0;
 
     private (List<DateTime> Stamps, List<int> Lines, Dictionary<WeatherField, List<double>> Values, RowClock Clock) ReadRows(TableColumns columns)
@@ -45,8 +60,10 @@ internal sealed class TableReader(string file, FormatMap map, YearKind years, IR
         var (stamps, rowLines) = (new List<DateTime>(), new List<int>());
         var values = columns.Fields.ToDictionary(c => c.Map.Field, _ => new List<double>());
         var rows = new List<(List<(string Text, int Column)> Fields, string Stamp, int Line)>();
-        for (var l = columns.Line + 1; l < lines.Count && !IsBlank(lines[l]); l++)
+        for (var l = columns.Line + 1; l < lines.Count && !Ends(l, columns); l++)
         {
+            if (IsBlank(lines[l]))
+                continue;
             var fields = CsvFields.Split(lines[l], columns.Delimiter);
             rows.Add((fields, string.Join(' ', columns.Time.Where(i => i < fields.Count).Select(i => fields[i].Text)), l + 1));
         }

@@ -3,7 +3,7 @@ using MathNet.Numerics.Distributions;
 namespace DesignSearch.Climate;
 
 /// <summary>Fills days with extremes and clearness so that every month meets its means.</summary>
-internal sealed class DayMaker(MonthlyClimate climate)
+internal sealed class DayMaker(MonthlyClimate climate, WinterOptions options)
 {
     private const double DarkestDay = 0.03;
     private const double ClearestDay = 0.82;
@@ -54,9 +54,9 @@ internal sealed class DayMaker(MonthlyClimate climate)
 
     private double UsualLowSd()
     {
-        if (climate.LowestKnownC is not { } lowest)
+        if (options.Known is not { } known)
             return UsualSd(high: false);
-        var mean = ReturnLevels.MeanOfYearly(lowest, climate.LowestKnownYears, 3);
+        var mean = ReturnLevels.MeanOfYearly(known.LowestC, known.Years, options.YearlyLowestSdK);
         var coldest = climate.Months.MinBy(m => m.MeanC)!;
         return Math.Clamp((coldest.MeanDailyLowC - mean) / 2.2, 1.5, 8);
     }

@@ -1,3 +1,5 @@
+using MathNet.Numerics.Statistics;
+
 namespace DesignSearch.Climate;
 
 /// <summary>How cold the stress week must be.</summary>
@@ -8,38 +10,60 @@ namespace DesignSearch.Climate;
 internal sealed record HardLevels(double LowestHourC, double DayC, double ThreeDaysC, double WeekC)
 {
     private const double LeastDayAboveLowest = 2.5;
+    private const int EnoughWinters = 15;
 
     /// <summary>From monthly means and, where known, the lowest temperature seen.</summary>
-    public static HardLevels Of(MonthlyClimate climate, Winter typical, WinterOptions options)
+    public static HardLevels Of(MonthlyClimate climate, Winter typical, WinterOptions options) =>
+        From(MeanYearlyLowest(climate, options), options.YearlyLowestSdK, climate.Months.Min(m => m.MeanC), typical, options);
+
+    /// <summary>Lowest hour of the return period by monthly means [°C].</summary>
+    public static double Level(MonthlyClimate climate, WinterOptions options) => ReturnLevels.Level(MeanYearlyLowest(climate, options), options.YearlyLowestSdK, options.HardReturnYears);
+
+    /// <summary>From winters of one place alone.</summary>
+    public static HardLevels Of(IReadOnlyList<Winter> winters, Winter typical, WinterOptions options)
+    {
+        var (mean, sd) = YearlyLowest(winters, options);
+        var days = WinterDays.Of(typical);
+        return From(mean, sd, days.ColdestMonth().Average(d => days.MeanC[d]), typical, options);
+    }
+
+    /// <summary>Lowest hour of the return period by the winters of one place [°C].</summary>
+    public static double Level(IReadOnlyList<Winter> winters, WinterOptions options)
+    {
+        var (mean, sd) = YearlyLowest(winters, options);
+        return ReturnLevels.Level(mean, sd, options.HardReturnYears);
+    }
+
+    private static double MeanYearlyLowest(MonthlyClimate climate, WinterOptions options)
     {
         var coldest = climate.Months.MinBy(m => m.MeanC)!;
-        var sd = coldest.DailyLowSdK ?? (climate.UsedCharacter == ClimateCharacter.MaritimeOrValley ? 3.5 : 5);
-        var mean = climate.LowestKnownC is { } lowest
-            ? ReturnLevels.MeanOfYearly(lowest, climate.LowestKnownYears, options.YearlyLowestSdK)
-            : coldest.MeanDailyLowC - 2.2 * sd;
-        return From(mean, coldest.MeanC, typical, options);
+        var daily = coldest.DailyLowSdK ?? (climate.UsedCharacter == ClimateCharacter.MaritimeOrValley ? 3.5 : 5);
+        return Known(options) ?? coldest.MeanDailyLowC - 2.2 * daily;
     }
 
-    /// <summary>From a winter alone.</summary>
-    public static HardLevels Of(Winter typical, WinterOptions options)
+    private static double? Known(WinterOptions options) =>
+        options.Known is { } known ? ReturnLevels.MeanOfYearly(known.LowestC, known.Years, options.YearlyLowestSdK) : null;
+
+    // Enough real winters speak for themselves; of fewer, the days of the coldest month tell how low a year goes.
+    private static (double Mean, double Sd) YearlyLowest(IReadOnlyList<Winter> winters, WinterOptions options)
     {
-        var days = WinterDays.Of(typical);
-        return From(MeanYearlyLowest(typical), days.ColdestMonth().Average(d => days.MeanC[d]), typical, options);
+        if (Known(options) is { } known)
+            return (known, options.YearlyLowestSdK);
+        if (winters.Count < EnoughWinters)
+            return (winters.Average(ByDays), options.YearlyLowestSdK);
+        double[] lowest = [.. winters.Select(w => w.AirC.Skip(w.WarmUpHours).Min())];
+        return (lowest.Average(), lowest.StandardDeviation());
     }
 
-    /// <summary>Lowest hour of the return period by a winter's own days [°C].</summary>
-    public static double Drawn(Winter typical, WinterOptions options) => ReturnLevels.Level(MeanYearlyLowest(typical), options.YearlyLowestSdK, options.HardReturnYears);
-
-    private static double MeanYearlyLowest(Winter typical)
+    private static double ByDays(Winter winter)
     {
-        var days = WinterDays.Of(typical);
+        var days = WinterDays.Of(winter);
         var lows = days.ColdestMonth().Select(d => days.LowC[d]).ToArray();
-        return lows.Average() - 2.2 * Math.Sqrt(lows.Average(l => (l - lows.Average()) * (l - lows.Average())));
+        return lows.Average() - 2.2 * lows.PopulationStandardDeviation();
     }
 
-    private static HardLevels From(double meanYearlyLowest, double coldestMonthC, Winter typical, WinterOptions options)
+    private static HardLevels From(double meanYearlyLowest, double sd, double coldestMonthC, Winter typical, WinterOptions options)
     {
-        var sd = options.YearlyLowestSdK;
         var factor = ReturnLevels.Factor(options.HardReturnYears);
         var drawn = ReturnLevels.Level(meanYearlyLowest, sd, options.HardReturnYears);
         var lowest = options.HardLowestC ?? Math.Min(drawn, typical.AirC.Skip(typical.WarmUpHours).Min() - 0.5 * sd);

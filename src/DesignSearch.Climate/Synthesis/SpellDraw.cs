@@ -23,7 +23,7 @@ internal static class SpellDraw
 
         var name = FormattableString.Invariant($"drawn {number}");
         var drawn = WinterBuilder.Build(name, like.Kind, like.Place, like.Start, like.WarmUpHours, Compose(sources, from), like.Ground, options, [.. like.Remarks, "Drawn: whole spells of the record in a new order."]);
-        return WithDrawnLowest(drawn, like, number, seed, options);
+        return LowestDraw.Over(drawn, o => HardLevels.Level(sources, o), o => HardLevels.Of(sources, drawn, o), number, seed, options);
     }
 
     // Runs of days on one side of the mean of the four weeks around them.
@@ -94,17 +94,5 @@ internal static class SpellDraw
         var utc = winter.Start.AddHours(-place.ZoneHours);
         var sun = new SunTrack(place, utc, utc.AddHours(hours));
         return [.. Enumerable.Range(0, hours).Select(h => sun.MeanHorizontal(utc.AddHours(h), 60, 4))];
-    }
-
-    private static Winter WithDrawnLowest(Winter drawn, Winter like, int number, ulong seed, WinterOptions options)
-    {
-        var chance = new RandomStream(seed, RandomPurpose.Lowest, number).NextUnit();
-        var years = Math.Max(1.001, 1 / chance);
-        var level = HardLevels.Drawn(like, options with { HardReturnYears = years, HardLowestC = null });
-        var lowest = drawn.AirC.Skip(drawn.WarmUpHours).Min();
-        if (level >= lowest)
-            return drawn;
-        var drawnOptions = options with { HardReturnYears = years, HardLowestC = level };
-        return HardWinter.Over(drawn, HardLevels.Of(like, drawnOptions), drawnOptions, drawn.Name, drawn.Kind);
     }
 }

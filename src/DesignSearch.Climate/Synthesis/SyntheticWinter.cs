@@ -3,7 +3,7 @@ namespace DesignSearch.Climate;
 /// <summary>Runs the whole chain from monthly means to the hours of a winter.</summary>
 internal static class SyntheticWinter
 {
-    public static Winter Make(MonthlyClimate climate, SeasonDates season, ulong seed, WinterOptions options)
+    public static Winter Make(MonthlyClimate climate, SeasonDates season, ulong seed, WinterOptions options, string name = "typical")
     {
         var (first, after) = SeasonCalendar.InYear(season, TableReader.NominalYear);
         var start = first.AddDays(-season.WarmUpDays);
@@ -11,20 +11,20 @@ internal static class SyntheticWinter
         var last = after.AddDays(-1);
         var until = new DateTime(last.Year, last.Month, 1, 0, 0, 0, DateTimeKind.Unspecified).AddMonths(1);
         var days = new SyntheticDays(climate.Place, from, (int)(until - from).TotalDays);
-        var weather = Hours(climate, days, seed);
+        var weather = Hours(climate, days, seed, options);
         var skip = (int)(start - from).TotalHours;
         double[] Cut(double[] hours) => hours[skip..(skip + (int)(after - start).TotalHours)];
         return WinterBuilder.Build(
-            "typical", WinterKind.Typical, climate.Place, start, (int)(first - start).TotalHours,
+            name, WinterKind.Typical, climate.Place, start, (int)(first - start).TotalHours,
             new(Cut(weather.AirC), Cut(weather.DewPointC), Cut(weather.WindMPerS), Cut(weather.GlobalWPerM2), Cut(weather.DiffuseWPerM2), null),
             GroundFit.FromMonths([.. climate.Months.Select(m => m.MeanC)]), options,
             ["Made from twelve monthly means: the means are the place's, the single days are drawn by chance."]);
     }
 
     /// <summary>Whole months of hours.</summary>
-    public static HourWeather Hours(MonthlyClimate climate, SyntheticDays days, ulong seed)
+    public static HourWeather Hours(MonthlyClimate climate, SyntheticDays days, ulong seed, WinterOptions options)
     {
-        new DayMaker(climate).Fill(days, seed);
+        new DayMaker(climate, options).Fill(days, seed);
         var air = TemperatureCurve.Hours(days);
         var global = CloudMaker.Flickering(days, seed);
         var diffuse = global.Select((g, h) => days.Above[h] > 0 ? g * BeamSplit.ErbsHourly(g / days.Above[h]) : 0).ToArray();

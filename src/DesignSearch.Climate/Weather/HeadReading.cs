@@ -20,6 +20,7 @@ internal sealed class HeadReading
             "longitude" => head.Text("utc") is null ? Math.Round(Place.LongitudeDeg / 15) : 0,
             _ => Zone("stamp_zone") ?? OffsetHours() ?? Zone("zone") ?? Place.ZoneHours,
         };
+        ZoneIsFixed = map.Zone == "utc" && options.StampZoneHours is null;
         StampZoneHours = options.StampZoneHours ?? zoneOfStamps;
         OffsetMin = 60 * (head.Number("offset_hours", -1, 1, "hours from −1 to 1", faults) ?? 0);
         (Radiation, Weather) = Stamps(map);
@@ -31,6 +32,9 @@ internal sealed class HeadReading
     public Place Place { get; }
 
     public double StampZoneHours { get; }
+
+    /// <summary>True when the format leaves no doubt about the zone of its stamps.</summary>
+    public bool ZoneIsFixed { get; }
 
     /// <summary>Middle of the radiation after the stamp, where the head says so [min].</summary>
     public double OffsetMin { get; }

@@ -1,8 +1,15 @@
+using DesignSearch.Files;
+
 namespace DesignSearch.Climate;
 
 /// <summary>Makes the light of a grid whole: global and diffuse, no gaps, none by night.</summary>
-internal sealed class LightColumns(SampleGrid grid, GapReport gaps, List<string> repairs)
+internal sealed class LightColumns(SampleGrid grid, GapReport gaps, string path, FaultList faults, List<string> repairs)
 {
+    private const double SunWellUpWPerM2 = 350;
+    private const int EnoughHours = 300;
+    private const double DullestClearSky = 0.5;
+    private const double ClearestSky = 0.95;
+
     /// <summary>Fills global and diffuse in place.</summary>
     /// <param name="above">Irradiance above the atmosphere over the same intervals.</param>
     /// <returns>False when the file has no light at all.</returns>
@@ -10,6 +17,7 @@ internal sealed class LightColumns(SampleGrid grid, GapReport gaps, List<string>
     {
         if (!grid.Values.TryGetValue(WeatherField.Global, out var global))
             return false;
+        CheckLevel(global, above);
         Clean(global, above);
         gaps.FillGlobal(global, above);
         Diffuse(global, above);
@@ -43,6 +51,17 @@ internal sealed class LightColumns(SampleGrid grid, GapReport gaps, List<string>
             repairs.Add(FormattableString.Invariant($"{night} rows have light while the sun is down; it was left out."));
         if (bright > 0)
             repairs.Add(FormattableString.Invariant($"{bright} rows have more light than there is above the atmosphere; they were taken as gaps."));
+    }
+
+    // In two months some hours are clear, and clear air lets two thirds to four fifths of the sun through: a wrong unit or sensor does not.
+    private void CheckLevel(double[] global, double[] above)
+    {
+        var share = Enumerable.Range(0, global.Length).Where(i => above[i] > SunWellUpWPerM2 && !double.IsNaN(global[i])).Select(i => global[i] / above[i]).Order().ToArray();
+        if (share.Length * grid.StepHours < EnoughHours)
+            return;
+        var clearest = share[(int)(0.98 * share.Length)];
+        if (clearest is < DullestClearSky or > ClearestSky)
+            faults.Add(path, 0, 0, "", FormattableString.Invariant($"global irradiance in W/m²: in its clearest hours {100 * clearest:0} % of the light above the air comes down, where clear air lets 65 to 85 % through (another unit, a tilted or shaded sensor, or another column?)"));
     }
 
     private void Diffuse(double[] global, double[] above)

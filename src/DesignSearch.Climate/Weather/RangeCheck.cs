@@ -5,6 +5,8 @@ namespace DesignSearch.Climate;
 /// <summary>Looks for values that cannot be: single ones become gaps, many of them are a wrong unit.</summary>
 internal sealed class RangeCheck(string path, SampleGrid grid, FaultList faults, List<string> repairs)
 {
+    private const double GalePlaceMPerS = 9;
+
     public void Clean()
     {
         Kelvin();
@@ -18,9 +20,9 @@ internal sealed class RangeCheck(string path, SampleGrid grid, FaultList faults,
         Bound(WeatherField.SkyLongWave, "sky radiation", 50, 700, "W/m²", "another unit");
         if (Known(WeatherField.Air) is { Length: > 6000 } air && air.Average() > 32)
             Refuse("air temperature", FormattableString.Invariant($"its mean is {air.Average():0.0}"), "°C", "°F");
-        if (Known(WeatherField.Wind) is { Length: > 500 } wind && wind.Average() > 11)
+        if (Known(WeatherField.Wind) is { Length: > 500 } wind && wind.Average() > GalePlaceMPerS)
             Refuse("wind", FormattableString.Invariant($"its mean is {wind.Average():0.0}"), "m/s", "km/h");
-        if (Known(WeatherField.Wind) is { Length: > 500 } windy && windy.Average() is > 6 and <= 11)
+        if (Known(WeatherField.Wind) is { Length: > 500 } windy && windy.Average() is > 6 and <= GalePlaceMPerS)
             repairs.Add(FormattableString.Invariant($"The wind averages {windy.Average():0.0} m/s, which is a gale-swept place: look whether the file gives it in km/h."));
         if (Known(WeatherField.Global) is { Length: > 500 } light && light.Max() is > 0 and < 30)
             Refuse("global irradiance", FormattableString.Invariant($"its highest is {light.Max():0.00}"), "W/m²", "kW/m² or MJ/m²");

@@ -21,11 +21,12 @@ internal sealed class RecordBuilder(string path, FormatMap map, Place place, Sam
     {
         var recordedAir = (double[])grid.Values[WeatherField.Air].Clone();
         AddDewPoint();
+        AddWind();
         gaps.FillWeather(WeatherField.Air, "air temperature");
         gaps.FillWeather(WeatherField.DewPoint, "dew point");
         gaps.FillWeather(WeatherField.Wind, "wind");
         gaps.FillWeather(WeatherField.SkyLongWave, "sky radiation");
-        var light = new LightColumns(grid, gaps, repairs);
+        var light = new LightColumns(grid, gaps, path, faults, repairs);
         var above = Above();
         var hasLight = light.Prepare(above);
         faults.ThrowIfAny();
@@ -85,6 +86,16 @@ internal sealed class RecordBuilder(string path, FormatMap map, Place place, Sam
     {
         if (!grid.Values.ContainsKey(WeatherField.DewPoint) && grid.Values.TryGetValue(WeatherField.Humidity, out var humidity))
             grid.Values[WeatherField.DewPoint] = [.. grid.Values[WeatherField.Air].Zip(humidity, (air, h) => double.IsNaN(h) ? double.NaN : Humidity.DewPointC(air, h))];
+    }
+
+    // Wind over short grass by the logarithmic law of FAO-56, equation 47.
+    private void AddWind()
+    {
+        if (grid.Values.ContainsKey(WeatherField.Wind) || !grid.Values.TryGetValue(WeatherField.WindAt2M, out var low))
+            return;
+        var factor = Math.Log(67.8 * 10 - 5.42) / 4.87;
+        grid.Values[WeatherField.Wind] = [.. low.Select(w => w * factor)];
+        repairs.Add(FormattableString.Invariant($"The file has the wind at 2 m only: {factor:0.00} times that was taken for 10 m."));
     }
 
     private Dictionary<WeatherField, FieldOrigin[]> Origins()

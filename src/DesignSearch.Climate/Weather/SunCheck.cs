@@ -62,16 +62,24 @@ internal sealed class SunCheck(string path, SampleGrid grid, SunTrack sun, HeadR
     private void RefuseClock(double off)
     {
         var place = head.Place;
-        var signFlip = Math.IEEERemainder(-8 * place.LongitudeDeg, 1440);
-        if (Math.Abs(place.LongitudeDeg) > 6 && Math.Abs(Math.IEEERemainder(off - signFlip, 1440)) < 25)
+        var likely = head.StampZoneHours - Math.Round(off / 30) / 2;
+        likely = likely > 14 ? likely - 24 : likely < -12 ? likely + 24 : likely;
+        if (Math.Abs(place.LongitudeDeg) > 6 && FitsOtherSign(off))
         {
-            faults.Add(path, 0, 0, Number(place.LongitudeDeg), FormattableString.Invariant($"a longitude the light agrees with: {-place.LongitudeDeg:0.##} would (west is negative)"));
+            var zoneToo = head.ZoneIsFixed ? "" : FormattableString.Invariant($"; or the stamps are of UTC{likely:+0.##;-0.##;+0}");
+            faults.Add(path, 0, 0, Number(place.LongitudeDeg), FormattableString.Invariant($"a longitude the light agrees with: {-place.LongitudeDeg:0.##} would (west is negative){zoneToo}"));
             return;
         }
 
-        var likely = head.StampZoneHours - Math.Round(off / 30) / 2;
-        likely = likely > 14 ? likely - 24 : likely < -12 ? likely + 24 : likely;
         faults.Add(path, 0, 0, FormattableString.Invariant($"UTC{head.StampZoneHours:+0.##;-0.##;+0}"), FormattableString.Invariant($"a zone of the stamps the light agrees with: it runs {Math.Abs(off):0} min {(off > 0 ? "ahead of" : "behind")} the clock; UTC{likely:+0.##;-0.##;+0} fits"));
+    }
+
+    // Where the rows may be instants or means, half an hour more or less stays open.
+    private bool FitsOtherSign(double off)
+    {
+        var flip = -8 * head.Place.LongitudeDeg;
+        double[] open = head.Radiation == StampMeaning.InstantOrStarting ? [0, grid.StepMin / 2.0] : [0];
+        return open.Any(shift => Math.Abs(Math.IEEERemainder(off - shift - flip, 1440)) < 25);
     }
 
     // Two clocks in one file show as a stretch whose light runs off the rest.

@@ -29,4 +29,7 @@ public enum WeatherField
 
     /// <summary>Long-wave irradiance from the sky [W/m²].</summary>
     SkyLongWave,
+
+    /// <summary>Wind at 2 m [m/s]; used where there is none at 10 m.</summary>
+    WindAt2M,
 }

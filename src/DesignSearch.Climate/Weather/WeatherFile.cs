@@ -28,8 +28,11 @@ public static class WeatherFile
     {
         if (map.Detect.Count == 0)
             return TableColumns.Find(map, lines) is not null;
-        var head = string.Join('\n', lines.Take(60));
-        return map.Detect.All(d => head.Contains(d, StringComparison.OrdinalIgnoreCase));
+        var head = Plain(string.Join('\n', lines.Take(60)));
+        return map.Detect.All(d => head.Contains(Plain(d), StringComparison.OrdinalIgnoreCase));
+
+        // Spreadsheets save other separators and quotes.
+        static string Plain(string text) => text.Replace(';', ',').Replace('\t', ',').Replace("\"", "", StringComparison.Ordinal);
     }
 
     private static string[] ReadLines(string path)

@@ -5,12 +5,6 @@ namespace DesignSearch.Climate;
 /// <param name="Months">Twelve, January first.</param>
 public sealed record MonthlyClimate(Place Place, IReadOnlyList<MonthMeans> Months)
 {
-    /// <summary>Lowest temperature the builder has seen [°C].</summary>
-    public double? LowestKnownC { get; init; }
-
-    /// <summary>In how many years it was seen.</summary>
-    public double LowestKnownYears { get; init; } = 10;
-
     /// <summary>How cold and cloud go together; none: judged from the means.</summary>
     public ClimateCharacter? Character { get; init; }
 

@@ -27,7 +27,7 @@ internal static class WinterBuilder
             SunZenithDeg = sun.ZenithDeg,
             SunAzimuthDeg = sun.AzimuthDeg,
             ExtraterrestrialNormalWPerM2 = sun.NormalWPerM2,
-            GroundReflectance = ReflectanceOf(start, weather.AirC, options),
+            GroundReflectance = ReflectanceOf(start, n, options),
             Ground = ground,
             Remarks = remarks,
         };
@@ -60,25 +60,16 @@ internal static class WinterBuilder
         return sky;
     }
 
-    private static double[] ReflectanceOf(DateTime start, double[] air, WinterOptions options)
+    // Snow lies for a share of the month: the light it throws up is spread over the month, as its single days are not known.
+    private static double[] ReflectanceOf(DateTime start, int hours, WinterOptions options)
     {
-        var reflectance = new double[air.Length];
-        for (var h = 0; h < air.Length; h++)
+        var reflectance = new double[hours];
+        for (var h = 0; h < hours; h++)
         {
-            var bare = options.ReflectanceByMonth is { } months ? months[start.AddHours(h).Month - 1] : options.GroundReflectance;
-            var day = h / 24 * 24;
-            var snow = options.SnowBelowC is { } limit && day >= 24 && Mean(air, Math.Max(0, day - 168), day) < limit;
-            reflectance[h] = snow ? options.SnowReflectance : bare;
+            var snow = options.SnowCoverByMonth is { } months ? months[start.AddHours(h).Month - 1] : 0;
+            reflectance[h] = options.GroundReflectance + snow * (options.SnowReflectance - options.GroundReflectance);
         }
 
         return reflectance;
-    }
-
-    private static double Mean(double[] values, int from, int to)
-    {
-        var sum = 0.0;
-        for (var i = from; i < to; i++)
-            sum += values[i];
-        return sum / (to - from);
     }
 }

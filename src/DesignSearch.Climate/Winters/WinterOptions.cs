@@ -6,11 +6,8 @@ public sealed record WinterOptions
     /// <summary>Reflectance of bare ground, 0 to 1; 0.2 is the usual figure for grass and soil.</summary>
     public double GroundReflectance { get; init; } = 0.2;
 
-    /// <summary>Reflectance of the ground, month by month (12 values, January first); takes the place of the single figure.</summary>
-    public IReadOnlyList<double>? ReflectanceByMonth { get; init; }
-
-    /// <summary>Snow lies on a day when the mean air of the seven days before it is below this [°C]; none: no snow.</summary>
-    public double? SnowBelowC { get; init; }
+    /// <summary>Share of each month with snow on the ground, 0 to 1 (12 values, January first); none: no snow.</summary>
+    public IReadOnlyList<double>? SnowCoverByMonth { get; init; }
 
     /// <summary>Reflectance of lying snow, 0.5 (old) to 0.85 (new).</summary>
     public double SnowReflectance { get; init; } = 0.6;
@@ -23,6 +20,9 @@ public sealed record WinterOptions
 
     /// <summary>Standard deviation of the lowest temperature from year to year [K]: about 2 by the sea, 3 in a mild valley, 4 inland.</summary>
     public double YearlyLowestSdK { get; init; } = 3;
+
+    /// <summary>The lowest temperature the builder knows of; it beats what the weather alone says about hard winters.</summary>
+    public KnownLowest? Known { get; init; }
 
     /// <summary>Length of a power cut on the coldest night of the hard winter [h]; 0 for none.</summary>
     public int PowerCutHours { get; init; }

@@ -39,34 +39,35 @@ public sealed class WinterSet
 
     private static IEnumerable<(Winter Winter, double Weight)> Wanted(Scenario scenario, bool asRecorded)
     {
-        var options = new WinterOptions();
-        if (scenario.Climate.Monthly is { } monthly)
+        var climate = scenario.Climate;
+        var options = new WinterOptions
         {
-            foreach (var wish in scenario.Winters)
-                yield return (WinterMaker.Synthetic(monthly, scenario.Season, wish.Kind, scenario.Climate.Seed, options with { HardReturnYears = wish.ReturnYears }), wish.Weight);
-            yield break;
-        }
+            GroundReflectance = scenario.Assumptions.GroundReflectance,
+            SnowReflectance = scenario.Assumptions.SnowReflectance,
+            SnowCoverByMonth = climate.SnowCoverByMonth,
+            Known = climate.Known,
+            YearlyLowestSdK = climate.LowestYearlySpreadK,
+        };
+        var typical = climate.Monthly is { } monthly
+            ? [WinterMaker.Synthetic(monthly, scenario.Season, WinterKind.Typical, climate.Seed, options)]
+            : WinterMaker.FromRecord(climate.Record!, scenario.Season, options);
+        if (typical.Count == 0)
+            throw new InputException(new InputFault(climate.Record!.Source, 0, 0, climate.Record.Period, "weather that covers the whole season and its warm-up, or a whole year"));
+        return asRecorded ? Shared(typical, 1) : scenario.Winters.SelectMany(wish => Shared(Wished(wish, scenario, typical, options), wish.Weight));
+    }
 
-        var recorded = WinterMaker.FromRecord(scenario.Climate.Record!, scenario.Season, options);
-        if (recorded.Count == 0)
-            throw new InputException(new InputFault(scenario.Climate.Record!.Source, 0, 0, scenario.Climate.Record.Period, "weather that covers the whole season and its warm-up, or a whole year"));
-        if (asRecorded)
+    private static IEnumerable<(Winter Winter, double Weight)> Shared(IReadOnlyList<Winter> winters, double weight) => winters.Select(w => (w, weight / winters.Count));
+
+    private static IReadOnlyList<Winter> Wished(WinterWish wish, Scenario scenario, IReadOnlyList<Winter> typical, WinterOptions options)
+    {
+        var climate = scenario.Climate;
+        var hard = options with { HardReturnYears = wish.ReturnYears, HardLowestC = wish.LowestC, PowerCutHours = wish.PowerCutHours };
+        return wish.Sort switch
         {
-            foreach (var winter in recorded)
-                yield return (winter, 1.0 / recorded.Count);
-            yield break;
-        }
-
-        foreach (var wish in scenario.Winters)
-        {
-            if (wish.Kind == WinterKind.Hard)
-            {
-                yield return (WinterMaker.Harden(recorded[0], options with { HardReturnYears = wish.ReturnYears }), wish.Weight);
-                continue;
-            }
-
-            foreach (var winter in recorded)
-                yield return (winter, wish.Weight / recorded.Count);
-        }
+            WinterSort.Typical => typical,
+            WinterSort.Drawn when climate.Monthly is { } monthly => WinterMaker.Drawn(monthly, scenario.Season, wish.Count, climate.Seed, options),
+            WinterSort.Drawn => WinterMaker.Drawn(typical, wish.Count, climate.Seed, options),
+            _ => [climate.Monthly is { } means ? WinterMaker.Synthetic(means, scenario.Season, WinterKind.Hard, climate.Seed, hard) : WinterMaker.Harden(typical, hard)],
+        };
     }
 }

@@ -29,12 +29,12 @@ public static class ScenarioReader
         var catalogue = Catalogues(file, folder, files, faults);
         var stock = StockOf(file, folder, files, faults);
         var climateTable = file.Table("climate", required: weatherFile is null);
-        var recorded = SeasonReading.Recorded(climateTable, folder, weatherFile, files, faults);
-        var (place, site) = SiteReading.Read(file.Table("site", required: true), name, recorded?.Place, mayDiffer: weatherFile is not null);
+        var siteTable = file.Table("site", required: true);
+        var climate = new ClimateReading(climateTable, folder, files, faults).Read(weatherFile, SiteReading.Given(siteTable, name), SiteReading.GivenNumber(siteTable, "zone_hours"));
+        var (place, site) = SiteReading.Read(siteTable, name, climate?.Record?.Place, mayDiffer: weatherFile is not null);
         var season = SeasonReading.Dates(file.Table("season", required: false), place.LatitudeDeg);
         var greenhouse = GreenhouseReading.Read(file.Table("greenhouse", required: true));
-        var climate = recorded is null ? SeasonReading.Monthly(climateTable, place) : new ClimateSource(recorded, null, SeasonReading.Sentence(recorded));
-        var winters = SeasonReading.Winters(file);
+        var winters = WinterReading.Read(file);
         var money = MoneyReading.Read(file.Table("money", required: true));
         var (assumptions, set) = AssumptionReading.Read(file.Table("assumptions", required: false));
         var search = SearchReading(file.Table("search", required: false));

@@ -10,6 +10,15 @@ internal static class SiteReading
 
     private const double NearDeg = 1.5;
 
+    /// <summary>The place [site] names, before its values are judged; null when it names none.</summary>
+    public static Place? Given(TomlTable? table, string name) =>
+        GivenNumber(table, "latitude_deg") is { } latitude && GivenNumber(table, "longitude_deg") is { } longitude
+            ? new Place(name, latitude, longitude, GivenNumber(table, "elevation_m") ?? 0, GivenNumber(table, "zone_hours") ?? Math.Round(longitude / 15))
+            : null;
+
+    /// <summary>A number as it stands, or null.</summary>
+    public static double? GivenNumber(TomlTable? table, string key) => table?.Find(key) is { Kind: TomlKind.Whole or TomlKind.Real } value ? value.Number : null;
+
     public static (Place Place, SiteLimits Site) Read(TomlTable? table, string name, Place? recorded, bool mayDiffer)
     {
         if (table is null)

@@ -30,6 +30,8 @@ public sealed record SeasonAssumptions
         new("soil_deep_layer_m", "m", 0.75, 0.1, 3, "own choice: the undisturbed ground begins below it"),
         new("barrel_film_w_per_m2k", "W/(m²K)", 7, 2, 15, "common practice, no source: convection and radiation of a still surface"),
         new("empty_capacity_share", "share of the heat capacity that stays when the water has gone", 0.3, 0.05, 1, "own choice: absorber and pipe wall against their water"),
+        new("ground_reflectance", "1", 0.2, 0, 1, "the usual figure for grass and soil, common practice"),
+        new("snow_reflectance", "1", 0.6, 0.2, 0.95, "common practice: 0.5 old to 0.85 new snow"),
         new("release_fade_from_k", "K between tank top and set point", 1, 0, 10, "own choice: below it the release rests"),
         new("release_fade_over_k", "K", 3, 0.5, 10, "own choice: from rest to full in a smooth ramp"),
     ];
@@ -96,6 +98,12 @@ public sealed record SeasonAssumptions
 
     /// <summary>Share of the capacity of collector and pipes that stays when they stand empty at rest.</summary>
     public double EmptyCapacityShare => Value("empty_capacity_share");
+
+    /// <summary>Reflectance of the ground without snow.</summary>
+    public double GroundReflectance => Value("ground_reflectance");
+
+    /// <summary>Reflectance of the ground under snow.</summary>
+    public double SnowReflectance => Value("snow_reflectance");
 
     /// <summary>Tank top above the set point at which the release begins to run [K].</summary>
     public double ReleaseFadeFromK => Value("release_fade_from_k");

@@ -12,18 +12,22 @@ public sealed class AcceptanceTests
 
     public static TheoryData<string, double, double, double, double, double, double, double, double> Sites => new()
     {
-        // The reanalysis file of the southern site has clear days that are too clear (its diffuse light is some 30 W/m² under every
-        // curve), so its share is held to a wider bound. Lowest and design temperatures are of hour means, so the cold side is stretched more.
+        // The days of the two reanalysis files are either clear or dull, more than the distribution of Hollands and Huget has it (standard
+        // deviation of the daily clearness 0.23 and 0.20 against 0.16 and 0.17), and in the southern one clear days are too clear: the curve of
+        // Erbs on their own hours gives 0.41 and 0.40. Their shares are held to wider bounds. Lowest and design temperatures are of hour
+        // means, so the cold side is stretched more.
         // site, corr(K, low) band, corr(K, high) band, frost days of the file in the season, lowest, 99.6 %, diffuse share of the winter
         { "chile", -0.7, -0.3, 0.1, 0.6, 51, -9.6, -5.8, 0.36 },
         { "redmond", -0.45, 0.1, 0.0, 0.5, 112, -18.3, -11.2, 0.49 },
+        { "italy", -0.7, -0.3, 0.1, 0.5, 30, -2.3, -1.3, 0.39 },
+        { "greensboro", -0.45, 0.1, 0.0, 0.5, 60, -16.7, -11.1, 0.42 },
     };
 
     [Theory]
     [MemberData(nameof(Sites))]
     public void Winters_have_the_statistics_of_real_ones(string site, double lowFrom, double lowTo, double highFrom, double highTo, double frostDays, double lowest, double design, double diffuseShare)
     {
-        var climate = site == "chile" ? ReferenceSites.Chile : ReferenceSites.Redmond;
+        var climate = ReferenceSites.Named(site);
         var winters = Enumerable.Range(1, Seeds).Select(s => WinterMaker.Synthetic(climate, ReferenceSites.SeasonOf(climate), WinterKind.Typical, (ulong)s, new())).ToArray();
         var all = winters.Select(w => WinterFigures.Of(w)).ToArray();
 
@@ -36,7 +40,7 @@ public sealed class AcceptanceTests
         Validation.Equal($"winter {site} frost days", "days with frost in the season, mean of the seeds", frostDays, all.Average(f => f.FrostDays), 0.2 * frostDays, Real);
         Validation.Equal($"winter {site} lowest", "lowest temperature, median of the seeds [°C]", lowest, all.Select(f => f.Lowest).Median(), 2, Real);
         Validation.Equal($"winter {site} 35th coldest hour", "99.6 % temperature, median of the seeds [°C]", design, all.Select(f => f.Design).Median(), 1.5, Real);
-        Validation.Equal($"winter {site} diffuse share", "diffuse share of the global irradiation", diffuseShare, all.Average(f => f.DiffuseShare), site == "chile" ? 0.12 : 0.05, Real);
+        Validation.Equal($"winter {site} diffuse share", "diffuse share of the global irradiation", diffuseShare, all.Average(f => f.DiffuseShare), site switch { "chile" => 0.12, "italy" => 0.08, _ => 0.05 }, Real);
     }
 
     [Theory]
@@ -64,7 +68,7 @@ public sealed class AcceptanceTests
         foreach (var seed in Enumerable.Range(1, Seeds))
         {
             var days = new SyntheticDays(climate.Place, new DateTime(2001, 11, 1), 151);
-            new DayMaker(climate).Fill(days, (ulong)seed);
+            new DayMaker(climate, new()).Fill(days, (ulong)seed);
             foreach (var month in days.Months())
             {
                 var spread = new ClearnessDistribution(climate.Months[days.Month(month.First()) - 1].GhiKwhPerM2Day * 1000 * month.Count() / month.Sum(d => days.AboveWhPerM2[d]));

@@ -14,11 +14,35 @@ internal static class ReferenceSites
     private static readonly double[] RedmondSdLow = [5.60, 3.44, 2.46, 4.10, 3.70, 3.59, 2.77, 3.14, 3.08, 2.95, 3.61, 3.68];
     private static readonly double[] RedmondSdHigh = [4.01, 3.45, 3.70, 6.38, 4.41, 5.87, 5.42, 4.20, 5.89, 5.40, 4.71, 3.73];
 
+    private static readonly double[] ItalyMean = [5.20, 6.96, 8.73, 12.36, 17.04, 22.45, 21.92, 22.15, 20.20, 14.98, 6.32, 4.05];
+    private static readonly double[] ItalyLow = [1.95, 2.82, 3.68, 8.31, 12.83, 15.79, 16.89, 17.73, 15.64, 11.47, 2.81, 0.74];
+    private static readonly double[] ItalySun = [1.54, 2.39, 3.82, 4.05, 4.83, 7.21, 6.62, 5.76, 4.52, 2.87, 2.02, 1.49];
+    private static readonly double[] ItalySdLow = [2.74, 1.94, 2.58, 2.98, 1.66, 4.04, 2.29, 2.64, 3.06, 2.51, 2.73, 2.05];
+    private static readonly double[] ItalySdHigh = [2.23, 2.83, 3.35, 4.26, 1.93, 4.28, 2.42, 2.84, 3.33, 2.87, 3.89, 2.81];
+    private static readonly double[] GreensboroMean = [0.33, 5.03, 11.41, 14.69, 19.03, 23.59, 25.43, 24.76, 20.08, 13.12, 10.82, 4.23];
+    private static readonly double[] GreensboroLow = [-4.27, -0.08, 5.79, 7.82, 13.39, 18.97, 20.75, 20.11, 15.70, 7.80, 4.94, -1.35];
+    private static readonly double[] GreensboroSun = [2.41, 3.06, 4.25, 5.41, 5.64, 6.25, 6.08, 5.61, 4.43, 3.59, 2.43, 2.24];
+    private static readonly double[] GreensboroSdLow = [5.34, 7.34, 5.27, 3.58, 4.44, 1.56, 2.46, 1.89, 3.55, 4.18, 3.86, 5.41];
+    private static readonly double[] GreensboroSdHigh = [6.11, 9.03, 6.60, 4.30, 4.61, 2.32, 3.48, 2.08, 3.08, 5.06, 5.05, 7.16];
+    private static readonly double[] ColoradoMean = [-7.80, -0.85, 4.15, 5.32, 11.44, 19.84, 23.40, 20.74, 15.03, 5.18, 2.52, -2.60];
+    private static readonly double[] ColoradoSun = [1.61, 2.77, 4.68, 5.89, 6.72, 8.30, 6.89, 6.31, 5.13, 4.23, 2.55, 2.30];
+
     /// <summary>Andean foothills of La Araucanía: maritime, southern.</summary>
     public static MonthlyClimate Chile { get; } = Make("chile", -38.32, -71.96, -5, ChileMean, ChileLow, ChileSun, ChileSdLow, ChileSdHigh, 80, ClimateCharacter.MaritimeOrValley);
 
     /// <summary>High country of Oregon: dry inland, northern.</summary>
     public static MonthlyClimate Redmond { get; } = Make("redmond", 44.25, -121.167, -8, RedmondMean, RedmondLow, RedmondSun, RedmondSdLow, RedmondSdHigh, 65, ClimateCharacter.DryInland);
+
+    /// <summary>Plain of Piedmont: damp, foggy, northern.</summary>
+    public static MonthlyClimate Italy { get; } = Make("italy", 45.0, 8.0, 1, ItalyMean, ItalyLow, ItalySun, ItalySdLow, ItalySdHigh, 79, ClimateCharacter.MaritimeOrValley);
+
+    /// <summary>Piedmont of North Carolina: humid, outbreaks of cold.</summary>
+    public static MonthlyClimate Greensboro { get; } = Make("greensboro", 36.10, -79.95, -5, GreensboroMean, GreensboroLow, GreensboroSun, GreensboroSdLow, GreensboroSdHigh, 65, ClimateCharacter.HumidContinental);
+
+    /// <summary>North-west Colorado in 2017, a hard year; its monthly means and sun only.</summary>
+    public static MonthlyClimate Colorado { get; } = Make("colorado", 40.53, -108.54, -7, ColoradoMean, [.. ColoradoMean.Select(m => m - 8)], ColoradoSun, RedmondSdLow, RedmondSdHigh, 60, ClimateCharacter.DryInland);
+
+    public static MonthlyClimate Named(string site) => site switch { "chile" => Chile, "italy" => Italy, "redmond" => Redmond, "greensboro" => Greensboro, _ => Colorado };
 
     public static SeasonDates SeasonOf(MonthlyClimate climate) => climate.Place.LatitudeDeg < 0 ? new(5, 1, 9, 30) : new(11, 1, 3, 31);
 

@@ -28,7 +28,7 @@ public sealed class DamageTests
         { "half an hour late", "moved by 30 min" },
     };
 
-    public static TheoryData<string> Harmless => ["re-saved by a spreadsheet", "midnight as 00:00", "semicolons", "UTF-16", "leap day", "rows out of order", "padded with commas", "CRLF"];
+    public static TheoryData<string> Harmless => ["re-saved by a spreadsheet", "midnight as 00:00", "semicolons", "UTF-16", "leap day", "rows out of order", "padded with commas", "CRLF", "dates as year-month-day", "blank lines between"];
 
     public static TheoryData<string, string> Refused => new()
     {
@@ -38,6 +38,9 @@ public sealed class DamageTests
         { "Fahrenheit", "°F" },
         { "km/h", "km/h" },
         { "kilowatts", "kW/m²" },
+        { "half the light", "in its clearest hours" },
+        { "half as much light again", "in its clearest hours" },
+        { "no head", "latitude and longitude" },
         { "latitude sign", "summer is that of" },
         { "longitude sign", "longitude the light agrees with: 169.8" },
         { "wrong zone", "UTC+11 fits" },
@@ -117,8 +120,13 @@ public sealed class DamageTests
         "cut within a row" => Join(Lines.Take(5000)) + "\n" + Lines[5000][..25],
         "no column" => Whole.Replace("GHI (W/m^2)", "Sun (W/m^2)", StringComparison.Ordinal).Replace("GHI source", "GHI (W/m^2)x", StringComparison.Ordinal),
         "Fahrenheit" => Column("Dry-bulb (C)", (_, x) => Text(Value(x) * 1.8 + 32)),
-        "km/h" => Column("Wspd (m/s)", (_, x) => Text(Value(x) * 3.6 + 4)),
+        "km/h" => Column("Wspd (m/s)", (_, x) => Text(Value(x) * 3.6 + 1)),
         "kilowatts" => Column("GHI (W/m^2)", (_, x) => Text(Value(x) / 1000)),
+        "half the light" => Column("GHI (W/m^2)", (_, x) => Text(Value(x) * 0.5)),
+        "half as much light again" => Column("GHI (W/m^2)", (_, x) => Text(Value(x) * 1.5)),
+        "no head" => Join(Lines.Skip(1)),
+        "dates as year-month-day" => Join(Lines.Select((l, i) => i < 2 || l.Length == 0 ? l : $"{l[6..10]}-{l[..5].Replace('/', '-')}{l[10..]}")),
+        "blank lines between" => Join(Lines.SelectMany(l => (string[])[l, ""])),
         "latitude sign" => Whole.Replace("-44.200", "44.200", StringComparison.Ordinal),
         "longitude sign" => Whole.Replace("169.800", "-169.800", StringComparison.Ordinal),
         "wrong zone" => Whole.Replace(",11.0,", ",5.0,", StringComparison.Ordinal),

@@ -12,8 +12,8 @@ public sealed class HardWinterTests
     [InlineData(30)]
     public void Meets_the_levels_of_its_return_period(double years)
     {
-        var climate = ReferenceSites.Redmond with { LowestKnownC = -22, LowestKnownYears = 10 };
-        var options = new WinterOptions { HardReturnYears = years };
+        var climate = ReferenceSites.Redmond;
+        var options = new WinterOptions { HardReturnYears = years, Known = new(-22, 10) };
         var hard = WinterMaker.Synthetic(climate, Season, WinterKind.Hard, 4, options);
         var factor = ReturnLevels.Factor(years);
         var air = hard.AirC[hard.WarmUpHours..];
@@ -30,7 +30,7 @@ public sealed class HardWinterTests
     public void The_week_is_dark_then_clear_and_the_rest_is_untouched()
     {
         var typical = WinterMaker.Synthetic(ReferenceSites.Redmond, Season, WinterKind.Typical, 4, new());
-        var hard = WinterMaker.Harden(typical, new() { PowerCutHours = 6 });
+        var hard = WinterMaker.Harden([typical], new() { PowerCutHours = 6 });
         var week = hard.StressWeek!.Value;
         var clearness = WinterBuilder.DailyClearness(hard.Place, hard.Start, hard.GlobalWPerM2);
         var first = week.First / 24;

@@ -56,13 +56,12 @@ public sealed class RecordWintersTests
     }
 
     [Fact]
-    public void Snow_and_months_set_the_reflectance()
+    public void Snow_on_the_ground_sets_the_reflectance()
     {
         var record = Record(new DateTime(2001, 1, 1), 365, typical: true);
-        var byMonth = WinterMaker.FromRecord(record, North, new() { ReflectanceByMonth = [.. Enumerable.Range(1, 12).Select(m => m / 100.0)] })[0];
-        Assert.Equal((0.10, 0.12), (byMonth.GroundReflectance[0], byMonth.GroundReflectance[(30 + 40) * 24]));
-        var snow = WinterMaker.FromRecord(record, North, new() { SnowBelowC = 100, SnowReflectance = 0.7 })[0];
-        Assert.Equal((0.2, 0.7), (snow.GroundReflectance[0], snow.GroundReflectance[24]));
+        var winter = WinterMaker.FromRecord(record, North, new() { SnowReflectance = 0.7, SnowCoverByMonth = [.. Enumerable.Range(1, 12).Select(m => m == 12 ? 0.5 : 0)] })[0];
+        Assert.Equal(0.2, winter.GroundReflectance[0], 1e-12);
+        Assert.Equal(0.45, winter.GroundReflectance[(30 + 40) * 24], 1e-12);
     }
 
     private static WeatherRecord Record(DateTime start, int days, bool typical)
