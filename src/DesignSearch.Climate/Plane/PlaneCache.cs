@@ -6,7 +6,8 @@ namespace DesignSearch.Climate;
 /// <remarks>The same winter object and an equal mount give the same result object while it is kept.</remarks>
 /// <param name="capacityBytes">Bound on the arrays kept [bytes]; one result is always kept, however large.</param>
 /// <param name="horizon">Obstacles around the collector, or none.</param>
-public sealed class PlaneCache(long capacityBytes, HorizonProfile? horizon = null)
+/// <param name="split">How the diffuse light is spread over the sky.</param>
+public sealed class PlaneCache(long capacityBytes, HorizonProfile? horizon = null, SkySplit split = SkySplit.Perez)
 {
     private readonly Lock gate = new();
     private readonly ConditionalWeakTable<Winter, WinterLight> lights = [];
@@ -39,7 +40,7 @@ public sealed class PlaneCache(long capacityBytes, HorizonProfile? horizon = nul
             }
             else
             {
-                var light = lights.GetValue(winter, w => new WinterLight(w, horizon));
+                var light = lights.GetValue(winter, w => new WinterLight(w, horizon, split));
                 node = new(new(key, new(() => PlaneModel.For(light, key.Item2)), 4L * sizeof(double) * winter.Hours));
                 known.Add(key, node);
                 bytes += node.Value.Bytes;

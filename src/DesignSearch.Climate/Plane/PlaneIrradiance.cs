@@ -21,4 +21,14 @@ public sealed class PlaneIrradiance
 
     /// <summary>Way turned in the season, both directions added [°].</summary>
     public required double TravelDeg { get; init; }
+
+    /// <summary>Everything that falls on the plane from an hour on [kWh/m²].</summary>
+    /// <param name="fromHour">First hour, for instance the winter's warm-up.</param>
+    public double KwhPerM2(int fromHour)
+    {
+        var sum = 0.0;
+        for (var h = fromHour; h < BeamWPerM2.Length; h++)
+            sum += BeamWPerM2[h] + SkyWPerM2[h] + GroundWPerM2[h];
+        return sum / 1000;
+    }
 }

@@ -3,7 +3,7 @@ namespace DesignSearch.Climate;
 /// <summary>Brings the sun of a winter onto a plane that stands or turns.</summary>
 public static class PlaneModel
 {
-    /// <summary>Beam, sky (Perez 1990) and ground light on a mount's plane, hour by hour.</summary>
+    /// <summary>Beam, sky and ground light on a mount's plane, hour by hour.</summary>
     /// <remarks>
     /// A horizon takes the beam and the light around the sun when the sun is behind it, and its share of the even sky. Weather that
     /// already knows its hills must not be given a horizon again.
@@ -11,7 +11,8 @@ public static class PlaneModel
     /// <param name="winter">The winter.</param>
     /// <param name="mount">The mount.</param>
     /// <param name="horizon">Obstacles around the collector, or none.</param>
-    public static PlaneIrradiance For(Winter winter, Mount mount, HorizonProfile? horizon = null) => For(new WinterLight(winter, horizon), mount);
+    /// <param name="split">How the diffuse light is spread over the sky.</param>
+    public static PlaneIrradiance For(Winter winter, Mount mount, HorizonProfile? horizon = null, SkySplit split = SkySplit.Perez) => For(new WinterLight(winter, horizon, split), mount);
 
     internal static PlaneIrradiance For(WinterLight light, Mount mount)
     {

@@ -7,7 +7,7 @@ internal sealed class WinterLight
     private readonly int[] place;
     private readonly List<DayLight> usualDays;
 
-    public WinterLight(Winter winter, HorizonProfile? horizon)
+    public WinterLight(Winter winter, HorizonProfile? horizon, SkySplit split = SkySplit.Perez)
     {
         Winter = winter;
         usualDays = DayLight.Of(winter, Usual);
@@ -19,7 +19,7 @@ internal sealed class WinterLight
         for (var i = 0; i < n; i++)
         {
             place[Hour[i]] = i;
-            Fill(i, Hour[i], horizon);
+            Fill(i, Hour[i], horizon, split);
         }
     }
 
@@ -51,7 +51,7 @@ internal sealed class WinterLight
     /// <summary>Where the sun stands in an hour that has light.</summary>
     public Vector SunAt(int hour) => Sun[place[hour]];
 
-    private void Fill(int i, int h, HorizonProfile? horizon)
+    private void Fill(int i, int h, HorizonProfile? horizon, SkySplit split)
     {
         var zenith = Winter.SunZenithDeg[h];
         var diffuse = Winter.DiffuseWPerM2[h];
@@ -61,7 +61,8 @@ internal sealed class WinterLight
         Ground[i] = Winter.GlobalWPerM2[h] * Winter.GroundReflectance[h];
         if (diffuse <= 0)
             return;
-        var sky = SkyModel.Perez(diffuse, Winter.BeamNormalWPerM2[h], Winter.ExtraterrestrialNormalWPerM2[h], AirMass.KastenYoung(zenith), zenith);
+        var (beam, above) = (Winter.BeamNormalWPerM2[h], Winter.ExtraterrestrialNormalWPerM2[h]);
+        var sky = split == SkySplit.Perez ? SkyModel.Perez(diffuse, beam, above, AirMass.KastenYoung(zenith), zenith) : new(beam / above, 0, 0, 0);
         Even[i] = diffuse * (1 - sky.AroundSun) * (horizon?.SkyShare ?? 1);
         AroundSun[i] = hidden ? 0 : diffuse * sky.AroundSun * SkyModel.SunRatio(1, zenith);
         Horizon[i] = diffuse * sky.Horizon;

@@ -5,10 +5,11 @@ namespace DesignSearch.Climate;
 /// <summary>Makes the light of a grid whole: global and diffuse, no gaps, none by night.</summary>
 internal sealed class LightColumns(SampleGrid grid, GapReport gaps, string path, FaultList faults, List<string> repairs)
 {
-    private const double SunWellUpWPerM2 = 350;
+    private const double SunWellUpCos = 0.25;
     private const int EnoughHours = 300;
-    private const double DullestClearSky = 0.5;
-    private const double ClearestSky = 0.95;
+    private const double DullestClearSky = 0.65;
+    private const double ClearestSky = 1.3;
+    private const double ExtraterrestrialWPerM2 = 1361;
 
     /// <summary>Fills global and diffuse in place.</summary>
     /// <param name="above">Irradiance above the atmosphere over the same intervals.</param>
@@ -53,15 +54,16 @@ internal sealed class LightColumns(SampleGrid grid, GapReport gaps, string path,
             repairs.Add(FormattableString.Invariant($"{bright} rows have more light than there is above the atmosphere; they were taken as gaps."));
     }
 
-    // In two months some hours are clear, and clear air lets two thirds to four fifths of the sun through: a wrong unit or sensor does not.
+    // In two months some hours are clear; a wrong unit or a shaded sensor keeps away from the light of a clear sky.
     private void CheckLevel(double[] global, double[] above)
     {
-        var share = Enumerable.Range(0, global.Length).Where(i => above[i] > SunWellUpWPerM2 && !double.IsNaN(global[i])).Select(i => global[i] / above[i]).Order().ToArray();
+        var share = Enumerable.Range(0, global.Length).Where(i => above[i] > SunWellUpCos * ExtraterrestrialWPerM2 && !double.IsNaN(global[i]))
+            .Select(i => global[i] / ClearSky.HaurwitzWPerM2(above[i] / ExtraterrestrialWPerM2)).Order().ToArray();
         if (share.Length * grid.StepHours < EnoughHours)
             return;
         var clearest = share[(int)(0.98 * share.Length)];
         if (clearest is < DullestClearSky or > ClearestSky)
-            faults.Add(path, 0, 0, "", FormattableString.Invariant($"global irradiance in W/m²: in its clearest hours {100 * clearest:0} % of the light above the air comes down, where clear air lets 65 to 85 % through (another unit, a tilted or shaded sensor, or another column?)"));
+            faults.Add(path, 0, 0, "", FormattableString.Invariant($"global irradiance in W/m²: its clearest hours bring {100 * clearest:0} % of the light of a clear sky (another unit, a tilted or shaded sensor, or another column?)"));
     }
 
     private void Diffuse(double[] global, double[] above)

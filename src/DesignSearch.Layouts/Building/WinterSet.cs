@@ -9,14 +9,17 @@ public sealed class WinterSet
 {
     private const long PlaneBytes = 400_000_000;
 
-    private WinterSet(IReadOnlyList<(Winter Winter, double Weight, WinterForcing Forcing)> winters, PlaneCache planes) =>
-        (Winters, Planes, LowestOutsideC) = (winters, planes, winters.Min(w => w.Winter.AirC.Min()));
+    private WinterSet(IReadOnlyList<(Winter Winter, double Weight, WinterForcing Forcing)> winters, PlaneCache planes, PlaneCache otherSky) =>
+        (Winters, Planes, OtherSky, LowestOutsideC) = (winters, planes, otherSky, winters.Min(w => w.Winter.AirC.Min()));
 
     /// <summary>The winters with their weights, which add to 1.</summary>
     public IReadOnlyList<(Winter Winter, double Weight, WinterForcing Forcing)> Winters { get; }
 
     /// <summary>Plane irradiance by winter and mount.</summary>
     public PlaneCache Planes { get; }
+
+    /// <summary>The same by another model of the sky: a second opinion, never used for results.</summary>
+    public PlaneCache OtherSky { get; }
 
     /// <summary>Lowest outdoor hour mean of all winters [°C].</summary>
     public double LowestOutsideC { get; }
@@ -34,7 +37,7 @@ public sealed class WinterSet
         var prepared = Wanted(scenario, asRecorded)
             .Select(w => (w.Winter, w.Weight, WinterForcing.Prepare(w.Winter, HouseSun.TransmittedW(w.Winter, houseFacets, glazing, planes.Get), scenario.Assumptions)))
             .ToList();
-        return new WinterSet(prepared, planes);
+        return new WinterSet(prepared, planes, new PlaneCache(PlaneBytes / 8, horizon, SkySplit.HayDavies));
     }
 
     private static IEnumerable<(Winter Winter, double Weight)> Wanted(Scenario scenario, bool asRecorded)

@@ -34,7 +34,7 @@ internal static class AnswerWriter
         ];
     }
 
-    public static IReadOnlyList<string> Doubts(Scenario scenario, WinterSet winters)
+    public static IReadOnlyList<string> Doubts(Scenario scenario, WinterSet winters, IReadOnlyList<JudgedLayout> ranking)
     {
         var said = new List<string>
         {
@@ -43,6 +43,8 @@ internal static class AnswerWriter
             "Leaks and the true loss of an old cover are guesses until measured. With a fifth more loss the stand-by heater works about a fifth more; with half as much leakage again a tight layout may fall short.",
             "A winter colder than the hard one will come some day: what happens then, and in a power cut, is not in these figures.",
         };
+        if (ranking.FirstOrDefault(l => l.OtherSkyShare is not null) is { OtherSkyShare: { } share } solar)
+            said.Add(FormattableString.Invariant($"How the light of a cloudy sky falls on a tilted plane is known to a few per cent: by another model of the sky (Hay and Davies instead of Perez) {Math.Abs(100 * share):0.#} % {(share < 0 ? "less" : "more")} sun falls on the collector of layout {solar.Rank} in the season."));
         said.AddRange(winters.Winters.SelectMany(w => w.Winter.Remarks).Distinct());
         if (scenario.Climate.Record is not null)
             said.Add("Weather of a station or a grid cell is often two to five kelvin milder on clear nights than a frost hollow a few kilometres away: hang up a thermometer and compare.");

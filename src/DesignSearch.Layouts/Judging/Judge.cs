@@ -44,7 +44,7 @@ public sealed class Judge(LayoutAssessor assessor)
             Front = [0, .. ranks],
             Picks = picks,
             NearestMiss = picks.CheapestThatHolds is null && !bare.Holds ? AnswerWriter.NearestMiss(assessor.Scenario, ranking, picks) : [],
-            Doubts = AnswerWriter.Doubts(assessor.Scenario, assessor.Winters),
+            Doubts = AnswerWriter.Doubts(assessor.Scenario, assessor.Winters, ranking),
         };
     }
 
@@ -76,6 +76,7 @@ public sealed class Judge(LayoutAssessor assessor)
             CollectorYieldKwh = assessor.Weighted(outcomes, (o, _) => o.CollectorYieldKwh),
             PumpHours = assessor.Weighted(outcomes, (o, _) => o.PumpHours),
             CollectorAreaM2 = built.Solar?.AreaM2 ?? 0,
+            OtherSkyShare = assessor.OtherSkyShare(built),
             Winters = [.. outcomes.Select((o, i) =>
             {
                 var (winter, weight, _) = assessor.Winters.Winters[i];

@@ -65,6 +65,9 @@ public sealed record JudgedLayout
     /// <summary>Collector area [m²], gross.</summary>
     public required double CollectorAreaM2 { get; init; }
 
+    /// <summary>How much more sun would fall on the collector by another model of the sky (Hay and Davies instead of Perez), as a share; null without a collector.</summary>
+    public double? OtherSkyShare { get; init; }
+
     /// <summary>What each winter did.</summary>
     public required IReadOnlyList<WinterOutcome> Winters { get; init; }
 

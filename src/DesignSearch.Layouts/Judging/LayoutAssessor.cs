@@ -58,6 +58,15 @@ public sealed class LayoutAssessor(Scenario scenario, WinterSet winters)
     /// <summary>What the mount does in a winter; null without a collector.</summary>
     public PlaneIrradiance? Plane(BuiltLayout built, Winter winter) => built.Mount is { } mount ? winters.Planes.Get(winter, mount) : null;
 
+    /// <summary>How much more sun falls on the collector in the season by the sky of Hay and Davies than by that of Perez, as a share; null without a collector.</summary>
+    public double? OtherSkyShare(BuiltLayout built)
+    {
+        if (built.Mount is not { } mount)
+            return null;
+        double Sun(PlaneCache planes) => winters.Winters.Sum(w => w.Weight * planes.Get(w.Winter, mount).KwhPerM2(w.Winter.WarmUpHours));
+        return Sun(winters.OtherSky) / Sun(winters.Planes) - 1;
+    }
+
     /// <summary>Electricity of the drives over a season [kWh].</summary>
     public double DriveKwh(BuiltLayout built, Winter winter) => built.Solar is { Drive: { } drive } solar && Plane(built, winter) is { } plane
         ? plane.TravelDeg / drive.SpeedDegPerS * drive.Watts * solar.Frames / 3.6e6

@@ -22,6 +22,23 @@ public sealed class PlaneModelTests
     }
 
     [Theory]
+    [InlineData("level axis north-south east", MountAxis.Sloping, 0, 180, 90, 60, 90, 0, 60, 90)]
+    [InlineData("level axis north-south held at 45", MountAxis.Sloping, 0, 180, 45, 60, 90, 15, 45, 90)]
+    [InlineData("level axis north-south", MountAxis.Sloping, 0, 0, 90, 68, 20, 60.6063, 40.2489, 90)]
+    [InlineData("level axis east-west noon", MountAxis.Level, 0, 180, 90, 30, 180, 0, 30, 180)]
+    [InlineData("level axis east-west", MountAxis.Level, 0, 0, 90, 68, 20, 18.4886, 66.7344, 0)]
+    public void Plane_turned_about_a_level_axis_looks_where_the_library_says(string id, MountAxis axis, double tilt, double faces, double limit, double zenith, double azimuth, double theta, double surfaceTilt, double surfaceAzimuth)
+    {
+        var frame = new PlaneFrame(new(MountKind.Continuous, axis, tilt, faces, limit), faces == 0 ? -44 : 40);
+        var sun = Vector.Towards(zenith, azimuth);
+        var turn = Math.Clamp(frame.TurnTowards(sun), -limit * Math.PI / 180, limit * Math.PI / 180);
+        var normal = frame.Normal(turn);
+        Validation.Equal($"plane B2 {id} incidence", "incidence [°]", theta, Math.Acos(Math.Min(1, normal.Dot(sun))) * 180 / Math.PI, 1e-3, Pvlib);
+        Validation.Equal($"plane B2 {id} tilt", "tilt of the turned plane [°]", surfaceTilt, Math.Acos(normal.Up) * 180 / Math.PI, 1e-3, Pvlib);
+        Validation.Equal($"plane B2 {id} azimuth", "azimuth of the turned plane, from where it should be [°]", 0, Math.IEEERemainder(Math.Atan2(normal.East, normal.North) * 180 / Math.PI - surfaceAzimuth, 360), 1e-3, Pvlib);
+    }
+
+    [Theory]
     [InlineData(68, 8)]
     [InlineData(75, 15)]
     public void Turning_about_a_post_leaves_the_difference_of_zenith_and_tilt(double zenith, double theta)
@@ -127,6 +144,23 @@ public sealed class PlaneModelTests
                 Assert.Equal(winter.DiffuseWPerM2[h], flat.SkyWPerM2[h], 1e-6);
             Assert.Equal(0, flat.GroundWPerM2[h]);
         }
+    }
+
+    [Fact]
+    public void The_second_opinion_is_the_sky_of_Hay_and_Davies_hour_by_hour()
+    {
+        var winter = WinterMaker.Synthetic(ReferenceSites.Greensboro, new(11, 1, 3, 31), WinterKind.Typical, 2, new());
+        var (perez, other) = (PlaneModel.For(winter, Mount.FixedAt(55, 180)), PlaneModel.For(winter, Mount.FixedAt(55, 180), null, SkySplit.HayDavies));
+        for (var h = 0; h < winter.Hours; h++)
+        {
+            if (winter.GlobalWPerM2[h] <= 0 || winter.SunZenithDeg[h] > 85)
+                continue;
+            var expected = SkyModel.HayDaviesDiffuse(winter.DiffuseWPerM2[h], winter.BeamNormalWPerM2[h], winter.ExtraterrestrialNormalWPerM2[h], 55, other.CosIncidence[h], winter.SunZenithDeg[h]);
+            Assert.Equal(expected, other.SkyWPerM2[h], 1e-6);
+        }
+
+        Assert.Equal(perez.BeamWPerM2, other.BeamWPerM2);
+        Validation.Within("plane second opinion", "plane irradiation of a winter by Hay and Davies over that by Perez, tilt 55°", 0.94, 1.01, other.KwhPerM2(winter.WarmUpHours) / perez.KwhPerM2(winter.WarmUpHours), "two published models side by side, no source for the ratio");
     }
 
     [Fact]

@@ -11,9 +11,11 @@ public sealed class TurningGainTests
     [Theory]
     [InlineData("chile")]
     [InlineData("redmond")]
+    [InlineData("italy")]
+    [InlineData("greensboro")]
     public void Gains_lie_in_the_bands_of_real_sites(string site)
     {
-        var climate = site == "chile" ? ReferenceSites.Chile : ReferenceSites.Redmond;
+        var climate = ReferenceSites.Named(site);
         var winter = WinterMaker.Synthetic(climate, site == "chile" ? new(4, 1, 9, 30) : new(10, 1, 3, 31), WinterKind.Typical, 1, new());
         var equator = climate.Place.LatitudeDeg < 0 ? 0 : 180;
         var tilt = Math.Abs(climate.Place.LatitudeDeg) + 15;

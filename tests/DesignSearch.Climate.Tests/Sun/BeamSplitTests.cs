@@ -26,6 +26,8 @@ public sealed class BeamSplitTests
     [InlineData(0.718133, 1000, 217.860)]
     [InlineData(0.768214, 1000, 170.790)]
     [InlineData(0.442456, 200, 154.155)]
+    [InlineData(0.768919, 1000, 170.439)]
+    [InlineData(0.169853, 120, 118.166)]
     public void Diffuse_light_follows_the_library(double clearness, double global, double diffuse) =>
         Validation.Equal(FormattableString.Invariant($"light B3 diffuse at {clearness}"), "diffuse light [W/m²]", diffuse, global * BeamSplit.ErbsHourly(clearness), 0.01, "pvlib-python, erbs");
 

@@ -65,17 +65,45 @@ public sealed class SunPositionTests
     }
 
     [Theory]
-    [InlineData(-44.00, 170.00, "2025-06-21", 12, "08:15:11", "17:08:18")]
-    [InlineData(-44.00, 170.00, "2025-08-10", 12, "07:43:02", "17:48:19")]
-    [InlineData(-44.00, 170.00, "2025-12-21", 12, "04:53:13", "20:22:41")]
-    [InlineData(51.50, -0.12, "2025-12-21", 0, "08:03:48", "15:53:30")]
-    [InlineData(45.00, 10.00, "2025-01-15", 1, "07:54:35", "17:04:42")]
-    [InlineData(40.00, -105.00, "2025-02-10", -7, "06:58:27", "17:30:25")]
-    [InlineData(60.17, 24.94, "2025-03-20", 2, "06:21:32", "18:35:05")]
-    [InlineData(-35.00, 0.00, "1996-07-05", 0, "07:08:15", "17:01:04")]
-    public void Rises_and_sets_on_time(double latitude, double longitude, string date, double zone, string rise, string set)
+    [InlineData(15, -21.27)]
+    [InlineData(46, -13.29)]
+    [InlineData(105, 9.41)]
+    [InlineData(134, 18.55)]
+    [InlineData(172, 23.45)]
+    [InlineData(207, 19.38)]
+    [InlineData(244, 7.72)]
+    [InlineData(307, -15.96)]
+    [InlineData(355, -23.45)]
+    public void Daily_declination_follows_Cooper(int dayOfYear, double declinationDeg) =>
+        Validation.Equal($"sun A4 Cooper day {dayOfYear}", "declination by the daily series [°]", declinationDeg, DailySun.DeclinationRad(dayOfYear) * 180 / Math.PI, 0.006, "P. I. Cooper, Solar Energy 12 (1969), recomputed");
+
+    [Theory]
+    [InlineData(5, 48.630)]
+    [InlineData(10, 135.742)]
+    [InlineData(15, 226.255)]
+    [InlineData(20, 316.036)]
+    [InlineData(22, 351.380)]
+    [InlineData(30, 487.894)]
+    [InlineData(50, 778.767)]
+    [InlineData(90, 1035.092)]
+    public void A_clear_sky_gives_the_light_of_Haurwitz(double altitude, double global) =>
+        Validation.Equal($"sun B4 clear sky {altitude}", "global irradiance [W/m²]", global, ClearSky.HaurwitzWPerM2(Math.Sin(altitude * Math.PI / 180)), 0.01, "B. Haurwitz, Journal of Meteorology 2 (1945), figures of pvlib-python, tests/test_clearsky.py");
+
+    [Theory]
+    [InlineData(-44.00, 170.00, "2025-06-21", 12, "08:15:11", "12:41:45", "17:08:18")]
+    [InlineData(-44.00, 170.00, "2025-08-10", 12, "07:43:02", "12:45:25", "17:48:19")]
+    [InlineData(-44.00, 170.00, "2025-12-21", 12, "04:53:13", "12:37:56", "20:22:41")]
+    [InlineData(51.50, -0.12, "2025-12-21", 0, "08:03:48", "11:58:39", "15:53:30")]
+    [InlineData(45.00, 10.00, "2025-01-15", 1, "07:54:35", "12:29:28", "17:04:42")]
+    [InlineData(40.00, -105.00, "2025-02-10", -7, "06:58:27", "12:14:11", "17:30:25")]
+    [InlineData(60.17, 24.94, "2025-03-20", 2, "06:21:32", "12:27:37", "18:35:05")]
+    [InlineData(-35.00, 0.00, "1996-07-05", 0, "07:08:15", "12:04:36", "17:01:04")]
+    public void Rises_and_sets_on_time(double latitude, double longitude, string date, double zone, string rise, string transit, string set)
     {
         var place = Places.At(latitude, longitude);
+        var noon = Places.Utc($"{date}T{transit}").AddHours(-zone);
+        var hourAngleDeg = Math.IEEERemainder(Ephemeris.At(noon).GreenwichHourAngleRad * 180 / Math.PI + longitude, 360);
+        Validation.Equal($"sun A3 {latitude:0} {date} transit", "sun in the meridian, ours less expected [s]", 0, -hourAngleDeg * 240, 10, "ephem 4.1.4");
         foreach (var (what, time) in new[] { ("rise", rise), ("set", set) })
         {
             var expected = Places.Utc($"{date}T{time}").AddHours(-zone);

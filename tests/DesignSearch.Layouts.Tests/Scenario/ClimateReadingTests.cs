@@ -84,6 +84,19 @@ public sealed class ClimateReadingTests
     }
 
     [Fact]
+    public void A_layout_carries_the_second_opinion_on_the_sky()
+    {
+        using var small = new SmallScenario();
+        var scenario = small.Read();
+        var assessor = new LayoutAssessor(scenario, WinterSet.Make(scenario));
+        var share = assessor.OtherSkyShare(LayoutBuilder.Build(scenario, SmallScenario.Solar(scenario)))!.Value;
+        Assert.InRange(share, -0.06, -0.002);
+        var layout = new Judge(assessor).Of(SmallScenario.Solar(scenario));
+        Assert.Equal(share, layout.OtherSkyShare!.Value, 1e-12);
+        Assert.Null(new Judge(assessor).Of(Layout.Bare(scenario.Catalogue)).OtherSkyShare);
+    }
+
+    [Fact]
     public void Slips_in_climate_and_winters_are_told_with_their_places()
     {
         using var small = new SmallScenario(

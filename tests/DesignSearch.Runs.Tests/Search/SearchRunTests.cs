@@ -59,6 +59,8 @@ public sealed class SearchRunTests
         var back = RunStore.Load(new RunFolder(run.Folder));
         Assert.Equal(stored.Judgement.Answer, back.Judgement.Answer);
         Assert.Equal(stored.Judgement.Ranking.Select(l => (l.Slug, l.LifeCost, l.FrostDegreeHoursKh)), back.Judgement.Ranking.Select(l => (l.Slug, l.LifeCost, l.FrostDegreeHoursKh)));
+        var solar = back.Judgement.Ranking.First(l => l.OtherSkyShare is not null);
+        Assert.Contains(back.Judgement.Doubts, d => d.Contains(FormattableString.Invariant($"{Math.Abs(100 * solar.OtherSkyShare!.Value):0.#} % less sun falls on the collector of layout {solar.Rank}"), StringComparison.Ordinal));
         foreach (var ranked in back.Judgement.Ranking.Take(5))
         {
             var file = Path.Combine(run.Folder, "lists", FormattableString.Invariant($"{ranked.Rank}-{ranked.Slug}.toml"));

@@ -22,9 +22,15 @@ public sealed class CollectorEfficiencyTests
         Validation.Equal("collector C1 stagnation formula", "°C", 158.15, Stagnation.TemperatureC(MadeLayout.Collector), 0.02, "root of the efficiency curve of " + Certificate);
 
     [Theory]
-    [InlineData(30, 0.9845)]
-    [InlineData(50, 0.9444)]
-    [InlineData(60, 0.9)]
-    public void Incidence_modifier_falls_with_the_angle(double angle, double expected) =>
-        Validation.Equal($"collector B6 modifier {angle}", "1", expected, CollectorEfficiency.BeamModifier(0.1, Math.Cos(angle * Math.PI / 180)), 5e-5, "ISO 9806-1:1994 form with b0 0.1, recomputed");
+    [InlineData(0.05, 22.5, 0.99588039)]
+    [InlineData(0.05, 45, 0.97928932)]
+    [InlineData(0.05, 67.5, 0.9193437)]
+    [InlineData(0.1, 30, 0.9845)]
+    [InlineData(0.1, 50, 0.9444)]
+    [InlineData(0.1, 60, 0.9)]
+    [InlineData(0.17, 30, 0.9737)]
+    [InlineData(0.17, 50, 0.9055)]
+    [InlineData(0.17, 60, 0.83)]
+    public void Incidence_modifier_falls_with_the_angle(double b0, double angle, double expected) =>
+        Validation.Equal(FormattableString.Invariant($"collector B6 modifier {b0} at {angle}"), "1", expected, CollectorEfficiency.BeamModifier(b0, Math.Cos(angle * Math.PI / 180)), 5e-5, "ISO 9806-1:1994 form, recomputed; b0 0.05: pvlib-python, test_iam");
 }
