@@ -5,6 +5,12 @@ using DesignSearch.Search;
 using DesignSearch.Search.Tests;
 
 CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
+if (args is ["planes"])
+{
+    PlaneTimes.Run();
+    return;
+}
+
 var words = args.ToLookup(a => a.Split('=')[0], a => a.Split('=')[^1]);
 int Word(string name, int otherwise) => words[name].Select(w => int.Parse(w, CultureInfo.InvariantCulture)).FirstOrDefault(otherwise);
 int seeds = Word("seeds", 21), first = Word("first", 1), block = Word("block", 1), most = Word("most", 20_000);

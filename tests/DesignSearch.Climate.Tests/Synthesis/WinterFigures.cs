@@ -3,7 +3,7 @@ using MathNet.Numerics.Statistics;
 namespace DesignSearch.Climate.Tests;
 
 /// <summary>Statistics of the counted days of a winter, months taken out of them.</summary>
-internal sealed record WinterFigures(double LagLow, double LagMean, double LagClear, double ClearLow, double ClearHigh, double ClearRange, int FrostDays, double Lowest, double Design, double DiffuseShare)
+internal sealed record WinterFigures(double LagLow, double LagMean, double LagClear, double ClearLow, double ClearHigh, double ClearRange, int FrostDays, double Lowest, double Design, double DiffuseShare, double LagHigh, int DarkRun, double SdMeanK)
 {
     public static WinterFigures Of(Winter winter)
     {
@@ -18,7 +18,21 @@ internal sealed record WinterFigures(double LagLow, double LagMean, double LagCl
         return new(
             Lag(low, month), Lag(mean, month), Lag(k, month), Correlation.Pearson(k, low), Correlation.Pearson(k, high), Correlation.Pearson(k, range),
             days.LowC.Count(l => l < 0), air.Min(), air.Order().ElementAt(35),
-            winter.DiffuseWPerM2[winter.WarmUpHours..].Sum() / season.Sum());
+            winter.DiffuseWPerM2[winter.WarmUpHours..].Sum() / season.Sum(),
+            Lag(high, month), LongestDark(clear), Math.Sqrt(mean.Average(m => m * m)));
+    }
+
+    // Days in a row with under a quarter of the light above the air.
+    private static int LongestDark(double[] clear)
+    {
+        var (run, longest) = (0, 0);
+        foreach (var k in clear)
+        {
+            run = k < 0.25 ? run + 1 : 0;
+            longest = Math.Max(longest, run);
+        }
+
+        return longest;
     }
 
     private static double[] Residual(double[] values, int[] month)
