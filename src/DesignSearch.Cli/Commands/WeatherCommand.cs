@@ -28,9 +28,10 @@ internal sealed class WeatherCommand : Command
         SetAction(parsed => session.Guarded(() =>
         {
             var path = parsed.GetValue(file)!;
-            var record = parsed.GetValue(run) is { } folder ? ScenarioReader.Read(folder, path).Climate.Record! : WeatherFile.Read(path);
+            var scenario = parsed.GetValue(run) is { } folder ? ScenarioReader.Read(folder, path) : null;
+            var record = scenario?.Climate.Record ?? WeatherFile.Read(path);
             if (parsed.GetValue(picture) is { } target)
-                SafeFile.Write(target, WeatherPicture.Png(WeatherDaysMaker.Of(record)));
+                SafeFile.Write(target, WeatherPicture.Png(WeatherDaysMaker.Of(record, scenario?.Greenhouse.FrostLimitC ?? 0)));
             if (parsed.GetValue(session.Json))
                 session.WriteJson(WeatherReport.Of(record));
             else

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace DesignSearch.Reporting;
 
 /// <summary>Weather day by day, as the picture of a weather file shows it. Every list has one entry a day; NaN leaves a gap.</summary>
@@ -26,4 +28,20 @@ public sealed record WeatherDays
 
     /// <summary>The frost limit [°C].</summary>
     public required double FrostLimitC { get; init; }
+
+    /// <summary>What the picture shows, in one sentence; empty where the temperature is not known.</summary>
+    public string Finding
+    {
+        get
+        {
+            if (ColdestDay is not { } coldest)
+                return "";
+            var hours = FrostHours.Where(double.IsFinite).Sum();
+            var days = FrostHours.Count(h => h > 0);
+            return string.Create(CultureInfo.InvariantCulture, $"Lowest {Say.Plain(Math.Round(LowestC[coldest], 1))} °C on {FirstDay.AddDays(coldest):d MMMM}; {hours:0} hours below {Say.Plain(FrostLimitC)} °C, spread over {days} of {MeanC.Count} days");
+        }
+    }
+
+    /// <summary>Number of the day with the lowest hour; null where none is known.</summary>
+    public int? ColdestDay => Enumerable.Range(0, LowestC.Count).Where(d => double.IsFinite(LowestC[d])).Select(d => (int?)d).MinBy(d => LowestC[d!.Value]);
 }

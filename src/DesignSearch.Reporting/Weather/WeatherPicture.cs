@@ -42,7 +42,7 @@ public static class WeatherPicture
         figure.GetPlot(2).Axes.Left.TickGenerator = new ScottPlot.TickGenerators.NumericFixedInterval(6);
         foreach (var panel in Enumerable.Range(0, 3))
             Finish(figure.GetPlot(panel), dates, isLast: panel == 2);
-        figure.GetPlot(0).Title(PlainText.Cut(weather.Title, 90), 17);
+        figure.GetPlot(0).Title($"{PlainText.Cut(weather.Title, 90)}\n{weather.Finding}", 15);
         figure.GetPlot(0).Axes.Title.Label.Bold = false;
         figure.GetPlot(0).Axes.Title.Label.FontName = ChartFont.Family;
         figure.Layout = new ScottPlot.MultiplotLayouts.Rows();
@@ -72,6 +72,15 @@ public static class WeatherPicture
         mean.LegendText = "mean of the day";
         var limit = plot.Add.HorizontalLine(weather.FrostLimitC, 1.5f, Limit, LinePattern.Dashed);
         limit.LegendText = $"frost limit, {Say.Plain(weather.FrostLimitC)} °C";
+        if (weather.ColdestDay is { } coldest)
+        {
+            plot.Add.Marker(dates[coldest], weather.LowestC[coldest], MarkerShape.OpenCircle, 9, Ink);
+            var label = plot.Add.Text(Say.Plain(Math.Round(weather.LowestC[coldest], 1)) + " °C", dates[coldest], weather.LowestC[coldest]);
+            (label.LabelFontName, label.LabelFontSize, label.LabelFontColor) = (ChartFont.Family, LetterSize - 1, Ink);
+            label.LabelAlignment = coldest < dates.Length * 0.85 ? Alignment.MiddleLeft : Alignment.MiddleRight;
+            label.OffsetX = coldest < dates.Length * 0.85 ? 8 : -8;
+        }
+
         plot.Axes.Left.Label.Text = "outdoor air [°C]";
         plot.Legend.FontName = ChartFont.Family;
         plot.Legend.FontSize = LetterSize - 2;
@@ -96,7 +105,7 @@ public static class WeatherPicture
     {
         plot.Axes.Bottom.TickGenerator = MonthStarts(DateTime.FromOADate(dates[0]), DateTime.FromOADate(dates[^1]), isLast);
         plot.Axes.SetLimitsX(dates[0] - 0.7, dates[^1] + 0.7);
-        plot.Layout.Fixed(new PixelPadding(LeftEdge, RightEdge, isLast ? 34 : 12, plot.Axes.Left.Label.Text.StartsWith("outdoor", StringComparison.Ordinal) ? 44 : 8));
+        plot.Layout.Fixed(new PixelPadding(LeftEdge, RightEdge, isLast ? 34 : 12, plot.Axes.Left.Label.Text.StartsWith("outdoor", StringComparison.Ordinal) ? 56 : 8));
         plot.Font.Set(ChartFont.Family);
         plot.Axes.Left.Label.FontSize = LetterSize;
         plot.Axes.Left.Label.Bold = false;

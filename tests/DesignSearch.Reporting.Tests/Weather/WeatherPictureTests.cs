@@ -29,6 +29,14 @@ public sealed class WeatherPictureTests
     }
 
     [Fact]
+    public void The_finding_names_the_coldest_night_and_counts_the_frost()
+    {
+        var weather = InventedWeather.Winter() with { FirstDay = new(2001, 5, 1), LowestC = [3, -4.26, 1], MeanC = [4, 0, 2], HighestC = [5, 3, 4], GhiKwhPerM2 = [1, 2, 3], FrostHours = [0, 7, 2], FrostLimitC = 2 };
+        Assert.Equal("Lowest −4.3 °C on 2 May; 9 hours below 2 °C, spread over 2 of 3 days", weather.Finding);
+        Assert.Equal("", (weather with { LowestC = [double.NaN, double.NaN, double.NaN] }).Finding);
+    }
+
+    [Fact]
     public void Lists_of_different_length_are_refused()
     {
         var weather = InventedWeather.Winter();
