@@ -12,7 +12,7 @@ public static class LayoutBuilder
     /// <exception cref="ArgumentException">The layout names a part that the catalogue lacks.</exception>
     public static BuiltLayout Build(Scenario scenario, Layout layout)
     {
-        var needs = new Needs(scenario.Catalogue);
+        var needs = new Needs(scenario.Catalogue, scenario.Money.Prices);
         var house = HouseBuilding.Build(scenario, layout, needs);
         var (barrels, barrelFloor) = StoreBuilding.Build(scenario, layout, needs);
         var solar = SolarBuilding.Build(scenario, layout, needs);

@@ -4,10 +4,11 @@ namespace DesignSearch.Layouts;
 
 /// <summary>Gathers what a layout needs, and what the catalogue could not give.</summary>
 /// <param name="catalogue">Where parts that follow from others are picked, the cheapest that serves.</param>
-internal sealed class Needs(Catalogue catalogue)
+/// <param name="level">Which of the prices are paid.</param>
+internal sealed class Needs(Catalogue catalogue, PriceLevel level)
 {
-    private readonly List<NeededPart> parts = [];
-    private readonly List<string> missing = [];
+    private List<NeededPart> parts = [];
+    private List<string> missing = [];
 
     public Catalogue Catalogue => catalogue;
 
@@ -24,19 +25,33 @@ internal sealed class Needs(Catalogue catalogue)
             parts.Add(new(part, amount, system, why, where));
     }
 
-    /// <summary>Price of everything at the catalogue's usual prices, nothing owned.</summary>
-    public decimal Price => parts.Sum(p => p.Quantity * p.Part.Price);
+    /// <summary>The price of a part that is paid.</summary>
+    public decimal PriceOf(IPart part) => part.Info.PriceAt(level);
 
-    public void AddAll(Needs other)
+    /// <summary>The cheapest of some parts, the first id where two cost the same; null of none.</summary>
+    public T? Cheapest<T>(IEnumerable<T> parts) where T : class, IPart => parts.OrderBy(p => PriceOf(p)).ThenBy(p => p.Id, StringComparer.Ordinal).FirstOrDefault();
+
+    /// <summary>Price of everything, what is owned left out.</summary>
+    public decimal Price(Stock stock) => Pricing.Total(Pricer.Bill(parts, stock, level));
+
+    /// <summary>The same needs, to be added to by themselves.</summary>
+    public Needs Copy()
     {
-        parts.AddRange(other.parts);
-        missing.AddRange(other.missing);
+        var copy = new Needs(Catalogue, level);
+        copy.TakeOver(this);
+        return copy;
+    }
+
+    /// <summary>Becomes a copy of other needs.</summary>
+    public void TakeOver(Needs other)
+    {
+        (parts, missing) = ([.. other.parts], [.. other.missing]);
     }
 
     /// <summary>Adds the cheapest small part of a role; a voltage above 0 must fit.</summary>
     public void Small(SmallPartRole role, double quantity, string system, string why, string where, double volts = 0)
     {
-        var fitting = catalogue.SmallParts.Where(p => p.Role == role && (volts == 0 || p.Volts == 0 || p.Volts == volts)).OrderBy(p => p.Price).ThenBy(p => p.Id, StringComparer.Ordinal).FirstOrDefault();
+        var fitting = Cheapest(catalogue.SmallParts.Where(p => p.Role == role && (volts == 0 || p.Volts == 0 || p.Volts == volts)));
         Pick(fitting, $"a small part of role '{role}'{(volts > 0 ? FormattableString.Invariant($" for {volts:0} V") : "")}", quantity, system, why, where);
     }
 

@@ -35,7 +35,7 @@ internal static class SolarBuilding
         var empty = protection.Method != FreezeMethod.Antifreeze;
         var lift = empty ? Math.Max(0, scenario.Site.CollectorAboveTankM) : 0;
         var hot = collector.IsGlazed && !pipe.IsMetal;
-        var first = hot ? parts.Pipes.Where(p => p.IsMetal && p.IsOutdoor && p.MaxTemperatureC >= collector.StagnationC && p.BoreMm >= pipe.BoreMm * 0.75 && (!empty || p.RoughnessUm < Corrugated)).OrderBy(p => p.Price).ThenBy(p => p.Id, StringComparer.Ordinal).FirstOrDefault() : pipe;
+        var first = hot ? needs.Cheapest(parts.Pipes.Where(p => p.IsMetal && p.IsOutdoor && p.MaxTemperatureC >= collector.StagnationC && p.BoreMm >= pipe.BoreMm * 0.75 && (!empty || p.RoughnessUm < Corrugated))) : pipe;
         var limits = new[] { tank.MaxTemperatureC, pipe.MaxTemperatureC, pump.MaxTemperatureC, release.MaxTemperatureC, jacket?.MaxTemperatureC ?? double.MaxValue };
         var releaseCount = layout["release_count"].Number;
         var releaseFlow = release.Unit == PartUnit.Metre ? release.FlowLPerMin : release.FlowLPerMin * releaseCount;
@@ -60,7 +60,7 @@ internal static class SolarBuilding
             Release = release,
             ReleaseCount = releaseCount,
             ReleaseWPerK = release.WPerK * releaseCount,
-            ReleasePump = parts.Pumps.Where(p => p.FlowAtNoHeadLPerMin >= releaseFlow * 1.5 && p.MaxTemperatureC >= limits.Min() - CeilingMarginK && p.Volts == pump.Volts).OrderBy(p => p.Price).ThenBy(p => p.Id, StringComparer.Ordinal).FirstOrDefault(),
+            ReleasePump = needs.Cheapest(parts.Pumps.Where(p => p.FlowAtNoHeadLPerMin >= releaseFlow * 1.5 && p.MaxTemperatureC >= limits.Min() - CeilingMarginK && p.Volts == pump.Volts)),
         };
     }
 

@@ -42,10 +42,10 @@ internal static class SupplyBuilding
         // Where only low voltage is needed, it is brought from the dwelling or made beside the greenhouse from mains brought there: whichever costs less.
         if (mains > 0 || scenario.Site.MainsAtGreenhouse)
             return Plan(scenario, mains, low, true, heater, needs);
-        var (far, near) = (new Needs(needs.Catalogue), new Needs(needs.Catalogue));
+        var (far, near) = (needs.Copy(), needs.Copy());
         var (farPlan, nearPlan) = (Plan(scenario, 0, low, false, heater, far), Plan(scenario, low.Values.Sum(), low, true, heater, near));
-        var takesFar = (far.Missing.Count, far.Price) is var f && (near.Missing.Count, near.Price) is var n && f.CompareTo(n) <= 0;
-        needs.AddAll(takesFar ? far : near);
+        var takesFar = (far.Missing.Count, far.Price(scenario.Stock)).CompareTo((near.Missing.Count, near.Price(scenario.Stock))) <= 0;
+        needs.TakeOver(takesFar ? far : near);
         return takesFar ? farPlan : nearPlan;
     }
 
@@ -60,9 +60,7 @@ internal static class SupplyBuilding
     {
         var amperes = watts / MainsVolts;
         var metres = hasMains ? ShortCableM : scenario.Site.MainsCableM;
-        var cable = needs.Catalogue.Cables
-            .Where(c => c.MaxVolts >= 400 && c.IsOutdoor && c.RatedA >= amperes && CableDrop.Volts(c, metres, amperes) <= LargestDrop * MainsVolts)
-            .OrderBy(c => c.Price).ThenBy(c => c.Id, StringComparer.Ordinal).FirstOrDefault();
+        var cable = needs.Cheapest(needs.Catalogue.Cables.Where(c => c.MaxVolts >= 400 && c.IsOutdoor && c.RatedA >= amperes && CableDrop.Volts(c, metres, amperes) <= LargestDrop * MainsVolts));
         needs.Pick(cable, FormattableString.Invariant($"a mains cable for {amperes:0.0} A over {metres:0} m"), metres * HouseBuilding.Cuts, System, "Brings the mains; a licensed person lays and joins it.", hasMains ? "inside the greenhouse" : "in a duct from the dwelling to the greenhouse");
         if (!hasMains)
             needs.Small(SmallPartRole.Conduit, metres, System, "Protects the mains cable in the ground.", "from the dwelling to the greenhouse");
@@ -81,7 +79,7 @@ internal static class SupplyBuilding
             return (supplies, null, 0, 0);
         foreach (var (volts, watts) in loads)
         {
-            var supply = needs.Catalogue.Supplies.Where(s => s.Volts == volts && !s.IsBattery && s.Watts >= watts * SpareLoad).OrderBy(s => s.Price).ThenBy(s => s.Id, StringComparer.Ordinal).FirstOrDefault();
+            var supply = needs.Cheapest(needs.Catalogue.Supplies.Where(s => s.Volts == volts && !s.IsBattery && s.Watts >= watts * SpareLoad));
             needs.Pick(supply, FormattableString.Invariant($"a supply of {volts:0} V for {watts * SpareLoad:0} W"), 1, System, "Makes the safe low voltage for pumps, valves and drive.", mainsInHouse ? "in a box of its own beside the mains box" : "in the dwelling, beside the fuse board");
             if (supply is not null)
                 supplies.Add(supply);
@@ -94,7 +92,7 @@ internal static class SupplyBuilding
         foreach (var (volts, watts) in loads)
         {
             var amperes = watts / volts;
-            var cable = needs.Catalogue.Cables.Where(c => c.IsOutdoor && c.MaxVolts < 400 && c.RatedA >= amperes && CableDrop.Volts(c, length, amperes) <= LargestDrop * volts).OrderBy(c => c.Price).ThenBy(c => c.Id, StringComparer.Ordinal).FirstOrDefault();
+            var cable = needs.Cheapest(needs.Catalogue.Cables.Where(c => c.IsOutdoor && c.MaxVolts < 400 && c.RatedA >= amperes && CableDrop.Volts(c, length, amperes) <= LargestDrop * volts));
             needs.Pick(cable, FormattableString.Invariant($"a cable for {amperes:0.0} A at {volts:0} V over {length:0} m with at most 5 % drop"), length * HouseBuilding.Cuts, System, "Brings the low voltage without losing more than a twentieth of it.", mainsInHouse ? "inside the greenhouse" : "from the dwelling to the greenhouse, in a duct apart from any mains");
             if (cable is null)
                 continue;

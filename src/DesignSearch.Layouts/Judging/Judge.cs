@@ -67,6 +67,7 @@ public sealed class Judge(LayoutAssessor assessor)
             LifeCost = figures.LifeCost,
             Running = figures.Running,
             LabourHours = priced.LabourHours,
+            LabourCost = Pricer.Labour(priced.LabourHours, assessor.Scenario.Money),
             Score = figures.Score(assessor.BareFrostHours),
             FrostHours = figures.FrostHours,
             WorstFrostHours = figures.WorstFrostHours,

@@ -52,7 +52,7 @@ public sealed class BillTests
     {
         var terms = new MoneyTerms("crowns", 1000, 10, 0.05, 0.30m, null);
         // 1000 kWh at 0.30 is 300.00 a year; ten years at 5 %: 7.7217 (annuity table, UPV): 2316.52.
-        var running = Pricer.Running(1000, 12.34m, terms);
+        var running = Pricer.Running(1000, 0, 12.34m, terms);
         Assert.Equal(300.00m, running.ElectricityPerYear);
         Validation.Equal("money life cost of 1000 kWh a year", "present value, currency", 300 * 7.7217, (double)(running.PresentValue - 12.34m), 0.02, "annuity table, UPV 5 %, 10 years");
     }
