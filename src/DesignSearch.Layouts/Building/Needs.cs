@@ -48,11 +48,20 @@ internal sealed class Needs(Catalogue catalogue, PriceLevel level)
         (parts, missing) = ([.. other.parts], [.. other.missing]);
     }
 
-    /// <summary>Adds the cheapest small part of a role; a voltage above 0 must fit.</summary>
-    public void Small(SmallPartRole role, double quantity, string system, string why, string where, double volts = 0)
+    /// <summary>Adds the cheapest small part of a role; a voltage above 0 must fit, and a current that it carries or switches must be borne.</summary>
+    public void Small(SmallPartRole role, double quantity, string system, string why, string where, double volts = 0, double amperes = 0)
     {
-        var fitting = Cheapest(catalogue.SmallParts.Where(p => p.Role == role && (volts == 0 || p.Volts == 0 || p.Volts == volts)));
-        Pick(fitting, $"a small part of role '{role}'{(volts > 0 ? FormattableString.Invariant($" for {volts:0} V") : "")}", quantity, system, why, where);
+        var fitting = Cheapest(catalogue.SmallParts.Where(p => p.Role == role && (volts == 0 || p.Volts == 0 || p.Volts == volts) && (amperes == 0 || p.RatedA == 0 || p.RatedA >= amperes - 1e-9)));
+        Pick(fitting, $"a small part of role '{role}'{(volts > 0 ? FormattableString.Invariant($" for {volts:0} V") : "")}{(amperes > 0 ? FormattableString.Invariant($" and {amperes:0.0} A") : "")}", quantity, system, why, where);
+    }
+
+    /// <summary>Adds the small part that was chosen; the cheapest of its role where none was named.</summary>
+    public void Chosen(ChoiceValue chosen, SmallPartRole role, double quantity, string system, string why, string where, double volts = 0)
+    {
+        if (catalogue.TryFind<SmallPart>(chosen.Id, out var part))
+            Add(part, quantity, system, why, where);
+        else
+            Small(role, quantity, system, why, where, volts);
     }
 
     /// <summary>Adds a part that was looked for, or notes what the catalogue lacks.</summary>

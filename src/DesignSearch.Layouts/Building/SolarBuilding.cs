@@ -14,6 +14,9 @@ internal static class SolarBuilding
     private const double WaterJPerKgK = 4186;
     private const double CeilingMarginK = 5;
 
+    // A litre of the loop is taken as a kilogram.
+    private const double SecondsPerMinute = 60;
+
     public static SolarLoop? Build(Scenario scenario, Layout layout, Needs needs)
     {
         var parts = needs.Catalogue;
@@ -50,12 +53,13 @@ internal static class SolarBuilding
             Drive = drive,
             Protection = protection,
             Tank = tank,
+            TankCount = (int)layout["tank_count"].Number,
             Jacket = jacket,
             Pipe = pipe,
             FirstMetres = first,
             Insulation = insulation,
             Pump = pump,
-            Flow = LoopFlow.Settle(collector, count, pump, pipe, 2 * scenario.Site.PipeRunM, lift),
+            Flow = LoopFlow.Settle(collector, count, pump, pipe, 2 * scenario.Site.PipeRunM, lift, layout["flow_l_per_min_m2"].Number / SecondsPerMinute),
             CeilingC = limits.Min() - CeilingMarginK,
             Release = release,
             ReleaseCount = releaseCount,
@@ -87,7 +91,7 @@ internal static class SolarBuilding
     {
         var (tank, jacket) = (solar.Tank, solar.Jacket);
         var loss = jacket is null ? tank.LossWPerK : tank.SurfaceM2 / (tank.SurfaceM2 / tank.LossWPerK + jacket.ThicknessMm / 1000 / jacket.ConductivityWPerMK);
-        return new TankNumbers(tank.VolumeL * 0.99, loss, solar.CeilingC);
+        return new TankNumbers(tank.VolumeL * 0.99 * solar.TankCount, loss * solar.TankCount, solar.CeilingC);
     }
 
     public static PipeRunNumbers PipeRun(SolarLoop solar, double lengthM)
@@ -107,7 +111,7 @@ internal static class SolarBuilding
         var release = solar.Release;
         var pieces = release.Unit == PartUnit.Metre ? 1 : solar.ReleaseCount;
         var flow = release.FlowLPerMin / 60 * pieces;
-        return new ReleaseNumbers(solar.ReleaseWPerK, flow, release.FanWatts * pieces + (solar.ReleasePump?.Watts ?? 0), layout["release_set_c"].Number, 1);
+        return new ReleaseNumbers(solar.ReleaseWPerK, flow, release.FanWatts * pieces + (solar.ReleasePump?.Watts ?? 0), layout["release_set_c"].Number, layout["release_band_k"].Number);
     }
 
     public static Climate.Mount MountOf(SolarLoop solar, Layout layout) => new(
@@ -123,12 +127,12 @@ internal static class SolarBuilding
         layout["azimuth_deg"].Number,
         layout["limit_deg"].Number,
         solar.Mount.Turning == TurningKind.TwoPosition ? layout["switch_hours"].Number : UsualSwitchHours,
-        StepsOfSteppedMount);
+        solar.Mount.Turning == TurningKind.Stepped ? (int)layout["steps"].Number : UsualSteps);
 
     /// <summary>Hours from dawn to the swing where nothing else is said (five to six is common practice, no source).</summary>
     private const double UsualSwitchHours = 5.5;
 
-    private const int StepsOfSteppedMount = 5;
+    private const int UsualSteps = 5;
 
     public static void List(SolarLoop solar, Scenario scenario, Layout layout, Needs needs)
     {
@@ -140,7 +144,7 @@ internal static class SolarBuilding
         needs.Small(SmallPartRole.Anchor, Math.Ceiling(solar.AreaM2 / 2) * 4, "mount", "Holds the frame down in a storm.", "under the frame's feet");
         needs.Small(SmallPartRole.Fittings, solar.Count, "collector", "Joins collector and pipe in metal.", "at the collectors");
         if (solar.Drive is { } drive)
-            Turning(solar, drive, needs);
+            Turning(solar, drive, layout, needs);
         if (solar.Collector.IsGlazed && solar.FirstMetres is null)
             needs.Pick(null, FormattableString.Invariant($"a metal pipe for the first metres that bears {solar.Collector.StagnationC:0} °C"), 1, "pipe run", "", "");
         if (first > 0)
@@ -149,13 +153,15 @@ internal static class SolarBuilding
         if (solar.Insulation is { } insulation)
             needs.Add(insulation, 2 * run * HouseBuilding.Cuts, "pipe run", "Keeps the warmth in the pipe.", "over the whole pipe run, jacketed where sun or beaks reach it");
         needs.Small(SmallPartRole.PipeClip, 2 * run, "pipe run", "Holds the pipe and lets it grow when it warms.", "one a metre");
-        needs.Add(solar.Tank, 1, "tank", "Keeps the day's heat for the night; what it loses warms the house.", "inside the greenhouse, on firm ground");
+        needs.Add(solar.Tank, solar.TankCount, "tank", "Keeps the day's heat for the night; what it loses warms the house.", "inside the greenhouse, on firm ground");
         if (solar.Jacket is { } jacket)
-            needs.Add(jacket, solar.Tank.SurfaceM2 * HouseBuilding.Cuts, "tank", "Keeps the tank's heat for the cold nights.", "all round the tank, under it too");
-        needs.Small(SmallPartRole.Strap, 1, "tank", "Holds the tank against tipping.", "round the tank, to the frame");
+            needs.Add(jacket, solar.TankCount * solar.Tank.SurfaceM2 * HouseBuilding.Cuts, "tank", "Keeps the tank's heat for the cold nights; 5 % for cuts included.", "all round the tank, under it too");
+        needs.Small(SmallPartRole.Strap, solar.TankCount, "tank", "Holds the tank against tipping.", "round the tank, to the frame");
         needs.Small(SmallPartRole.WarningLabel, 1, "tank", "Says what is hot, what may not be drunk and what may not be shut.", "on tank, taps and boxes");
         if (!solar.Tank.IsClosed)
-            needs.Small(SmallPartRole.Lid, 1, "tank", "Children and animals drown in open water.", "on the tank");
+            needs.Small(SmallPartRole.Lid, solar.TankCount, "tank", "Children and animals drown in open water.", "on the tank");
+        if (solar.TankCount > 1)
+            needs.Small(SmallPartRole.Fittings, solar.TankCount - 1, "tank", "Joins the tanks side by side, top to top and bottom to bottom.", "between the tanks");
         Protection(solar, needs);
         needs.Add(solar.Pump, 1, "pump and control", "Moves the water between collector and tank.", "at the lowest place beside the tank");
         needs.Small(SmallPartRole.DifferenceController, 1, "pump and control", "Runs the pump only while the collector is warmer than the tank.", "in the control box", solar.Pump.Volts == 230 ? 230 : 24);
@@ -164,9 +170,11 @@ internal static class SolarBuilding
         needs.Add(solar.Release, solar.ReleaseCount, "heat release", "Gives the tank's heat to the air.", "low down, where the cold air lies");
         needs.Pick(solar.ReleasePump, FormattableString.Invariant($"a pump of {solar.Pump.Volts:0} V for the heat release"), 1, "heat release", "Moves the tank's water through the heat release.", "beside the tank");
         needs.Small(SmallPartRole.Thermostat, 1, "heat release", "Starts the heat release when the air falls to its setting.", "at plant height, out of the sun", solar.Release.Volts == 230 ? 230 : 24);
+        if (CircuitBuilding.Relayed(solar))
+            needs.Small(SmallPartRole.Relay, 1, "heat release", "Lets one thermostat switch a fan and a pump of different voltage and keeps the two apart.", "in the control box");
     }
 
-    private static void Turning(SolarLoop solar, Drive drive, Needs needs)
+    private static void Turning(SolarLoop solar, Drive drive, Layout layout, Needs needs)
     {
         needs.Add(drive, solar.Frames, "drive", "Turns the frame.", "at the frame's axis, under a rain hood");
         if (solar.Mount.Turning == TurningKind.TwoPosition)
@@ -176,7 +184,7 @@ internal static class SolarBuilding
         needs.Small(SmallPartRole.LightSensor, 1, "drive", "Tells dawn from dusk and brings the frame home.", "facing the open sky");
         needs.Small(SmallPartRole.LimitSwitch, 2 * solar.Frames, "drive", "Cuts the motor at either end of the turn.", "one at each stop");
         needs.Small(SmallPartRole.ReversingInterlock, solar.Frames, "drive", "Keeps both directions from ever being on together.", "in the control box", 24);
-        needs.Small(SmallPartRole.ShaftSeal, solar.Frames, "drive", "Keeps rain and grit out of the bearing.", "on the shaft");
+        needs.Chosen(layout["shaft_seal"], SmallPartRole.ShaftSeal, solar.Frames, "drive", "Keeps rain and grit out of the bearing.", "on the shaft");
         needs.Small(SmallPartRole.HoseLoop, 2 * solar.Frames, "drive", "Lets the pipes follow the frame.", "between pipe and collector, with a slack loop");
     }
 

@@ -32,6 +32,9 @@ public sealed record SolarLoop
     /// <summary>The tank.</summary>
     public required Tank Tank { get; init; }
 
+    /// <summary>How many of it stand side by side.</summary>
+    public required int TankCount { get; init; }
+
     /// <summary>Its jacket; null without one.</summary>
     public required TankJacket? Jacket { get; init; }
 

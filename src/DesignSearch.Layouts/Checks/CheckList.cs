@@ -9,7 +9,7 @@ public static class CheckList
     public static IReadOnlyList<string> Names { get; } =
     [
         "budget", "build-hours", "parts", "collector-space", "store-floor", "mount-area", "mount-wind", "turn-limit", "drive-torque", "drive-holding",
-        "collector-freezing", "first-metres", "pipe-rating", "insulation-fit", "pump-lift", "pump-flow", "drain-fall", "tank-heat", "cable-drop",
+        "collector-freezing", "first-metres", "pipe-rating", "insulation-fit", "pump-lift", "pump-flow", "drain-fall", "tank-heat", "cable-drop", "cable-fuse", "supply-power", "start-current", "start-drop", "mains-current", "voltages-apart",
     ];
 
     /// <summary>Every check of a layout.</summary>
@@ -34,11 +34,8 @@ public static class CheckList
             checks.AddRange(LoopChecks.Of(scenario, solar, lowestOutsideC, outcomes));
         }
 
-        if (built.Supply is { LowCable: { } cable } supply)
-        {
-            var share = supply.DropV / supply.LowVolts;
-            checks.Add(new Check("cable-drop", "voltage lost in the low-voltage cable", share <= 0.05, 1 - share / 0.05, FormattableString.Invariant($"{supply.LowCableM:0} m of {cable.SectionMm2:0.##} mm² lose {supply.DropV:0.0} of {supply.LowVolts:0} V."), "Resistance after IEC 60228; 5 % is common practice, no source"));
-        }
+        if (built.Supply is { } supply)
+            checks.AddRange(SupplyChecks.Of(scenario, built, supply));
 
         return [.. checks.OrderBy(c => c.Margin).ThenBy(c => c.Id, StringComparer.Ordinal)];
     }

@@ -84,6 +84,7 @@ public sealed class Judge(LayoutAssessor assessor)
             })],
             Checks = checks,
             Bill = priced.Bill,
+            Wires = WireWriter.Of(built),
             Settings = SettingsWriter.Of(assessor.Scenario, built),
             Cautions = CautionWriter.Of(built),
         };

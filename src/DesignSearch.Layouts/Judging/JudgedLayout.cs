@@ -77,6 +77,9 @@ public sealed record JudgedLayout
     /// <summary>The shopping list; its total is the build price.</summary>
     public required IReadOnlyList<BillLine> Bill { get; init; }
 
+    /// <summary>The wiring table: advice only, a licensed person decides. Empty where nothing needs current.</summary>
+    public IReadOnlyList<Wire> Wires { get; init; } = [];
+
     /// <summary>What to dial in.</summary>
     public required IReadOnlyList<Setting> Settings { get; init; }
 
