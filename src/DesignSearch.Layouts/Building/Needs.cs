@@ -7,6 +7,9 @@ namespace DesignSearch.Layouts;
 /// <param name="level">Which of the prices are paid.</param>
 internal sealed class Needs(Catalogue catalogue, PriceLevel level)
 {
+    private const double MainsRating = 400;
+
+    private IReadOnlyList<PricedCable>? lowCables;
     private List<NeededPart> parts = [];
     private List<string> missing = [];
 
@@ -14,13 +17,16 @@ internal sealed class Needs(Catalogue catalogue, PriceLevel level)
 
     public IReadOnlyList<NeededPart> Parts => parts;
 
+    /// <summary>Outdoor cables for extra-low voltage, the cheapest first.</summary>
+    public IReadOnlyList<PricedCable> LowCables => lowCables ??= [.. catalogue.Cables.Where(c => c.IsOutdoor && c.MaxVolts < MainsRating)
+        .Select(c => new PricedCable(c, CopperResistance.OhmPerM(c.SectionMm2, c.ConductorClass), PriceOf(c))).OrderBy(c => c.Price).ThenBy(c => c.Cable.Id, StringComparer.Ordinal)];
+
     /// <summary>What no part of the catalogue serves, in plain words.</summary>
     public IReadOnlyList<string> Missing => missing;
 
     public void Add(IPart part, double quantity, string system, string why, string where)
     {
-        // Pieces come whole; what is cut is bought to the tenth.
-        var amount = part.Unit is PartUnit.Piece or PartUnit.Set ? (decimal)Math.Ceiling(quantity - 1e-9) : Math.Ceiling((decimal)quantity * 10 - 1e-6m) / 10;
+        var amount = Bought(part, quantity);
         if (amount > 0)
             parts.Add(new(part, amount, system, why, where));
     }
@@ -29,16 +35,31 @@ internal sealed class Needs(Catalogue catalogue, PriceLevel level)
     public decimal PriceOf(IPart part) => part.Info.PriceAt(level);
 
     /// <summary>The cheapest of some parts, the first id where two cost the same; null of none.</summary>
-    public T? Cheapest<T>(IEnumerable<T> parts) where T : class, IPart => parts.OrderBy(p => PriceOf(p)).ThenBy(p => p.Id, StringComparer.Ordinal).FirstOrDefault();
+    public T? Cheapest<T>(IEnumerable<T> parts) where T : class, IPart
+    {
+        T? best = null;
+        foreach (var part in parts)
+        {
+            if (best is null || PriceOf(part).CompareTo(PriceOf(best)) is var by && (by < 0 || (by == 0 && string.CompareOrdinal(part.Id, best.Id) < 0)))
+                best = part;
+        }
+
+        return best;
+    }
 
     /// <summary>Price of everything, what is owned left out.</summary>
     public decimal Price(Stock stock) => Pricing.Total(Pricer.Bill(parts, stock, level));
+
+    /// <summary>How much must be bought: pieces come whole, what is cut is bought to the tenth.</summary>
+    public static decimal Bought(IPart part, double quantity) =>
+        part.Unit is PartUnit.Piece or PartUnit.Set ? (decimal)Math.Ceiling(quantity - 1e-9) : Math.Ceiling((decimal)quantity * 10 - 1e-6m) / 10;
 
     /// <summary>The same needs, to be added to by themselves.</summary>
     public Needs Copy()
     {
         var copy = new Needs(Catalogue, level);
         copy.TakeOver(this);
+        copy.lowCables = LowCables;
         return copy;
     }
 

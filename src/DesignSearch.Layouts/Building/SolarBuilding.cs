@@ -178,7 +178,7 @@ internal static class SolarBuilding
         needs.Add(solar.Pipe, 2 * ReleasePipeM * HouseBuilding.Cuts, "heat release", "Joins tank and heat release; 5 % for cuts included.", "inside the greenhouse, out and back");
         needs.Add(solar.Release, solar.ReleaseCount, "heat release", "Gives the tank's heat to the air.", "low down, where the cold air lies");
         needs.Pick(solar.ReleasePump, FormattableString.Invariant($"a pump of {solar.Pump.Volts:0} V for the heat release"), 1, "heat release", "Moves the tank's water through the heat release.", "beside the tank");
-        needs.Small(SmallPartRole.Thermostat, 1, "heat release", "Starts the heat release when the air falls to its setting.", "at plant height, out of the sun", solar.Release.Volts == 230 ? 230 : 24);
+        needs.Small(SmallPartRole.Thermostat, 1, "heat release", "Starts the heat release when the air falls to its setting.", "at plant height, out of the sun", solar.Release.Volts >= SupplyPlan.MainsVolts || (solar.Release.FanWatts == 0 && solar.Pump.Volts >= SupplyPlan.MainsVolts) ? SupplyPlan.MainsVolts : 24);
         if (CircuitBuilding.Relayed(solar))
             needs.Small(SmallPartRole.Relay, 1, "heat release", "Lets one thermostat switch a fan and a pump of different voltage and keeps the two apart.", "in the control box");
     }

@@ -65,8 +65,8 @@ internal static class SupplyBuilding
         if (!hasMains)
             needs.Small(SmallPartRole.Conduit, metres, System, "Protects the mains cable in the ground.", "from the dwelling to the greenhouse");
         var branches = circuits.Select(c => c.CableM > 0 ? c with { Cable = Fitting(c.CableM, c.RunningA) } : c).ToList();
-        foreach (var group in branches.Where(c => c.CableM > 0).GroupBy(c => c.Cable))
-            needs.Pick(group.Key, FormattableString.Invariant($"a mains cable for {group.Max(c => c.RunningA):0.0} A over {group.Max(c => c.CableM):0} m"), group.Sum(c => c.CableM) * HouseBuilding.Cuts, System, "Joins mains devices to their box, 5 % for cuts included; licensed work.", "inside the greenhouse, apart from the low voltage");
+        foreach (var branch in branches.Where(c => c.CableM > 0))
+            needs.Pick(branch.Cable, FormattableString.Invariant($"a mains cable for {branch.RunningA:0.0} A over {branch.CableM:0} m"), branch.CableM * HouseBuilding.Cuts, System, $"Joins the {branch.Device} to the mains box, 5 % for cuts included; licensed work.", "inside the greenhouse, apart from the low voltage");
         needs.Small(SmallPartRole.ResidualCurrentDevice, 1, System, "Cuts the mains on a small fault current; in a wet place it is what saves a life.", "in the mains box");
         var breaker = needs.Catalogue.SmallParts.Where(p => p.Role == SmallPartRole.CircuitBreaker && p.RatedA >= amperes && p.RatedA <= (cable?.RatedA ?? double.PositiveInfinity)).OrderBy(p => p.RatedA).ThenBy(p => needs.PriceOf(p)).ThenBy(p => p.Id, StringComparer.Ordinal).FirstOrDefault();
         needs.Pick(breaker, FormattableString.Invariant($"a circuit breaker for {amperes:0.0} A that is not above the cable's {cable?.RatedA ?? 0:0} A"), 1, System, "Protects the mains cable; never above the cable's rating.", "in the mains box");
@@ -95,8 +95,8 @@ internal static class SupplyBuilding
         needs.Pick(supply, FormattableString.Invariant($"a supply of {volts:0} V for {(least > 0 ? least : wanted):0} W"), 1, System, "Makes the safe low voltage for pumps, valves and drive; strong enough while a drive starts.", mainsInHouse ? "in a box of its own beside the mains box" : "in the dwelling, beside the fuse board");
         var line = CableChooser.Choose(bare with { Supply = supply }, layout["cable_mm2"].Number, needs);
         needs.Pick(line.Feeder, FormattableString.Invariant($"a cable for {line.RunningA:0.0} A at {volts:0} V over {line.FeederM:0} m with at most 5 % drop"), line.FeederM * HouseBuilding.Cuts, System, "Brings the low voltage without losing more than a twentieth of it, 5 % for cuts included.", mainsInHouse ? "inside the greenhouse" : "from the dwelling to the greenhouse, in a duct apart from any mains");
-        foreach (var group in line.Circuits.Where(c => c.Cable is not null).GroupBy(c => c.Cable!))
-            needs.Add(group.Key, group.Sum(c => c.CableM) * HouseBuilding.Cuts, System, FormattableString.Invariant($"Joins to the control box at {volts:0} V: {string.Join(", ", group.Select(c => c.Device))}; 5 % for cuts included."), "inside the greenhouse, and to the frame where it turns");
+        foreach (var branch in line.Circuits.Where(c => c.Cable is not null))
+            needs.Add(branch.Cable!, branch.CableM * HouseBuilding.Cuts, System, FormattableString.Invariant($"Joins the {branch.Device} to the control box at {volts:0} V; 5 % for cuts included."), "from the control box to the device");
         var fuse = line.FuseA ?? line.RunningA;
         needs.Small(SmallPartRole.Fuse, 1, System, "Protects the cables; never above the thinnest cable's rating.", "right behind the supply", 0, fuse);
         return line;

@@ -44,6 +44,7 @@ public sealed class Judge(LayoutAssessor assessor)
             Front = [0, .. ranks],
             Picks = picks,
             NearestMiss = picks.CheapestThatHolds is null && !bare.Holds ? AnswerWriter.NearestMiss(assessor.Scenario, ranking, picks) : [],
+            Refusals = RefusalCounter.Count(assessor, space),
             Doubts = AnswerWriter.Doubts(assessor.Scenario, assessor.Winters),
         };
     }
