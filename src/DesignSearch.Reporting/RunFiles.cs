@@ -8,7 +8,7 @@ public static class RunFiles
 {
     /// <summary>
     /// Writes <c>front.csv</c>, <c>ranking.csv</c>, <c>pareto.png</c>, <c>pareto.svg</c>, <c>report.html</c> and a shopping list
-    /// <c>lists/RANK-SLUG.csv</c> for each ranked layout; the same run gives the same bytes. Lists of an earlier search are removed,
+    /// <c>lists/RANK-SLUG.csv</c>, and where it needs current a wiring table <c>lists/RANK-SLUG-wiring.csv</c>, for each ranked layout; the same run gives the same bytes. Lists of an earlier search are removed,
     /// other files in the folder are left alone.
     /// </summary>
     /// <param name="run">The stored run.</param>
@@ -19,6 +19,8 @@ public static class RunFiles
     public static void WriteAll(StoredRun run, string folder)
     {
         var lists = run.Judgement.Ranking.ToDictionary(ListFile.NameOf, l => ShoppingList.Of(l, run.Scenario.Currency));
+        foreach (var layout in run.Judgement.Ranking.Where(l => l.Wires.Count > 0))
+            lists.Add(WiringTable.NameOf(layout), WiringTable.Of(layout));
         var chart = FrontChart.Of(run);
         var (front, ranking, page) = (LayoutTable.Front(run), LayoutTable.Ranking(run), ReportPage.Of(run));
         var (png, svg) = (FrontPicture.Png(chart), FrontPicture.Svg(chart));

@@ -33,6 +33,9 @@ public sealed record Outcome
     /// <summary>Electricity of pumps and fans [kWh].</summary>
     public required double PumpKwh { get; init; }
 
+    /// <summary>The part of <see cref="StandbyKwh"/> and <see cref="PumpKwh"/> that falls into the hours of the cheap tariff [kWh]; 0 where there is none.</summary>
+    public double CheapKwh { get; init; }
+
     /// <summary>Heat released from tank to house by pipe or fan coil [kWh].</summary>
     public required double ReleasedKwh { get; init; }
 

@@ -52,7 +52,7 @@ internal sealed class SmallScenario : IDisposable
         ("collector", "flat-plate-2m2"), ("collector_count", 2), ("mount", "stand-timber"), ("tilt_deg", 60), ("azimuth_deg", 180),
         ("freeze_protection", "drain-back-simple"), ("tank", "cage-1000-used"), ("tank_jacket", "jacket-wool-100"), ("pipe", "pex-25"),
         ("pipe_insulation", "foam-pe-20-large"), ("pump", "solar-pump-19w"), ("start_difference_k", 8), ("stop_difference_k", 3),
-        ("release", "fan-coil-small"), ("release_count", 1), ("release_set_c", 5), .. changes,
+        ("release", "fan-coil-small"), ("release_count", 1), ("release_set_c", 5), ("tank_count", 1), ("flow_l_per_min_m2", 0.9), ("release_band_k", 1), ("control_box", "cheapest"), .. changes,
     ]);
 
     public void Dispose() => Directory.Delete(Folder, recursive: true);

@@ -47,14 +47,14 @@ internal static class HouseBuilding
             return (0, 1);
         if (lining.Transmittance > 0)
         {
-            needs.Add(lining, house.CoverM2 * Cuts, System, "Keeps a layer of still air under the cover, day and night.", "inside, under roof and walls");
+            needs.Add(lining, house.CoverM2 * Cuts, System, "Keeps a layer of still air under the cover, day and night; 5 % for cuts included.", "inside, under roof and walls");
             return (lining.ResistanceM2KPerW, lining.Transmittance);
         }
 
         // A board lets no light through, so it covers only the long wall away from the sun.
         var wall = house.LengthM * house.EavesM;
         var share = wall / house.CoverM2;
-        needs.Add(lining, wall * Cuts, System, "Insulates the wall that sees no winter sun.", "inside of the long wall away from the sun");
+        needs.Add(lining, wall * Cuts, System, "Insulates the wall that sees no winter sun; 5 % for cuts included.", "inside of the long wall away from the sun");
         return (Spread(bare, lining.ResistanceM2KPerW, share), 1 - ShadedWallLight * share);
     }
 
@@ -62,7 +62,7 @@ internal static class HouseBuilding
     {
         if (!needs.Catalogue.TryFind<NightCover>(layout["night_cover"].Id, out var cover))
             return 0;
-        needs.Add(cover, house.CoverM2 * Cuts, System, "Closed from dusk to dawn it keeps the night's heat in.", "under the roof and down the walls");
+        needs.Add(cover, house.CoverM2 * Cuts, System, "Closed from dusk to dawn it keeps the night's heat in; 5 % for cuts included.", "under the roof and down the walls");
         if (cover.IsAutomatic)
         {
             needs.Small(SmallPartRole.CoverMotor, 2, System, "Draws the cover at dusk and opens it at dawn.", "one at each side of the roof", 24);

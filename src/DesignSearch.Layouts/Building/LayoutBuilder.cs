@@ -12,7 +12,7 @@ public static class LayoutBuilder
     /// <exception cref="ArgumentException">The layout names a part that the catalogue lacks.</exception>
     public static BuiltLayout Build(Scenario scenario, Layout layout)
     {
-        var needs = new Needs(scenario.Catalogue);
+        var needs = new Needs(scenario.Catalogue, scenario.Money.Prices);
         var house = HouseBuilding.Build(scenario, layout, needs);
         var (barrels, barrelFloor) = StoreBuilding.Build(scenario, layout, needs);
         var solar = SolarBuilding.Build(scenario, layout, needs);
@@ -26,7 +26,7 @@ public static class LayoutBuilder
         }
 
         var movesCover = scenario.Catalogue.TryFind<NightCover>(layout["night_cover"].Id, out var cover) && cover.IsAutomatic;
-        var supply = SupplyBuilding.Build(scenario, solar, standby, movesCover, needs);
+        var supply = SupplyBuilding.Build(scenario, layout, solar, standby, movesCover, needs);
         return new BuiltLayout
         {
             Layout = layout,
@@ -41,7 +41,7 @@ public static class LayoutBuilder
             Mount = solar is null ? null : SolarBuilding.MountOf(solar, layout),
             Solar = solar,
             Supply = supply,
-            StoreFloorM2 = barrelFloor + (solar?.Tank.FootprintM2 ?? 0),
+            StoreFloorM2 = barrelFloor + (solar is null ? 0 : solar.TankCount * solar.Tank.FootprintM2),
             Parts = needs.Parts,
             Missing = needs.Missing,
         };

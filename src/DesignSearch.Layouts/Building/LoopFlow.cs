@@ -12,9 +12,6 @@ public sealed record LoopFlow(double WantedKgPerS, double KgPerS, double LiftM, 
 {
     private const double WaterC = 30;
 
-    /// <summary>Flow per square metre of collector that a winter loop is laid out for [kg/(s·m²)]; 0.01 to 0.02 is common practice, no source.</summary>
-    public const double UsualKgPerSM2 = 0.015;
-
     /// <summary>Finds the flow at which the pump's head meets the loss of pipes and collectors.</summary>
     /// <param name="collector">The collectors, all side by side.</param>
     /// <param name="count">How many.</param>
@@ -22,10 +19,11 @@ public sealed record LoopFlow(double WantedKgPerS, double KgPerS, double LiftM, 
     /// <param name="pipe">The pipe.</param>
     /// <param name="lengthM">Pipe out and back [m]; a third more is counted for bends and fittings.</param>
     /// <param name="liftM">Lift of an empty loop [m].</param>
-    public static LoopFlow Settle(Collector collector, int count, Pump pump, Pipe pipe, double lengthM, double liftM)
+    /// <param name="wantedKgPerSM2">Flow per square metre of collector that is wanted [kg/(s·m²)]; 0.006 to 0.02 is common practice, no source.</param>
+    public static LoopFlow Settle(Collector collector, int count, Pump pump, Pipe pipe, double lengthM, double liftM, double wantedKgPerSM2)
     {
         var density = WaterProperties.DensityKgPerM3(WaterC);
-        var wanted = Math.Min(UsualKgPerSM2 * collector.AreaM2, collector.MaxFlowLPerMin / 60000 * density) * count;
+        var wanted = Math.Min(wantedKgPerSM2 * collector.AreaM2, collector.MaxFlowLPerMin / 60000 * density) * count;
         var curve = PumpCurve.Of(pump);
         double Drop(double kgPerS)
         {

@@ -7,12 +7,17 @@ namespace DesignSearch.Layouts;
 internal static class SolarBuilding
 {
     private const double FirstMetresM = 3;
+    private const double ReleasePipeM = 2;
     private const double OutsideFilm = 20;
     private const double FittingsLoss = 1.2;
     // A corrugated pipe keeps water in its folds and never drains quite empty.
     private const double Corrugated = 50;
     private const double WaterJPerKgK = 4186;
     private const double CeilingMarginK = 5;
+    private const double Spill = 1.1;
+
+    // A litre of the loop is taken as a kilogram.
+    private const double SecondsPerMinute = 60;
 
     public static SolarLoop? Build(Scenario scenario, Layout layout, Needs needs)
     {
@@ -35,7 +40,9 @@ internal static class SolarBuilding
         var empty = protection.Method != FreezeMethod.Antifreeze;
         var lift = empty ? Math.Max(0, scenario.Site.CollectorAboveTankM) : 0;
         var hot = collector.IsGlazed && !pipe.IsMetal;
-        var first = hot ? parts.Pipes.Where(p => p.IsMetal && p.IsOutdoor && p.MaxTemperatureC >= collector.StagnationC && p.BoreMm >= pipe.BoreMm * 0.75 && (!empty || p.RoughnessUm < Corrugated)).OrderBy(p => p.Price).ThenBy(p => p.Id, StringComparer.Ordinal).FirstOrDefault() : pipe;
+        var first = hot ? needs.Cheapest(parts.Pipes.Where(p => p.IsMetal && p.IsOutdoor && p.MaxTemperatureC >= collector.StagnationC && p.BoreMm >= pipe.BoreMm * 0.75 && (!empty || p.RoughnessUm < Corrugated))) : pipe;
+        var near = first is null || insulation is null ? null : insulation.MaxTemperatureC >= collector.StagnationC || !collector.IsGlazed ? insulation
+            : needs.Cheapest(parts.PipeInsulations.Where(i => i.MaxTemperatureC >= collector.StagnationC && first.OuterMm >= i.InnerFromMm && first.OuterMm <= i.InnerToMm));
         var limits = new[] { tank.MaxTemperatureC, pipe.MaxTemperatureC, pump.MaxTemperatureC, release.MaxTemperatureC, jacket?.MaxTemperatureC ?? double.MaxValue };
         var releaseCount = layout["release_count"].Number;
         var releaseFlow = release.Unit == PartUnit.Metre ? release.FlowLPerMin : release.FlowLPerMin * releaseCount;
@@ -50,17 +57,20 @@ internal static class SolarBuilding
             Drive = drive,
             Protection = protection,
             Tank = tank,
+            TankCount = (int)layout["tank_count"].Number,
             Jacket = jacket,
             Pipe = pipe,
             FirstMetres = first,
             Insulation = insulation,
+            FirstInsulation = near,
+            LoopLitres = area * Math.Max(protection.FluidLPerM2, collector.WaterL / collector.AreaM2) + Math.PI / 4 * pipe.BoreMm * pipe.BoreMm * 1e-3 * 2 * scenario.Site.PipeRunM,
             Pump = pump,
-            Flow = LoopFlow.Settle(collector, count, pump, pipe, 2 * scenario.Site.PipeRunM, lift),
+            Flow = LoopFlow.Settle(collector, count, pump, pipe, 2 * scenario.Site.PipeRunM, lift, layout["flow_l_per_min_m2"].Number / SecondsPerMinute),
             CeilingC = limits.Min() - CeilingMarginK,
             Release = release,
             ReleaseCount = releaseCount,
             ReleaseWPerK = release.WPerK * releaseCount,
-            ReleasePump = parts.Pumps.Where(p => p.FlowAtNoHeadLPerMin >= releaseFlow * 1.5 && p.MaxTemperatureC >= limits.Min() - CeilingMarginK && p.Volts == pump.Volts).OrderBy(p => p.Price).ThenBy(p => p.Id, StringComparer.Ordinal).FirstOrDefault(),
+            ReleasePump = needs.Cheapest(parts.Pumps.Where(p => p.FlowAtNoHeadLPerMin >= releaseFlow * 1.5 && p.MaxTemperatureC >= limits.Min() - CeilingMarginK && p.Volts == pump.Volts)),
         };
     }
 
@@ -87,7 +97,7 @@ internal static class SolarBuilding
     {
         var (tank, jacket) = (solar.Tank, solar.Jacket);
         var loss = jacket is null ? tank.LossWPerK : tank.SurfaceM2 / (tank.SurfaceM2 / tank.LossWPerK + jacket.ThicknessMm / 1000 / jacket.ConductivityWPerMK);
-        return new TankNumbers(tank.VolumeL * 0.99, loss, solar.CeilingC);
+        return new TankNumbers(tank.VolumeL * 0.99 * solar.TankCount, loss * solar.TankCount, solar.CeilingC);
     }
 
     public static PipeRunNumbers PipeRun(SolarLoop solar, double lengthM)
@@ -107,7 +117,7 @@ internal static class SolarBuilding
         var release = solar.Release;
         var pieces = release.Unit == PartUnit.Metre ? 1 : solar.ReleaseCount;
         var flow = release.FlowLPerMin / 60 * pieces;
-        return new ReleaseNumbers(solar.ReleaseWPerK, flow, release.FanWatts * pieces + (solar.ReleasePump?.Watts ?? 0), layout["release_set_c"].Number, 1);
+        return new ReleaseNumbers(solar.ReleaseWPerK, flow, release.FanWatts * pieces + (solar.ReleasePump?.Watts ?? 0), layout["release_set_c"].Number, layout["release_band_k"].Number);
     }
 
     public static Climate.Mount MountOf(SolarLoop solar, Layout layout) => new(
@@ -123,12 +133,12 @@ internal static class SolarBuilding
         layout["azimuth_deg"].Number,
         layout["limit_deg"].Number,
         solar.Mount.Turning == TurningKind.TwoPosition ? layout["switch_hours"].Number : UsualSwitchHours,
-        StepsOfSteppedMount);
+        solar.Mount.Turning == TurningKind.Stepped ? (int)layout["steps"].Number : UsualSteps);
 
     /// <summary>Hours from dawn to the swing where nothing else is said (five to six is common practice, no source).</summary>
     private const double UsualSwitchHours = 5.5;
 
-    private const int StepsOfSteppedMount = 5;
+    private const int UsualSteps = 5;
 
     public static void List(SolarLoop solar, Scenario scenario, Layout layout, Needs needs)
     {
@@ -137,36 +147,52 @@ internal static class SolarBuilding
         needs.Add(solar.Collector, solar.Count, "collector", "Turns sun into warm water.", "on its stand, free of shade at noon in midwinter");
         var byArea = solar.Mount.Unit == PartUnit.SquareMetre;
         needs.Add(solar.Mount, byArea ? solar.AreaM2 : solar.Frames, "mount", solar.Mount.Turning == TurningKind.Fixed ? "Holds the collectors at their tilt against wind and snow." : "Turns the collectors after the sun.", "on footings");
-        needs.Small(SmallPartRole.Anchor, Math.Ceiling(solar.AreaM2 / 2) * 4, "mount", "Holds the frame down in a storm.", "under the frame's feet");
+        needs.Small(SmallPartRole.Anchor, solar.Anchors, "mount", "Holds the frame down in a storm.", "under the frame's feet");
+        if (solar.Mount.Turning != TurningKind.Fixed)
+            needs.Small(SmallPartRole.Cement, 2 * solar.Frames, "mount", "A footing under the post, which takes the wind from every side.", "in the ground under the frame");
         needs.Small(SmallPartRole.Fittings, solar.Count, "collector", "Joins collector and pipe in metal.", "at the collectors");
         if (solar.Drive is { } drive)
-            Turning(solar, drive, needs);
+            Turning(solar, drive, layout, needs);
         if (solar.Collector.IsGlazed && solar.FirstMetres is null)
             needs.Pick(null, FormattableString.Invariant($"a metal pipe for the first metres that bears {solar.Collector.StagnationC:0} °C"), 1, "pipe run", "", "");
         if (first > 0)
-            needs.Add(solar.FirstMetres!, 2 * first * HouseBuilding.Cuts, "pipe run", "Bears the heat of a collector that stands dry in the sun; plastic would not.", "the first metres from the collector, both ways");
-        needs.Add(solar.Pipe, 2 * (run - first) * HouseBuilding.Cuts, "pipe run", "Brings the warmth to the tank and the cool water back.", "from the collector to the tank, out and back");
+            needs.Add(solar.FirstMetres!, 2 * first * HouseBuilding.Cuts, "pipe run", "Bears the heat of a collector that stands dry in the sun, as plastic would not; 5 % for cuts included.", "the first metres from the collector, both ways");
+        needs.Add(solar.Pipe, 2 * (run - first) * HouseBuilding.Cuts, "pipe run", "Brings the warmth to the tank and the cool water back; 5 % for cuts included.", "from the collector to the tank, out and back");
         if (solar.Insulation is { } insulation)
-            needs.Add(insulation, 2 * run * HouseBuilding.Cuts, "pipe run", "Keeps the warmth in the pipe.", "over the whole pipe run, jacketed where sun or beaks reach it");
+            Insulate(solar, insulation, run, needs);
         needs.Small(SmallPartRole.PipeClip, 2 * run, "pipe run", "Holds the pipe and lets it grow when it warms.", "one a metre");
-        needs.Add(solar.Tank, 1, "tank", "Keeps the day's heat for the night; what it loses warms the house.", "inside the greenhouse, on firm ground");
+        needs.Add(solar.Tank, solar.TankCount, "tank", "Keeps the day's heat for the night; what it loses warms the house.", "inside the greenhouse, on firm ground");
         if (solar.Jacket is { } jacket)
-            needs.Add(jacket, solar.Tank.SurfaceM2 * HouseBuilding.Cuts, "tank", "Keeps the tank's heat for the cold nights.", "all round the tank, under it too");
-        needs.Small(SmallPartRole.Strap, 1, "tank", "Holds the tank against tipping.", "round the tank, to the frame");
+            needs.Add(jacket, solar.TankCount * solar.Tank.SurfaceM2 * HouseBuilding.Cuts, "tank", "Keeps the tank's heat for the cold nights; 5 % for cuts included.", "all round the tank, under it too");
+        needs.Small(SmallPartRole.Strap, solar.TankCount, "tank", "Holds the tank against tipping.", "round the tank, to the frame");
         needs.Small(SmallPartRole.WarningLabel, 1, "tank", "Says what is hot, what may not be drunk and what may not be shut.", "on tank, taps and boxes");
         if (!solar.Tank.IsClosed)
-            needs.Small(SmallPartRole.Lid, 1, "tank", "Children and animals drown in open water.", "on the tank");
+            needs.Small(SmallPartRole.Lid, solar.TankCount, "tank", "Children and animals drown in open water.", "on the tank");
+        if (solar.TankCount > 1)
+            needs.Small(SmallPartRole.Fittings, solar.TankCount - 1, "tank", "Joins the tanks side by side, top to top and bottom to bottom.", "between the tanks");
         Protection(solar, needs);
         needs.Add(solar.Pump, 1, "pump and control", "Moves the water between collector and tank.", "at the lowest place beside the tank");
         needs.Small(SmallPartRole.DifferenceController, 1, "pump and control", "Runs the pump only while the collector is warmer than the tank.", "in the control box", solar.Pump.Volts == 230 ? 230 : 24);
         needs.Small(SmallPartRole.TemperatureSensor, 2, "pump and control", "Tell collector and tank apart.", "on the metal at the collector's outlet and at the tank's bottom");
         needs.Small(SmallPartRole.BallValve, 2, "pump and control", "To fill and to drain.", "beside the tank; never between collector and relief");
+        needs.Add(solar.Pipe, 2 * ReleasePipeM * HouseBuilding.Cuts, "heat release", "Joins tank and heat release; 5 % for cuts included.", "inside the greenhouse, out and back");
         needs.Add(solar.Release, solar.ReleaseCount, "heat release", "Gives the tank's heat to the air.", "low down, where the cold air lies");
         needs.Pick(solar.ReleasePump, FormattableString.Invariant($"a pump of {solar.Pump.Volts:0} V for the heat release"), 1, "heat release", "Moves the tank's water through the heat release.", "beside the tank");
-        needs.Small(SmallPartRole.Thermostat, 1, "heat release", "Starts the heat release when the air falls to its setting.", "at plant height, out of the sun", solar.Release.Volts == 230 ? 230 : 24);
+        needs.Small(SmallPartRole.Thermostat, 1, "heat release", "Starts the heat release when the air falls to its setting.", "at plant height, out of the sun", solar.Release.Volts >= SupplyPlan.MainsVolts || (solar.Release.FanWatts == 0 && solar.Pump.Volts >= SupplyPlan.MainsVolts) ? SupplyPlan.MainsVolts : 24);
+        if (CircuitBuilding.Relayed(solar))
+            needs.Small(SmallPartRole.Relay, 1, "heat release", "Lets one thermostat switch a fan and a pump of different voltage and keeps the two apart.", "in the control box");
     }
 
-    private static void Turning(SolarLoop solar, Drive drive, Needs needs)
+    // Plastic foam beside a dry collector melts: there the sleeve must bear its heat, and where none does the pipe stays bare.
+    private static void Insulate(SolarLoop solar, PipeInsulation insulation, double run, Needs needs)
+    {
+        var own = solar.FirstInsulation == insulation ? 0 : Math.Min(FirstMetresM, run);
+        if (own > 0 && solar.FirstInsulation is { } near)
+            needs.Add(near, 2 * own * HouseBuilding.Cuts, "pipe run", "Bears the heat of a collector that stands dry; 5 % for cuts included.", "on the first metres from the collector, both ways");
+        needs.Add(insulation, 2 * (run - own) * HouseBuilding.Cuts, "pipe run", "Keeps the warmth in the pipe; 5 % for cuts included.", "over the pipe run, jacketed where sun or beaks reach it");
+    }
+
+    private static void Turning(SolarLoop solar, Drive drive, Layout layout, Needs needs)
     {
         needs.Add(drive, solar.Frames, "drive", "Turns the frame.", "at the frame's axis, under a rain hood");
         if (solar.Mount.Turning == TurningKind.TwoPosition)
@@ -176,7 +202,7 @@ internal static class SolarBuilding
         needs.Small(SmallPartRole.LightSensor, 1, "drive", "Tells dawn from dusk and brings the frame home.", "facing the open sky");
         needs.Small(SmallPartRole.LimitSwitch, 2 * solar.Frames, "drive", "Cuts the motor at either end of the turn.", "one at each stop");
         needs.Small(SmallPartRole.ReversingInterlock, solar.Frames, "drive", "Keeps both directions from ever being on together.", "in the control box", 24);
-        needs.Small(SmallPartRole.ShaftSeal, solar.Frames, "drive", "Keeps rain and grit out of the bearing.", "on the shaft");
+        needs.Chosen(layout["shaft_seal"], SmallPartRole.ShaftSeal, solar.Frames, "drive", "Keeps rain and grit out of the bearing.", "on the shaft");
         needs.Small(SmallPartRole.HoseLoop, 2 * solar.Frames, "drive", "Lets the pipes follow the frame.", "between pipe and collector, with a slack loop");
     }
 
@@ -187,15 +213,15 @@ internal static class SolarBuilding
         needs.Small(SmallPartRole.AirVent, 1, system, "Lets air in, so that the pipes run empty, and steam out.", "at the highest place");
         if (solar.Protection.Method == FreezeMethod.Antifreeze)
         {
-            var litres = solar.AreaM2 * Math.Max(solar.Protection.FluidLPerM2, solar.Collector.WaterL / solar.Collector.AreaM2) + Math.PI / 4 * solar.Pipe.BoreMm * solar.Pipe.BoreMm * 1e-3 * 2;
-            needs.Small(SmallPartRole.AntifreezeFluid, litres, system, "Fills the closed loop.", "in collector and pipes");
-            needs.Small(SmallPartRole.ExpansionVessel, 1, system, "Takes up the growth of the warm fluid.", "on the cool pipe, nothing to shut before it");
+            needs.Small(SmallPartRole.AntifreezeFluid, solar.LoopLitres * Spill, system, "Fills the closed loop, a tenth more for spills and topping up.", "in collector and pipes");
             needs.Small(SmallPartRole.CheckValve, 1, system, "Stops the tank from warming the collector at night.", "on the warm pipe");
         }
 
         if (solar.Protection.Method == FreezeMethod.Antifreeze || solar.Tank.IsClosed)
         {
-            needs.Small(SmallPartRole.ReliefValve, 1, system, "Opens before pressure becomes dangerous.", "at the collector loop, its outlet led down to a safe place");
+            var closed = (solar.Protection.Method == FreezeMethod.Antifreeze ? 1 : 0) + (solar.Tank.IsClosed ? solar.TankCount : 0);
+            needs.Small(SmallPartRole.ReliefValve, closed, system, "Opens before pressure becomes dangerous.", "one at all that is closed, loop and tank; the outlet led down to a safe place");
+            needs.Small(SmallPartRole.ExpansionVessel, closed, system, "Takes up the growth of what is warmed.", "on the cool side of all that is closed, nothing to shut before it");
             needs.Small(SmallPartRole.FillSet, 1, system, "Fills the loop and keeps it apart from drinking water.", "at the fill point");
         }
     }

@@ -32,6 +32,9 @@ public sealed record SolarLoop
     /// <summary>The tank.</summary>
     public required Tank Tank { get; init; }
 
+    /// <summary>How many of it stand side by side.</summary>
+    public required int TankCount { get; init; }
+
     /// <summary>Its jacket; null without one.</summary>
     public required TankJacket? Jacket { get; init; }
 
@@ -43,6 +46,15 @@ public sealed record SolarLoop
 
     /// <summary>Insulation of the long pipe; null without.</summary>
     public required PipeInsulation? Insulation { get; init; }
+
+    /// <summary>Insulation of the first metres, which must bear the heat of a dry collector; the long pipe's own where that does; null where none fits or the pipe is bare.</summary>
+    public required PipeInsulation? FirstInsulation { get; init; }
+
+    /// <summary>Ground screws or bolts that hold the frames: four for each two square metres.</summary>
+    public int Anchors => (int)Math.Ceiling(AreaM2 / 2) * 4;
+
+    /// <summary>Fluid in collectors and pipes [L].</summary>
+    public required double LoopLitres { get; init; }
 
     /// <summary>The pump.</summary>
     public required Pump Pump { get; init; }

@@ -6,105 +6,107 @@ namespace DesignSearch.Layouts;
 internal static class SupplyBuilding
 {
     private const string System = "electrics";
-    private const double MainsVolts = 230;
+    private const double MainsRating = 400;
     private const double ShortCableM = 5;
     private const double SpareLoad = 1.25;
-    private const double LargestDrop = 0.05;
-    private const double SmallLoadW = 8;
 
-    public static SupplyPlan? Build(Scenario scenario, SolarLoop? solar, Heater? heater, bool movesCover, Needs needs)
+    public static SupplyPlan? Build(Scenario scenario, Layout layout, SolarLoop? solar, Heater? heater, bool movesCover, Needs needs)
     {
-        var mains = heater?.Watts ?? 0;
-        var low = new SortedDictionary<double, double>();
-        void Load(double volts, double watts)
-        {
-            if (volts is > 0 and < MainsVolts)
-                low[volts] = low.GetValueOrDefault(volts) + watts;
-            else if (volts >= MainsVolts)
-                mains += watts;
-        }
-
-        if (solar is not null)
-        {
-            Load(solar.Pump.Volts, solar.Pump.Watts);
-            Load(solar.ReleasePump?.Volts ?? 0, solar.ReleasePump?.Watts ?? 0);
-            Load(solar.Release.Volts, solar.Release.FanWatts * (solar.Release.Unit == PartUnit.Metre ? 1 : solar.ReleaseCount));
-            Load(solar.Protection.Volts, solar.Protection.Watts);
-            Load(solar.Drive?.Volts ?? 0, (solar.Drive?.Watts ?? 0) * solar.Frames);
-            Load(24, SmallLoadW);
-        }
-
-        if (movesCover)
-            Load(24, needs.Catalogue.SmallParts.Where(p => p.Role == SmallPartRole.CoverMotor).Select(p => p.Watts).DefaultIfEmpty(0).Min() * 2);
-        if (mains == 0 && low.Count == 0)
+        var circuits = CircuitBuilding.Of(scenario, solar, heater, movesCover, needs);
+        if (circuits.Count == 0)
             return null;
+        var mains = circuits.Where(c => c.Volts >= SupplyPlan.MainsVolts).ToList();
+        var low = circuits.Where(c => c.Volts < SupplyPlan.MainsVolts).GroupBy(c => c.Volts).OrderBy(g => g.Key).Select(g => (Volts: g.Key, Circuits: g.ToList())).ToList();
 
         // Where only low voltage is needed, it is brought from the dwelling or made beside the greenhouse from mains brought there: whichever costs less.
-        if (mains > 0 || scenario.Site.MainsAtGreenhouse)
-            return Plan(scenario, mains, low, true, heater, needs);
-        var (far, near) = (new Needs(needs.Catalogue), new Needs(needs.Catalogue));
-        var (farPlan, nearPlan) = (Plan(scenario, 0, low, false, heater, far), Plan(scenario, low.Values.Sum(), low, true, heater, near));
-        var takesFar = (far.Missing.Count, far.Price) is var f && (near.Missing.Count, near.Price) is var n && f.CompareTo(n) <= 0;
-        needs.AddAll(takesFar ? far : near);
+        if (mains.Count > 0 || scenario.Site.MainsAtGreenhouse)
+            return Plan(scenario, layout, mains, low, true, heater, needs);
+        var (far, near) = (needs.Copy(), needs.Copy());
+        var (farPlan, nearPlan) = (Plan(scenario, layout, mains, low, false, heater, far), Plan(scenario, layout, mains, low, true, heater, near));
+        var takesFar = (far.Missing.Count, far.Price(scenario.Stock)).CompareTo((near.Missing.Count, near.Price(scenario.Stock))) <= 0;
+        needs.TakeOver(takesFar ? far : near);
         return takesFar ? farPlan : nearPlan;
     }
 
-    private static SupplyPlan Plan(Scenario scenario, double mains, SortedDictionary<double, double> low, bool mainsInHouse, Heater? heater, Needs needs)
+    private static SupplyPlan Plan(Scenario scenario, Layout layout, IReadOnlyList<Circuit> mains, List<(double Volts, List<Circuit> Circuits)> low, bool mainsInHouse, Heater? heater, Needs needs)
     {
-        var mainsCable = mains > 0 ? Mains(scenario, mains, scenario.Site.MainsAtGreenhouse, heater, needs) : null;
-        var (supplies, cable, length, drop) = Low(scenario, low, mainsInHouse, needs);
-        return new SupplyPlan(mains, mainsCable, low.Values.Sum(), low.Count > 0 ? low.Keys.Max() : 0, supplies, cable, length, drop);
+        var lines = low.Select(l => Line(scenario, layout, l.Volts, l.Circuits, mainsInHouse, needs)).ToList();
+        var inputs = lines.Select(l => new Circuit(FormattableString.Invariant($"supply of {l.Volts:0} V"), SupplyPlan.MainsVolts, l.Watts / (l.Supply?.Efficiency ?? 1), 0, "always on", "")
+        {
+            StartA = l.StartA * l.Volts / (l.Supply?.Efficiency ?? 1) / SupplyPlan.MainsVolts,
+        }).ToList();
+        if (lines.Count > 0)
+            Box(layout, low.Sum(l => l.Circuits.Count(c => c.CableM > 0)), lines, mainsInHouse, needs);
+        var all = mains.Concat(inputs).ToList();
+        var running = all.Sum(c => c.RunningA);
+        var plan = new SupplyPlan
+        {
+            MainsW = 0,
+            MainsCircuits = [],
+            MainsCable = null,
+            MainsCableM = 0,
+            Breaker = null,
+            Lines = lines,
+            DwellingA = running,
+            DwellingStartA = running + all.Max(c => c.StartA - c.RunningA),
+        };
+        return mainsInHouse ? Mains(scenario, plan, all, heater, needs) : plan;
     }
 
-    private static Cable? Mains(Scenario scenario, double watts, bool hasMains, Heater? heater, Needs needs)
+    private static SupplyPlan Mains(Scenario scenario, SupplyPlan plan, List<Circuit> circuits, Heater? heater, Needs needs)
     {
-        var amperes = watts / MainsVolts;
+        var hasMains = scenario.Site.MainsAtGreenhouse;
+        var watts = circuits.Sum(c => c.Watts);
+        var amperes = watts / SupplyPlan.MainsVolts;
         var metres = hasMains ? ShortCableM : scenario.Site.MainsCableM;
-        var cable = needs.Catalogue.Cables
-            .Where(c => c.MaxVolts >= 400 && c.IsOutdoor && c.RatedA >= amperes && CableDrop.Volts(c, metres, amperes) <= LargestDrop * MainsVolts)
-            .OrderBy(c => c.Price).ThenBy(c => c.Id, StringComparer.Ordinal).FirstOrDefault();
-        needs.Pick(cable, FormattableString.Invariant($"a mains cable for {amperes:0.0} A over {metres:0} m"), metres * HouseBuilding.Cuts, System, "Brings the mains; a licensed person lays and joins it.", hasMains ? "inside the greenhouse" : "in a duct from the dwelling to the greenhouse");
+        Cable? Fitting(double length, double current) => needs.Cheapest(needs.Catalogue.Cables.Where(c => c.MaxVolts >= MainsRating && c.IsOutdoor && c.RatedA >= current && CableDrop.Volts(c, length, current) <= CableDrop.UsualLimit * SupplyPlan.MainsVolts));
+        var cable = Fitting(metres, amperes);
+        needs.Pick(cable, FormattableString.Invariant($"a mains cable for {amperes:0.0} A over {metres:0} m"), metres * HouseBuilding.Cuts, System, "Brings the mains, 5 % for cuts included; a licensed person lays and joins it.", hasMains ? "inside the greenhouse" : "in a duct from the dwelling to the greenhouse");
         if (!hasMains)
             needs.Small(SmallPartRole.Conduit, metres, System, "Protects the mains cable in the ground.", "from the dwelling to the greenhouse");
+        var branches = circuits.Select(c => c.CableM > 0 ? c with { Cable = Fitting(c.CableM, c.RunningA) } : c).ToList();
+        foreach (var branch in branches.Where(c => c.CableM > 0))
+            needs.Pick(branch.Cable, FormattableString.Invariant($"a mains cable for {branch.RunningA:0.0} A over {branch.CableM:0} m"), branch.CableM * HouseBuilding.Cuts, System, $"Joins the {branch.Device} to the mains box, 5 % for cuts included; licensed work.", "inside the greenhouse, apart from the low voltage");
         needs.Small(SmallPartRole.ResidualCurrentDevice, 1, System, "Cuts the mains on a small fault current; in a wet place it is what saves a life.", "in the mains box");
-        needs.Small(SmallPartRole.ControlBox, 1, System, "Keeps water off the mains, apart from the low voltage.", "inside by the door, above splashes", MainsVolts);
-        needs.Small(SmallPartRole.Gland, 3, System, "Seals each cable into its box.", "under the mains box");
+        var breaker = needs.Catalogue.SmallParts.Where(p => p.Role == SmallPartRole.CircuitBreaker && p.RatedA >= amperes && p.RatedA <= (cable?.RatedA ?? double.PositiveInfinity)).OrderBy(p => p.RatedA).ThenBy(p => needs.PriceOf(p)).ThenBy(p => p.Id, StringComparer.Ordinal).FirstOrDefault();
+        needs.Pick(breaker, FormattableString.Invariant($"a circuit breaker for {amperes:0.0} A that is not above the cable's {cable?.RatedA ?? 0:0} A"), 1, System, "Protects the mains cable; never above the cable's rating.", "in the mains box");
+        needs.Small(SmallPartRole.ControlBox, 1, System, "Keeps water off the mains, apart from the low voltage.", "inside by the door, above splashes", SupplyPlan.MainsVolts);
+        needs.Small(SmallPartRole.Gland, 2 + circuits.Count(c => c.CableM > 0 || c.Device == "stand-by heater"), System, "Seals each cable into its box.", "under the mains box");
         if (heater is { HasThermostat: false })
-            needs.Small(SmallPartRole.Thermostat, 1, "stand-by heater", "Starts the heater when the air falls to its setting.", "at plant height, out of the sun", MainsVolts);
-        return hasMains ? null : cable;
+            Thermostat(heater, needs);
+        return plan with { MainsW = watts, MainsCircuits = branches, MainsCable = cable, MainsCableM = metres, Breaker = breaker };
     }
 
-    private static (List<PowerSupply> Supplies, Cable? Cable, double LengthM, double DropV) Low(Scenario scenario, SortedDictionary<double, double> loads, bool mainsInHouse, Needs needs)
+    private static void Thermostat(Heater heater, Needs needs)
     {
-        var supplies = new List<PowerSupply>();
-        if (loads.Count == 0)
-            return (supplies, null, 0, 0);
-        foreach (var (volts, watts) in loads)
-        {
-            var supply = needs.Catalogue.Supplies.Where(s => s.Volts == volts && !s.IsBattery && s.Watts >= watts * SpareLoad).OrderBy(s => s.Price).ThenBy(s => s.Id, StringComparer.Ordinal).FirstOrDefault();
-            needs.Pick(supply, FormattableString.Invariant($"a supply of {volts:0} V for {watts * SpareLoad:0} W"), 1, System, "Makes the safe low voltage for pumps, valves and drive.", mainsInHouse ? "in a box of its own beside the mains box" : "in the dwelling, beside the fuse board");
-            if (supply is not null)
-                supplies.Add(supply);
-        }
+        var amperes = heater.Watts / heater.Volts;
+        var direct = CircuitBuilding.SwitchesDirectly(heater, needs);
+        if (!direct)
+            needs.Small(SmallPartRole.Contactor, 1, "stand-by heater", "Switches the heater, whose current is more than a thermostat bears; the coil is on low voltage.", "in the mains box", SupplyPlan.MainsVolts, amperes);
+        needs.Small(SmallPartRole.Thermostat, 1, "stand-by heater", "Starts the heater when the air falls to its setting.", "at plant height, out of the sun", direct ? SupplyPlan.MainsVolts : 24, direct ? amperes : 0);
+    }
 
-        // Where the greenhouse has no mains, the low voltage itself is brought from the dwelling.
-        var length = mainsInHouse ? ShortCableM : scenario.Site.MainsCableM;
-        Cable? thickest = null;
-        var worst = 0.0;
-        foreach (var (volts, watts) in loads)
-        {
-            var amperes = watts / volts;
-            var cable = needs.Catalogue.Cables.Where(c => c.IsOutdoor && c.MaxVolts < 400 && c.RatedA >= amperes && CableDrop.Volts(c, length, amperes) <= LargestDrop * volts).OrderBy(c => c.Price).ThenBy(c => c.Id, StringComparer.Ordinal).FirstOrDefault();
-            needs.Pick(cable, FormattableString.Invariant($"a cable for {amperes:0.0} A at {volts:0} V over {length:0} m with at most 5 % drop"), length * HouseBuilding.Cuts, System, "Brings the low voltage without losing more than a twentieth of it.", mainsInHouse ? "inside the greenhouse" : "from the dwelling to the greenhouse, in a duct apart from any mains");
-            if (cable is null)
-                continue;
-            worst = Math.Max(worst, CableDrop.Volts(cable, length, amperes));
-            thickest = thickest is null || cable.SectionMm2 > thickest.SectionMm2 ? cable : thickest;
-        }
+    private static LowLine Line(Scenario scenario, Layout layout, double volts, List<Circuit> circuits, bool mainsInHouse, Needs needs)
+    {
+        var bare = new LowLine(volts, null, null, mainsInHouse ? ShortCableM : scenario.Site.MainsCableM, circuits);
+        var least = layout["supply_w"].Number;
+        var wanted = Math.Max(bare.Watts * SpareLoad, bare.StartA * volts);
+        var supply = needs.Cheapest(needs.Catalogue.Supplies.Where(s => s.Volts == volts && !s.IsBattery && s.Watts >= (least > 0 ? least : wanted - 1e-9)));
+        needs.Pick(supply, FormattableString.Invariant($"a supply of {volts:0} V for {(least > 0 ? least : wanted):0} W"), 1, System, "Makes the safe low voltage for pumps, valves and drive; strong enough while a drive starts.", mainsInHouse ? "in a box of its own beside the mains box" : "in the dwelling, beside the fuse board");
+        var line = CableChooser.Choose(bare with { Supply = supply }, layout["cable_mm2"].Number, needs);
+        needs.Pick(line.Feeder, FormattableString.Invariant($"a cable for {line.RunningA:0.0} A at {volts:0} V over {line.FeederM:0} m with at most 5 % drop"), line.FeederM * HouseBuilding.Cuts, System, "Brings the low voltage without losing more than a twentieth of it, 5 % for cuts included.", mainsInHouse ? "inside the greenhouse" : "from the dwelling to the greenhouse, in a duct apart from any mains");
+        foreach (var branch in line.Circuits.Where(c => c.Cable is not null))
+            needs.Add(branch.Cable!, branch.CableM * HouseBuilding.Cuts, System, FormattableString.Invariant($"Joins the {branch.Device} to the control box at {volts:0} V; 5 % for cuts included."), "from the control box to the device");
+        var fuse = line.FuseA ?? line.RunningA;
+        needs.Small(SmallPartRole.Fuse, 1, System, "Protects the cables; never above the thinnest cable's rating.", "right behind the supply", 0, fuse);
+        return line;
+    }
 
-        needs.Small(SmallPartRole.Fuse, loads.Count, System, "Protects the cable; never above the cable's rating.", "right behind the supply");
-        needs.Small(SmallPartRole.ControlBox, 1, System, "Keeps controls dry, apart from any mains.", "inside by the door, above splashes", 24);
-        needs.Small(SmallPartRole.Gland, 4, System, "Seals each cable into its box.", "under the control box");
-        return (supplies, thickest, length, worst);
+    private static void Box(Layout layout, int cables, List<LowLine> lines, bool mainsInHouse, Needs needs)
+    {
+        if (!mainsInHouse)
+            needs.Small(SmallPartRole.Conduit, lines.Max(l => l.FeederM), System, "Protects the low-voltage cables in the ground.", "from the dwelling to the greenhouse, apart from any mains");
+        needs.Chosen(layout["control_box"], SmallPartRole.ControlBox, 1, System, "Keeps controls dry, apart from any mains.", "inside by the door, above splashes", 24);
+        needs.Small(SmallPartRole.Gland, lines.Count + cables, System, "Seals each cable into its box.", "under the control box");
     }
 }

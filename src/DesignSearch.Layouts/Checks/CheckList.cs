@@ -1,3 +1,4 @@
+using DesignSearch.Parts;
 using DesignSearch.Season;
 
 namespace DesignSearch.Layouts;
@@ -9,7 +10,8 @@ public static class CheckList
     public static IReadOnlyList<string> Names { get; } =
     [
         "budget", "build-hours", "parts", "collector-space", "store-floor", "mount-area", "mount-wind", "turn-limit", "drive-torque", "drive-holding",
-        "collector-freezing", "first-metres", "pipe-rating", "insulation-fit", "pump-lift", "pump-flow", "drain-fall", "tank-heat", "cable-drop",
+        "collector-freezing", "first-metres", "pipe-rating", "insulation-fit", "pump-lift", "pump-flow", "drain-fall", "tank-heat", "cable-drop", "cable-fuse", "supply-power", "start-current", "start-drop", "mains-current", "voltages-apart",
+        "floor-load", "anchorage", "drive-locking", "turning-time", "insulation-heat", "pressure-safety",
     ];
 
     /// <summary>Every check of a layout.</summary>
@@ -28,17 +30,18 @@ public static class CheckList
             checks.Add(new Check("parts", "parts in the catalogue", false, -1, "The catalogue lacks " + string.Join(", and ", built.Missing) + ".", "The catalogue"));
         if (built.StoreFloorM2 > 0)
             checks.Add(Limit("store-floor", "floor for tank and barrels", built.StoreFloorM2, scenario.Site.StoreFloorM2, "m²", "The site's own limit"));
+        if (built.StoreFloorM2 > 0)
+            checks.Add(FloorLoad(scenario, built));
         if (built.Solar is { } solar)
         {
             checks.AddRange(MountChecks.Of(scenario, solar));
             checks.AddRange(LoopChecks.Of(scenario, solar, lowestOutsideC, outcomes));
+            if (PressureCheck.Of(built, solar) is { } pressure)
+                checks.Add(pressure);
         }
 
-        if (built.Supply is { LowCable: { } cable } supply)
-        {
-            var share = supply.DropV / supply.LowVolts;
-            checks.Add(new Check("cable-drop", "voltage lost in the low-voltage cable", share <= 0.05, 1 - share / 0.05, FormattableString.Invariant($"{supply.LowCableM:0} m of {cable.SectionMm2:0.##} mm² lose {supply.DropV:0.0} of {supply.LowVolts:0} V."), "Resistance after IEC 60228; 5 % is common practice, no source"));
-        }
+        if (built.Supply is { } supply)
+            checks.AddRange(SupplyChecks.Of(scenario, built, supply));
 
         return [.. checks.OrderBy(c => c.Margin).ThenBy(c => c.Id, StringComparer.Ordinal)];
     }
@@ -55,6 +58,18 @@ public static class CheckList
 
     internal static Check Limit(string id, string title, double value, double limit, string unit, string source) =>
         new(id, title, value <= limit + 1e-9, limit > 0 ? 1 - value / limit : value > 0 ? -1 : 0, FormattableString.Invariant($"It takes {value:0.#} of {limit:0.#} {unit}."), source);
+
+    private static Check FloorLoad(Scenario scenario, BuiltLayout built)
+    {
+        var (tank, barrel) = (0.0, 0.0);
+        if (built.Solar is { Tank: { } store })
+            tank = (store.VolumeL + store.EmptyKg) / store.FootprintM2;
+        if (scenario.Catalogue.TryFind<Barrel>(built.Layout["barrel"].Id, out var one))
+            barrel = (one.VolumeL + one.EmptyKg) / (Math.PI / 4 * one.DiameterM * one.DiameterM);
+        var load = Math.Max(tank, barrel);
+        var bears = scenario.Site.FloorBearsKgPerM2;
+        return new Check("floor-load", "weight on the floor", load <= bears, 1 - load / bears, FormattableString.Invariant($"Full of water the {(tank >= barrel ? "tank" : "barrel")} weighs {load:0} kg on each square metre it stands on; the floor bears {bears:0}."), "A litre of water weighs a kilogram; what the floor bears is the builder's figure, 1500 kg/m² where none is given (own choice)");
+    }
 
     private static Check Budget(MoneyTerms money, decimal price) =>
         new("budget", "build price", price <= money.Budget, money.Budget > 0 ? (double)(1 - price / money.Budget) : price > 0 ? -1 : 0, FormattableString.Invariant($"It costs {price:0} of {money.Budget:0} {money.Currency} to build."), "The builder's own limit");

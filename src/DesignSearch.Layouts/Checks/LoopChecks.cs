@@ -9,7 +9,6 @@ internal static class LoopChecks
     // Under a clear sky water freezes in a collector while the air is still some kelvin above freezing (utility advice on solar freezing).
     private const double ClearSkyK = 4;
     private const double LeastFlowShare = 0.4;
-    private const double PipeFall = 0.02;
 
     public static IEnumerable<Check> Of(Scenario scenario, SolarLoop solar, double lowestOutsideC, IReadOnlyList<Outcome> outcomes)
     {
@@ -28,6 +27,9 @@ internal static class LoopChecks
         if (solar.Insulation is { } foam)
         {
             var fits = solar.Pipe.OuterMm >= foam.InnerFromMm && solar.Pipe.OuterMm <= foam.InnerToMm;
+            var near = solar.FirstInsulation;
+            var bears = near is null || near.MaxTemperatureC >= stagnation;
+            yield return new Check("insulation-heat", "insulation on hot pipe", foam.MaxTemperatureC >= solar.CeilingC && bears, Math.Min(foam.MaxTemperatureC / solar.CeilingC, (near?.MaxTemperatureC ?? stagnation) / stagnation) - 1, FormattableString.Invariant($"The long pipe's sleeve bears {foam.MaxTemperatureC:0} °C, the tank's ceiling is {solar.CeilingC:0} °C; next to the collector, where {stagnation:0} °C may come, {(near is null ? "the pipe stays bare" : FormattableString.Invariant($"the sleeve bears {near.MaxTemperatureC:0} °C"))}."), "The catalogue's ratings; stagnation from the collector's certificate (ISO 9806)");
             yield return new Check("insulation-fit", "insulation on the pipe", fits, fits ? 1 : -1, FormattableString.Invariant($"The pipe is {solar.Pipe.OuterMm:0} mm thick, the sleeve is made for {foam.InnerFromMm:0} to {foam.InnerToMm:0} mm."), "The catalogue's figures");
         }
 
@@ -36,7 +38,7 @@ internal static class LoopChecks
             yield return new Check("pump-lift", "lifting water into the empty collector", head > solar.Flow.LiftM + 0.5, 1 - (solar.Flow.LiftM + 0.5) / head, FormattableString.Invariant($"The empty loop must be filled {solar.Flow.LiftM:0.0} m up, half a metre more for safety; the pump lifts {head:0.0} m."), "Hydrostatics");
         var share = solar.Flow.KgPerS / solar.Flow.WantedKgPerS;
         yield return new Check("pump-flow", "flow through the collectors", share >= LeastFlowShare, share - LeastFlowShare, FormattableString.Invariant($"The pump brings {solar.Flow.KgPerS * 60:0.0} of the {solar.Flow.WantedKgPerS * 60:0.0} L/min the collectors want, at {solar.Flow.DropPa / 1000:0.0} kPa."), "Pipe friction after Colebrook; 0.006 to 0.015 kg/s per m² is common practice, no source");
-        if (protection.Method == FreezeMethod.DrainBack)
+        if (protection.MinFallPercent > 0)
             yield return DrainFall(scenario, solar);
         var highest = outcomes.Count == 0 ? double.NaN : outcomes.Max(o => o.TankHighestC);
         if (double.IsFinite(highest))
@@ -48,11 +50,13 @@ internal static class LoopChecks
 
     private static Check DrainFall(Scenario scenario, SolarLoop solar)
     {
-        var needed = scenario.Site.PipeRunM * PipeFall;
+        // What runs back to the tank needs the height; what is let out by valves is let out wherever the pipe is lowest.
+        var back = solar.Protection.Method == FreezeMethod.DrainBack;
+        var needed = back ? scenario.Site.PipeRunM * solar.Protection.MinFallPercent / 100 : 0;
         var fall = scenario.Site.CollectorAboveTankM;
         var bore = solar.Pipe.BoreMm >= solar.Protection.MinBoreMm;
-        var passed = bore && fall >= needed;
-        var margin = Math.Min(fall / Math.Max(needed, 0.01) - 1, solar.Pipe.BoreMm / Math.Max(1, solar.Protection.MinBoreMm) - 1);
-        return new Check("drain-fall", "water running back by itself", passed, margin, FormattableString.Invariant($"Every pipe must fall at least 2 cm a metre, {needed:0.0} m over the run, and the collector stands {fall:0.0} m above the tank; the pipe's bore is {solar.Pipe.BoreMm:0} mm, {solar.Protection.MinBoreMm:0} mm are needed."), "Installers' guidance on drain-back slope");
+        var passed = bore && (!back || fall >= needed);
+        var margin = Math.Min(back ? fall / Math.Max(needed, 0.01) - 1 : double.MaxValue, solar.Pipe.BoreMm / Math.Max(1, solar.Protection.MinBoreMm) - 1);
+        return new Check("drain-fall", "water running back by itself", passed, margin, (back ? FormattableString.Invariant($"Every pipe must fall at least {solar.Protection.MinFallPercent:0.#} cm a metre, {needed:0.0} m over the run, and the collector stands {fall:0.0} m above the tank; ") : FormattableString.Invariant($"Every pipe must fall at least {solar.Protection.MinFallPercent:0.#} cm a metre to where the valves let it out; ")) + FormattableString.Invariant($"the pipe's bore is {solar.Pipe.BoreMm:0} mm, {solar.Protection.MinBoreMm:0} mm are needed."), "Installers' guidance on drain-back slope");
     }
 }

@@ -11,6 +11,7 @@ internal static class MountChecks
     private const double Eccentricity = 0.1;
     private const double StartingFriction = 2;
     private const double TorqueInHand = 1.5;
+    private const double MostSeconds = 600;
     private const double Gravity = 9.80665;
 
     public static IEnumerable<Check> Of(Scenario scenario, SolarLoop solar)
@@ -21,11 +22,15 @@ internal static class MountChecks
         var carried = solar.Mount.Unit == PartUnit.SquareMetre ? solar.AreaM2 : perFrame;
         yield return CheckList.Limit("mount-area", "area that one frame carries", carried, solar.Mount.MaxAreaM2, "m²", "The catalogue's figure for the mount");
         yield return Wind(solar, site.DesignWindMPerS);
+        yield return Anchorage(solar, site);
         if (solar.Mount.Turning == TurningKind.Fixed)
             yield break;
         yield return CheckList.Limit("turn-limit", "turn to either side", solar.LimitDeg, solar.Mount.LimitAngleDeg, "°", "The catalogue's figure for the mount");
         if (solar.Drive is not { } drive)
             yield break;
+        yield return new Check("drive-locking", "holding without current", drive.IsSelfLocking && drive.GearEfficiency <= WormGear.SlipsAbove, 1 - drive.GearEfficiency / WormGear.SlipsAbove, FormattableString.Invariant($"The drive's gear passes on {100 * drive.GearEfficiency:0} % and is {(drive.IsSelfLocking ? "" : "not ")}sold as self-locking; below {100 * WormGear.LocksBelow:0} % a worm gear holds by itself, above {100 * WormGear.SlipsAbove:0} % it does not. Vibration defeats both: stops or a bolt take the storm."), "A gearbox maker's published advice");
+        var seconds = 2 * solar.LimitDeg / drive.SpeedDegPerS;
+        yield return new Check("turning-time", "time for the whole turn", seconds <= MostSeconds, 1 - seconds / MostSeconds, FormattableString.Invariant($"From stop to stop, {2 * solar.LimitDeg:0}°, the frame takes {seconds:0} of at most {MostSeconds:0} s."), "The catalogue's speed; ten minutes, so that a rising wind does not catch it half way: own choice");
         var needed = TorqueNm(solar, perFrame, site.WorkingWindMPerS) * TorqueInHand;
         yield return new Check("drive-torque", "torque of the drive", needed <= drive.TorqueNm, 1 - needed / drive.TorqueNm, FormattableString.Invariant($"Turning in {site.WorkingWindMPerS:0} m/s of wind, with half as much again in hand, takes {needed:0.0} of the drive's {drive.TorqueNm:0.0} N·m."), "Wind pressure ρv²/2 (ρ 1.226 kg/m³), force coefficient 1.5 and a tenth of the chord off the axis: common practice, no source; friction µPd/2 (bearing makers' tables)");
         var storm = WindNm(perFrame, site.WorkingWindMPerS * 1.5);
@@ -43,6 +48,15 @@ internal static class MountChecks
 
     private static double WindNm(double areaM2, double windMPerS) =>
         WindForce.MomentNm(WindForce.ForceN(WindForce.PressurePa(windMPerS, 1.226), areaM2, ForceCoefficient), Eccentricity * Math.Sqrt(areaM2));
+
+    // What lifts is the force on a plate that stands free, less what the collectors weigh; what else weighs the frame down is to spare.
+    private static Check Anchorage(SolarLoop solar, SiteLimits site)
+    {
+        var lift = WindForce.ForceN(WindForce.PressurePa(site.DesignWindMPerS), solar.AreaM2, ForceCoefficient);
+        var weight = solar.Count * solar.Collector.WeightKg * Gravity;
+        var each = Math.Max(0, lift - weight) / solar.Anchors;
+        return new Check("anchorage", "feet in a storm", each <= site.AnchorHoldsN, 1 - each / site.AnchorHoldsN, FormattableString.Invariant($"A gust of {site.DesignWindMPerS:0} m/s may lift with {lift / 1000:0.0} kN, the collectors weigh {weight / 1000:0.0} kN: each of {solar.Anchors} anchors must stand {each:0} N of the {site.AnchorHoldsN:0} N it holds. Test one by pulling."), "Wind pressure ρv²/2 (EN 1991-1-4 form, ρ 1.25 kg/m³), force coefficient 1.5 up as well as sideways: common practice, no source; the anchor's pull is the builder's figure, 1000 N where none is given (common practice, no source)");
+    }
 
     private static Check Wind(SolarLoop solar, double designMPerS)
     {

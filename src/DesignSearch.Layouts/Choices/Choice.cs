@@ -17,6 +17,9 @@ public sealed record Choice
     /// <summary>Parts: the kind of part. Empty for a number.</summary>
     public string PartKind { get; init; } = "";
 
+    /// <summary>Small parts: the task; null for other kinds. Silence then means the cheapest that serves, <see cref="ChoiceValue.Cheapest"/>.</summary>
+    public SmallPartRole? Role { get; init; }
+
     /// <summary>Parts: true when "none" may be chosen.</summary>
     public bool MayBeNone { get; init; } = true;
 
@@ -37,6 +40,9 @@ public sealed record Choice
 
     /// <summary>Numbers: what is tried when the scenario is silent.</summary>
     public IReadOnlyList<double> Usual { get; init; } = [];
+
+    /// <summary>Parts: whether a part of the catalogue may be chosen here.</summary>
+    public bool Offers(IPart part) => part.Kind == PartKind && (Role is null || part is SmallPart small && small.Role == Role && small.Volts < SupplyPlan.MainsVolts);
 
     /// <summary>True when the choice matters for what was chosen before it; null means always.</summary>
     public Func<IChoiceReader, Catalogue, bool>? AwakeWhen { get; init; }

@@ -13,9 +13,9 @@ internal static class ChoiceReading
     {
         if (choice.Kind == ChoiceKind.Part)
         {
-            if (value.Kind == TomlKind.Text && ((value.Text == ChoiceValue.NoneWord && choice.MayBeNone) || catalogue.All.Any(p => p.Id == value.Text && p.Kind == choice.PartKind)))
+            if (value.Kind == TomlKind.Text && ((value.Text == ChoiceValue.NoneWord && choice.MayBeNone) || (value.Text == ChoiceValue.Cheapest.Id && choice.Role is not null) || catalogue.All.Any(p => p.Id == value.Text && choice.Offers(p))))
                 return ChoiceValue.Part(value.Text);
-            table.Fault(value, $"the id of a {choice.PartKind.Replace('-', ' ')} in the catalogue{(choice.MayBeNone ? " or \"none\"" : "")} for '{choice.Key}'{NearWord.Hint(value.Text, catalogue.All.Where(p => p.Kind == choice.PartKind).Select(p => p.Id))}");
+            table.Fault(value, $"the id of a {choice.PartKind.Replace('-', ' ')} in the catalogue{(choice.MayBeNone ? " or \"none\"" : choice.Role is not null ? " or \"cheapest\"" : "")} for '{choice.Key}'{NearWord.Hint(value.Text, catalogue.All.Where(choice.Offers).Select(p => p.Id))}");
         }
         else
         {
@@ -68,7 +68,8 @@ internal static class ChoiceReading
     private static List<ChoiceValue> Usual(Choice choice, Catalogue catalogue, double latitudeDeg) => choice switch
     {
         { Kind: ChoiceKind.Number, Usual.Count: 0 } => [ChoiceValue.Of(ChoiceTable.Standard(choice, latitudeDeg))],
+        { Role: not null } => [ChoiceValue.Cheapest],
         { Kind: ChoiceKind.Number } => [.. choice.Usual.Select(ChoiceValue.Of)],
-        _ => [.. choice.MayBeNone ? [ChoiceValue.None] : Array.Empty<ChoiceValue>(), .. catalogue.All.Where(p => p.Kind == choice.PartKind).Select(p => ChoiceValue.Part(p.Id))],
+        _ => [.. choice.MayBeNone ? [ChoiceValue.None] : Array.Empty<ChoiceValue>(), .. catalogue.All.Where(choice.Offers).Select(p => ChoiceValue.Part(p.Id))],
     };
 }

@@ -23,18 +23,26 @@ public static class ChoiceTable
         Number("azimuth_deg", "direction the collector faces", "° clockwise from true north", 0, 359, double.NaN, []) with { AwakeWhen = HasCollector },
         Number("limit_deg", "turn to either side", "°", 5, 90, 30, [20, 30, 45]) with { AwakeWhen = (c, p) => MountOf(c, p) is { } m && m.Turning != TurningKind.Fixed },
         Number("switch_hours", "timer from dawn to the afternoon position", "h", 2, 9, 5.5, [4.5, 5.5]) with { AwakeWhen = (c, p) => MountOf(c, p)?.Turning == TurningKind.TwoPosition },
+        Number("steps", "steps of a stepping mount through the day", "steps", 3, 15, 5, [5], whole: true) with { AwakeWhen = (c, p) => MountOf(c, p)?.Turning == TurningKind.Stepped },
         Part("drive", "drive of the mount", "drive", mayBeNone: false) with { AwakeWhen = (c, p) => MountOf(c, p) is { NeedsDrive: true } },
+        Small("shaft_seal", "seal of the turning shaft", SmallPartRole.ShaftSeal) with { AwakeWhen = (c, p) => MountOf(c, p) is { NeedsDrive: true } },
         Part("freeze_protection", "protection of the collector from freezing", "freeze-protection", mayBeNone: false) with { AwakeWhen = HasCollector },
         Part("tank", "tank", "tank", mayBeNone: false) with { AwakeWhen = HasCollector },
+        Number("tank_count", "number of tanks side by side", "pieces", 1, 6, 1, [1], whole: true) with { AwakeWhen = HasCollector },
         Part("tank_jacket", "insulation round the tank", "tank-jacket") with { AwakeWhen = HasCollector },
         Part("pipe", "pipe between collector and tank", "pipe", mayBeNone: false) with { AwakeWhen = HasCollector },
         Part("pipe_insulation", "insulation of the pipe", "pipe-insulation") with { AwakeWhen = HasCollector },
         Part("pump", "pump", "pump", mayBeNone: false) with { AwakeWhen = HasCollector },
+        Number("flow_l_per_min_m2", "flow through each square metre of collector", "L/(min·m²)", 0.2, 2, 0.9, [0.9]) with { AwakeWhen = HasCollector },
         Number("start_difference_k", "pump starts above this difference", "K", 2, 20, 8, [8]) with { AwakeWhen = HasCollector },
         Number("stop_difference_k", "pump stops below this difference", "K", 0.5, 10, 3, [3]) with { AwakeWhen = HasCollector },
         Part("release", "heat release from the tank", "release", mayBeNone: false) with { AwakeWhen = HasCollector },
         Number("release_count", "how much of it", "pieces or m", 1, 200, 1, [1, 2], whole: true) with { AwakeWhen = HasCollector },
         Number("release_set_c", "thermostat of the heat release", "°C", 0, 25, 5, [5]) with { AwakeWhen = HasCollector },
+        Number("release_band_k", "band of that thermostat", "K", 0.2, 6, 1, [1]) with { AwakeWhen = HasCollector },
+        Number("supply_w", "power of the low-voltage supply, 0 for the cheapest that serves", "W", 0, 2000, 0, [0]) with { AwakeWhen = NeedsLowVoltage },
+        Number("cable_mm2", "cross-section of the low-voltage cable to the greenhouse, 0 for the cheapest that serves", "mm²", 0, 25, 0, [0]) with { AwakeWhen = NeedsLowVoltage },
+        Small("control_box", "box of the low-voltage controls", SmallPartRole.ControlBox) with { AwakeWhen = NeedsLowVoltage },
     ];
 
     private static readonly Dictionary<string, int> Index = All.Select((c, i) => (c.Key, i)).ToDictionary(p => p.Key, p => p.i, StringComparer.Ordinal);
@@ -61,10 +69,15 @@ public static class ChoiceTable
 
     private static bool HasCollector(IChoiceReader choices, Catalogue parts) => !choices["collector"].IsNone;
 
+    private static bool NeedsLowVoltage(IChoiceReader choices, Catalogue parts) =>
+        HasCollector(choices, parts) || (parts.TryFind<NightCover>(choices["night_cover"].Id, out var cover) && cover.IsAutomatic);
+
     private static CollectorMount? MountOf(IChoiceReader choices, Catalogue parts) => parts.TryFind<CollectorMount>(choices["mount"].Id, out var mount) ? mount : null;
 
     private static Choice Part(string key, string title, string kind, bool mayBeNone = true) =>
         new() { Key = key, Title = title, Kind = ChoiceKind.Part, PartKind = kind, MayBeNone = mayBeNone };
+
+    private static Choice Small(string key, string title, SmallPartRole role) => Part(key, title, "small-part", mayBeNone: false) with { Role = role };
 
     private static Choice Number(string key, string title, string unit, double min, double max, double standard, double[] usual, bool whole = false) =>
         new() { Key = key, Title = title, Kind = ChoiceKind.Number, Unit = unit, Min = min, Max = max, Standard = standard, Usual = usual, Whole = whole };

@@ -13,6 +13,9 @@ public readonly record struct ChoiceValue(string Id, double Number)
     /// <summary>Nothing chosen.</summary>
     public static ChoiceValue None { get; } = new(NoneWord, 0);
 
+    /// <summary>The cheapest small part that serves, whichever that is.</summary>
+    public static ChoiceValue Cheapest { get; } = new("cheapest", 0);
+
     /// <summary>True when a part is left out.</summary>
     public bool IsNone => Id == NoneWord;
 

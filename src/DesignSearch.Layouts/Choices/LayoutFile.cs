@@ -42,7 +42,7 @@ public static class LayoutFile
             return Layout.Bare(catalogue);
         var values = ChoiceTable.All.Select(c => choices.Find(c.Key) is { } found
             ? ChoiceReading.One(choices, c, found, catalogue)
-            : c.Kind == ChoiceKind.Part ? ChoiceValue.None : ChoiceValue.Of(ChoiceTable.Standard(c, latitudeDeg))).ToList();
+            : c.Role is not null ? ChoiceValue.Cheapest : c.Kind == ChoiceKind.Part ? ChoiceValue.None : ChoiceValue.Of(ChoiceTable.Standard(c, latitudeDeg))).ToList();
         choices.ReportUnknown();
         var layout = Layout.Of(values, catalogue);
         foreach (var (choice, value) in layout.Awake.Where(a => a.Value.IsNone && !a.Choice.MayBeNone))

@@ -44,6 +44,7 @@ public sealed class Judge(LayoutAssessor assessor)
             Front = [0, .. ranks],
             Picks = picks,
             NearestMiss = picks.CheapestThatHolds is null && !bare.Holds ? AnswerWriter.NearestMiss(assessor.Scenario, ranking, picks) : [],
+            Refusals = RefusalCounter.Count(assessor, space),
             Doubts = AnswerWriter.Doubts(assessor.Scenario, assessor.Winters, ranking),
         };
     }
@@ -67,6 +68,7 @@ public sealed class Judge(LayoutAssessor assessor)
             LifeCost = figures.LifeCost,
             Running = figures.Running,
             LabourHours = priced.LabourHours,
+            LabourCost = Pricer.Labour(priced.LabourHours, assessor.Scenario.Money),
             Score = figures.Score(assessor.BareFrostHours),
             FrostHours = figures.FrostHours,
             WorstFrostHours = figures.WorstFrostHours,
@@ -84,6 +86,7 @@ public sealed class Judge(LayoutAssessor assessor)
             })],
             Checks = checks,
             Bill = priced.Bill,
+            Wires = WireWriter.Of(built),
             Settings = SettingsWriter.Of(assessor.Scenario, built),
             Cautions = CautionWriter.Of(built),
         };

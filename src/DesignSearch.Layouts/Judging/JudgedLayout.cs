@@ -29,7 +29,7 @@ public sealed record JudgedLayout
     /// <summary>What is bought, to the cent.</summary>
     public required decimal BuildPrice { get; init; }
 
-    /// <summary>Build price plus the present value of running cost and replacements.</summary>
+    /// <summary>Build price plus the present value of running cost and replacements, and own work where the builder gave a rate.</summary>
     public required decimal LifeCost { get; init; }
 
     /// <summary>Running cost.</summary>
@@ -37,6 +37,9 @@ public sealed record JudgedLayout
 
     /// <summary>Hours of own work to build it.</summary>
     public required double LabourHours { get; init; }
+
+    /// <summary>What these hours are counted at in <see cref="LifeCost"/>; 0 where the builder gave no rate.</summary>
+    public decimal LabourCost { get; init; }
 
     /// <summary>Frost-free hours gained over the bare house per unit of life cost.</summary>
     public required double Score { get; init; }
@@ -76,6 +79,9 @@ public sealed record JudgedLayout
 
     /// <summary>The shopping list; its total is the build price.</summary>
     public required IReadOnlyList<BillLine> Bill { get; init; }
+
+    /// <summary>The wiring table: advice only, a licensed person decides. Empty where nothing needs current.</summary>
+    public IReadOnlyList<Wire> Wires { get; init; } = [];
 
     /// <summary>What to dial in.</summary>
     public required IReadOnlyList<Setting> Settings { get; init; }

@@ -24,6 +24,9 @@ public sealed record Judgement
     /// <summary>Where nothing holds: how near the best came and what it lacked, in plain sentences; else empty.</summary>
     public required IReadOnlyList<string> NearestMiss { get; init; }
 
+    /// <summary>Which check costs most, that one first: how many layouts each refuses, and the cheapest it refuses alone.</summary>
+    public IReadOnlyList<Refusal> Refusals { get; init; } = [];
+
     /// <summary>What is not known and how it could move the answer, in plain sentences.</summary>
     public required IReadOnlyList<string> Doubts { get; init; }
 }

@@ -24,7 +24,7 @@ public sealed class LayoutAssessor(Scenario scenario, WinterSet winters)
     public PricedLayout Price(Layout layout)
     {
         var built = LayoutBuilder.Build(scenario, layout);
-        var bill = Pricer.Bill(built.Parts, scenario.Stock);
+        var bill = Pricer.Bill(built.Parts, scenario.Stock, scenario.Money.Prices);
         return new PricedLayout(built, bill, Pricing.Total(bill), Pricer.Replacements(built.Parts, scenario.Money), Pricer.LabourHours(built.Parts));
     }
 
@@ -40,10 +40,10 @@ public sealed class LayoutAssessor(Scenario scenario, WinterSet winters)
     public LayoutFigures Figures(PricedLayout priced, IReadOnlyList<Outcome> outcomes, bool passesChecks)
     {
         var kwh = Weighted(outcomes, (o, i) => o.StandbyKwh + o.PumpKwh + DriveKwh(priced.Built, winters.Winters[i].Winter));
-        var running = Pricer.Running(kwh, priced.Replacements, scenario.Money);
+        var running = Pricer.Running(kwh, Weighted(outcomes, (o, _) => o.CheapKwh), priced.Replacements, scenario.Money);
         return new LayoutFigures(
             priced.BuildPrice,
-            priced.BuildPrice + running.PresentValue,
+            priced.BuildPrice + running.PresentValue + Pricer.Labour(priced.LabourHours, scenario.Money),
             running,
             Weighted(outcomes, (o, _) => o.FrostHours),
             Weighted(outcomes, (o, _) => o.FrostDegreeHoursKh),

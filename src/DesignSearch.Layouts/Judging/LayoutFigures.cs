@@ -2,7 +2,7 @@ namespace DesignSearch.Layouts;
 
 /// <summary>The figures by which layouts are compared.</summary>
 /// <param name="BuildPrice">What is bought.</param>
-/// <param name="LifeCost">Build price plus present value of the years of use.</param>
+/// <param name="LifeCost">Build price plus present value of the years of use; own work too where the builder gave a rate.</param>
 /// <param name="Running">Running cost.</param>
 /// <param name="FrostHours">Frost hours, weighted over the winters.</param>
 /// <param name="FrostDegreeHoursKh">Frost degree-hours, weighted over the winters [K·h].</param>

@@ -41,8 +41,14 @@ internal static class SettingsWriter
             add("Check of the warm pipe", FormattableString.Invariant($"loses about {lost:0.0} K from collector to tank at {HotC:0} °C on a day of 0 °C"), "Feel or measure both ends on a sunny day; much more means wet or missing insulation.");
         }
 
+        add("Fill of the loop", FormattableString.Invariant($"{solar.LoopLitres:0} L in collectors and pipes, {solar.TankCount * solar.Tank.VolumeL:0} L in the tank"), solar.Protection.Method == FreezeMethod.Antifreeze ? "The loop is filled with antifreeze and stays full." : "The loop's water stands in the tank while the pump rests: leave that much room in it.");
         add("Tank's ceiling", FormattableString.Invariant($"{solar.CeilingC:0} °C"), "Above it the pump stops: tank, pipe and heat release bear no more.");
         add("Thermostat of the heat release", FormattableString.Invariant($"{layout["release_set_c"].Number:0.#} °C"), FormattableString.Invariant($"Above the limit of {scenario.Greenhouse.FrostLimitC:0.#} °C and above the stand-by heater, so that the sun's heat goes first."));
+        add("Band of that thermostat", FormattableString.Invariant($"{layout["release_band_k"].Number:0.#} K"), "Wide enough that pump and fan do not start every few minutes.");
+        if (solar.Mount.Turning == TurningKind.Stepped)
+            add("Steps of the frame", FormattableString.Invariant($"{layout["steps"].Number:0} through the day"), "More steps gain little and wear the drive.");
+        if (solar.Drive is not null && solar.Frames > 1)
+            add("Order of the drives", "one after the other, ten seconds apart", "Each draws its starting current alone; the supply is laid out for that.");
         if (solar.Protection.Method != FreezeMethod.Antifreeze)
             add("Before the first frost", "watch the collector run empty", "Stop the pump and see that all water comes back; a sag in the pipe bursts it.");
         else

@@ -27,7 +27,7 @@ public sealed class LayoutProblem(LayoutAssessor assessor) : IProblem
     public void Screen(ReadOnlySpan<double> point, Span<double> objectiveBounds, Span<double> violations)
     {
         var priced = assessor.Price(space.At(point));
-        objectiveBounds[0] = (double)(priced.BuildPrice + priced.Replacements);
+        objectiveBounds[0] = (double)(priced.BuildPrice + priced.Replacements + Pricer.Labour(priced.LabourHours, assessor.Scenario.Money));
         objectiveBounds[1] = 0;
         CheckList.Violations(assessor.Checks(priced, []), violations);
     }

@@ -27,7 +27,7 @@ public static class ScenarioReader
         var name = file.Text("name", 120);
         var description = file.Text("description", 4000, "");
         var catalogue = Catalogues(file, folder, files, faults);
-        var stock = StockOf(file, folder, files, faults);
+        var stock = StockOf(file, folder, catalogue, files, faults);
         var climateTable = file.Table("climate", required: weatherFile is null);
         var siteTable = file.Table("site", required: true);
         var climate = new ClimateReading(climateTable, folder, files, faults).Read(weatherFile, SiteReading.Given(siteTable, name), SiteReading.GivenNumber(siteTable, "zone_hours"));
@@ -89,14 +89,14 @@ public static class ScenarioReader
         return Catalogue.Load(folders, faults);
     }
 
-    private static Stock StockOf(TomlTable file, string folder, List<(string Name, string Path)> files, FaultList faults)
+    private static Stock StockOf(TomlTable file, string folder, Catalogue catalogue, List<(string Name, string Path)> files, FaultList faults)
     {
         if (!file.Has("stock"))
             return Stock.Empty;
         var name = file.Text("stock", 200);
         var path = Path.Combine(folder, name);
         files.Add((name, path));
-        return Stock.Load(path, faults);
+        return Stock.Load(path, catalogue.All.Count > 0 ? catalogue : null, faults);
     }
 
     private static List<VariedChoice> Choices(TomlTable? table, Catalogue catalogue, double latitudeDeg, TomlTable file)

@@ -19,4 +19,20 @@ public sealed record SiteLimits(
     double StoreFloorM2,
     double WorkingWindMPerS,
     double DesignWindMPerS,
-    IReadOnlyList<double> HorizonDeg);
+    IReadOnlyList<double> HorizonDeg)
+{
+    /// <summary>Current that the dwelling can spare for the greenhouse [A]; null where the builder set no limit.</summary>
+    public double? MainsLimitA { get; init; }
+
+    /// <summary>Weight that the floor under tank and barrels bears [kg/m²].</summary>
+    public double FloorBearsKgPerM2 { get; init; } = UsualFloorKgPerM2;
+
+    /// <summary>Pull that one ground screw or anchor bolt stands [N], as tested on the spot.</summary>
+    public double AnchorHoldsN { get; init; } = UsualAnchorN;
+
+    /// <summary>What a slab or rammed ground is taken to bear where the builder says nothing (own choice) [kg/m²].</summary>
+    public const double UsualFloorKgPerM2 = 1500;
+
+    /// <summary>What an anchor is taken to stand where none was tested (common practice, no source) [N].</summary>
+    public const double UsualAnchorN = 1000;
+}

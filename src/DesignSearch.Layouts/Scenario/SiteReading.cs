@@ -44,7 +44,12 @@ internal static class SiteReading
             table.Number("store_floor_m2", 0, 200, "m²"),
             table.Number("working_wind_m_per_s", 0, 40, "m/s", 12),
             table.Number("design_wind_m_per_s", 5, 80, "m/s", 30),
-            table.Numbers("horizon_deg", Directions, 0, 80, "° above level, from north clockwise every 45°") ?? []);
+            table.Numbers("horizon_deg", Directions, 0, 80, "° above level, from north clockwise every 45°") ?? [])
+        {
+            MainsLimitA = table.Has("mains_limit_a") ? table.Number("mains_limit_a", 1, 200, "A") : null,
+            FloorBearsKgPerM2 = table.Number("floor_bears_kg_per_m2", 50, 20000, "kg/m²", SiteLimits.UsualFloorKgPerM2),
+            AnchorHoldsN = table.Number("anchor_holds_n", 50, 50000, "N", SiteLimits.UsualAnchorN),
+        };
         table.ReportUnknown();
         return (place, site);
     }

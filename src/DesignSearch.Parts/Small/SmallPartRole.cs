@@ -90,6 +90,9 @@ public enum SmallPartRole
     /// <summary>Protects a cable.</summary>
     Fuse,
 
+    /// <summary>Protects a mains cable, in the mains box.</summary>
+    CircuitBreaker,
+
     /// <summary>Protects a cable mechanically, by the metre.</summary>
     Conduit,
 

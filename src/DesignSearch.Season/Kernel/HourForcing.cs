@@ -8,4 +8,8 @@ namespace DesignSearch.Season;
 /// <param name="GroundC">Undisturbed ground below the simulated soil [°C].</param>
 /// <param name="AirJPerM3K">Heat capacity of the outdoor air [J/(m³K)].</param>
 /// <param name="IsNight">The light sensor finds it dark.</param>
-internal readonly record struct HourForcing(double OutsideC, double SkyC, double RoofWindMPerS, double SunW, double GroundC, double AirJPerM3K, bool IsNight);
+internal readonly record struct HourForcing(double OutsideC, double SkyC, double RoofWindMPerS, double SunW, double GroundC, double AirJPerM3K, bool IsNight)
+{
+    /// <summary>Electricity has its cheap price.</summary>
+    public bool IsCheap { get; init; }
+}

@@ -27,6 +27,7 @@ internal static class OutcomeReader
             CollectorYieldKwh = Kwh(tally.ToTank),
             PumpHours = pumpHours,
             PumpKwh = (pumpHours * loop.PumpW + releaseHours * loop.ReleaseElectricW) / 1000,
+            CheapKwh = Kwh(tally.CheapHeater) + (At(tally.CheapPump) * loop.PumpW + At(tally.CheapReleaseShare) * loop.ReleaseElectricW) * step / JoulePerKwh,
             ReleasedKwh = Kwh(tally.Release),
             ReleaseHours = releaseHours,
             TankLowestC = tank ? At(tally.TankLow) : double.NaN,

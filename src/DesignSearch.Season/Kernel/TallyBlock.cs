@@ -11,6 +11,9 @@ internal struct TallyBlock<T>
     /// <summary>Shares of steps.</summary>
     public T Pump, ReleaseShare;
 
+    /// <summary>The same and the heater's flow, in the hours of the cheap tariff only.</summary>
+    public T CheapHeater, CheapPump, CheapReleaseShare;
+
     public T FrostHours, DegreeHours, LowestAir, ColdestHour, TankLow, TankHigh, TankSum;
 
     /// <summary>This hour's mean air [°C].</summary>
@@ -27,6 +30,7 @@ internal struct TallyBlock<T>
     {
         var zero = T.Of(0);
         SunHouse = SunCollector = Heater = Fan = CoverAir = CoverSky = Leakage = Vents = Ground = GroundGift = Wall = CollectorLoss = PipeLoss = ToTank = Release = zero;
+        CheapHeater = CheapPump = CheapReleaseShare = zero;
         Pump = ReleaseShare = FrostHours = DegreeHours = TankSum = zero;
         LowestAir = TankLow = house.LowestAir = T.Of(1e9);
         TankHigh = T.Of(-1e9);
@@ -57,6 +61,11 @@ internal struct TallyBlock<T>
         Release += house.SumRelease;
         Pump += loop.SumPump;
         ReleaseShare += house.SumShare;
+        if (!f.IsCheap)
+            return;
+        CheapHeater += house.SumHeater;
+        CheapPump += loop.SumPump;
+        CheapReleaseShare += house.SumShare;
     }
 
     /// <summary>Frost and extremes of one hour.</summary>

@@ -24,8 +24,9 @@ public sealed class WinterForcing
     /// <param name="winter">The winter.</param>
     /// <param name="houseSunW">Sun that passes the bare cover, hour mean [W], as many entries as the winter has hours.</param>
     /// <param name="assumptions">The numbers chosen.</param>
+    /// <param name="isCheapHour">Tells by the hour of the day, 0 to 23 of local standard time, when electricity has its cheap price; null for never.</param>
     /// <exception cref="ArgumentException">The sun has another number of hours than the winter.</exception>
-    public static WinterForcing Prepare(Winter winter, double[] houseSunW, SeasonAssumptions assumptions)
+    public static WinterForcing Prepare(Winter winter, double[] houseSunW, SeasonAssumptions assumptions, Func<int, bool>? isCheapHour = null)
     {
         ArgumentNullException.ThrowIfNull(winter);
         ArgumentNullException.ThrowIfNull(houseSunW);
@@ -43,7 +44,10 @@ public sealed class WinterForcing
                 houseSunW[h],
                 GroundAtC(winter, h, depth, assumptions),
                 assumptions.AirVolumetricCapacityJPerM3K * Density(winter.AirC[h], winter.Place.ElevationM),
-                winter.SunZenithDeg[h] >= 90);
+                winter.SunZenithDeg[h] >= 90)
+            {
+                IsCheap = isCheapHour?.Invoke(winter.Start.AddHours(h).Hour) ?? false,
+            };
         }
 
         return new WinterForcing(winter, assumptions, hours);

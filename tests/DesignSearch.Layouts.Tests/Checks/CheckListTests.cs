@@ -1,3 +1,4 @@
+using DesignSearch.Parts;
 using Xunit;
 
 namespace DesignSearch.Layouts.Tests;
@@ -9,6 +10,8 @@ public sealed class CheckListTests
     [InlineData("collector-space", "collector_space_m2 = 5 ", "collector_space_m2 = 3 ")]
     [InlineData("store-floor", "store_floor_m2 = 3.0", "store_floor_m2 = 0.5")]
     [InlineData("mount-wind", "design_wind_m_per_s = 30", "design_wind_m_per_s = 50")]
+    [InlineData("floor-load", "mains_at_greenhouse = false", "mains_at_greenhouse = false\nfloor_bears_kg_per_m2 = 800")]
+    [InlineData("anchorage", "mains_at_greenhouse = false", "mains_at_greenhouse = false\nanchor_holds_n = 300")]
     [InlineData("drain-fall", "collector_above_tank_m = 1.2", "collector_above_tank_m = 0.1")]
     public void A_limit_of_the_site_is_held(string check, string from, string to)
     {
@@ -44,6 +47,72 @@ public sealed class CheckListTests
         // By hand: wind 0.5·1.226·10² = 61.3 Pa on 4 m² at 1.5: 367.8 N, a tenth of 2 m off the axis: 73.6 N·m; imbalance (72 + 36) kg·9.80665·0.05 m =
         // 52.96 N·m; starting friction 2·0.1·1059.1 N·0.04 m/2 = 4.24 N·m; with half as much again in hand: 196.1 N·m of 200.
         Assert.Equal(1 - 196.1 / 200, Torque("slew-200nm").Margin, 0.002);
+    }
+
+    [Fact]
+    public void Weight_and_uplift_are_those_on_paper()
+    {
+        using var small = new SmallScenario();
+        var scenario = small.Read();
+        var checks = CheckList.Of(scenario, LayoutBuilder.Build(scenario, SmallScenario.Solar(scenario)), 0, 0, -10, []);
+        // 1000 L and 58 kg on 1.2 m²: 881.7 kg/m² of 1500.
+        Assert.Equal(1 - 881.67 / 1500, checks.Single(c => c.Id == "floor-load").Margin, 0.001);
+        // 30 m/s: 562.5 Pa on 4 m² at 1.5: 3375 N; two collectors of 36 kg weigh 706.1 N; 2668.9 N on 8 anchors: 333.6 N of 1000.
+        Assert.Equal(1 - 0.3336, checks.Single(c => c.Id == "anchorage").Margin, 0.001);
+    }
+
+    [Theory]
+    [InlineData("spur-40nm", "drive-locking")]
+    [InlineData("creeping", "turning-time")]
+    public void A_drive_that_slips_or_creeps_is_refused(string drive, string check)
+    {
+        using var small = new SmallScenario();
+        var scenario = small.Read();
+        var slow = scenario.Catalogue.Drives.First(d => d.Id == "slew-200nm") is var slew ? slew with { Info = slew.Info with { Id = "creeping" }, SpeedDegPerS = 0.05 } : null!;
+        scenario = scenario with { Catalogue = Catalogue.Of([.. scenario.Catalogue.All, slow]) };
+        List<string> Failing(string id) => [.. CheckList.Of(scenario, LayoutBuilder.Build(scenario, SmallScenario.Solar(scenario, ("mount", "two-position-rocker"), ("drive", id), ("limit_deg", 30), ("switch_hours", 5.5), ("shaft_seal", "cheapest"))), 0, 0, -10, []).Where(c => !c.Passed).Select(c => c.Id)];
+        Assert.Contains(check, Failing(drive));
+        Assert.DoesNotContain(check, Failing("slew-200nm"));
+    }
+
+    [Fact]
+    public void What_is_closed_has_relief_and_vessel_and_is_refused_without()
+    {
+        using var small = new SmallScenario();
+        var scenario = small.Read();
+        var built = LayoutBuilder.Build(scenario, SmallScenario.Solar(scenario, ("freeze_protection", "antifreeze-plate"), ("tank", "closed-300")));
+        Check Pressure(BuiltLayout of) => CheckList.Of(scenario, of, 0, 0, -10, []).Single(c => c.Id == "pressure-safety");
+        Assert.True(Pressure(built).Passed);
+        Assert.Equal([2m, 2], built.Parts.Where(p => p.Part is SmallPart { Role: SmallPartRole.ReliefValve or SmallPartRole.ExpansionVessel }).Select(p => p.Quantity));
+        Assert.False(Pressure(built with { Parts = [.. built.Parts.Where(p => p.Part is not SmallPart { Role: SmallPartRole.ReliefValve })] }).Passed);
+        Assert.DoesNotContain(CheckList.Of(scenario, LayoutBuilder.Build(scenario, SmallScenario.Solar(scenario)), 0, 0, -10, []), c => c.Id == "pressure-safety");
+    }
+
+    [Fact]
+    public void Foam_that_would_melt_beside_the_collector_is_replaced_there_and_refused_where_nothing_bears_it()
+    {
+        using var small = new SmallScenario();
+        var scenario = small.Read();
+        var built = LayoutBuilder.Build(scenario, SmallScenario.Solar(scenario));
+        Assert.True(built.Solar!.FirstInsulation!.MaxTemperatureC >= built.Solar.Collector.StagnationC);
+        var wrong = built with { Solar = built.Solar with { FirstInsulation = built.Solar.Insulation } };
+        Assert.Contains(CheckList.Of(scenario, wrong, 0, 0, -10, []), c => c.Id == "insulation-heat" && !c.Passed);
+        Assert.Contains(CheckList.Of(scenario, built, 0, 0, -10, []), c => c.Id == "insulation-heat" && c.Passed);
+    }
+
+    [Fact]
+    public void Which_check_costs_most_is_counted()
+    {
+        using var small = new SmallScenario(("store_floor_m2 = 3.0", "store_floor_m2 = 1.0"));
+        var scenario = small.Read();
+        var assessor = new LayoutAssessor(scenario, WinterSet.Make(scenario));
+        Layout Barrels(int count) => SmallScenario.Of(scenario, ("barrel", "barrel-200-used"), ("barrel_count", count));
+        // A barrel takes 0.58² = 0.34 m²: two fit on 1 m², four and six do not; the tank does not either.
+        var counted = RefusalCounter.Count(assessor, [Barrels(2), Barrels(4), Barrels(6), Barrels(6), SmallScenario.Solar(scenario)]);
+        var floor = Assert.Single(counted, r => r.CheckId == "store-floor");
+        Assert.Equal((3, 4), (floor.Layouts, floor.LookedAt));
+        Assert.Equal(assessor.Price(Barrels(4)).BuildPrice, floor.CheapestAlone);
+        Assert.Equal(RefusalCounter.Count(assessor, new LayoutSpace(scenario)), RefusalCounter.Count(assessor, new LayoutSpace(scenario)));
     }
 
     [Fact]

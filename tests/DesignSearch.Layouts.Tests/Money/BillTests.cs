@@ -30,7 +30,7 @@ public sealed class BillTests
         var priced = Price(scenario, SmallScenario.Of(scenario, ("heater", "fan-heater-1kw"), ("heater_set_c", 4)));
         // 1000 W at 230 V: 4.35 A; over 20 m in 2.5 mm² the drop is 2·20·4.35·7.41e-3 = 1.3 V, far below 5 %; 21 m of cable, 20 m of duct.
         var hand = Price("heaters", "fan-heater-1kw") + 21 * Price("cables", "mains-3x2-5") + 20 * Price("small-parts", "conduit-25")
-            + Price("small-parts", "rcd-30ma") + Price("small-parts", "box-mains") + 3 * Price("small-parts", "gland-20");
+            + Price("small-parts", "rcd-30ma") + Price("small-parts", "breaker-6a") + Price("small-parts", "box-mains") + 3 * Price("small-parts", "gland-20");
         Assert.Equal(hand, priced.BuildPrice);
         using var far = new SmallScenario(("mains_cable_m = 85", "mains_cable_m = 200"));
         Assert.True(Price(far.Read(), SmallScenario.Of(scenario, ("heater", "fan-heater-1kw"), ("heater_set_c", 4))).BuildPrice > hand + 180 * Price("cables", "mains-3x2-5"));
@@ -52,7 +52,7 @@ public sealed class BillTests
     {
         var terms = new MoneyTerms("crowns", 1000, 10, 0.05, 0.30m, null);
         // 1000 kWh at 0.30 is 300.00 a year; ten years at 5 %: 7.7217 (annuity table, UPV): 2316.52.
-        var running = Pricer.Running(1000, 12.34m, terms);
+        var running = Pricer.Running(1000, 0, 12.34m, terms);
         Assert.Equal(300.00m, running.ElectricityPerYear);
         Validation.Equal("money life cost of 1000 kWh a year", "present value, currency", 300 * 7.7217, (double)(running.PresentValue - 12.34m), 0.02, "annuity table, UPV 5 %, 10 years");
     }

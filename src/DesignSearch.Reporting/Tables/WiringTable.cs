@@ -1,0 +1,26 @@
+using DesignSearch.Files;
+using DesignSearch.Layouts;
+
+namespace DesignSearch.Reporting;
+
+/// <summary>Writes the wiring of one layout as a table: <c>lists/1-…-wiring.csv</c>. Advice only, and every row says so.</summary>
+internal static class WiringTable
+{
+    /// <summary>Version of the format.</summary>
+    public const int Format = 1;
+
+    /// <summary>What stands in the last but one column of every row.</summary>
+    public const string Advice = "advice only: a licensed person decides after the local code";
+
+    /// <summary>Name of the file: <c>3-slug-wiring.csv</c>.</summary>
+    public static string NameOf(JudgedLayout layout) => ListFile.NameOf(layout)[..^".csv".Length] + "-wiring.csv";
+
+    /// <summary>The table of a layout.</summary>
+    public static string Of(JudgedLayout layout)
+    {
+        var table = new CsvText([], "device", "voltage_v", "current_a", "start_current_a", "cable", "cable_m", "cable_bears_a", "voltage_lost_percent", "fuse_a", "switched_by", "limit_switches_and_interlock", "note", "format_version");
+        foreach (var wire in layout.Wires)
+            table.Row(wire.Device, wire.Volts, wire.CurrentA, wire.StartA, wire.Cable, wire.CableM, wire.CableBearsA, wire.DropPercent, wire.FuseA > 0 ? wire.FuseA : "none fits", wire.SwitchedBy, wire.Stops, Advice, Format);
+        return table.ToString();
+    }
+}
