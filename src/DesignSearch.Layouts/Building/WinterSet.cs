@@ -25,13 +25,18 @@ public sealed class WinterSet
     /// <param name="scenario">The scenario.</param>
     /// <param name="asRecorded">True to take only what the weather file holds, no hard winter made from it.</param>
     /// <exception cref="InputException">The weather file holds no whole season.</exception>
-    public static WinterSet Make(Scenario scenario, bool asRecorded = false)
+    public static WinterSet Make(Scenario scenario, bool asRecorded = false) => Of(scenario, Wanted(scenario, asRecorded));
+
+    /// <summary>Makes given winters of a scenario's place ready.</summary>
+    /// <param name="scenario">The scenario.</param>
+    /// <param name="winters">The winters with their weights, which add to 1.</param>
+    internal static WinterSet Of(Scenario scenario, IEnumerable<(Winter Winter, double Weight)> winters)
     {
         var horizon = scenario.Site.HorizonDeg.Count > 0 ? new HorizonProfile([.. scenario.Site.HorizonDeg.Select((h, i) => (45.0 * i, h))]) : null;
         var planes = new PlaneCache(PlaneBytes, horizon);
         var houseFacets = scenario.Greenhouse.Facets;
         var glazing = new Glazing(scenario.Greenhouse.CoverLayers, scenario.Greenhouse.CoverLight);
-        var prepared = Wanted(scenario, asRecorded)
+        var prepared = winters
             .Select(w => (w.Winter, w.Weight, WinterForcing.Prepare(w.Winter, HouseSun.TransmittedW(w.Winter, houseFacets, glazing, planes.Get), scenario.Assumptions)))
             .ToList();
         return new WinterSet(prepared, planes);
