@@ -50,7 +50,7 @@ internal sealed class DoubtWeighing(TrialBook book)
         var sentence = (figures.Holds, pick.Holds) switch
         {
             (true, _) => FormattableString.Invariant($"It still holds; the stand-by heater needs {standby:0} instead of {pick.StandbyKwh:0} kWh."),
-            (false, true) => FormattableString.Invariant($"It no longer holds: {figures.WorstFrostHours} frost hours in the worst winter, {limit - figures.LowestAirC:0.0} K below the limit."),
+            (false, true) => FormattableString.Invariant($"It no longer holds: {Trial.Hours(figures.WorstFrostHours)} in the worst winter, {limit - figures.LowestAirC:0.0} K below the limit."),
             _ => FormattableString.Invariant($"It has {figures.WorstFrostHours} instead of {pick.Figures.WorstFrostHours} frost hours in the worst winter."),
         };
         return new(what, figures.Holds, figures.WorstFrostHours, figures.LowestAirC, standby, figures.LifeCost, sentence);
@@ -76,6 +76,7 @@ internal sealed class DoubtWeighing(TrialBook book)
         var cheapest = ranking.Where(l => l.Holds && affordable(l)).MinBy(costOf);
         var wasCheapest = ranking.Where(l => l.Holds).MinBy(l => l.LifeCost)?.Slug == slug;
         var sentence = tooDear.Length > 0 ? tooDear
+            : cost == pick.Figures.LifeCost ? "It changes nothing for this layout."
             : !wasCheapest || cheapest is null ? FormattableString.Invariant($"It then costs {cost:0} over the years instead of {pick.Figures.LifeCost:0}.")
             : cheapest.Slug == slug ? FormattableString.Invariant($"It stays the cheapest of the ranking that holds, at {cost:0} over the years.")
             : FormattableString.Invariant($"No. {cheapest.Rank} of the ranking ({cheapest.Title}) would then be cheaper: {costOf(cheapest):0} against {cost:0}.");

@@ -55,7 +55,7 @@ internal sealed class MissWeighing(TrialBook book, int threads)
             return "No single change among the choices of the scenario brings it nearer.";
         var (choice, layout) = changes[best];
         var trial = trials[best];
-        return FormattableString.Invariant($"What would help most is another {choice.Title}: {Neighbours.Words(scenario, choice, layout[choice.Key])} instead of {Neighbours.Words(scenario, choice, nearest.Layout[choice.Key])} leaves {trial.Figures.WorstFrostHours} frost hours in the worst winter and costs {trial.Figures.BuildPrice - nearest.Figures.BuildPrice:0} {scenario.Money.Currency} more to build{(trial.Failed is { } failed ? $" (over the limit: {failed.Title})" : "")}.");
+        return FormattableString.Invariant($"What would help most is another {choice.Title}: {Neighbours.Words(scenario, choice, layout[choice.Key])} instead of {Neighbours.Words(scenario, choice, nearest.Layout[choice.Key])} leaves {Trial.Hours(trial.Figures.WorstFrostHours)} in the worst winter and costs {trial.Figures.BuildPrice - nearest.Figures.BuildPrice:0} {scenario.Money.Currency} more to build{(trial.Failed is { } failed ? $" (over the limit: {failed.Title})" : "")}.");
     }
 
     private string Budget(Trial nearest)

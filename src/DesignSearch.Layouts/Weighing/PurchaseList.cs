@@ -4,7 +4,7 @@ namespace DesignSearch.Layouts;
 internal static class PurchaseList
 {
     private const decimal UsualStep = 100;
-    private const int MostRows = 40;
+    private const int MostRows = 60;
 
     /// <summary>Sum by which the list climbs: 100, or a round multiple where a large budget would make it long.</summary>
     public static decimal Step(decimal budget)

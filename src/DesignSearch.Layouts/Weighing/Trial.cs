@@ -22,6 +22,9 @@ internal sealed record Trial(PricedLayout Priced, IReadOnlyList<Outcome> Outcome
     /// <summary>True when this serves a builder better: holding first, then passing checks, then less frost (or, holding, less cost).</summary>
     public bool Beats(Trial other) => Key().CompareTo(other.Key()) < 0;
 
+    /// <summary>Frost hours in words.</summary>
+    public static string Hours(int count) => FormattableString.Invariant($"{count} frost hour{(count == 1 ? "" : "s")}");
+
     public WayLayout ToWay() => new(LayoutWords.Title(Priced.Built), Holds, Figures.BuildPrice, Figures.LifeCost, Figures.FrostDegreeHoursKh, Figures.WorstFrostHours, StandbyKwh, Priced.Built.Solar?.AreaM2 ?? 0);
 
     private (bool, bool, double, decimal) Key() => (!Holds, !Figures.PassesChecks, Holds ? 0 : Figures.FrostDegreeHoursKh, Figures.LifeCost);

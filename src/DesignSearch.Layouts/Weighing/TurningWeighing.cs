@@ -11,16 +11,15 @@ internal sealed class TurningWeighing(TrialBook book)
     private readonly Scenario scenario = book.Scenario;
 
     /// <summary>The gain of turning.</summary>
-    /// <param name="layouts">Layouts to take the collector from, the best first.</param>
-    public TurningGain Of(IEnumerable<Trial> layouts)
+    /// <param name="solar">The layout to take the collector from; null where none with a collector passed every check.</param>
+    public TurningGain Of(Trial? solar)
     {
         var mounts = Levels("mount").Select(l => scenario.Catalogue.TryFind<CollectorMount>(l.Id, out var m) ? m : null).OfType<CollectorMount>().ToList();
         if (Levels("collector").All(l => l.IsNone) || mounts.All(m => m.Turning == TurningKind.Fixed) || mounts.All(m => m.Turning != TurningKind.Fixed))
             return None("No answer: the scenario does not allow both a turning and a fixed collector.");
-        var solar = layouts.Where(t => t.Priced.Built.Solar is not null).ToList();
-        if (solar.Count == 0)
+        if (solar is null)
             return None("No answer: no layout with a collector passed every check.");
-        var turning = solar.FirstOrDefault(t => t.Priced.Built.Solar!.Mount.Turning != TurningKind.Fixed) ?? Best(solar[0], mounts.Where(m => m.Turning != TurningKind.Fixed));
+        var turning = solar.Priced.Built.Solar!.Mount.Turning != TurningKind.Fixed ? solar : Best(solar, mounts.Where(m => m.Turning != TurningKind.Fixed));
         var still = Best(turning, mounts.Where(m => m.Turning == TurningKind.Fixed));
         return Gain(turning, still);
     }

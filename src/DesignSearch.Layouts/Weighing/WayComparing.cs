@@ -82,7 +82,7 @@ internal sealed class WayComparing(TrialBook book, WayFinder finder)
         var answer = alone switch
         {
             null => "A heater alone passes no check: " + WhyNot(near) + ".",
-            { Holds: false } => FormattableString.Invariant($"The strongest heater allowed does not hold the limit alone: {alone.Figures.WorstFrostHours} frost hours are left in the worst winter."),
+            { Holds: false } => FormattableString.Invariant($"The strongest heater allowed does not hold the limit alone: {Trial.Hours(alone.Figures.WorstFrostHours)} left in the worst winter."),
             _ when !best.Holds => "A heater alone holds.",
             _ when alone.Figures.LifeCost <= best.Figures.LifeCost => "A heater alone is the cheapest of all that hold.",
             _ => FormattableString.Invariant($"A heater alone holds too, costs {Difference(best.Figures.BuildPrice - alone.Figures.BuildPrice)} to build and {alone.Figures.LifeCost - best.Figures.LifeCost:0} {scenario.Money.Currency} more over the years."),
@@ -97,7 +97,7 @@ internal sealed class WayComparing(TrialBook book, WayFinder finder)
         (null, null) => "Neither passes every check.",
         (null, _) => $"Nothing with it passes every check: leave it out.",
         (_, null) => $"Nothing without it passes every check.",
-        ({ Holds: true }, { Holds: false }) => FormattableString.Invariant($"Without it nothing was found that holds: at best {without.Figures.WorstFrostHours} frost hours are left in the worst winter."),
+        ({ Holds: true }, { Holds: false }) => FormattableString.Invariant($"Without it nothing was found that holds: at best {Trial.Hours(without.Figures.WorstFrostHours)} left in the worst winter."),
         ({ Holds: false }, { Holds: true }) => "With it nothing was found that holds.",
         ({ Holds: true }, { Holds: true }) when with.Figures.LifeCost <= without.Figures.LifeCost => FormattableString.Invariant($"It pays: without {title} the cheapest that holds costs {without.Figures.LifeCost - with.Figures.LifeCost:0} {scenario.Money.Currency} more over the years."),
         ({ Holds: true }, { Holds: true }) => FormattableString.Invariant($"It does not pay: with {title} the cheapest that holds costs {with.Figures.LifeCost - without.Figures.LifeCost:0} {scenario.Money.Currency} more over the years."),

@@ -27,6 +27,7 @@ public sealed class Weigher(LayoutAssessor assessor, int threads)
         var nearest = judgement.Picks.CheapestThatHolds ?? judgement.Picks.MostProtection;
         var best = nearest is { } rank ? book.Of(LayoutOf(judgement.Ranking[rank - 1])) : bare;
         var unseen = scenario.Search.UnseenWinters > 0 && picks.Count > 0 ? UnseenJudging.Of(scenario, picks, assessor.Winters) : [];
+        var solar = judgement.Ranking.FirstOrDefault(l => l.Turning is not ("none" or "fixed")) ?? judgement.Ranking.FirstOrDefault(l => l.CollectorAreaM2 > 0);
         var doubts = new DoubtWeighing(book);
         var comparisons = new WayComparing(book, finder).Of(best);
         return new Weighing
@@ -34,7 +35,7 @@ public sealed class Weigher(LayoutAssessor assessor, int threads)
             UnseenFrom = unseen.Count > 0 ? UnseenJudging.From(scenario) : "",
             Picks = [.. picks.Select((p, i) => new PickWeighing(ranks[i], unseen.Count > 0 ? unseen[i] : null, SwapWeighing.Of(p, book), doubts.Of(p, judgement.Ranking), WeekMaking.Of(p, bare, assessor)))],
             Comparisons = comparisons,
-            Turning = new TurningWeighing(book).Of(judgement.Ranking.Where(l => l.CollectorAreaM2 > 0).Select(l => book.Of(LayoutOf(l)))),
+            Turning = new TurningWeighing(book).Of(solar is null ? null : book.Of(LayoutOf(solar))),
             Purchases = PurchaseList.Of(judgement, scenario.Money.Budget),
             PurchaseStep = PurchaseList.Step(scenario.Money.Budget),
             Stages = nearest is null ? [] : StagePlan.Of(best, bare, book),
