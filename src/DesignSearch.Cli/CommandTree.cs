@@ -26,6 +26,7 @@ public static class CommandTree
         ["weather"] = "weather my-place.csv --picture winter.png",
         ["parts"] = "parts tank",
         ["report"] = "report runs/frost-hollow",
+        ["compare"] = "compare runs/frost-hollow",
     };
 
     /// <summary>Builds the commands.</summary>
@@ -39,6 +40,7 @@ public static class CommandTree
             new WeatherCommand(session),
             new PartsCommand(session),
             new ReportCommand(session),
+            new CompareCommand(session),
         };
         root.Options.Add(session.Quiet);
         foreach (var help in root.Options.OfType<HelpOption>())

@@ -57,7 +57,25 @@ internal static class HostileRun
                 Winters = [.. Texts.Select(t => new WinterRecord(t, t, 0.1, 1, -10, 900, 1.5, [t]))],
                 Assumptions = [.. Texts.Select(t => new AssumptionRecord(t, double.NaN, t, true, t))],
             },
+            Weighing = Hostile(run.Weighing, Text),
             Judgement = run.Judgement with { Answer = Texts[0], Ranking = ranking, Doubts = Texts, NearestMiss = Texts },
         };
     }
+
+    private static Layouts.Weighing Hostile(Layouts.Weighing weighing, Func<string> text) => weighing with
+    {
+        UnseenFrom = text(),
+        Picks = [.. weighing.Picks.Select(p => p with
+        {
+            Unseen = p.Unseen! with { Sentence = text(), Flattery = text() },
+            Swaps = [.. p.Swaps.Select(s => s with { Choice = text(), From = text(), To = text(), FailedCheck = text() })],
+            Doubts = [.. p.Doubts.Select(d => d with { What = text(), Sentence = text() })],
+            Week = p.Week with { Winter = text() },
+        })],
+        Comparisons = [.. weighing.Comparisons.Select(c => c with { Question = text(), Answer = text(), Ways = [.. c.Ways.Select(w => w with { Name = text(), WhyNone = text(), Best = w.Best is null ? null : w.Best with { Title = text() } })] })],
+        Turning = weighing.Turning with { Sentence = text() },
+        Purchases = [.. weighing.Purchases.Select(p => p with { Title = text() })],
+        Stages = [.. weighing.Stages.Select(s => s with { Adds = text() })],
+        CheckCosts = [.. weighing.CheckCosts.Select(c => c with { Check = text(), Title = text(), Sentence = text() })],
+    };
 }

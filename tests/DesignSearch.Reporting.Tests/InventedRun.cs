@@ -33,6 +33,7 @@ internal static class InventedRun
         var front = all.Where(a => !all.Any(b => Beats(b, a))).OrderBy(l => l.LifeCost).Select(l => l.Rank).ToList();
         var passing = ranking.Where(l => l.PassesChecks).ToList();
         var cheapest = ranking.Where(l => l.Holds).MinBy(l => l.LifeCost);
+        var picks = new Picks(cheapest?.Rank, passing.MaxBy(l => l.Score)?.Rank, passing.OrderBy(l => l.FrostDegreeHoursKh).ThenByDescending(l => l.LowestAirC).ThenBy(l => l.LifeCost).FirstOrDefault()?.Rank);
         return new()
         {
             FormatVersion = StoredRun.CurrentFormat,
@@ -47,10 +48,11 @@ internal static class InventedRun
                 BareHouse = bare,
                 Ranking = ranking,
                 Front = front,
-                Picks = new(cheapest?.Rank, passing.MaxBy(l => l.Score)?.Rank, passing.OrderBy(l => l.FrostDegreeHoursKh).ThenByDescending(l => l.LowestAirC).ThenBy(l => l.LifeCost).FirstOrDefault()?.Rank),
+                Picks = picks,
                 NearestMiss = [],
                 Doubts = ["If the door leaks like most doors, frost degree-hours double; seal it before buying anything.", "The cover's U-value is the maker's; a fifth worse and the second-best layout wins."],
             },
+            Weighing = InventedWeighing.Of(ranking, picks, bare),
         };
     }
 

@@ -30,7 +30,7 @@ internal static class AnswerWriter
         return
         [
             FormattableString.Invariant($"The nearest miss is no. {rank}, {best.Title}: in the {worst.Winter} winter it lies below {scenario.Greenhouse.FrostLimitC:0.#} °C for {worst.Outcome.FrostHours} hours, at worst by {scenario.Greenhouse.FrostLimitC - best.LowestAirC:0.0} K."),
-            FormattableString.Invariant($"It uses {best.BuildPrice:0} of {scenario.Money.Budget:0} {scenario.Money.Currency}. A stronger stand-by heater, a tighter night cover or a lower limit are the first things to try."),
+            FormattableString.Invariant($"It uses {best.BuildPrice:0} of {scenario.Money.Budget:0} {scenario.Money.Currency}."),
         ];
     }
 

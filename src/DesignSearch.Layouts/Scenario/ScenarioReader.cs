@@ -118,7 +118,7 @@ public static class ScenarioReader
     {
         if (table is null)
             return new SearchWish(1, 6000, 12);
-        var wish = new SearchWish((ulong)table.Number("seed", 0, 1e15, "", 1), (long)table.Number("evaluations", 1, 1e9, "", 6000), table.Whole("ranked", 1, 100, 12));
+        var wish = new SearchWish((ulong)table.Number("seed", 0, 1e15, "", 1), (long)table.Number("evaluations", 1, 1e9, "", 6000), table.Whole("ranked", 1, 100, 12), table.Whole("unseen_winters", 0, 1000, SearchWish.UsualUnseenWinters));
         table.ReportUnknown();
         return wish;
     }

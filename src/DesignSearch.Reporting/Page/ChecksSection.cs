@@ -1,4 +1,5 @@
 using DesignSearch.Layouts;
+using DesignSearch.Runs;
 
 namespace DesignSearch.Reporting;
 
@@ -6,9 +7,9 @@ namespace DesignSearch.Reporting;
 internal static class ChecksSection
 {
     /// <summary>The section.</summary>
-    public static Markup Of(JudgedLayout layout) => Markup.When(layout.Checks.Count > 0, () => Markup.Of($"""
+    public static Markup Of(JudgedLayout layout, StoredRun run) => Markup.When(layout.Checks.Count > 0, () => Markup.Of($"""
         <section aria-labelledby="checks"><h2 id="checks">Checks, the tightest first</h2>
-        {Table(layout)}</section>
+        {Cost(run)}{Table(layout)}</section>
 
         """));
 
@@ -18,6 +19,16 @@ internal static class ChecksSection
         [new("check"), new("result"), new("to spare", IsFigure: true), new("what was found"), new("where the rule comes from")],
         layout.Checks.Select(c => new Cell[] { PlainText.Name(c.Title), c.Passed ? "met" : "missed", Cell.Figure(Spare(c), c.Margin), c.Sentence, c.Source }),
         sortable: true);
+
+    private static Markup Cost(StoredRun run)
+    {
+        var costs = run.Weighing.CheckCosts;
+        if (!run.Judgement.Ranking.Any(l => l.Holds))
+            return Markup.None;
+        return costs.Count == 0
+            ? Markup.Of($"<p>No check made it dearer: nothing cheaper was found that only a check rules out.</p>\n")
+            : Markup.Of($"<p>The check that cost most is {PlainText.Name(costs[0].Check)}: without it {PlainText.Name(costs[0].Title)} would hold for {Say.Money(costs[0].LifeCost, run.Scenario.Currency)} over the years, {Say.Money(costs[0].Saved, run.Scenario.Currency)} less. {costs[0].Sentence}</p>\n");
+    }
 
     private static string Spare(Check check) => Math.Abs(check.Margin) > 10 ? (check.Margin > 0 ? "plenty" : "far off") : Say.Percent(check.Margin);
 }

@@ -8,9 +8,32 @@ internal static class DoubtsSection
     /// <summary>The section.</summary>
     public static Markup Of(StoredRun run) => Markup.Of($"""
         <section aria-labelledby="doubts"><h2 id="doubts">How sure is this?</h2>
-        {Markup.When(run.Judgement.Doubts.Count > 0, () => Markup.Of($"<ul>{run.Judgement.Doubts.Select(d => Markup.Of($"<li>{d}</li>"))}</ul>\n"))}{Assumptions(run.Scenario)}</section>
+        {Markup.When(run.Judgement.Doubts.Count > 0, () => Markup.Of($"<ul>{run.Judgement.Doubts.Select(d => Markup.Of($"<li>{d}</li>"))}</ul>\n"))}{Figures(run)}{Assumptions(run.Scenario)}</section>
 
         """);
+
+    private static Markup Figures(StoredRun run)
+    {
+        var picks = PickNames.Of(run.Judgement).Select(p => (Name: PickNames.Heading(p.Names), run.Weighing.Picks.FirstOrDefault(w => w.Rank == p.Layout.Rank)?.Doubts)).Where(p => p.Doubts is { Count: > 0 }).ToList();
+        var columns = new Column[] { new("pick, if"), new("holds"), new("frost hours, worst winter", IsFigure: true), new("lowest air", IsFigure: true), new("stand-by [kWh]", IsFigure: true), new($"life cost [{PlainText.Cut(run.Scenario.Currency, 24)}]", IsFigure: true), new("what that means") };
+        var rows = picks.SelectMany(p => p.Doubts!.Select(d => new Cell[]
+        {
+            $"{p.Name}, if {PlainText.Name(d.What)}",
+            d.Holds ? "yes" : "no",
+            Cell.Figure(Say.TwoFigures(d.WorstFrostHours), d.WorstFrostHours),
+            Cell.Figure(Say.Air(d.LowestAirC, run.Scenario.FrostLimitC), d.LowestAirC),
+            Cell.Figure(Say.TwoFigures(d.StandbyKwh), d.StandbyKwh),
+            Cell.Figure(Say.Whole((double)d.LifeCost), (double)d.LifeCost),
+            d.Sentence,
+        }));
+        return Markup.When(picks.Count > 0, () =>
+        {
+            var (name, doubts) = picks[0];
+            var fails = doubts!.Where(d => !d.Holds).Select(d => PlainText.Name(d.What)).ToList();
+            var finding = fails.Count == 0 ? $"{name}: none of these doubts, one at a time, makes it fail." : fails.Count == doubts!.Count ? $"{name}: it does not hold with or without these doubts." : $"{name}: it would no longer hold if {Say.Joined(fails)}.";
+            return Markup.Of($"<p>{finding}</p>\n{PageTable.Of("The biggest doubts, one at a time", columns, rows, sortable: true)}");
+        });
+    }
 
     private static Markup Assumptions(ScenarioRecord scenario)
     {

@@ -56,7 +56,7 @@ internal static class PicksSection
         <p class="title">{Say.Capital(PlainText.Name(layout.Title))}</p>
         {Markup.When(names.Count > 1, () => Markup.Of($"<p>One and the same layout is {Say.Joined(names)}.</p>\n"))}<p>{Verdict(layout)}</p>
         {Figures(layout, scenario)}
-        {Markup.When(layout.Cautions.Count > 0, () => Markup.Of($"<p class=\"care\"><strong>Take care:</strong> {Say.Joined([.. layout.Cautions.Select(c => Say.Small(PlainText.Name(c.Topic)))])}.</p>\n"))}<p><a href="#layout-{layout.Rank}">Everything about layout {layout.Rank}</a></p>
+        {Markup.When(layout.Cautions.Count > 0, () => Markup.Of($"<p class=\"care\"><strong>Take care:</strong> {Say.Joined([.. layout.Cautions.Select(c => Say.Small(PlainText.Name(c.Topic)))])}.</p>\n"))}{Markup.When(layout.Bill.Count > 0, () => Markup.Of($"<details><summary>Its list, {Say.Money(layout.BuildPrice, scenario.Currency)}</summary>\n{ShoppingSection.Short(layout, scenario.Currency)}</details>\n"))}<p><a href="#layout-{layout.Rank}">Everything about layout {layout.Rank}</a></p>
         </article>
 
         """);

@@ -9,7 +9,7 @@ namespace DesignSearch.Reporting;
 internal static class ReportPage
 {
     /// <summary>Version of the page's format.</summary>
-    public const string Format = "1";
+    public const string Format = "2";
 
     private const int LargestBytes = 950_000;
     private const int MostDetailed = 60;
@@ -42,7 +42,7 @@ internal static class ReportPage
         var ofFirst = first.Layout is { } layout
             ? Markup.All([CautionsSection.Of(layout), ShoppingSection.Of(layout, first.Names, run.Scenario.Currency)])
             : Markup.None;
-        var afterChart = first.Layout is { } same ? Markup.All([SettingsSection.Of(same), ChecksSection.Of(same)]) : Markup.None;
+        var afterChart = first.Layout is { } same ? Markup.All([SettingsSection.Of(same), ChecksSection.Of(same, run)]) : Markup.None;
         return Markup.Of($"""
             <!DOCTYPE html>
             <html lang="en">
@@ -59,8 +59,8 @@ internal static class ReportPage
             <body>
             <a class="skip" href="#content">Skip to the picks</a>
             <div class="page">
-            {AnswerSection.Of(run)}{Contents(judgement, first.Layout)}<main id="content" tabindex="-1">
-            {PicksSection.Of(run)}{ofFirst}{FrontSection.Of(run, detailed)}{afterChart}{HeatSection.Of(judgement)}{WintersSection.Of(run)}{DoubtsSection.Of(run)}{MethodSection.Of(run)}{LayoutsSection.Of(run, detailed)}</main>
+            {AnswerSection.Of(run)}{Contents(run, first.Layout)}<main id="content" tabindex="-1">
+            {PicksSection.Of(run)}{ofFirst}{FrontSection.Of(run, detailed)}{CompareSection.Of(run)}{MoneySection.Of(run)}{WeekSection.Of(run)}{afterChart}{HeatSection.Of(judgement)}{WintersSection.Of(run)}{UnseenSection.Of(run)}{SwapsSection.Of(run)}{DoubtsSection.Of(run)}{MethodSection.Of(run)}{LayoutsSection.Of(run, detailed)}</main>
             <footer><p>Made by DesignSearch {run.ProgramVersion}. A planning aid: local codes and licensed work come first.</p></footer>
             </div>
             <script>{new Markup(Script)}</script>
@@ -70,18 +70,25 @@ internal static class ReportPage
             """).Text;
     }
 
-    private static Markup Contents(Judgement judgement, JudgedLayout? first)
+    private static Markup Contents(StoredRun run, JudgedLayout? first)
     {
+        var judgement = run.Judgement;
         var links = new (string Id, string Words, bool Shown)[]
         {
             ("picks", "Picks", true),
             ("cautions", "What can hurt you", first?.Cautions.Count > 0),
             ("shopping", "Shopping list", first is not null),
             ("front", "Cost against frost", true),
+            ("compare", "Is it worth it?", run.Weighing.Comparisons.Count > 0),
+            ("stages", "What to build first", run.Weighing.Stages.Count > 0),
+            ("next", "What more money buys", true),
+            ("week", "The hardest week", run.Weighing.Picks.Count > 0),
             ("settings", "What to dial in", first?.Settings.Count > 0),
             ("checks", "Checks", first?.Checks.Count > 0),
             ("heat", "Heat", true),
             ("winters", "Winters", true),
+            ("unseen", "Unseen winters", run.Weighing.Picks.Any(p => p.Unseen is not null)),
+            ("swaps", "Which choice matters", run.Weighing.Picks.Any(p => p.Swaps.Count > 0)),
             ("doubts", "How sure?", true),
             ("method", "How it was found", true),
             ("layouts", "Layouts in full", judgement.Front.Any(r => r > 0) || first is not null),

@@ -1,5 +1,6 @@
 using DesignSearch.Layouts;
 using DesignSearch.Parts;
+using DesignSearch.Runs;
 
 namespace DesignSearch.Reporting;
 
@@ -28,6 +29,12 @@ internal static class ShoppingSection
             {groups}<tbody><tr class="sum">{Tick(ticks)}<th scope="row" colspan="3">Build price</th><td class="n">{Say.Cents(layout.BuildPrice)} {PlainText.Cut(currency, 24)}</td></tr></tbody></table>
             """));
     }
+
+    /// <summary>The bill in short: what, how much, what it costs.</summary>
+    public static Markup Short(JudgedLayout layout, string currency) => PageTable.Of(
+        $"What to buy for layout {Say.Whole(layout.Rank)} [{PlainText.Cut(currency, 24)}]",
+        [new("part"), new("how much", IsFigure: true), new("to pay", IsFigure: true)],
+        layout.Bill.Select(l => new Cell[] { PlainText.Name(l.Name), Amount(l.Quantity, l.Unit), Say.Cents(l.Total) }));
 
     private static Markup Line(BillLine line, bool ticks) => Markup.Of($"""
         <tr>{Markup.When(ticks, () => Markup.Of($"""<td class="tick"><input type="checkbox" aria-label="got it: {PlainText.Name(line.Name)}"></td>"""))}<th scope="row">{PlainText.Name(line.Name)}<small>{line.Why} {Where(line)}</small></th><td class="n">{Amount(line.Quantity, line.Unit)}{Owned(line)}</td><td class="n">{Say.Cents(line.UnitPrice)}</td><td class="n">{Say.Cents(line.Total)}</td></tr>

@@ -1,5 +1,6 @@
 using DesignSearch.Files;
 using DesignSearch.Layouts;
+using DesignSearch.Runs;
 
 namespace DesignSearch.Reporting;
 

@@ -20,7 +20,7 @@ public sealed class RunFolder(string path)
     public string Report => At("report.html");
 
     /// <summary>Folder of the shopping lists and their layouts.</summary>
-    public string Lists => At("lists");
+    public string Lists => At(ListFile.Folder);
 
     /// <summary>True when a search has ended here.</summary>
     public bool IsFinished => File.Exists(RunFile);

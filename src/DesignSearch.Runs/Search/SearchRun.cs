@@ -42,8 +42,12 @@ public static class SearchRun
         IReadOnlyList<(double[] Point, Evaluation Evaluation)> replay = [];
         using var journal = request.Resume && folder.HasJournal ? JournalFile.TakeUp(folder.Journal, head, out replay) : JournalFile.Begin(folder.Journal, head);
         var result = new SearchEngine(problem, settings).Run(new Teller(progress, scenario), new Log(journal), replay, cancel);
-        var others = BestOfEachMount(JournalFile.Points(folder.Journal), problem.Space, scenario);
+        var tried = JournalFile.Points(folder.Journal);
+        var others = BestOfEachMount(tried, problem.Space, scenario);
         var judgement = new Judge(assessor).Of(result, problem.Space, others);
+        var weighing = new Weigher(assessor, request.Threads).Of(judgement, tried, problem.Space, result.IsExact);
+        if (weighing.Miss is { } miss)
+            judgement = judgement with { NearestMiss = [.. judgement.NearestMiss, .. miss.Sentences] };
         var run = new StoredRun
         {
             FormatVersion = StoredRun.CurrentFormat,
@@ -52,6 +56,7 @@ public static class SearchRun
             Search = new SearchRecord(seed, result.Evaluations, SpaceSize(problem), Word(result.StoppedBecause), result.StoppedInWords, result.IsExact, result.StoppedBecause == StopReason.Cancelled, Math.Round(elapsed().TotalSeconds, 1)),
             Scenario = ScenarioRecords.Of(scenario, assessor.Winters),
             Judgement = judgement,
+            Weighing = weighing,
         };
         LayoutLists.Write(folder, run, [.. result.Front.Concat(result.BestByMerit).Concat(others).Select(p => problem.Space.At(p.Point))]);
         RunStore.Save(run, folder);

@@ -16,6 +16,6 @@ internal static class LayoutLists
 
         var bySlug = layouts.DistinctBy(Judge.Slug).ToDictionary(Judge.Slug, StringComparer.Ordinal);
         foreach (var ranked in run.Judgement.Ranking)
-            SafeFile.Write(Path.Combine(folder.Lists, FormattableString.Invariant($"{ranked.Rank}-{ranked.Slug}.toml")), LayoutFile.Write(bySlug[ranked.Slug], FormattableString.Invariant($"No. {ranked.Rank} of {run.Scenario.Name}: {ranked.Title}")));
+            SafeFile.Write(Path.Combine(folder.Lists, ListFile.LayoutNameOf(ranked)), LayoutFile.Write(bySlug[ranked.Slug], FormattableString.Invariant($"No. {ranked.Rank} of {run.Scenario.Name}: {ranked.Title}")));
     }
 }

@@ -6,7 +6,7 @@ namespace DesignSearch.Runs;
 public sealed record StoredRun
 {
     /// <summary>Version of this file's format.</summary>
-    public const int CurrentFormat = 1;
+    public const int CurrentFormat = 2;
 
     /// <summary>Version of the format this file was written in.</summary>
     public required int FormatVersion { get; init; }
@@ -25,4 +25,7 @@ public sealed record StoredRun
 
     /// <summary>What it came to.</summary>
     public required Judgement Judgement { get; init; }
+
+    /// <summary>What that is worth.</summary>
+    public required Weighing Weighing { get; init; }
 }

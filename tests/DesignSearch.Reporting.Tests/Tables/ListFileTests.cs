@@ -1,4 +1,5 @@
 using CsCheck;
+using DesignSearch.Runs;
 using Xunit;
 
 namespace DesignSearch.Reporting.Tests;

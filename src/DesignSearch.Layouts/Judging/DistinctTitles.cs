@@ -1,0 +1,40 @@
+namespace DesignSearch.Layouts;
+
+/// <summary>Adds to layouts of the same title the choices by which they differ.</summary>
+internal static class DistinctTitles
+{
+    /// <summary>The titles in the order of the layouts, no two alike.</summary>
+    public static IReadOnlyList<string> Of(IReadOnlyList<JudgedLayout> layouts, Scenario scenario)
+    {
+        var titles = layouts.Select(l => l.Title).ToArray();
+        foreach (var alike in Enumerable.Range(0, titles.Length).GroupBy(i => layouts[i].Title).Where(g => g.Count() > 1))
+            Tell([.. alike], layouts, scenario, titles);
+        return titles;
+    }
+
+    // Each time the choice that splits the rest furthest, until every one stands alone.
+    private static void Tell(int[] alike, IReadOnlyList<JudgedLayout> layouts, Scenario scenario, string[] titles)
+    {
+        string Value(int i, Choice choice) => layouts[i].Choices.GetValueOrDefault(choice.Key, "");
+        var told = new List<Choice>();
+        int Apart(IEnumerable<Choice> choices) => alike.Select(i => string.Join('|', choices.Select(c => Value(i, c)))).Distinct().Count();
+        while (Apart(told) < alike.Length)
+        {
+            var next = ChoiceTable.All.Except(told).MaxBy(c => Apart(told.Append(c)))!;
+            if (Apart(told.Append(next)) == Apart(told))
+                break;
+            told.Add(next);
+        }
+
+        var inOrder = ChoiceTable.All.Where(told.Contains).ToList();
+        foreach (var i in alike)
+        {
+            var words = inOrder.Where(c => Value(i, c).Length > 0).Select(c => Words(scenario, c, Value(i, c)));
+            titles[i] += string.Concat(words.Select(w => "; " + w));
+        }
+    }
+
+    private static string Words(Scenario scenario, Choice choice, string value) => choice.Kind == ChoiceKind.Number
+        ? $"{choice.Title} {value} {choice.Unit}".TrimEnd()
+        : value == ChoiceValue.NoneWord ? $"no {choice.Title}" : Neighbours.Words(scenario, choice, ChoiceValue.Part(value));
+}

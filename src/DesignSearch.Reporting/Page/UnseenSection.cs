@@ -1,0 +1,43 @@
+using System.Globalization;
+using DesignSearch.Layouts;
+using DesignSearch.Runs;
+
+namespace DesignSearch.Reporting;
+
+/// <summary>How the picks stood winters that they were not chosen on.</summary>
+internal static class UnseenSection
+{
+    /// <summary>The section.</summary>
+    public static Markup Of(StoredRun run)
+    {
+        var picks = PickNames.Of(run.Judgement).Select(p => (Name: PickNames.Heading(p.Names), p.Layout, run.Weighing.Picks.FirstOrDefault(w => w.Rank == p.Layout.Rank)?.Unseen)).Where(p => p.Unseen is not null).ToList();
+        var columns = new Column[]
+        {
+            new("pick"), new("held", IsFigure: true), new("true share, 95 % sure", IsFigure: true), new("worst night"), new("most frost hours in one", IsFigure: true), new("stand-by, least to most (mean)", IsFigure: true), new("stand-by, chosen winters", IsFigure: true), new("lowest air, hard winter", IsFigure: true),
+        };
+        var rows = picks.Select(p => new Cell[]
+        {
+            p.Name,
+            Cell.Figure($"{Say.Whole(p.Unseen!.Held)} of {Say.Whole(p.Unseen.Count)}", p.Unseen.Held),
+            $"{Say.Percent(p.Unseen.HeldAtLeast)} to {Say.Percent(p.Unseen.HeldAtMost)}",
+            $"{Say.Air(p.Unseen.LowestAirC, run.Scenario.FrostLimitC)} inside at {Say.Celsius(p.Unseen.OutsideThenC)} outside, {p.Unseen.WorstHour.ToString("d MMMM, HH:mm", CultureInfo.InvariantCulture)}",
+            Cell.Figure(Say.TwoFigures(p.Unseen.WorstFrostHours), p.Unseen.WorstFrostHours),
+            $"{Say.TwoFigures(p.Unseen.LeastStandbyKwh)} to {Say.Kwh(p.Unseen.MostStandbyKwh)} ({Say.TwoFigures(p.Unseen.MeanStandbyKwh)})",
+            Say.Kwh(p.Unseen.ChosenStandbyKwh),
+            Hard(p.Layout, run),
+        });
+        return Markup.When(picks.Count > 0, () => Markup.Of($"""
+            <section aria-labelledby="unseen"><h2 id="unseen">On winters it was not chosen on</h2>
+            <p>{run.Weighing.UnseenFrom} The bare house held in {Say.Whole(picks[0].Unseen!.BareHeld)} of them. The hard winter stands beside them in the last column, not among them.</p>
+            <ul>{picks.Select(p => Markup.Of($"<li>{p.Name}: {p.Unseen!.Sentence} {p.Unseen.Flattery}</li>"))}</ul>
+            {PageTable.Of("Unseen winters", columns, rows)}</section>
+
+            """));
+    }
+
+    private static Cell Hard(JudgedLayout layout, StoredRun run)
+    {
+        var hard = run.Scenario.Winters.Where(w => w.Kind == "hard").Select(w => layout.Winters.FirstOrDefault(o => o.Winter == w.Name)).OfType<WinterOutcome>().ToList();
+        return hard.Count == 0 ? "none" : Cell.Figure(Say.Air(hard.Min(w => w.Outcome.LowestAirC), run.Scenario.FrostLimitC), hard.Min(w => w.Outcome.LowestAirC));
+    }
+}

@@ -1,0 +1,100 @@
+using System.Globalization;
+using System.Text;
+using DesignSearch.Layouts;
+
+namespace DesignSearch.Reporting;
+
+/// <summary>Draws a week as bands over one another on one axis of time: temperatures, the tank with its pump, the sun, the stand-by heater.</summary>
+internal static class WeekChart
+{
+    private const double Left = 46;
+    private const double Right = 12;
+    private const double Head = 20;
+    private const double Gap = 14;
+    private const double Foot = 24;
+    private const double TallBand = 190;
+    private const double LowBand = 64;
+
+    /// <summary>The drawing.</summary>
+    /// <param name="week">The week.</param>
+    /// <param name="limitC">Frost limit [°C].</param>
+    /// <param name="width">Width in units of about a pixel.</param>
+    /// <param name="name">Start of the identifiers in it.</param>
+    /// <param name="finding">What it shows, in a sentence.</param>
+    public static Markup Of(Week week, double limitC, double width, string name, string finding)
+    {
+        var hours = week.Hours;
+        var bands = new List<Markup>();
+        var top = 0.0;
+        var temperatures = hours.SelectMany(h => new[] { h.OutsideC, h.AirC, h.BareAirC }).Append(limitC).ToList();
+        var (low, high) = (5 * Math.Floor(temperatures.Min() / 5), 5 * Math.Ceiling(temperatures.Max() / 5));
+        Band("temperature, °C", TallBand, low, high, scale => Markup.Of($"""
+            <path class="limit" d="M{Left} {scale(limitC)}H{width - Right}"/><text x="{width - Right - 3}" y="{scale(limitC) - 4}" text-anchor="end">limit</text>
+            <path class="bare" d="{Line(h => h.BareAirC, scale)}"/><path class="outside" d="{Line(h => h.OutsideC, scale)}"/><path class="inside" d="{Line(h => h.AirC, scale)}"/>
+            """), Key([("inside", "inside"), ("outside", "outside"), ("bare", width < 500 ? "bare" : "bare house")]));
+        if (hours.Any(h => double.IsFinite(h.TankC)))
+        {
+            var (cold, hot) = (10 * Math.Floor(hours.Min(h => h.TankC) / 10), 10 * Math.Ceiling(hours.Max(h => h.TankC) / 10));
+            Band("tank, °C", LowBand, cold, Math.Max(hot, cold + 10), scale => Markup.Of($"""<path class="tank" d="{Line(h => h.TankC, scale)}"/>{Pump(scale(cold))}"""), Key([("pump", "pump runs")]));
+        }
+
+        Band("sun, W/m²", LowBand, 0, Math.Max(100, 100 * Math.Ceiling(hours.Max(h => h.SunWPerM2) / 100)), scale => Markup.Of($"""<path class="sun" d="{Area(h => h.SunWPerM2, scale)}"/>"""), Markup.None);
+        if (hours.Any(h => h.HeaterW > 0))
+            Band("stand-by, W", LowBand, 0, 100 * Math.Ceiling(hours.Max(h => h.HeaterW) / 100), scale => Markup.Of($"""<path class="heater" d="{Area(h => h.HeaterW, scale)}"/>"""), Markup.None);
+        var days = Enumerable.Range(0, (hours.Count / 24) + 1).Select(d => Markup.Of($"""<path class="day" d="M{X(24 * d)} 4V{top}"/>"""));
+        var dates = Enumerable.Range(0, hours.Count / 24).Select(d => Markup.Of($"""<text x="{X((24 * d) + 12)}" y="{top + 17}" text-anchor="middle">{week.Start.AddDays(d).ToString(width < 500 ? "%d" : "d MMM", CultureInfo.InvariantCulture)}</text>"""));
+        return Markup.Of($"""
+            <svg class="week" viewBox="0 0 {width} {top + Foot}" role="img" aria-labelledby="{name}-title">
+            <title id="{name}-title">{finding}</title>
+            {days}{bands}{dates}</svg>
+
+            """);
+
+        double X(double hour) => Left + (hour / hours.Count * (width - Left - Right));
+
+        void Band(string title, double tall, double from, double to, Func<Func<double, double>, Markup> draw, Markup key)
+        {
+            var (start, end) = (top + Head, top + Head + tall);
+            double Scale(double value) => end - ((value - from) / (to - from) * tall);
+            var step = tall == TallBand ? 5 * Math.Max(1, Math.Ceiling((to - from) / 40)) : to - from;
+            var ticks = new List<Markup>();
+            for (var v = from; v <= to + 1e-9; v += step)
+                ticks.Add(Markup.Of($"""<path class="grid" d="M{Left} {Scale(v)}H{width - Right}"/><text x="{Left - 5}" y="{Scale(v) + 4}" text-anchor="end">{Say.Plain(v)}</text>"""));
+            bands.Add(Markup.Of($"""<g>{ticks}<text class="name" x="{Left}" y="{start - 6}">{title}</text><g transform="translate({width - Right} {start - 6})">{key}</g>{draw(Scale)}</g>"""));
+            top = end + Gap;
+        }
+
+        string Line(Func<WeekHour, double> of, Func<double, double> scale)
+        {
+            var path = new StringBuilder();
+            for (var i = 0; i < hours.Count; i++)
+                path.Append(CultureInfo.InvariantCulture, $"{(i == 0 ? 'M' : 'L')}{X(i + 0.5):0.#} {scale(of(hours[i])):0.#}");
+            return path.ToString();
+        }
+
+        string Area(Func<WeekHour, double> of, Func<double, double> scale)
+        {
+            var path = new StringBuilder(string.Create(CultureInfo.InvariantCulture, $"M{X(0):0.#} {scale(0):0.#}"));
+            for (var i = 0; i < hours.Count; i++)
+                path.Append(CultureInfo.InvariantCulture, $"V{scale(of(hours[i])):0.#}H{X(i + 1):0.#}");
+            return path.Append(CultureInfo.InvariantCulture, $"V{scale(0):0.#}Z").ToString();
+        }
+
+        Markup Pump(double floor) => Markup.All(Enumerable.Range(0, hours.Count).Where(i => hours[i].PumpShare > 0).Select(i => Markup.Of($"""<rect class="pump" x="{X(i)}" y="{floor - 7}" width="{X(1) - X(0)}" height="{7 * hours[i].PumpShare}"/>""")));
+
+        // From the right: a sample of each line with its word.
+        Markup Key(IReadOnlyList<(string Class, string Word)> entries)
+        {
+            var right = 0.0;
+            var pieces = new List<Markup>();
+            foreach (var (line, word) in entries.Reverse())
+            {
+                var wide = 7.2 * word.Length;
+                pieces.Add(Markup.Of($"""<path class="{line}" d="M{right - wide - 26} -4h20"/><text x="{right - wide}" y="0">{word}</text>"""));
+                right -= wide + 40;
+            }
+
+            return Markup.All(pieces);
+        }
+    }
+}
