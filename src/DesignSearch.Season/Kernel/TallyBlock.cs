@@ -11,6 +11,9 @@ internal struct TallyBlock<T>
     /// <summary>Shares of steps.</summary>
     public T Pump, ReleaseShare;
 
+    /// <summary>The same within power cuts.</summary>
+    public T CutHours, CutFrostHours, CutLowestAir;
+
     public T FrostHours, DegreeHours, LowestAir, ColdestHour, TankLow, TankHigh, TankSum;
 
     /// <summary>This hour's mean air [°C].</summary>
@@ -28,7 +31,8 @@ internal struct TallyBlock<T>
         var zero = T.Of(0);
         SunHouse = SunCollector = Heater = Fan = CoverAir = CoverSky = Leakage = Vents = Ground = GroundGift = Wall = CollectorLoss = PipeLoss = ToTank = Release = zero;
         Pump = ReleaseShare = FrostHours = DegreeHours = TankSum = zero;
-        LowestAir = TankLow = house.LowestAir = T.Of(1e9);
+        CutHours = CutFrostHours = zero;
+        LowestAir = CutLowestAir = TankLow = house.LowestAir = T.Of(1e9);
         TankHigh = T.Of(-1e9);
         ColdestHour = T.Of(-1);
         (HouseStart, LoopStart) = (house.Stored, loop.Stored);
@@ -60,11 +64,20 @@ internal struct TallyBlock<T>
     }
 
     /// <summary>Frost and extremes of one hour.</summary>
-    public void Frost(ref HouseBlock<T> house, ref LoopBlock<T> loop, int hour, double steps)
+    public void Frost(ref HouseBlock<T> house, ref LoopBlock<T> loop, in HourForcing f, int hour, double steps)
     {
         var zero = T.Of(0);
         MeanAir = house.SumMean * T.Of(0.5 / steps);
-        FrostHours += T.IfGreater(limit, MeanAir, T.Of(1), zero);
+        var frost = T.IfGreater(limit, MeanAir, T.Of(1), zero);
+        FrostHours += frost;
+        if (f.Power == 0)
+        {
+            CutHours += T.Of(1);
+            CutFrostHours += frost;
+            CutLowestAir = T.Min(CutLowestAir, MeanAir);
+        }
+
+
         DegreeHours += T.Max(limit - MeanAir, zero);
         ColdestHour = T.IfGreater(LowestAir, MeanAir, T.Of(hour), ColdestHour);
         LowestAir = T.Min(LowestAir, MeanAir);
