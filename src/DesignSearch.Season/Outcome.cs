@@ -21,6 +21,15 @@ public sealed record Outcome
     /// <summary>Hour of the winter (warm-up counted) with the lowest hour mean.</summary>
     public required int ColdestHour { get; init; }
 
+    /// <summary>Hours without mains; pump, fan and heater are dead in them.</summary>
+    public int PowerCutHours { get; init; }
+
+    /// <summary>Frost hours among <see cref="PowerCutHours"/>.</summary>
+    public int PowerCutFrostHours { get; init; }
+
+    /// <summary>Lowest hour mean of the air in <see cref="PowerCutHours"/> [°C]; NaN without a power cut.</summary>
+    public double PowerCutLowestAirC { get; init; } = double.NaN;
+
     /// <summary>Electricity of the stand-by heater [kWh].</summary>
     public required double StandbyKwh { get; init; }
 

@@ -5,7 +5,7 @@ namespace DesignSearch.Season.Tests;
 /// <summary>Artificial winters and planes, simple enough to see through.</summary>
 internal static class MadeWinter
 {
-    public static Winter Of(int days, int warmUpDays = 0, double meanC = 1, double swingK = 6, double noonWPerM2 = 400, double windMPerS = 2, double skyBelowK = 14)
+    public static Winter Of(int days, int warmUpDays = 0, double meanC = 1, double swingK = 6, double noonWPerM2 = 400, double windMPerS = 2, double skyBelowK = 14, IReadOnlyList<HourSpan>? powerCuts = null)
     {
         var n = days * 24;
         double[] Each(Func<int, double> f) => [.. Enumerable.Range(0, n).Select(f)];
@@ -32,6 +32,7 @@ internal static class MadeWinter
             ExtraterrestrialNormalWPerM2 = Each(_ => 1400),
             GroundReflectance = Each(_ => 0.2),
             Ground = new GroundClimate(9, 9, 35),
+            PowerCuts = powerCuts ?? [],
         };
     }
 

@@ -62,7 +62,7 @@ internal static class BatchRunner<T>
             {
                 ref var batch = ref batches[b];
                 batch.Tally.Flows(ref batch.House, ref batch.Loop, f, steps);
-                batch.Tally.Frost(ref batch.House, ref batch.Loop, h, steps);
+                batch.Tally.Frost(ref batch.House, ref batch.Loop, f, h, steps);
             }
 
             hourly?.Invoke(OutcomeReader.Row(ref batches[0], forcing.Winter, f, h, steps, cases[0].Installation, loops[0]));

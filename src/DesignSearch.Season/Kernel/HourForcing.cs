@@ -8,7 +8,8 @@ namespace DesignSearch.Season;
 /// <param name="GroundC">Undisturbed ground below the simulated soil [°C].</param>
 /// <param name="AirJPerM3K">Heat capacity of the outdoor air [J/(m³K)].</param>
 /// <param name="IsNight">The light sensor finds it dark.</param>
-internal readonly record struct HourForcing(double OutsideC, double SkyC, double RoofWindMPerS, double SunW, double GroundC, double AirJPerM3K, bool IsNight)
+/// <param name="Power">1 with mains, 0 in a power cut.</param>
+internal readonly record struct HourForcing(double OutsideC, double SkyC, double RoofWindMPerS, double SunW, double GroundC, double AirJPerM3K, bool IsNight, double Power = 1)
 {
     /// <summary>Electricity has its cheap price.</summary>
     public bool IsCheap { get; init; }

@@ -24,7 +24,7 @@ internal struct HouseBlock<T>
     private readonly T leakStill, leakPerWind, sunAir, sunFloor, sunBarrels, sunWall, ventMost, ventAbove, release, releaseSet, fadeFrom, fadeSlope, heaterFirst, fan, heaterMost;
     private readonly T inverse1, inverse2, inverse3, inverseBarrel, inverseMass, barrelPivot, massPivot, floorPivot;
 
-    private T heaterSet, outside, skyC, skyK, skyK2, link, airIn, floorIn, deepIn, barrelIn, wallIn, massIn, outerIn;
+    private T heaterSet, heaterNow, fadeNow, outside, skyC, skyK, skyK2, link, airIn, floorIn, deepIn, barrelIn, wallIn, massIn, outerIn;
     private T skyG, toInner, inverseC, restC, inverseI, restI, innerFloorNow, fromFloor, fromAir, inverseV, restV, wallFloorG, wallAirG, inverseF, restF, floorAirG;
     private T rest1, rest2, rest3, restBarrel, restMass, pivot, rest;
 
@@ -113,6 +113,9 @@ internal struct HouseBlock<T>
         (skyC, skyK) = (T.Of(f.SkyC), T.Of(f.SkyC + 273.15));
         skyK2 = skyK * skyK;
         link = f.IsNight ? linkClosed : linkOpen;
+        // Without mains neither heater nor the pump and fan of the release run; vents open by wax, a night cover stays as it is.
+        heaterNow = heaterMost * T.Of(f.Power);
+        fadeNow = fadeSlope * T.Of(f.Power);
         Leak = (leakStill + leakPerWind * wind) * T.Of(f.AirJPerM3K);
         Outer = outerStill + outerPerWind * wind + aroundFactor * T.Of(around * around * around);
         Sun = (sunAir + sunFloor + sunBarrels + sunWall) * sun;
@@ -187,7 +190,7 @@ internal struct HouseBlock<T>
 
         // Release: what the set point needs, within what the tank's top can give; it fades in as the tank gets warmer than that.
         // Its fan heats the air as well, so both count against the need.
-        var fade = T.Min(T.Max((tankTopC - fadeFrom) * fadeSlope, zero), one);
+        var fade = T.Min(T.Max((tankTopC - fadeFrom) * fadeNow, zero), one);
         var (strength, fanNow) = (release * fade, fan * fade);
         // A heater that is set higher has come on before.
         var need = releaseSet * p - r - heaterFirst;
@@ -197,7 +200,7 @@ internal struct HouseBlock<T>
         var part = duty * atSet;
         p += T.IfGreater(need, atSet, strength, zero);
         r += T.IfGreater(need, atSet, full, part);
-        HeaterW = T.Min(T.Max(heaterSet * p - r, zero), heaterMost);
+        HeaterW = T.Min(T.Max(heaterSet * p - r, zero), heaterNow);
         var before = Air;
         Air = (r + HeaterW) / p;
         FanW = duty * fanNow;

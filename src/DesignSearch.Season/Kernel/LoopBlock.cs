@@ -67,7 +67,7 @@ internal struct LoopBlock<T>
         modifier = T.IfGreater(cosIncidence, zero, modifier, zero);
         absorbed = area * eta0 * (beam * modifier + diffuseShare * diffuse);
         Light = beam + diffuse;
-        gateNow = T.Min(T.Max((Light - gateLight) * inverseGate, zero), one);
+        gateNow = T.Of(f.Power) * T.Min(T.Max((Light - gateLight) * inverseGate, zero), one);
         SumAbsorbed = SumCollectorLoss = SumPipeLoss = SumToTank = SumPump = zero;
     }
 

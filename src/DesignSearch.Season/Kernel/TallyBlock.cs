@@ -14,6 +14,9 @@ internal struct TallyBlock<T>
     /// <summary>The same and the heater's flow, in the hours of the cheap tariff only.</summary>
     public T CheapHeater, CheapPump, CheapReleaseShare;
 
+    /// <summary>Hours, frost hours and lowest air [°C] within power cuts.</summary>
+    public T CutHours, CutFrostHours, CutLowestAir;
+
     public T FrostHours, DegreeHours, LowestAir, ColdestHour, TankLow, TankHigh, TankSum;
 
     /// <summary>This hour's mean air [°C].</summary>
@@ -32,7 +35,8 @@ internal struct TallyBlock<T>
         SunHouse = SunCollector = Heater = Fan = CoverAir = CoverSky = Leakage = Vents = Ground = GroundGift = Wall = CollectorLoss = PipeLoss = ToTank = Release = zero;
         CheapHeater = CheapPump = CheapReleaseShare = zero;
         Pump = ReleaseShare = FrostHours = DegreeHours = TankSum = zero;
-        LowestAir = TankLow = house.LowestAir = T.Of(1e9);
+        CutHours = CutFrostHours = zero;
+        LowestAir = CutLowestAir = TankLow = house.LowestAir = T.Of(1e9);
         TankHigh = T.Of(-1e9);
         ColdestHour = T.Of(-1);
         (HouseStart, LoopStart) = (house.Stored, loop.Stored);
@@ -69,11 +73,20 @@ internal struct TallyBlock<T>
     }
 
     /// <summary>Frost and extremes of one hour.</summary>
-    public void Frost(ref HouseBlock<T> house, ref LoopBlock<T> loop, int hour, double steps)
+    public void Frost(ref HouseBlock<T> house, ref LoopBlock<T> loop, in HourForcing f, int hour, double steps)
     {
         var zero = T.Of(0);
         MeanAir = house.SumMean * T.Of(0.5 / steps);
-        FrostHours += T.IfGreater(limit, MeanAir, T.Of(1), zero);
+        var frost = T.IfGreater(limit, MeanAir, T.Of(1), zero);
+        FrostHours += frost;
+        if (f.Power == 0)
+        {
+            CutHours += T.Of(1);
+            CutFrostHours += frost;
+            CutLowestAir = T.Min(CutLowestAir, MeanAir);
+        }
+
+
         DegreeHours += T.Max(limit - MeanAir, zero);
         ColdestHour = T.IfGreater(LowestAir, MeanAir, T.Of(hour), ColdestHour);
         LowestAir = T.Min(LowestAir, MeanAir);

@@ -34,6 +34,9 @@ public sealed class WinterForcing
         if (houseSunW.Length != winter.Hours)
             throw new ArgumentException($"The sun has {houseSunW.Length} hours, the winter {winter.Hours}.", nameof(houseSunW));
         var depth = assumptions.SoilSurfaceLayerM + assumptions.SoilMiddleLayerM + assumptions.SoilDeepLayerM;
+        var power = Enumerable.Repeat(1.0, winter.Hours).ToArray();
+        foreach (var cut in winter.PowerCuts)
+            power.AsSpan(Math.Clamp(cut.First, 0, power.Length), Math.Clamp(cut.Count, 0, power.Length - Math.Clamp(cut.First, 0, power.Length))).Clear();
         var hours = new HourForcing[winter.Hours];
         for (var h = 0; h < hours.Length; h++)
         {
@@ -44,7 +47,8 @@ public sealed class WinterForcing
                 houseSunW[h],
                 GroundAtC(winter, h, depth, assumptions),
                 assumptions.AirVolumetricCapacityJPerM3K * Density(winter.AirC[h], winter.Place.ElevationM),
-                winter.SunZenithDeg[h] >= 90)
+                winter.SunZenithDeg[h] >= 90,
+                power[h])
             {
                 IsCheap = isCheapHour?.Invoke(winter.Start.AddHours(h).Hour) ?? false,
             };
