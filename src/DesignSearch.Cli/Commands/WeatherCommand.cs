@@ -17,11 +17,12 @@ internal sealed class WeatherCommand : Command
         Arguments.Add(file);
         Options.Add(picture);
         Options.Add(session.Json);
-        SetAction(parsed => session.Guarded(() =>
+        SetAction(parsed => session.Guarded(parsed, "Reading the weather file", line =>
         {
             var record = WeatherFile.Read(parsed.GetValue(file)!);
             if (parsed.GetValue(picture) is { } target)
                 SafeFile.Write(target, WeatherPicture.Png(WeatherDaysMaker.Of(record)));
+            line.End();
             if (parsed.GetValue(session.Json))
                 session.WriteJson(WeatherReport.Of(record));
             else
