@@ -18,16 +18,20 @@ public static class CommandTree
 
         """;
 
-    private static readonly Dictionary<string, string> Examples = new(StringComparer.Ordinal)
-    {
-        ["search"] = "search runs/frost-hollow\n  search runs/frost-hollow --seed 7 --evaluations 2000 --force\n  search runs/frost-hollow --resume",
-        ["check"] = "check runs/frost-hollow",
-        ["simulate"] = "simulate runs/frost-hollow --layout runs/frost-hollow/lists/1-….toml --hourly hours.csv",
-        ["weather"] = "weather my-place.csv --picture winter.png",
-        ["parts"] = "parts tank",
-        ["report"] = "report runs/frost-hollow",
-        ["compare"] = "compare runs/frost-hollow",
-    };
+    private static readonly (string Command, string Example)[] Examples =
+    [
+        ("search", "search runs/frost-hollow"),
+        ("search", "search runs/frost-hollow --seed 7 --evaluations 2000 --force"),
+        ("search", "search runs/frost-hollow --resume"),
+        ("check", "check runs/frost-hollow"),
+        ("simulate", "simulate runs/frost-hollow --layout my-layout.toml --hourly hours.csv"),
+        ("weather", "weather my-place.csv --picture winter.png"),
+        ("weather", "weather my-logger.csv --for runs/frost-hollow"),
+        ("parts", "parts tank"),
+        ("report", "report runs/frost-hollow"),
+        ("compare", "compare runs/frost-hollow"),
+        ("completions", "completions bash"),
+    ];
 
     /// <summary>Builds the commands.</summary>
     public static RootCommand Build(Session session)
@@ -41,8 +45,19 @@ public static class CommandTree
             new PartsCommand(session),
             new ReportCommand(session),
             new CompareCommand(session),
+            new CompletionsCommand(session),
         };
         root.Options.Add(session.Quiet);
+        root.Options.Add(session.Verbose);
+        foreach (var command in root.Subcommands)
+        {
+            command.Validators.Add(result =>
+            {
+                if (result.GetValue(session.Quiet) && result.GetValue(session.Verbose))
+                    result.AddError("--quiet and --verbose contradict each other.");
+            });
+        }
+
         foreach (var help in root.Options.OfType<HelpOption>())
             help.Action = new HelpWithExamples((HelpAction)help.Action!);
         return root;
@@ -57,8 +72,8 @@ public static class CommandTree
             var output = parseResult.InvocationConfiguration.Output;
             var name = parseResult.CommandResult.Command.Name;
             output.WriteLine("Examples:");
-            foreach (var example in Examples.Where(e => e.Key == name || !Examples.ContainsKey(name)))
-                output.WriteLine("  " + example.Value);
+            foreach (var (_, example) in Examples.Where(e => e.Command == name || parseResult.CommandResult.Command is RootCommand))
+                output.WriteLine("  designsearch " + example);
             output.WriteLine();
             var code = inner.Invoke(parseResult);
             output.WriteLine(ExitCodes);

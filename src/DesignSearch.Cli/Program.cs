@@ -1,14 +1,15 @@
 using System.CommandLine;
 using System.CommandLine.Invocation;
 using System.Runtime.InteropServices;
+using System.Text;
 using DesignSearch.Cli;
 
-Console.OutputEncoding = System.Text.Encoding.UTF8;
-var live = !Console.IsErrorRedirected && Environment.GetEnvironmentVariable("TERM") is not (null or "dumb") && Environment.GetEnvironmentVariable("CI") is null;
-var session = new Session(Console.Out, Console.Error, live);
+Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
+var error = new LenientWriter(Console.Error);
+var session = new Session(Console.Out, error, ErrorTerminal.CanRewrite);
 var parsed = CommandTree.Build(session).Parse(args);
 if (parsed.Action is ParseErrorAction || (parsed.Errors.Count > 0 && parsed.Action is not SynchronousCommandLineAction { ClearsParseErrors: true }))
-    return Usage.Explain(parsed, Console.Error);
+    return Usage.Explain(parsed, error);
 
 using var stop = new CancellationTokenSource();
 var signals = 0;
@@ -18,11 +19,18 @@ void OnSignal(PosixSignalContext context)
         return;
     context.Cancel = true;
     session.StopCode = context.Signal == PosixSignal.SIGTERM ? ExitCode.Terminated : ExitCode.Interrupted;
-    Console.Error.WriteLine();
-    Console.Error.WriteLine("Stopping after this block and keeping the best so far; press Ctrl+C again to quit at once.");
+    error.WriteLine();
+    error.WriteLine("Stopping after this block and keeping the best so far; press Ctrl+C again to quit at once.");
     stop.Cancel();
 }
 
 using var interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, OnSignal);
 using var terminate = PosixSignalRegistration.Create(PosixSignal.SIGTERM, OnSignal);
-return await parsed.InvokeAsync(new InvocationConfiguration { ProcessTerminationTimeout = null }, stop.Token);
+try
+{
+    return await parsed.InvokeAsync(new InvocationConfiguration { ProcessTerminationTimeout = null, EnableDefaultExceptionHandler = false, Error = error }, stop.Token);
+}
+catch (Exception e)
+{
+    return session.Fail(parsed, e);
+}

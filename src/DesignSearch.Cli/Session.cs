@@ -1,5 +1,8 @@
 using System.CommandLine;
+using System.CommandLine.Completions;
+using System.Diagnostics;
 using System.Reflection;
+using System.Runtime.InteropServices;
 using System.Text.Json;
 using DesignSearch.Files;
 using DesignSearch.Runs;
@@ -10,7 +13,8 @@ namespace DesignSearch.Cli;
 /// <param name="output">Results go here, and nothing else.</param>
 /// <param name="error">Progress, warnings and faults go here.</param>
 /// <param name="live">True when the error stream is a terminal that can rewrite a line.</param>
-public sealed class Session(TextWriter output, TextWriter error, bool live)
+/// <param name="columns">Tells the width of that terminal; null for the width of this process's own.</param>
+public sealed class Session(TextWriter output, TextWriter error, bool live, Func<int>? columns = null)
 {
     /// <summary>Version of the program.</summary>
     public static string Version { get; } = typeof(Session).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion ?? "0";
@@ -27,46 +31,84 @@ public sealed class Session(TextWriter output, TextWriter error, bool live)
     /// <summary>--quiet.</summary>
     public Option<bool> Quiet { get; } = new("--quiet", "-q") { Description = "No progress; only the result and faults.", Recursive = true };
 
+    /// <summary>--verbose.</summary>
+    public Option<bool> Verbose { get; } = new("--verbose", "-v") { Description = "Say on the error stream which files were read, what was done and how long it took.", Recursive = true };
+
     /// <summary>Exit code of a search that was stopped: 130 for Ctrl+C, 143 for a request to end.</summary>
     public int StopCode { get; set; } = ExitCode.Interrupted;
 
     /// <summary>The argument RUN.</summary>
-    public static Argument<string> RunArgument() => new("RUN") { Description = "A run: a folder that holds a scenario.toml." };
+    public static Argument<string> RunArgument()
+    {
+        var run = new Argument<string>("RUN") { Description = "A run: a folder that holds a scenario.toml." };
+        run.CompletionSources.Add(_ => Runs());
+        return run;
+    }
 
-    /// <summary>A progress line on the error stream.</summary>
-    public ProgressLine Progress(ParseResult parsed) => new(error, live, parsed.GetValue(Quiet));
+    /// <summary>Says something to those who asked for more with --verbose.</summary>
+    public void Note(ParseResult parsed, string text)
+    {
+        if (parsed.GetValue(Verbose))
+            error.WriteLine(text);
+    }
 
     /// <summary>Writes one JSON document.</summary>
     public void WriteJson<T>(T value) => output.WriteLine(JsonSerializer.Serialize(value, RunStore.Json));
 
-    /// <summary>Runs a command and turns failures into a sentence and an exit code.</summary>
-    public int Guarded(Func<int> command)
+    /// <summary>Runs a command: a first sign of life at once, and failures as a sentence and an exit code.</summary>
+    /// <param name="parsed">The command line.</param>
+    /// <param name="beginning">What the command begins with, for instance "Reading the scenario"; empty where it is done at once.</param>
+    /// <param name="command">The command; given the progress line, returns the exit code.</param>
+    public int Guarded(ParseResult parsed, string beginning, Func<ProgressLine, int> command)
     {
+        var line = new ProgressLine(error, live, parsed.GetValue(Quiet), columns ?? ErrorTerminal.Width);
+        var start = Stopwatch.GetTimestamp();
         try
         {
-            return command();
+            Note(parsed, $"designsearch {Version}, {RuntimeInformation.FrameworkDescription}, {RuntimeInformation.RuntimeIdentifier}, {Environment.ProcessorCount} processors");
+            if (beginning.Length > 0)
+                line.Show(double.NaN, beginning + " …");
+            var code = command(line);
+            line.End();
+            Note(parsed, FormattableString.Invariant($"Ended with code {code} after {Stopwatch.GetElapsedTime(start).TotalSeconds:0.00} s."));
+            return code;
         }
-        catch (InputException e)
+        catch (Exception e)
         {
-            foreach (var fault in e.Faults)
-                error.WriteLine(fault);
-            error.WriteLine(e.Faults.Count == 1 ? "1 fault; nothing was written." : FormattableString.Invariant($"{e.Faults.Count} faults; nothing was written."));
-            return ExitCode.BadInput;
+            line.End();
+            return Fail(parsed, e);
         }
-        catch (OperationCanceledException)
+    }
+
+    /// <summary>Says what went wrong, in a sentence without a stack trace unless --verbose asks for it.</summary>
+    /// <returns>The exit code.</returns>
+    public int Fail(ParseResult parsed, Exception failure)
+    {
+        switch (failure)
         {
-            error.WriteLine("Stopped before there was a result.");
-            return StopCode;
+            case InputException input:
+                foreach (var fault in input.Faults)
+                    error.WriteLine(fault);
+                error.WriteLine(input.Faults.Count == 1 ? "1 fault; nothing was written." : FormattableString.Invariant($"{input.Faults.Count} faults; nothing was written."));
+                return ExitCode.BadInput;
+            case OperationCanceledException:
+                error.WriteLine("Stopped before there was a result.");
+                return StopCode;
+            case IOException or UnauthorizedAccessException:
+                error.WriteLine("Cannot write: " + failure.Message.ReplaceLineEndings(" "));
+                Note(parsed, failure.ToString());
+                return ExitCode.CannotWrite;
+            default:
+                error.WriteLine($"A fault of the program itself: {failure.GetType().Name}: {failure.Message.ReplaceLineEndings(" ")} (--verbose says more)");
+                Note(parsed, failure.ToString());
+                return ExitCode.Internal;
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            error.WriteLine("Cannot write: " + e.Message.ReplaceLineEndings(" "));
-            return ExitCode.CannotWrite;
-        }
-        catch (Exception e) when (e is not OutOfMemoryException)
-        {
-            error.WriteLine($"A fault of the program itself: {e.GetType().Name}: {e.Message.ReplaceLineEndings(" ")}");
-            return ExitCode.Internal;
-        }
+    }
+
+    private static IEnumerable<CompletionItem> Runs()
+    {
+        const string home = "runs";
+        return !Directory.Exists(home) ? [] : Directory.EnumerateDirectories(home)
+            .Where(d => File.Exists(new RunFolder(d).Scenario)).Order(StringComparer.Ordinal).Select(d => new CompletionItem(d));
     }
 }

@@ -11,9 +11,12 @@ internal sealed class CheckCommand : Command
     {
         var run = Session.RunArgument();
         Arguments.Add(run);
-        SetAction(parsed => session.Guarded(() =>
+        SetAction(parsed => session.Guarded(parsed, "Reading the scenario and its catalogues", line =>
         {
             var check = RunCheck.Of(new RunFolder(parsed.GetValue(run)!), ClockedBlock);
+            line.End();
+            foreach (var (name, _) in check.Scenario.Files)
+                session.Note(parsed, $"Read {name}.");
             session.Out.WriteLine($"{check.Scenario.Name}: everything can be read.");
             session.Out.WriteLine(FormattableString.Invariant($"{check.Scenario.Catalogue.All.Count} parts in the catalogue, {check.Scenario.Stock.Ids.Count} kinds of part owned."));
             foreach (var choice in check.Scenario.Choices)

@@ -14,9 +14,10 @@ internal sealed class CompareCommand : Command
         var run = Session.RunArgument();
         Arguments.Add(run);
         Options.Add(session.Json);
-        SetAction(parsed => session.Guarded(() =>
+        SetAction(parsed => session.Guarded(parsed, "Reading the stored run", line =>
         {
             var stored = RunStore.Load(new RunFolder(parsed.GetValue(run)!));
+            line.End();
             if (parsed.GetValue(session.Json))
                 session.WriteJson(new { stored.Weighing.Turning, stored.Weighing.Comparisons });
             else

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Completions;
 using DesignSearch.Files;
 using DesignSearch.Parts;
 
@@ -11,10 +12,11 @@ internal sealed class PartsCommand : Command
     {
         var kind = new Argument<string?>("KIND") { Description = "Only parts of this kind, for instance tank.", Arity = ArgumentArity.ZeroOrOne };
         var folders = new Option<string[]>("--catalog") { Description = "A catalogue folder; may be given again. Without it: catalogs/starter.", HelpName = "FOLDER" };
+        kind.CompletionSources.Add(_ => PartKinds.All.Select(k => new CompletionItem(k.Name)));
         Arguments.Add(kind);
         Options.Add(folders);
         Options.Add(session.Json);
-        SetAction(parsed => session.Guarded(() =>
+        SetAction(parsed => session.Guarded(parsed, "Reading the catalogue", line =>
         {
             var faults = new FaultList();
             var named = parsed.GetValue(folders) is { Length: > 0 } given ? given : [Path.Combine("catalogs", "starter")];
@@ -26,6 +28,7 @@ internal sealed class PartsCommand : Command
             if (wanted is not null && !catalogue.Kinds.Contains(wanted))
                 faults.Add("KIND", 0, 0, wanted, "one of " + string.Join(", ", catalogue.Kinds));
             faults.ThrowIfAny();
+            line.End();
             var parts = catalogue.All.Where(p => wanted is null || p.Kind == wanted).ToList();
             if (parsed.GetValue(session.Json))
                 session.WriteJson(new { parts = parts.ConvertAll(p => (object)p) });

@@ -11,11 +11,12 @@ internal sealed class ReportCommand : Command
     {
         var run = Session.RunArgument();
         Arguments.Add(run);
-        SetAction(parsed => session.Guarded(() =>
+        SetAction(parsed => session.Guarded(parsed, "Reading the stored run", line =>
         {
             var folder = new RunFolder(parsed.GetValue(run)!);
             var stored = RunStore.Load(folder);
             RunFiles.WriteAll(stored, folder.Path);
+            line.End();
             session.Out.WriteLine(stored.Judgement.Answer);
             session.Out.WriteLine($"Report: {folder.Report}");
             return ExitCode.Done;

@@ -25,7 +25,7 @@ internal sealed class SearchCommand : Command
         SetAction((parsed, cancel) => Task.Run(() => Execute(session, parsed, new RunFolder(parsed.GetValue(run)!), cancel), CancellationToken.None));
     }
 
-    private int Execute(Session session, ParseResult parsed, RunFolder folder, CancellationToken cancel) => session.Guarded(() =>
+    private int Execute(Session session, ParseResult parsed, RunFolder folder, CancellationToken cancel) => session.Guarded(parsed, "Reading the scenario and making its winters", line =>
     {
         var request = new SearchRequest(
             folder,
@@ -37,10 +37,9 @@ internal sealed class SearchCommand : Command
             parsed.GetValue(force),
             Session.Version);
         var clock = Stopwatch.StartNew();
-        var line = session.Progress(parsed);
-        line.Show(double.NaN, "Reading the scenario and making its winters");
         var run = SearchRun.Execute(request, () => clock.Elapsed, new Teller(line), cancel);
         line.End();
+        Explain(session, parsed, run, request);
         RunFiles.WriteAll(run, folder.Path);
         if (parsed.GetValue(session.Json))
             session.WriteJson(SearchSummary.Of(run));
@@ -50,6 +49,16 @@ internal sealed class SearchCommand : Command
             return session.StopCode;
         return run.Judgement.AnythingHolds ? ExitCode.Done : ExitCode.NothingHolds;
     });
+
+    private static void Explain(Session session, ParseResult parsed, StoredRun run, SearchRequest request)
+    {
+        foreach (var input in run.Inputs)
+            session.Note(parsed, $"Read {input.File}, SHA-256 {input.Sha256}.");
+        foreach (var winter in run.Scenario.Winters)
+            session.Note(parsed, FormattableString.Invariant($"Winter '{winter.Name}', weight {winter.Weight:0.##}: mean {winter.MeanC:0.0} °C, lowest {winter.LowestC:0.0} °C, {winter.FrostHoursOutside} hours below the limit outside."));
+        session.Note(parsed, FormattableString.Invariant($"Seed {run.Search.Seed}, {request.Threads} threads, {run.Search.SpaceSize:0.###E+0} distinct layouts at most, {run.Search.Evaluations} simulated in {run.Search.Seconds:0.0} s: {run.Search.StoppedInWords}"));
+        session.Note(parsed, $"Writing the results to {request.Folder.Path}.");
+    }
 
     private static void Tell(Session session, StoredRun run, RunFolder folder)
     {

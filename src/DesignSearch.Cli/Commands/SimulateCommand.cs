@@ -16,11 +16,12 @@ internal sealed class SimulateCommand : Command
         Arguments.Add(run);
         foreach (var option in new Option[] { layout, weather, hourly, session.Json })
             Options.Add(option);
-        SetAction(parsed => session.Guarded(() =>
+        SetAction(parsed => session.Guarded(parsed, "Reading the scenario and making its winters", line =>
         {
             var table = parsed.GetValue(hourly) is null ? null : new HourlyTable();
             var simulation = SimulateRun.Execute(new RunFolder(parsed.GetValue(run)!), parsed.GetValue(layout)!, parsed.GetValue(weather), table is null ? null : table.Add);
             table?.Save(parsed.GetValue(hourly)!);
+            line.End();
             if (parsed.GetValue(session.Json))
                 session.WriteJson(SimulationSummary.Of(simulation));
             else

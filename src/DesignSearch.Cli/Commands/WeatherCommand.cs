@@ -25,13 +25,14 @@ internal sealed class WeatherCommand : Command
         Options.Add(picture);
         Options.Add(run);
         Options.Add(session.Json);
-        SetAction(parsed => session.Guarded(() =>
+        SetAction(parsed => session.Guarded(parsed, "Reading the weather file", line =>
         {
             var path = parsed.GetValue(file)!;
             var scenario = parsed.GetValue(run) is { } folder ? ScenarioReader.Read(folder, path) : null;
             var record = scenario?.Climate.Record ?? WeatherFile.Read(path);
             if (parsed.GetValue(picture) is { } target)
                 SafeFile.Write(target, WeatherPicture.Png(WeatherDaysMaker.Of(record, scenario?.Greenhouse.FrostLimitC ?? 0)));
+            line.End();
             if (parsed.GetValue(session.Json))
                 session.WriteJson(WeatherReport.Of(record));
             else

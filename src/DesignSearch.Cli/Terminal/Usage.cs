@@ -11,7 +11,7 @@ public static class Usage
     /// <returns>The exit code for bad usage.</returns>
     public static int Explain(ParseResult parsed, TextWriter error)
     {
-        foreach (var problem in parsed.Errors.Select(e => e.Message.ReplaceLineEndings(" ")).Distinct())
+        foreach (var problem in parsed.Errors.Select(e => string.Join(' ', e.Message.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries))).Distinct())
             error.WriteLine(problem);
         var known = parsed.CommandResult.Command.Children.Where(c => !c.Hidden).Select(c => c.Name)
             .Concat(parsed.RootCommandResult.Command.Options.Where(o => o.Recursive).Select(o => o.Name)).ToList();

@@ -1,4 +1,5 @@
 using System.Security.Cryptography;
+using DesignSearch.Files;
 
 namespace DesignSearch.Runs;
 
@@ -15,5 +16,18 @@ public static class FileHash
     }
 
     /// <summary>The files of a scenario with their hashes, in the order they were read.</summary>
-    public static IReadOnlyList<StoredInput> Of(IEnumerable<(string Name, string Path)> files) => [.. files.Select(f => new StoredInput(f.Name, Of(f.Path)))];
+    /// <exception cref="InputException">One of them can no longer be read.</exception>
+    public static IReadOnlyList<StoredInput> Of(IEnumerable<(string Name, string Path)> files) => [.. files.Select(f => new StoredInput(f.Name, OfInput(f.Path)))];
+
+    private static string OfInput(string path)
+    {
+        try
+        {
+            return Of(path);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new InputException(new InputFault(path, 0, 0, "", "a file that stays where it is until the search has begun; it could be read a moment ago and no longer can"));
+        }
+    }
 }

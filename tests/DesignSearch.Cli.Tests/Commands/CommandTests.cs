@@ -93,13 +93,41 @@ public sealed class CommandTests
         Assert.Contains("nothing holds the frost limit", help, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Verbose_says_more_on_the_error_stream_and_nothing_more_on_the_other()
+    {
+        var run = Repository.At("runs", "frost-hollow");
+        var (_, plain, brief) = Run("parts", "tank", "--catalog", Repository.At("catalogs", "starter"));
+        var (_, same, more) = Run("parts", "tank", "--catalog", Repository.At("catalogs", "starter"), "--verbose");
+        Assert.Equal(plain, same);
+        Assert.True(more.Length > brief.Length);
+        Assert.Contains("barrels.csv", Run("check", run, "-v").Error, StringComparison.Ordinal);
+        Assert.Empty(Run("check", run, "--quiet").Error);
+        Assert.Equal(ExitCode.BadInput, Run("check", run, "--quiet", "--verbose").Code);
+    }
+
+    [Fact]
+    public void Every_command_says_at_once_what_it_begins_with()
+    {
+        foreach (var words in new[] { new[] { "check", "no-such-run" }, ["search", "no-such-run"], ["report", "no-such-run"], ["weather", "no-such-file.csv"], ["parts", "no-such-kind"], ["simulate", "no-such-run", "--layout", "x.toml"] })
+            Assert.StartsWith("Reading ", Run(words).Error, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("designsearch se", "search")]
+    [InlineData("designsearch search --se", "--seed")]
+    [InlineData("designsearch parts tank-", "tank-jacket")]
+    [InlineData("designsearch completions po", "powershell")]
+    public void The_program_says_what_fits_at_the_cursor(string line, string fits) =>
+        Assert.Contains(fits, Run($"[suggest:{line.Length}]", line).Output.Split('\n', StringSplitOptions.TrimEntries));
+
     private static (int Code, string Output, string Error) Run(params string[] words)
     {
         using var output = new StringWriter();
         using var error = new StringWriter();
         var session = new Session(output, error, live: false);
         var parsed = CommandTree.Build(session).Parse(words);
-        if (parsed.Action is ParseErrorAction)
+        if (parsed.Action is ParseErrorAction || (parsed.Errors.Count > 0 && parsed.Action is not SynchronousCommandLineAction { ClearsParseErrors: true }))
             return (Usage.Explain(parsed, error), output.ToString(), error.ToString());
         var code = parsed.Invoke(new InvocationConfiguration { Output = output, Error = error });
         return (code, output.ToString(), error.ToString());

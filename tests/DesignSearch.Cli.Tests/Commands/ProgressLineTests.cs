@@ -1,0 +1,48 @@
+using Xunit;
+
+namespace DesignSearch.Cli.Tests;
+
+public sealed class ProgressLineTests
+{
+    private const string Long = "192 layouts, 35 on the front, fewest frost degree-hours 12 K·h, least cost 4200 crowns";
+
+    [Fact]
+    public void In_a_terminal_a_line_is_cut_to_its_width_and_taken_back()
+    {
+        using var error = new StringWriter();
+        var line = new ProgressLine(error, live: true, quiet: false, () => 40);
+        line.Show(0.5, Long);
+        line.End();
+        var pieces = error.ToString().Split('\r');
+        Assert.Equal(["", 39, 39, 0], pieces.Select((p, i) => i == 0 ? (object)p : p.Length));
+        Assert.StartsWith(" 50 %, 0 min 00 s left: 192 layouts", pieces[1], StringComparison.Ordinal);
+        Assert.True(string.IsNullOrWhiteSpace(pieces[2]));
+        Assert.DoesNotContain('\n', error.ToString());
+    }
+
+    [Fact]
+    public void In_a_terminal_it_speaks_ten_times_a_second_and_elsewhere_once_in_ten_seconds()
+    {
+        Assert.InRange(Shown(live: true), 3, 5);
+        Assert.Equal(1, Shown(live: false));
+    }
+
+    [Fact]
+    public void Elsewhere_it_writes_plain_lines_and_quiet_means_nothing()
+    {
+        using var error = new StringWriter();
+        new ProgressLine(error, live: false, quiet: false, () => 40).Show(double.NaN, Long);
+        new ProgressLine(error, live: false, quiet: true, () => 40).Show(double.NaN, Long);
+        Assert.Equal(Long + Environment.NewLine, error.ToString());
+    }
+
+    // How often something is said in 0.4 s of being told without a pause.
+    private static int Shown(bool live)
+    {
+        using var error = new StringWriter();
+        var line = new ProgressLine(error, live, quiet: false, () => 80);
+        for (var clock = System.Diagnostics.Stopwatch.StartNew(); clock.ElapsedMilliseconds < 400;)
+            line.Show(0.005, "x");
+        return error.ToString().Split('x').Length - 1;
+    }
+}
