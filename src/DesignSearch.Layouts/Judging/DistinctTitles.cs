@@ -1,19 +1,19 @@
 namespace DesignSearch.Layouts;
 
-/// <summary>Adds to layouts of the same title the choices by which they differ.</summary>
+/// <summary>Tells layouts of the same title apart by the choices in which they differ.</summary>
 internal static class DistinctTitles
 {
-    /// <summary>The titles in the order of the layouts, no two alike.</summary>
+    /// <summary>What tells each layout apart, in their order; empty where the title stands alone.</summary>
     public static IReadOnlyList<string> Of(IReadOnlyList<JudgedLayout> layouts, Scenario scenario)
     {
-        var titles = layouts.Select(l => l.Title).ToArray();
-        foreach (var alike in Enumerable.Range(0, titles.Length).GroupBy(i => layouts[i].Title).Where(g => g.Count() > 1))
-            Tell([.. alike], layouts, scenario, titles);
-        return titles;
+        var apart = layouts.Select(_ => "").ToArray();
+        foreach (var alike in Enumerable.Range(0, apart.Length).GroupBy(i => layouts[i].Title).Where(g => g.Count() > 1))
+            Tell([.. alike], layouts, scenario, apart);
+        return apart;
     }
 
     // Each time the choice that splits the rest furthest, until every one stands alone.
-    private static void Tell(int[] alike, IReadOnlyList<JudgedLayout> layouts, Scenario scenario, string[] titles)
+    private static void Tell(int[] alike, IReadOnlyList<JudgedLayout> layouts, Scenario scenario, string[] apart)
     {
         string Value(int i, Choice choice) => layouts[i].Choices.GetValueOrDefault(choice.Key, "");
         var told = new List<Choice>();
@@ -30,7 +30,7 @@ internal static class DistinctTitles
         foreach (var i in alike)
         {
             var words = inOrder.Where(c => Value(i, c).Length > 0).Select(c => Words(scenario, c, Value(i, c)));
-            titles[i] += string.Concat(words.Select(w => "; " + w));
+            apart[i] = string.Join("; ", words);
         }
     }
 

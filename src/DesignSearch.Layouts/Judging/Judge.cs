@@ -31,7 +31,7 @@ public sealed class Judge(LayoutAssessor assessor)
         var judged = points.Select(p => (Layout: Of(space.At(p.Point)), p.Index)).Where(j => j.Layout.BuildPrice > 0).DistinctBy(j => j.Layout.Slug).ToList();
         var onFront = judged.Where(j => front.Contains(j.Index)).Select(j => j.Layout.Slug).ToHashSet(StringComparer.Ordinal);
         var always = judged.Where(j => kept.Contains(j.Index)).Select(j => j.Layout.Slug).ToHashSet(StringComparer.Ordinal);
-        judged = [.. judged.Zip(DistinctTitles.Of([.. judged.Select(j => j.Layout)], assessor.Scenario), (j, title) => (j.Layout with { Title = title }, j.Index))];
+        judged = [.. judged.Zip(DistinctTitles.Of([.. judged.Select(j => j.Layout)], assessor.Scenario), (j, apart) => (j.Layout with { Apart = apart }, j.Index))];
         var ranking = PickChooser.Rank(judged.Select(j => j.Layout), assessor.Scenario.Search.Ranked, l => always.Contains(l.Slug));
         var picks = PickChooser.Choose(ranking);
         // The bare house costs nothing, so it always begins the front.

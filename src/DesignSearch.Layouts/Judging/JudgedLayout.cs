@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using DesignSearch.Parts;
 
 namespace DesignSearch.Layouts;
@@ -13,6 +14,13 @@ public sealed record JudgedLayout
 
     /// <summary>The layout in a few plain words.</summary>
     public required string Title { get; init; }
+
+    /// <summary>What tells it apart from others of the same title, in words; empty where its title stands alone.</summary>
+    public string Apart { get; init; } = "";
+
+    /// <summary>Title and what tells it apart.</summary>
+    [JsonIgnore]
+    public string FullTitle => Apart.Length == 0 ? Title : $"{Title}; {Apart}";
 
     /// <summary>How its collector turns: "none", "fixed", "two-position", "stepped" or "continuous".</summary>
     public required string Turning { get; init; }

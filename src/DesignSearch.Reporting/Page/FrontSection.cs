@@ -70,7 +70,7 @@ internal static class FrontSection
 
     private static Markup Name(JudgedLayout layout, IReadOnlySet<int> detailed)
     {
-        var name = layout.Rank == 0 ? Markup.Of($"{Say.Capital(PlainText.Name(layout.Title))}") : Markup.Of($"{layout.Rank}: {PlainText.Name(layout.Title)}");
+        var name = layout.Rank == 0 ? Markup.Of($"{Say.Capital(PlainText.Name(layout.FullTitle))}") : Markup.Of($"{layout.Rank}: {PlainText.Name(layout.FullTitle)}");
         return detailed.Contains(layout.Rank) ? Markup.Of($"""<a href="#layout-{layout.Rank}">{name}</a>""") : name;
     }
 }

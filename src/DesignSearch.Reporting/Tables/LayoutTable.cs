@@ -20,7 +20,7 @@ internal static class LayoutTable
     [
         ("rank", l => l.Rank),
         ("slug", l => l.Slug),
-        ("title", l => l.Title),
+        ("title", l => l.FullTitle),
         ("turning", l => l.Turning),
         ("holds", l => YesNo(l.Holds)),
         ("passes_checks", l => YesNo(l.PassesChecks)),
