@@ -37,6 +37,8 @@ internal static class HostileRun
             Bill = [.. l.Bill.Select(b => b with { PartId = Text(), Name = Text(), System = Text(), Why = Text(), Where = Text(), Unit = Text() })],
             Checks = [.. l.Checks.Select(c => c with { Title = Text(), Sentence = Text(), Source = Text() })],
             Settings = [.. l.Settings.Select(s => new Layouts.Setting(Text(), Text(), Text()))],
+            Apart = Text(),
+            Wires = [.. l.Wires.Select(w => w with { Device = Text(), Cable = Text(), SwitchedBy = Text(), Stops = Text() })],
             Cautions = [.. l.Cautions.Select(_ => new Layouts.Caution(Text(), Text()))],
             Winters = [.. l.Winters.Select(w => w with { Winter = Text() })],
         }).ToList();

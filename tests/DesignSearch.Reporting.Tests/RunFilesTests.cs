@@ -10,7 +10,8 @@ public sealed class RunFilesTests
         using var folder = new ScratchFolder();
         var run = InventedRun.Finished();
         RunFiles.WriteAll(run, folder.Path);
-        string[] expected = ["front.csv", "ranking.csv", "pareto.png", "pareto.svg", "report.html", .. run.Judgement.Ranking.Select(l => $"lists/{l.Rank}-{l.Slug}.csv")];
+        string[] expected = ["front.csv", "ranking.csv", "pareto.png", "pareto.svg", "report.html", .. run.Judgement.Ranking.Select(l => $"lists/{l.Rank}-{l.Slug}.csv"),
+            .. run.Judgement.Ranking.Where(l => l.Wires.Count > 0).Select(l => $"lists/{l.Rank}-{l.Slug}-wiring.csv")];
         Assert.Equal(expected.Order(StringComparer.Ordinal), folder.Files());
     }
 

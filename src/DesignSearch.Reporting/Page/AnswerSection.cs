@@ -31,7 +31,7 @@ internal static class AnswerSection
         ? Markup.Of($"Every one of the {Say.Whole(search.Evaluations)} layouts that can be made from the choices was simulated, so no better one exists in this model with these parts.")
         : Markup.Of($"The search simulated {Say.Whole(search.Evaluations)} of {Space(search.SpaceSize)} possible layouts, so a slightly better one may exist.");
 
-    private static string Space(double size) => size < 1e6 ? Say.Whole(size) : size < 1e15 ? $"about {Say.TwoFigures(size / 1e6)} million" : "more than a thousand million million";
+    private static string Space(double size) => size < 1e6 ? Say.Whole(size) : size < 1e12 ? $"about {Say.TwoFigures(size / 1e6)} million" : size < 1e18 ? $"about {Say.TwoFigures(size / 1e12)} million million" : "more than a million million million";
 
     private static Markup NearestMiss(StoredRun run) => Markup.When(run.Judgement.NearestMiss.Count > 0, () => Markup.Of($"""
         <section class="miss" aria-labelledby="miss"><h2 id="miss">How near it came</h2>

@@ -42,7 +42,7 @@ internal static class ReportPage
         var ofFirst = first.Layout is { } layout
             ? Markup.All([CautionsSection.Of(layout), ShoppingSection.Of(layout, first.Names, run.Scenario.Currency)])
             : Markup.None;
-        var afterChart = first.Layout is { } same ? Markup.All([SettingsSection.Of(same), ChecksSection.Of(same, run)]) : Markup.None;
+        var afterChart = first.Layout is { } same ? Markup.All([SettingsSection.Of(same), WiringSection.Of(same), ChecksSection.Of(same, run)]) : Markup.None;
         return Markup.Of($"""
             <!DOCTYPE html>
             <html lang="en">
@@ -84,6 +84,7 @@ internal static class ReportPage
             ("next", "What more money buys", true),
             ("week", "The hardest week", run.Weighing.Picks.Count > 0),
             ("settings", "What to dial in", first?.Settings.Count > 0),
+            ("wiring", "Wiring", first?.Wires.Count > 0),
             ("checks", "Checks", first?.Checks.Count > 0),
             ("heat", "Heat", true),
             ("winters", "Winters", true),
