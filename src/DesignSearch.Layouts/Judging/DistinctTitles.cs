@@ -1,6 +1,6 @@
 namespace DesignSearch.Layouts;
 
-/// <summary>Adds to layouts of the same title the choices by which they differ.</summary>
+/// <summary>Adds to layouts of the same title what tells them from the first of them, which keeps its own.</summary>
 internal static class DistinctTitles
 {
     /// <summary>The titles in the order of the layouts, no two alike.</summary>
@@ -27,10 +27,10 @@ internal static class DistinctTitles
         }
 
         var inOrder = ChoiceTable.All.Where(told.Contains).ToList();
-        foreach (var i in alike)
+        foreach (var i in alike.Skip(1))
         {
-            var words = inOrder.Where(c => Value(i, c).Length > 0).Select(c => Words(scenario, c, Value(i, c)));
-            titles[i] += string.Concat(words.Select(w => "; " + w));
+            var words = inOrder.Where(c => Value(i, c).Length > 0 && Value(i, c) != Value(alike[0], c)).Select(c => Words(scenario, c, Value(i, c)));
+            titles[i] += string.Concat(words.Select((w, n) => (n == 0 ? "; but " : ", ") + w));
         }
     }
 
