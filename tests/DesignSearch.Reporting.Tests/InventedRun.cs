@@ -77,6 +77,7 @@ internal static class InventedRun
             new("hard", "hard", 0.25, -0.9, -18.7, 2390, 1.5, ["The same means, 2.5 K colder."]) { Start = new(2001, 10, 2) },
         ],
         WeatherSource = "Twelve monthly means written into the scenario, invented.",
+        WeatherShares = [new("air temperature", 0.9, 0, 0.02, 0.08), new("sun on the level", 0, 1, 0, 0)],
         Assumptions =
         [
             new("leakage_per_hour", 1.2, "1/h", true, "common practice, no source"),

@@ -1,6 +1,6 @@
 namespace DesignSearch.Layouts;
 
-/// <summary>Tells layouts of the same title apart by the choices in which they differ.</summary>
+/// <summary>Tells layouts of the same title from the first of them, whose title stands alone.</summary>
 internal static class DistinctTitles
 {
     /// <summary>What tells each layout apart, in their order; empty where the title stands alone.</summary>
@@ -27,10 +27,10 @@ internal static class DistinctTitles
         }
 
         var inOrder = ChoiceTable.All.Where(told.Contains).ToList();
-        foreach (var i in alike)
+        foreach (var i in alike.Skip(1))
         {
-            var words = inOrder.Where(c => Value(i, c).Length > 0).Select(c => Words(scenario, c, Value(i, c)));
-            apart[i] = string.Join("; ", words);
+            var words = inOrder.Where(c => Value(i, c).Length > 0 && Value(i, c) != Value(alike[0], c)).Select(c => Words(scenario, c, Value(i, c)));
+            apart[i] = string.Join(", ", words);
         }
     }
 

@@ -31,8 +31,8 @@ public sealed class Judge(LayoutAssessor assessor)
         var judged = points.Select(p => (Layout: Of(space.At(p.Point)), p.Index)).Where(j => j.Layout.BuildPrice > 0).DistinctBy(j => j.Layout.Slug).ToList();
         var onFront = judged.Where(j => front.Contains(j.Index)).Select(j => j.Layout.Slug).ToHashSet(StringComparer.Ordinal);
         var always = judged.Where(j => kept.Contains(j.Index)).Select(j => j.Layout.Slug).ToHashSet(StringComparer.Ordinal);
-        judged = [.. judged.Zip(DistinctTitles.Of([.. judged.Select(j => j.Layout)], assessor.Scenario), (j, apart) => (j.Layout with { Apart = apart }, j.Index))];
         var ranking = PickChooser.Rank(judged.Select(j => j.Layout), assessor.Scenario.Search.Ranked, l => always.Contains(l.Slug));
+        ranking = [.. ranking.Zip(DistinctTitles.Of(ranking, assessor.Scenario), (l, apart) => l with { Apart = apart })];
         var picks = PickChooser.Choose(ranking);
         // The bare house costs nothing, so it always begins the front.
         var ranks = ranking.Where(l => onFront.Contains(l.Slug) && l.FrostDegreeHoursKh < bare.FrostDegreeHoursKh).OrderBy(l => l.LifeCost).ThenBy(l => l.FrostDegreeHoursKh).Select(l => l.Rank).ToList();

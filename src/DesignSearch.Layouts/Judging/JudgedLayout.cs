@@ -15,12 +15,12 @@ public sealed record JudgedLayout
     /// <summary>The layout in a few plain words.</summary>
     public required string Title { get; init; }
 
-    /// <summary>What tells it apart from others of the same title, in words; empty where its title stands alone.</summary>
+    /// <summary>What tells it from the first of the ranking with the same title, in words; empty where its title stands alone.</summary>
     public string Apart { get; init; } = "";
 
     /// <summary>Title and what tells it apart.</summary>
     [JsonIgnore]
-    public string FullTitle => Apart.Length == 0 ? Title : $"{Title}; {Apart}";
+    public string FullTitle => Apart.Length == 0 ? Title : $"{Title}; but {Apart}";
 
     /// <summary>How its collector turns: "none", "fixed", "two-position", "stepped" or "continuous".</summary>
     public required string Turning { get; init; }

@@ -51,7 +51,7 @@ internal sealed class TurningWeighing(TrialBook book)
         {
             ExtraFixedM2 = extra,
             PaysAbovePerM2 = pays,
-            Sentence = gained + FormattableString.Invariant($"; {extra:0.0} m² more fixed collector protect as well. The turning parts cost {partsMore:0} {scenario.Money.Currency} more over the years, so turning pays only where a square metre of collector on its stand costs more than {pays:0}; here it costs {per:0}."),
+            Sentence = gained + FormattableString.Invariant($"; {extra:0.0#} m² more fixed collector protect as well. The turning parts cost {partsMore:0} {scenario.Money.Currency} more over the years, so turning pays only where a square metre of collector on its stand costs more than about {Round(pays):0}; here it costs {per:0}."),
         };
     }
 
@@ -70,6 +70,13 @@ internal sealed class TurningWeighing(TrialBook book)
         TurningKind.Stepped => "in steps",
         _ => "after the sun",
     };
+
+    // Two figures are as much as the model knows.
+    private static double Round(decimal value)
+    {
+        var step = Math.Pow(10, Math.Max(0, Math.Floor(Math.Log10(Math.Max(1, (double)value))) - 1));
+        return Math.Round((double)value / step) * step;
+    }
 
     private static TurningGain None(string sentence) => new(null, null, null, null, null, null, null, sentence);
 }

@@ -6,7 +6,9 @@ namespace DesignSearch.Layouts;
 /// <param name="isExact">True when the search tried everything, so that there is nothing left to look for.</param>
 internal sealed class WayFinder(TrialBook book, IReadOnlyList<(Layout Layout, double LifeCost, double FrostKh)> tried, bool isExact)
 {
-    private const int MostSteps = 12;
+    // What the search tried is near its best already; what it never tried has farther to go.
+    private const int StepsFromTried = 2;
+    private const int StepsFromAfar = 8;
 
     private readonly Dictionary<string, Layout> refused = new(StringComparer.Ordinal);
 
@@ -19,11 +21,12 @@ internal sealed class WayFinder(TrialBook book, IReadOnlyList<(Layout Layout, do
     public Trial? Best(Func<Layout, bool> isOfTheWay, Layout? near = null)
     {
         Trial? best = null;
+        var most = StepsFromAfar;
         if (tried.Where(t => isOfTheWay(t.Layout)).Select(t => ((double, double, Layout)?)(t.FrostKh, t.LifeCost, t.Layout)).MinBy(t => (t!.Value.Item1, t.Value.Item2)) is { } start)
-            best = book.Of(start.Item3);
+            (best, most) = (book.Of(start.Item3), StepsFromTried);
         else if (near is not null && isOfTheWay(near))
             best = book.Of(near);
-        for (var step = 0; best is not null && step < MostSteps && !isExact; step++)
+        for (var step = 0; best is not null && step < most && !isExact; step++)
         {
             var better = Step(best, isOfTheWay);
             if (better is null)

@@ -28,7 +28,7 @@ internal static class WeekSection
 
             """);
         return number == 0 ? figure : Markup.Of($"""
-            <details><summary>{name}</summary>
+            <details><summary>{name}: its week</summary>
             {figure}</details>
 
             """);

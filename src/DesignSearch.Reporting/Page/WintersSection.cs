@@ -21,7 +21,7 @@ internal static class WintersSection
         return Markup.Of($"""
             <section aria-labelledby="winters"><h2 id="winters">The winters it was tried on</h2>
             <p>{scenario.WeatherSource}</p>
-            {PageTable.Of($"Winters, {PlainText.Name(scenario.Season)}", columns, rows)}{Markup.When(list.Count > 0, () => Markup.Of($"<ul>{list}</ul>\n"))}<h3>The coldest hour inside</h3>
+            {Shares(run)}{PageTable.Of($"Winters, {PlainText.Name(scenario.Season)}", columns, rows)}{Markup.When(list.Count > 0, () => Markup.Of($"<ul>{list}</ul>\n"))}<h3>The coldest hour inside</h3>
             {Coldest(run)}</section>
 
             """);
@@ -44,6 +44,12 @@ internal static class WintersSection
             double.IsFinite(w.Outcome.TankLowestC) ? $"{Say.Celsius(w.Outcome.TankLowestC)} to {Say.Celsius(w.Outcome.TankHighestC)}" : "no tank",
         }));
         return PageTable.Of(caption, columns, rows, sortable: true);
+    }
+
+    private static Markup Shares(StoredRun run)
+    {
+        var columns = new Column[] { new("weather"), new("measured", IsFigure: true), new("computed by the provider", IsFigure: true), new("filled from neighbouring hours", IsFigure: true), new("made from other figures", IsFigure: true) };
+        return PageTable.Of("Where the weather came from", columns, run.Scenario.WeatherShares.Select(s => new Cell[] { PlainText.Name(s.Field), Say.Percent(s.Measured), Say.Percent(s.Modelled), Say.Percent(s.Filled), Say.Percent(s.Synthesised) }));
     }
 
     private static Markup Coldest(StoredRun run) => Table(

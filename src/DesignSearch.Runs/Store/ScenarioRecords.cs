@@ -8,6 +8,9 @@ namespace DesignSearch.Runs;
 /// <summary>Puts a scenario into the words of the report.</summary>
 internal static class ScenarioRecords
 {
+    private static readonly (WeatherField Field, string Words)[] Fields =
+        [(WeatherField.Air, "air temperature"), (WeatherField.DewPoint, "dew point"), (WeatherField.Wind, "wind"), (WeatherField.Global, "sun on the level"), (WeatherField.Diffuse, "diffuse sun"), (WeatherField.SkyLongWave, "long-wave from the sky")];
+
     public static ScenarioRecord Of(Scenario scenario, WinterSet winters)
     {
         var (house, season) = (scenario.Greenhouse, scenario.Season);
@@ -28,8 +31,18 @@ internal static class ScenarioRecords
             House = FormattableString.Invariant($"{house.LengthM:0.#} × {house.WidthM:0.#} m, {house.EavesM:0.#} m at the eaves and {house.RidgeM:0.#} m at the ridge; cover {house.CoverM2:0} m² with U {house.CoverUWPerM2K:0.0} W/(m²K)"),
             Winters = [.. winters.Winters.Select(w => Record(w.Winter, w.Weight, house.FrostLimitC))],
             WeatherSource = scenario.Climate.Sentence,
+            WeatherShares = [.. Fields.Select(f => Share(scenario.Climate.Record, f.Field, f.Words))],
             Assumptions = [.. SeasonAssumptions.Catalogue.Select(e => new AssumptionRecord(e.Key, scenario.Assumptions.Value(e.Key), e.Unit, !scenario.AssumptionsSet.Contains(e.Key), e.Source))],
         };
+    }
+
+    private static WeatherShare Share(WeatherRecord? record, WeatherField field, string words)
+    {
+        if (record is null)
+            return new(words, 0, 0, 0, 1);
+        var shares = record.Shares(field);
+        double Of(FieldOrigin origin) => shares.GetValueOrDefault(origin);
+        return new(words, Of(FieldOrigin.Measured), Of(FieldOrigin.Modelled), Of(FieldOrigin.Filled), Of(FieldOrigin.Synthesised));
     }
 
     private static WinterRecord Record(Winter winter, double weight, double limitC)

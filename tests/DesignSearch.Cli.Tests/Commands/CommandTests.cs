@@ -24,6 +24,17 @@ public sealed class CommandTests
         Assert.Contains(lists, f => f!.StartsWith("1-", StringComparison.Ordinal) && f.EndsWith(".toml", StringComparison.Ordinal));
         Assert.Equal(ExitCode.BadInput, Run("search", run.Folder).Code);
         Assert.Equal(ExitCode.Done, Run("report", run.Folder).Code);
+        var (compared, table, _) = Run("compare", run.Folder);
+        Assert.Equal(ExitCode.Done, compared);
+        Assert.Contains("Turning or a bigger fixed collector?", table, StringComparison.Ordinal);
+        Assert.Contains("Water barrels: with or without?", table, StringComparison.Ordinal);
+        Assert.True(JsonDocument.Parse(Run("compare", run.Folder, "--json").Output).RootElement.GetProperty("comparisons").GetArrayLength() > 4);
+        // A run of an earlier format is refused in a sentence, and nothing of it is touched.
+        var file = Path.Combine(run.Folder, "run.json");
+        File.WriteAllText(file, File.ReadAllText(file).Replace("\"formatVersion\": 2", "\"formatVersion\": 1", StringComparison.Ordinal));
+        var (old, _, sentence) = Run("report", run.Folder);
+        Assert.Equal(ExitCode.BadInput, old);
+        Assert.Contains("search again with this version of the program", sentence, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,0 +1,60 @@
+using DesignSearch.Search;
+
+namespace DesignSearch.Layouts.Tests;
+
+/// <summary>A small scenario searched to the end, judged and ready to be weighed.</summary>
+public sealed class WeighedSample : IDisposable
+{
+    private readonly SmallScenario small;
+
+    public WeighedSample() : this([])
+    {
+    }
+
+    internal WeighedSample(params (string From, string To)[] changes)
+    {
+        small = new SmallScenario(changes);
+        Scenario = small.Read();
+        Assessor = new LayoutAssessor(Scenario, WinterSet.Make(Scenario));
+        var problem = new LayoutProblem(Assessor);
+        Space = problem.Space;
+        var log = new Log();
+        Result = new SearchEngine(problem, new SearchSettings { MaxEvaluations = 5000, EnumerateUpTo = 5000, BestByMerit = 12 }).Run(log: log);
+        Tried = log.Points;
+        // As a run does: the best with a turning mount is ranked though the front may not hold it.
+        var turning = Tried.Select((t, i) => new EvaluatedPoint(t.Point, t.Evaluation, i)).Where(t => t.Evaluation.TotalViolation == 0 && Space.At(t.Point)["mount"].Id == "two-position-rocker").OrderByDescending(t => t.Evaluation.Merit).Take(1);
+        Judgement = new Judge(Assessor).Of(Result, Space, [.. turning]);
+    }
+
+    public Scenario Scenario { get; }
+
+    public LayoutAssessor Assessor { get; }
+
+    public LayoutSpace Space { get; }
+
+    public SearchResult Result { get; }
+
+    public IReadOnlyList<(double[] Point, Evaluation Evaluation)> Tried { get; }
+
+    public Judgement Judgement { get; }
+
+    /// <summary>Weighed once, as after an exact search.</summary>
+    public Weighing Weighing => weighing ??= Weigh(Tried, isExact: true, threads: 2);
+
+    private Weighing? weighing;
+
+    public Weighing Weigh(IReadOnlyList<(double[] Point, Evaluation Evaluation)> tried, bool isExact, int threads) => new Weigher(Assessor, threads).Of(Judgement, tried, Space, isExact);
+
+    public void Dispose() => small.Dispose();
+
+    private sealed class Log : ISearchLog
+    {
+        public List<(double[] Point, Evaluation Evaluation)> Points { get; } = [];
+
+        public void Append(long firstIndex, ReadOnlySpan<double[]> points, ReadOnlySpan<Evaluation> evaluations)
+        {
+            for (var i = 0; i < points.Length; i++)
+                Points.Add(((double[])points[i].Clone(), evaluations[i]));
+        }
+    }
+}
