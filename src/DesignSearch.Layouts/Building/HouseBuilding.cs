@@ -36,7 +36,7 @@ internal static class HouseBuilding
             PerimeterM = house.PerimeterM,
             EdgeLossWPerMK = edge,
             AirChangesPerHour = house.AirChangesPerHour * leakage,
-            AirChangesPerHourPerMPerS = house.AirChangesPerHourPerMPerS * leakage,
+            AirChangesPerHourPerMPerS = house.AirChangesPerHourPerMPerS * leakage * WindBreak(house, layout, needs),
             VentWPerK = VentWPerM2K * house.VentAreaM2,
         };
     }
@@ -79,6 +79,14 @@ internal static class HouseBuilding
             return 1;
         needs.Add(sealing, Math.Ceiling(house.FloorM2 / sealing.FloorUpToM2), System, "Stops warm air from leaking out at door, vents and base.", "door, vents, laps and base");
         return sealing.LeakageFactor;
+    }
+
+    private static double WindBreak(Greenhouse house, Layout layout, Needs needs)
+    {
+        if (!needs.Catalogue.TryFind<WindBreak>(layout["wind_break"].Id, out var shelter))
+            return 1;
+        needs.Add(shelter, house.LengthM + house.WidthM, System, "Takes the wind off the house, so that less air is blown through its gaps.", "along the two windward sides, two to five times its height away, clear of the noon sun");
+        return shelter.WindFactor;
     }
 
     private static double Edge(Greenhouse house, Layout layout, Needs needs)

@@ -12,6 +12,7 @@ public static class ChoiceTable
         Part("lining", "lining under the cover", "lining"),
         Part("sealing", "sealing of gaps", "sealing"),
         Part("perimeter_board", "insulation board at the floor's edge", "perimeter-board"),
+        Part("wind_break", "net or hedge against the wind", "wind-break"),
         Part("barrel", "water barrels", "barrel"),
         Number("barrel_count", "number of barrels", "pieces", 1, 40, 4, [2, 4, 6], whole: true) with { AwakeWhen = (c, _) => !c["barrel"].IsNone },
         Part("heater", "stand-by heater", "heater"),

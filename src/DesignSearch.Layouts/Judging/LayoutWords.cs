@@ -9,7 +9,7 @@ public static class LayoutWords
     public static string Title(BuiltLayout built)
     {
         var words = new List<string>();
-        foreach (var (key, word) in new[] { ("night_cover", "night cover"), ("lining", "lining"), ("sealing", "seals"), ("perimeter_board", "edge board") })
+        foreach (var (key, word) in new[] { ("night_cover", "night cover"), ("lining", "lining"), ("sealing", "seals"), ("perimeter_board", "edge board"), ("wind_break", "wind break") })
         {
             if (!built.Layout[key].IsNone)
                 words.Add(word);

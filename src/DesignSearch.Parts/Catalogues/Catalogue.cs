@@ -29,6 +29,7 @@ public sealed class Catalogue
         FreezeProtections = Of<FreezeProtection>();
         Sealings = Of<Sealing>();
         PerimeterBoards = Of<PerimeterBoard>();
+        WindBreaks = Of<WindBreak>();
         Benches = Of<Bench>();
         CompostMixes = Of<CompostMix>();
         CompostCoils = Of<CompostCoil>();
@@ -91,6 +92,9 @@ public sealed class Catalogue
 
     /// <summary>The parts of kind perimeter-board, in the order of the files.</summary>
     public IReadOnlyList<PerimeterBoard> PerimeterBoards { get; }
+
+    /// <summary>The parts of kind wind-break, in the order of the files.</summary>
+    public IReadOnlyList<WindBreak> WindBreaks { get; }
 
     /// <summary>The parts of kind bench, in the order of the files.</summary>
     public IReadOnlyList<Bench> Benches { get; }

@@ -22,6 +22,7 @@ public static class PartKinds
         new("freeze-protection", "freeze-protections.csv", FreezeProtection.Read),
         new("sealing", "sealings.csv", Sealing.Read),
         new("perimeter-board", "perimeter-boards.csv", PerimeterBoard.Read),
+        new("wind-break", "wind-breaks.csv", WindBreak.Read),
         new("bench", "benches.csv", Bench.Read),
         new("compost-mix", "compost-mixes.csv", CompostMix.Read),
         new("compost-coil", "compost-coils.csv", CompostCoil.Read),

@@ -1,0 +1,80 @@
+using CsCheck;
+using DesignSearch.Parts;
+using DesignSearch.Search;
+using DesignSearch.Testing;
+using Xunit;
+
+namespace DesignSearch.Layouts.Tests;
+
+/// <summary>What must hold for every layout of a wide scenario, tried on layouts drawn by chance.</summary>
+public sealed class CostPropertyTests
+{
+    private const int Draws = 300;
+
+    private static readonly Scenario Wide = ScenarioReader.Read(Repository.At("runs", "frost-hollow"));
+
+    private static readonly Gen<ChoiceValue[]> Values = Gen.Int[0, int.MaxValue - 1].Array[ChoiceTable.All.Count].Select(draw => draw.Select((d, i) => Wide.Choices[i].Levels[d % Wide.Choices[i].Levels.Count]).ToArray());
+
+    [Fact]
+    public void A_cheaper_part_never_makes_a_layout_dearer() =>
+        Gen.Select(Values, Gen.Int[0, int.MaxValue - 1], Gen.Int[0, 99]).Sample((values, which, percent) =>
+        {
+            var part = (Part)Wide.Catalogue.All[which % Wide.Catalogue.All.Count];
+            var price = Math.Round(part.Price * percent / 100, 2);
+            var cheaper = part with { Info = part.Info with { Price = price, PriceLow = Math.Min(price, part.Info.PriceLow) } };
+            var with = Wide with { Catalogue = Catalogue.Of(Wide.Catalogue.All.Select(p => p.Id == part.Id ? cheaper : p)) };
+            return Price(with, values) <= Price(Wide, values);
+        }, iter: Draws);
+
+    [Fact]
+    public void Owning_a_part_never_makes_a_layout_dearer() =>
+        Gen.Select(Values, Gen.Int[0, int.MaxValue - 1], Gen.Int[0, 400]).Sample((values, which, tenths) =>
+        {
+            var some = Stock.Of((Wide.Catalogue.All[which % Wide.Catalogue.All.Count].Id, tenths / 20m));
+            var more = Stock.Of((Wide.Catalogue.All[which % Wide.Catalogue.All.Count].Id, tenths / 10m));
+            return Price(Wide with { Stock = more }, values) <= Price(Wide with { Stock = some }, values) && Price(Wide with { Stock = some }, values) <= Price(Wide, values);
+        }, iter: Draws);
+
+    [Fact]
+    public void A_sleeping_choice_changes_nothing() =>
+        Gen.Select(Values, Values).Sample((values, others) =>
+        {
+            var layout = Layout.Of(values, Wide.Catalogue);
+            var awake = layout.Awake.Select(a => a.Choice.Key).ToHashSet();
+            var twin = Layout.Of([.. values.Select((v, i) => awake.Contains(ChoiceTable.All[i].Key) ? v : others[i])], Wide.Catalogue);
+            return LayoutFile.Write(twin, "") == LayoutFile.Write(layout, "") && Judge.Slug(twin) == Judge.Slug(layout)
+                && LayoutBuilder.Build(Wide, twin).Parts.SequenceEqual(LayoutBuilder.Build(Wide, layout).Parts)
+                && LayoutBuilder.Build(Wide, twin).Installation == LayoutBuilder.Build(Wide, layout).Installation;
+        }, iter: Draws);
+
+    [Fact]
+    public void The_search_counts_what_the_bill_adds_up_to() =>
+        Values.Sample(values =>
+        {
+            var built = LayoutBuilder.Build(Wide, Layout.Of(values, Wide.Catalogue));
+            var bill = Pricer.Bill(built.Parts, Wide.Stock);
+            return Pricing.Total(bill) == bill.Sum(l => decimal.Round(l.ToBuy * l.UnitPrice, 2, MidpointRounding.AwayFromZero));
+        }, iter: Draws);
+
+    [Fact]
+    public void A_larger_budget_never_protects_worse()
+    {
+        using var small = new SmallScenario(
+            ("start = \"11-01\"\nend = \"03-31\"", "start = \"01-05\"\nend = \"01-18\"\nwarm_up_days = 2"),
+            ("\n[[winters]]\nname = \"hard\"\nkind = \"hard\"\nweight = 0.1\nreturn_years = 10\n", ""));
+        var scenario = small.Read();
+        var winters = WinterSet.Make(scenario);
+        double? Best(int budget)
+        {
+            var at = scenario with { Money = scenario.Money with { Budget = budget } };
+            var result = new SearchEngine(new LayoutProblem(new LayoutAssessor(at, winters)), new SearchSettings { MaxEvaluations = 5000, EnumerateUpTo = 5000, Threads = 2 }).Run();
+            Assert.True(result.IsExact);
+            return result.Front.Where(p => p.Evaluation.TotalViolation == 0).Select(p => (double?)p.Evaluation.Objectives[1]).Min();
+        }
+
+        Gen.Select(Gen.Int[0, 4200], Gen.Int[0, 4200]).Sample((a, b) => (Best(Math.Max(a, b)) ?? double.PositiveInfinity) <= (Best(Math.Min(a, b)) ?? double.PositiveInfinity), iter: 8, threads: 1);
+    }
+
+    private static decimal Price(Scenario scenario, ChoiceValue[] values) =>
+        Pricing.Total(Pricer.Bill(LayoutBuilder.Build(scenario, Layout.Of(values, scenario.Catalogue)).Parts, scenario.Stock));
+}
