@@ -25,9 +25,9 @@ public static class TomlReader
             else
                 return ReadText(new UTF8Encoding(false, throwOnInvalidBytes: true).GetString(File.ReadAllBytes(path)).TrimStart('\uFEFF'), shownAs, faults);
         }
-        catch (DecoderFallbackException)
+        catch (DecoderFallbackException e)
         {
-            faults.Add(shownAs, 0, 0, "", "text in UTF-8; save the file as UTF-8 in the editor");
+            faults.Add(shownAs, 1 + File.ReadAllBytes(path).Take(e.Index).Count(b => b == '\n'), 0, "", "text in UTF-8, but this line holds other bytes; save the file as UTF-8 in the editor");
         }
         catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
         {
@@ -121,7 +121,7 @@ public static class TomlReader
                 case TomlParseEventKind.StartTable:
                     var table = open.Peek() is TomlTable outer
                         ? outer.Inner(key.Key) ?? new TomlTable(file, outer.Under(key.Key), key.Line, key.Column, faults)
-                        : new TomlTable(file, keys.Count > 0 ? keys.Peek().Key : "", e.Line, e.Column, faults);
+                        : new TomlTable(file, keys.Count > 0 ? keys.Peek().Key : "", e.Line > 0 ? e.Line : key.Line, e.Line > 0 ? e.Column : key.Column, faults);
                     Place(open, key, new TomlValue(TomlKind.Table, "", 0, false, [], table, key.Line, key.Column));
                     keys.Push(key);
                     open.Push(table);
