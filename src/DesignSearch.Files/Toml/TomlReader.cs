@@ -49,7 +49,8 @@ public static class TomlReader
         var broken = new List<(int Line, string Key)>();
         for (var pass = 0; pass < Passes; pass++)
         {
-            var joined = string.Join('\n', lines);
+            // The parser stumbles over a backslash at the very end of a file, so a line end always stands behind it.
+            var joined = string.Join('\n', lines) + '\n';
             if (FirstErrors(joined) is not { Count: > 0 } errors)
                 return Build(joined, shownAs, faults, broken);
             foreach (var (line, column, message) in errors)
