@@ -16,6 +16,7 @@ public static class RunStore
         NewLine = "\n",
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
         RespectNullableAnnotations = true,
+        RespectRequiredConstructorParameters = true,
         Converters = { new AbsentNumberConverter(), new JsonStringEnumConverter(JsonNamingPolicy.CamelCase) },
     };
 
