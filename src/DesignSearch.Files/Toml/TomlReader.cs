@@ -1,12 +1,13 @@
 using System.Globalization;
 using System.Text;
+using System.Text.RegularExpressions;
 using Tomlyn;
 using Tomlyn.Parsing;
 
 namespace DesignSearch.Files;
 
 /// <summary>Reads a TOML file into tables that know their lines. A line whose grammar is broken is reported and passed over, so that one slip does not hide the others.</summary>
-public static class TomlReader
+public static partial class TomlReader
 {
     private const int LargestFile = 4_000_000;
     private const int Passes = 40;
@@ -58,7 +59,7 @@ public static class TomlReader
                 var at = Math.Clamp(line, 1, lines.Length);
                 if (broken.Any(b => b.Line == at))
                     continue;
-                faults.Add(shownAs, at, column, lines[at - 1].Trim(), "valid TOML here: " + message);
+                faults.Add(shownAs, at, column, lines[at - 1].Trim(), DecimalComma().IsMatch(lines[at - 1]) ? "a number with a decimal point, for instance 4.5" : "valid TOML here: " + message);
                 broken.Add((at, KeyOf(lines[at - 1])));
             }
 
@@ -92,6 +93,9 @@ public static class TomlReader
 
         return found;
     }
+
+    [GeneratedRegex(@"^\s*\w+\s*=\s*-?\d+,\d+\s*(#.*)?$")]
+    private static partial Regex DecimalComma();
 
     private static string KeyOf(string line)
     {

@@ -49,6 +49,7 @@ public sealed class TomlReaderTests
 
         var seen = faults.Faults.Select(f => (f.Line, f.Column, f.Value)).ToList();
         Assert.Contains((3, 14, "length_m = 24,5"), seen);
+        Assert.Contains("a decimal point", faults.Faults[0].Expected, StringComparison.Ordinal);
         Assert.Contains((4, 11, "four"), seen);
         Assert.Contains((5, 12, "-1"), seen);
         Assert.Contains((6, 1, "heigth_m"), seen);
