@@ -26,7 +26,7 @@ internal sealed class CsvReading(string file, IReadOnlyList<CsvColumn> columns, 
         if (!TryReadHeader(csv, out var names))
         {
             if (!faults.Faults.Any(f => f.File == file))
-                faults.Add(file, 0, 0, "", "a header line with the columns " + string.Join(",", columns.Where(c => !c.IsOptional).Select(c => c.Name)));
+                faults.Add(file, 1, 0, "", "a header line with the columns " + string.Join(",", columns.Where(c => !c.IsOptional).Select(c => c.Name)));
             yield break;
         }
 

@@ -45,7 +45,7 @@ internal static class FormatMapReader
             MissingCodes = file.Find("missing") is { } codes ? [.. codes.Items.Select(c => c.Number)] : [-9900, -9999, -9999.9, -999, -99.9, 9999, 99999],
         };
         if (map.TimeColumns.Count == 0 || map.TimePatterns.Count == 0)
-            faults.Add(file.File, time?.Line ?? 0, 0, "", "[time] with columns and patterns");
+            faults.Add(file.File, time?.Line ?? 1, 0, "", "[time] with columns and patterns");
         if (map.Head == HeadKind.Patterns)
             CheckPatterns(map, head!, faults);
         foreach (var table in (TomlTable?[])[file, head, time, stamp])

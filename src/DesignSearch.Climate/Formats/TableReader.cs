@@ -18,7 +18,7 @@ internal sealed class TableReader(string file, FormatMap map, YearKind years, IR
     {
         if (TableColumns.Find(map, lines) is not { } columns)
         {
-            faults.Add(file, 0, 0, "", "a line of column names with " + string.Join(", ", map.TimeColumns[0]));
+            faults.Add(file, 1, 0, "", "a line of column names with " + string.Join(", ", map.TimeColumns[0]));
             return SourceTable.Empty;
         }
 

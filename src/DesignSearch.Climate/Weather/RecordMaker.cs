@@ -6,6 +6,9 @@ namespace DesignSearch.Climate;
 /// <summary>Carries one file from its lines to a record.</summary>
 internal sealed class RecordMaker(string path, FormatMap map, string[] lines, ReadingOptions options)
 {
+    private const int MostYears = 120;
+    private const int MostFaults = 20;
+
     private readonly FaultList faults = new();
     private readonly List<string> repairs = [];
 
@@ -16,6 +19,8 @@ internal sealed class RecordMaker(string path, FormatMap map, string[] lines, Re
         faults.ThrowIfAny();
 
         var place = head.Place;
+        CheckYears(table);
+        faults.ThrowIfAny();
         LightColumns.AddGlobal(table.Values);
         var grid = SampleGrid.Lay(table, place.ZoneHours - head.StampZoneHours, table.IsTypical);
         if (grid.DuplicateLines.Count > grid.Count / 20)
@@ -31,6 +36,14 @@ internal sealed class RecordMaker(string path, FormatMap map, string[] lines, Re
         var (fit, isMean) = new SunCheck(path, grid, sun, head, faults, repairs).Run();
         faults.ThrowIfAny();
         return new RecordBuilder(path, map, place, grid, sun, fit, isMean, faults, repairs) { Period = Period(table), Weather = head.Weather, Options = options }.Build();
+    }
+
+    // One year typed wrongly would ask for a grid of centuries.
+    private void CheckYears(SourceTable table)
+    {
+        var middle = table.Stamps.Order().ElementAt(table.Stamps.Length / 2);
+        foreach (var (stamp, line) in table.Stamps.Zip(table.Lines).Where(s => Math.Abs(s.First.Year - middle.Year) > MostYears).Take(MostFaults))
+            faults.Add(path, line, 0, stamp.Year.ToString(CultureInfo.InvariantCulture), FormattableString.Invariant($"a year within {MostYears} of the others, which lie about {middle.Year}"));
     }
 
     // Rows that are missing altogether are said once, not for every column.

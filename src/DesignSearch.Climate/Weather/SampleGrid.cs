@@ -40,7 +40,7 @@ internal sealed class SampleGrid
         var step = TimeSteps.UsualMinutes(table.Stamps);
         var local = table.Stamps.Select(s => s.AddMinutes(Math.Round(toLocalHours * 60))).ToArray();
         var first = typical ? NominalStart(local, step) : local.Min();
-        var count = typical ? 8760 * 60 / step : (int)((local.Max() - first).TotalMinutes / step) + 1;
+        var count = typical ? 8760 * 60 / step : (int)Math.Round((local.Max() - first).TotalMinutes / step) + 1;
         var lines = new int[count];
         var values = table.Values.ToDictionary(v => v.Key, _ => Enumerable.Repeat(double.NaN, count).ToArray());
         var grid = new SampleGrid(first, step, typical, values, lines);

@@ -1,12 +1,13 @@
 using System.Globalization;
 using System.Text;
+using System.Text.RegularExpressions;
 using Tomlyn;
 using Tomlyn.Parsing;
 
 namespace DesignSearch.Files;
 
 /// <summary>Reads a TOML file into tables that know their lines. A line whose grammar is broken is reported and passed over, so that one slip does not hide the others.</summary>
-public static class TomlReader
+public static partial class TomlReader
 {
     private const int LargestFile = 4_000_000;
     private const int Passes = 40;
@@ -25,9 +26,9 @@ public static class TomlReader
             else
                 return ReadText(new UTF8Encoding(false, throwOnInvalidBytes: true).GetString(File.ReadAllBytes(path)).TrimStart('\uFEFF'), shownAs, faults);
         }
-        catch (DecoderFallbackException)
+        catch (DecoderFallbackException e)
         {
-            faults.Add(shownAs, 0, 0, "", "text in UTF-8; save the file as UTF-8 in the editor");
+            faults.Add(shownAs, 1 + File.ReadAllBytes(path).Take(e.Index).Count(b => b == '\n'), 0, "", "text in UTF-8, but this line holds other bytes; save the file as UTF-8 in the editor");
         }
         catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
         {
@@ -49,7 +50,8 @@ public static class TomlReader
         var broken = new List<(int Line, string Key)>();
         for (var pass = 0; pass < Passes; pass++)
         {
-            var joined = string.Join('\n', lines);
+            // The parser stumbles over a backslash at the very end of a file, so a line end always stands behind it.
+            var joined = string.Join('\n', lines) + '\n';
             if (FirstErrors(joined) is not { Count: > 0 } errors)
                 return Build(joined, shownAs, faults, broken);
             foreach (var (line, column, message) in errors)
@@ -57,7 +59,7 @@ public static class TomlReader
                 var at = Math.Clamp(line, 1, lines.Length);
                 if (broken.Any(b => b.Line == at))
                     continue;
-                faults.Add(shownAs, at, column, lines[at - 1].Trim(), "valid TOML here: " + message);
+                faults.Add(shownAs, at, column, lines[at - 1].Trim(), DecimalComma().IsMatch(lines[at - 1]) ? "a number with a decimal point, for instance 4.5" : "valid TOML here: " + message);
                 broken.Add((at, KeyOf(lines[at - 1])));
             }
 
@@ -92,6 +94,9 @@ public static class TomlReader
         return found;
     }
 
+    [GeneratedRegex(@"^\s*\w+\s*=\s*-?\d+,\d+\s*(#.*)?$")]
+    private static partial Regex DecimalComma();
+
     private static string KeyOf(string line)
     {
         var equals = line.IndexOf('=', StringComparison.Ordinal);
@@ -121,7 +126,7 @@ public static class TomlReader
                 case TomlParseEventKind.StartTable:
                     var table = open.Peek() is TomlTable outer
                         ? outer.Inner(key.Key) ?? new TomlTable(file, outer.Under(key.Key), key.Line, key.Column, faults)
-                        : new TomlTable(file, keys.Count > 0 ? keys.Peek().Key : "", e.Line, e.Column, faults);
+                        : new TomlTable(file, keys.Count > 0 ? keys.Peek().Key : "", e.Line > 0 ? e.Line : key.Line, e.Line > 0 ? e.Column : key.Column, faults);
                     Place(open, key, new TomlValue(TomlKind.Table, "", 0, false, [], table, key.Line, key.Column));
                     keys.Push(key);
                     open.Push(table);

@@ -15,6 +15,8 @@ public sealed class JournalFile : IDisposable
 {
     private const string Opening = "designsearch journal 1";
 
+    private static readonly JsonSerializerOptions Strict = new() { RespectNullableAnnotations = true, RespectRequiredConstructorParameters = true };
+
     private readonly FileStream stream;
 
     private JournalFile(FileStream stream) => this.stream = stream;
@@ -35,7 +37,7 @@ public sealed class JournalFile : IDisposable
     /// <param name="path">The journal.</param>
     /// <param name="head">What the search is run with now.</param>
     /// <param name="points">The evaluated points so far, in order.</param>
-    /// <exception cref="InputException">It was begun with other inputs or another version; each difference is named.</exception>
+    /// <exception cref="InputException">It was begun with other inputs or another version, each difference is named; or a line is not of a journal.</exception>
     public static JournalFile TakeUp(string path, JournalHead head, out IReadOnlyList<(double[] Point, Evaluation Evaluation)> points)
     {
         var stream = new FileStream(path, FileMode.Open, FileAccess.ReadWrite, FileShare.Read);
@@ -54,10 +56,10 @@ public sealed class JournalFile : IDisposable
 
             if (lines[0] != Opening)
                 throw new InputException(new InputFault(path, 1, 0, lines[0], $"a journal that begins with '{Opening}'; start afresh with --force"));
-            var then = JsonSerializer.Deserialize<JournalHead>(lines[1])!;
+            var then = Head(lines[1]) ?? throw new InputException(new InputFault(path, 2, 0, lines[1], "what the search was begun with; start afresh with --force"));
             if (then.DifferencesTo(head) is { Count: > 0 } differences)
                 throw new InputException([.. differences.Select(d => new InputFault(path, 2, 0, "", $"the search as it was begun, but {d}; start afresh with --force"))]);
-            points = [.. lines.Skip(2).Select(Parse)];
+            points = ParseAll(path, lines);
             stream.SetLength(good);
             stream.Position = good;
             return new JournalFile(stream);
@@ -76,7 +78,7 @@ public sealed class JournalFile : IDisposable
         using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
         var bytes = new byte[stream.Length];
         stream.ReadExactly(bytes);
-        return [.. GoodLines(bytes).Lines.Skip(2).Select(Parse)];
+        return ParseAll(path, GoodLines(bytes).Lines);
     }
 
     /// <summary>Adds evaluated points and flushes them to the disk.</summary>
@@ -104,6 +106,37 @@ public sealed class JournalFile : IDisposable
         }
 
         return (lines, start);
+    }
+
+    private static JournalHead? Head(string line)
+    {
+        try
+        {
+            return JsonSerializer.Deserialize<JournalHead>(line, Strict);
+        }
+        catch (JsonException)
+        {
+            return null;
+        }
+    }
+
+    // A line whose check sum fits was written whole; one that still makes no sense was written by something else.
+    private static List<(double[] Point, Evaluation Evaluation)> ParseAll(string path, List<string> lines)
+    {
+        var points = new List<(double[] Point, Evaluation Evaluation)>(lines.Count);
+        for (var i = 2; i < lines.Count; i++)
+        {
+            try
+            {
+                points.Add(Parse(lines[i]));
+            }
+            catch (Exception e) when (e is FormatException or IndexOutOfRangeException)
+            {
+                throw new InputException(new InputFault(path, i + 1, 0, lines[i], "levels; objectives; violations; merit of a layout; start afresh with --force"));
+            }
+        }
+
+        return points;
     }
 
     private static (double[] Point, Evaluation Evaluation) Parse(string line)

@@ -41,7 +41,7 @@ public static class SearchRun
         var head = new JournalHead(request.ProgramVersion, seed, BlockSize, inputs);
         IReadOnlyList<(double[] Point, Evaluation Evaluation)> replay = [];
         using var journal = request.Resume && folder.HasJournal ? JournalFile.TakeUp(folder.Journal, head, out replay) : JournalFile.Begin(folder.Journal, head);
-        var result = new SearchEngine(problem, settings).Run(new Teller(progress, scenario), new Log(journal), replay, cancel);
+        var result = Search(new SearchEngine(problem, settings), new Teller(progress, scenario), new Log(journal), replay, folder, cancel);
         var tried = JournalFile.Points(folder.Journal);
         var others = BestOfEachMount(tried, problem.Space, scenario);
         var judgement = new Judge(assessor).Of(result, problem.Space, others);
@@ -61,6 +61,19 @@ public static class SearchRun
         LayoutLists.Write(folder, run, [.. result.Front.Concat(result.BestByMerit).Concat(others).Select(p => problem.Space.At(p.Point))]);
         RunStore.Save(run, folder);
         return run;
+    }
+
+    // What a search proposes depends on its budget too, which the head of the journal does not hold.
+    private static SearchResult Search(SearchEngine engine, Teller teller, Log log, IReadOnlyList<(double[] Point, Evaluation Evaluation)> replay, RunFolder folder, CancellationToken cancel)
+    {
+        try
+        {
+            return engine.Run(teller, log, replay, cancel);
+        }
+        catch (InvalidDataException)
+        {
+            throw new InputException(new InputFault(folder.Journal, 3, 0, "", "the layouts that this search comes to; take it up with the same --evaluations, or start afresh with --force"));
+        }
     }
 
     /// <summary>Distinct layouts there can be, sleeping choices counted once at most as many as their levels.</summary>

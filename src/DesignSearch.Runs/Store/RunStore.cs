@@ -16,6 +16,7 @@ public static class RunStore
         NewLine = "\n",
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
         RespectNullableAnnotations = true,
+        RespectRequiredConstructorParameters = true,
         Converters = { new AbsentNumberConverter(), new JsonStringEnumConverter(JsonNamingPolicy.CamelCase) },
     };
 
@@ -34,12 +35,12 @@ public static class RunStore
             using var document = JsonDocument.Parse(stream);
             var format = document.RootElement.TryGetProperty("formatVersion", out var version) && version.TryGetInt32(out var number) ? number : 0;
             if (format != StoredRun.CurrentFormat)
-                throw new InputException(new InputFault(folder.RunFile, 0, 0, FormattableString.Invariant($"format {format}"), FormattableString.Invariant($"format {StoredRun.CurrentFormat}; search again with this version of the program")));
+                throw new InputException(new InputFault(folder.RunFile, 1, 0, FormattableString.Invariant($"format {format}"), FormattableString.Invariant($"format {StoredRun.CurrentFormat}; search again with this version of the program")));
             return document.Deserialize<StoredRun>(Json) ?? throw new JsonException("empty");
         }
         catch (JsonException e)
         {
-            throw new InputException(new InputFault(folder.RunFile, (int)(e.LineNumber ?? 0) + 1, 0, "", "an undamaged run file; search again"));
+            throw new InputException(new InputFault(folder.RunFile, (int)(e.LineNumber ?? 0) + 1, (int)(e.BytePositionInLine ?? 0) + 1, "", "an undamaged run file; search again"));
         }
     }
 }

@@ -4,6 +4,18 @@ namespace DesignSearch.Files.Tests;
 
 public sealed class TomlReaderTests
 {
+    [Theory]
+    [InlineData("a = \"b\\")]
+    [InlineData("a = \"\"\"b \\")]
+    [InlineData("\\")]
+    public void A_backslash_at_the_very_end_is_a_fault_like_any_other(string text)
+    {
+        var faults = new FaultList();
+        TomlReader.ReadText(text, "s.toml", faults);
+        Assert.All(faults.Faults, f => Assert.Equal(1, f.Line));
+        Assert.NotEmpty(faults.Faults);
+    }
+
     [Fact]
     public void Every_kind_of_mistake_is_found_in_one_reading()
     {
@@ -37,6 +49,7 @@ public sealed class TomlReaderTests
 
         var seen = faults.Faults.Select(f => (f.Line, f.Column, f.Value)).ToList();
         Assert.Contains((3, 14, "length_m = 24,5"), seen);
+        Assert.Contains("a decimal point", faults.Faults[0].Expected, StringComparison.Ordinal);
         Assert.Contains((4, 11, "four"), seen);
         Assert.Contains((5, 12, "-1"), seen);
         Assert.Contains((6, 1, "heigth_m"), seen);

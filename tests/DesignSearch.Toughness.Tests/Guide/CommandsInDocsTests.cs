@@ -1,0 +1,97 @@
+using System.Diagnostics;
+using System.Text.RegularExpressions;
+using DesignSearch.Climate.Tests;
+using DesignSearch.Testing;
+using Xunit;
+
+namespace DesignSearch.Toughness.Tests;
+
+/// <summary>Every command that README and guide tell a person to type works as it stands there; every page they name is there.</summary>
+public sealed partial class CommandsInDocsTests
+{
+    [SkippableTheory]
+    [InlineData("README.md", 10)]
+    [InlineData("docs/guide.md", 9)]
+    public void Every_command_works(string page, int least)
+    {
+        Skip.If(OperatingSystem.IsWindows(), "The commands are run by a shell of Linux or macOS.");
+        var commands = Blocks().Matches(File.ReadAllText(Repository.At(page))).Where(m => m.Groups["kind"].Length == 0).SelectMany(m => m.Groups["lines"].Value.Split('\n', StringSplitOptions.RemoveEmptyEntries)).ToList();
+        Assert.True(commands.Count >= least, $"only {commands.Count} commands on {page}");
+        var folder = Checkout();
+        foreach (var command in commands)
+        {
+            using var shell = Process.Start(new ProcessStartInfo("/bin/bash", ["-c", command])
+            {
+                WorkingDirectory = folder,
+                RedirectStandardError = true,
+                RedirectStandardOutput = true,
+                Environment = { ["PATH"] = Path.Combine(folder, "bin") + ":" + Environment.GetEnvironmentVariable("PATH") },
+            })!;
+            var (output, error) = (shell.StandardOutput.ReadToEndAsync(), shell.StandardError.ReadToEndAsync());
+            shell.WaitForExit();
+            Assert.True(shell.ExitCode == 0, $"{page}: {command}: ended with {shell.ExitCode}: {error.Result}{output.Result}");
+        }
+
+        Directory.Delete(folder, recursive: true);
+    }
+
+    [Fact]
+    public void Every_link_leads_somewhere()
+    {
+        foreach (var page in Directory.EnumerateFiles(Repository.At("docs"), "*.md").Append(Repository.At("README.md")).Append(Repository.At("DEVELOPERS.md")))
+        {
+            foreach (var target in Links().Matches(File.ReadAllText(page)).Select(m => m.Groups["to"].Value))
+                Assert.True(Path.Exists(Path.Combine(Path.GetDirectoryName(page)!, target)), $"{Path.GetFileName(page)} links to {target}, which is not there");
+        }
+    }
+
+    // What a fresh checkout holds, with a short search, a weather file of one's own, and the program under both its names.
+    private static string Checkout()
+    {
+        var folder = Directory.CreateTempSubdirectory("designsearch-").FullName;
+        foreach (var part in new[] { "catalogs", "runs/sample-finished" })
+        {
+            foreach (var file in Directory.EnumerateFiles(Repository.At(part), "*", SearchOption.AllDirectories))
+                Copy(file, Path.Combine(folder, Path.GetRelativePath(Repository.Root, file)));
+        }
+
+        var scenario = File.ReadAllText(Repository.At("runs", "frost-hollow", "scenario.toml"));
+        Write(Path.Combine(folder, "runs", "frost-hollow", "scenario.toml"), Evaluations().Replace(scenario, "evaluations = 160"));
+        Write(Path.Combine(folder, "my-place.csv"), new MadeSky().Plain());
+        var program = $"dotnet \"{Path.Combine(AppContext.BaseDirectory, "designsearch.dll")}\"";
+        var dotnet = Environment.ProcessPath is { } host && Path.GetFileName(host) == "dotnet" ? host : "/usr/bin/dotnet";
+        Script(folder, "designsearch", $"exec {program} \"$@\"");
+        // "dotnet run … -- words" is the program; "dotnet test" is what runs this.
+        Script(folder, "dotnet", $"if [ \"$1\" = test ]; then exit 0; fi\nif [ \"$1\" = run ]; then while [ \"$1\" != -- ]; do shift; done; shift; exec {program} \"$@\"; fi\nexec \"{dotnet}\" \"$@\"");
+        return folder;
+    }
+
+    private static void Script(string folder, string name, string text)
+    {
+        var path = Path.Combine(folder, "bin", name);
+        Write(path, "#!/bin/bash\n" + text + "\n");
+        if (!OperatingSystem.IsWindows())
+            File.SetUnixFileMode(path, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+    }
+
+    private static void Write(string path, string text)
+    {
+        Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+        File.WriteAllText(path, text);
+    }
+
+    private static void Copy(string from, string to)
+    {
+        Directory.CreateDirectory(Path.GetDirectoryName(to)!);
+        File.Copy(from, to);
+    }
+
+    [GeneratedRegex(@"^```(?<kind>\w*)\n(?<lines>.*?)^```", RegexOptions.Multiline | RegexOptions.Singleline)]
+    private static partial Regex Blocks();
+
+    [GeneratedRegex(@"\]\((?<to>[^)#:]+)(#[^)]*)?\)")]
+    private static partial Regex Links();
+
+    [GeneratedRegex(@"evaluations = \d+")]
+    private static partial Regex Evaluations();
+}

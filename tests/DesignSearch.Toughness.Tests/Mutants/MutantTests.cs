@@ -1,0 +1,164 @@
+using System.Security.Cryptography;
+using System.Text;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using DesignSearch.Climate;
+using DesignSearch.Climate.Tests;
+using DesignSearch.Files;
+using DesignSearch.Layouts;
+using DesignSearch.Parts;
+using DesignSearch.Reporting;
+using DesignSearch.Runs;
+using DesignSearch.Testing;
+using Xunit;
+
+namespace DesignSearch.Toughness.Tests;
+
+/// <summary>Spoilt files before the readers that the commands use: no crash, no hang, and each refusal says where.</summary>
+public sealed class MutantTests
+{
+    private static readonly string Sample = Repository.At("runs", "sample-finished");
+
+    [Fact]
+    public void Scenarios() => new Bench().Run(0.3, Run, "scenario.toml", folder => ScenarioReader.Read(folder));
+
+    [Fact]
+    public void Scenarios_that_pass_can_be_simulated() => new Bench().Run(0.02, Run, "scenario.toml", folder =>
+    {
+        var scenario = ScenarioReader.Read(folder);
+        var assessor = new LayoutAssessor(scenario, WinterSet.Make(scenario));
+        assessor.Simulate([LayoutBuilder.Build(scenario, Layout.Bare(scenario.Catalogue))]);
+    });
+
+    [Theory]
+    [InlineData("collectors.csv")]
+    [InlineData("mounts.csv")]
+    [InlineData("tanks.csv")]
+    [InlineData("pumps.csv")]
+    [InlineData("small-parts.csv")]
+    [InlineData("releases.csv")]
+    public void Catalogues(string file) => new Bench().Run(0.04, folder => File.Copy(Repository.At("catalogs", "starter", file), Path.Combine(folder, file)), file, folder =>
+    {
+        var faults = new FaultList();
+        Catalogue.Load([folder], faults);
+        faults.ThrowIfAny();
+    });
+
+    [Fact]
+    public void Stock_lists() => new Bench().Run(0.06, folder => File.WriteAllText(Path.Combine(folder, "stock.csv"), "id,quantity\npex-25,12\nbarrel-200-used,2\nsolar-pump-19w,1\ncage-1000-used,1\n"), "stock.csv", folder =>
+    {
+        var faults = new FaultList();
+        Stock.Load(Path.Combine(folder, "stock.csv"), faults);
+        faults.ThrowIfAny();
+    });
+
+    [Fact]
+    public void Layouts()
+    {
+        var scenario = ScenarioReader.Read(Sample);
+        var good = Directory.EnumerateFiles(Path.Combine(Sample, "lists"), "27-*.toml").Single();
+        new Bench().Run(0.1, folder => File.Copy(good, Path.Combine(folder, "layout.toml")), "layout.toml", folder =>
+        {
+            var faults = new FaultList();
+            var path = Path.Combine(folder, "layout.toml");
+            var layout = LayoutFile.Read(path, path, scenario.Catalogue, scenario.Place.LatitudeDeg, faults);
+            faults.ThrowIfAny();
+            LayoutBuilder.Build(scenario, layout);
+        });
+    }
+
+    [Theory]
+    [InlineData("plain")]
+    [InlineData("tmy3")]
+    [InlineData("pvgis")]
+    [InlineData("nsrdb")]
+    [InlineData("nasa")]
+    [InlineData("era5")]
+    public void Weather_heads_and_rows(string format) => new Bench().Run(0.025, folder => File.WriteAllText(Path.Combine(folder, "w.csv"), string.Join('\n', Text(format).Split('\n').Take(40))), "w.csv", Weather);
+
+    [Theory]
+    [InlineData("plain")]
+    [InlineData("pvgis")]
+    public void Whole_weather_years(string format) => new Bench().Run(0.005, folder => File.WriteAllText(Path.Combine(folder, "w.csv"), Text(format)), "w.csv", Weather);
+
+    [Fact]
+    public void Weather_formats() => new Bench().Run(0.05, folder =>
+    {
+        File.WriteAllText(Path.Combine(folder, "w.csv"), string.Join('\n', Text("plain").Split('\n').Take(40)));
+        Directory.CreateDirectory(Path.Combine(folder, "formats"));
+        File.Copy(Repository.At("src", "DesignSearch.Climate", "Formats", "Maps", "nasa-hourly.toml"), Path.Combine(folder, "formats", "own.toml"));
+    }, "formats/own.toml", folder =>
+    {
+        Weather(folder);
+        throw new InputException(new InputFault("w.csv", 1, 1, "", "a longer file"));
+    });
+
+    [Fact]
+    public void Journals()
+    {
+        var head = new JournalHead("test", 1, 16, []);
+        void Make(string folder)
+        {
+            using var journal = JournalFile.Begin(Path.Combine(folder, "journal"), head);
+            journal.Append(JournalFile.Points(Path.Combine(Sample, "journal")).Take(40));
+        }
+
+        void TakeUp(string path)
+        {
+            using (JournalFile.TakeUp(path, head, out _))
+            {
+            }
+
+            JournalFile.Points(path);
+        }
+
+        new Bench().Run(0.04, Make, "journal", folder => TakeUp(Path.Combine(folder, "journal")), leastRefused: 0);
+
+        // The check sums stop nearly every slip, so the rest gets sums that fit what is wrong.
+        new Bench().Run(0.05, folder =>
+        {
+            Make(folder);
+            File.WriteAllLines(Path.Combine(folder, "bare"), File.ReadLines(Path.Combine(folder, "journal")).Select(l => l[..l.LastIndexOf(' ')]));
+        }, "bare", folder =>
+        {
+            var path = Path.Combine(folder, "journal");
+            File.WriteAllText(path, string.Concat(File.ReadAllText(Path.Combine(folder, "bare")).Split('\n').Select(l => $"{l} {Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(l)).AsSpan(0, 4))}\n")));
+            TakeUp(path);
+        });
+    }
+
+    [Fact]
+    public void Stored_runs()
+    {
+        var run = Shortened();
+        new Bench().Run(0.04, folder => File.WriteAllText(Path.Combine(folder, "run.json"), run), "run.json", folder => RunStore.Load(new RunFolder(folder)));
+        new Bench().Run(0.01, folder => File.WriteAllText(Path.Combine(folder, "run.json"), run), "run.json", folder => RunFiles.WriteAll(RunStore.Load(new RunFolder(folder)), folder));
+    }
+
+    private static void Weather(string folder) => WeatherFile.Read(Path.Combine(folder, "w.csv"));
+
+    private static string Text(string format)
+    {
+        var sky = new MadeSky();
+        return format switch { "tmy3" => sky.Tmy3(), "pvgis" => sky.PvgisTypical(means: true, 0), "nsrdb" => sky.Nsrdb(60, 30), "nasa" => sky.Nasa(), "era5" => sky.Era5(), _ => sky.Plain() };
+    }
+
+    private static void Run(string folder)
+    {
+        var text = File.ReadAllText(Path.Combine(Sample, "scenario.toml")).Replace("../../catalogs", Repository.At("catalogs").Replace('\\', '/'), StringComparison.Ordinal);
+        File.WriteAllText(Path.Combine(folder, "scenario.toml"), text);
+    }
+
+    // The finished sample with two layouts of its ranking, so that a stroke falls on what matters.
+    private static string Shortened()
+    {
+        var run = JsonNode.Parse(File.ReadAllText(Path.Combine(Sample, "run.json")))!;
+        var judgement = run["judgement"]!;
+        var ranking = judgement["ranking"]!.AsArray();
+        while (ranking.Count > 3)
+            ranking.RemoveAt(3);
+        judgement["front"] = new JsonArray(0, 3, 2, 1);
+        judgement["picks"] = new JsonObject { ["cheapestThatHolds"] = 1, ["bestValue"] = 2, ["mostProtection"] = 3 };
+        return run.ToJsonString(new JsonSerializerOptions { WriteIndented = true });
+    }
+}

@@ -1,0 +1,44 @@
+using DesignSearch.Climate.Tests;
+using DesignSearch.Layouts.Tests;
+using DesignSearch.Testing;
+using Xunit;
+
+namespace DesignSearch.Toughness.Tests;
+
+/// <summary>A few hundred spoilt files through the program itself: exit code and streams as a person meets them.</summary>
+public sealed class ProgramMutantTests
+{
+    private const int Each = 50;
+
+    [Fact]
+    public void Scenarios() => Spoil("scenario.toml", folder => ["check", folder]);
+
+    [Fact]
+    public void Layouts() => Spoil("layout.toml", folder => ["simulate", folder, "--layout", Path.Combine(folder, "layout.toml")]);
+
+    [Fact]
+    public void Weather() => Spoil("w.csv", folder => ["weather", Path.Combine(folder, "w.csv")]);
+
+    [Fact]
+    public void Stored_runs() => Spoil("run.json", folder => ["report", folder]);
+
+    private static void Spoil(string name, Func<string, string[]> words) => Parallel.For(0, Each, new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount }, i =>
+    {
+        using var run = new SmallScenario();
+        File.Copy(Repository.At("runs", "sample-finished", "run.json"), Path.Combine(run.Folder, "run.json"));
+        File.Copy(Directory.EnumerateFiles(Repository.At("runs", "sample-finished", "lists"), "27-*.toml").Single(), Path.Combine(run.Folder, "layout.toml"));
+        File.WriteAllText(Path.Combine(run.Folder, "w.csv"), string.Join('\n', new MadeSky().Plain().Split('\n').Take(60)));
+        var path = Path.Combine(run.Folder, name);
+        File.WriteAllBytes(path, new Mutator(i + 77_000).Spoil(File.ReadAllBytes(path)));
+        var ended = Designsearch.Run([.. words(run.Folder), "--quiet"]);
+        Assert.DoesNotContain("   at ", ended.Error, StringComparison.Ordinal);
+        Assert.True(ended.Code is 0 or 2, $"{name}, seed {i}: ended with {ended.Code}: {ended.Error}");
+        if (ended.Code == 0)
+            return;
+        Assert.Empty(ended.Output);
+        Assert.Matches("[0-9]+ faults?; nothing was written", ended.Error);
+        // A weather file is also judged as a whole.
+        if (name != "w.csv")
+            Assert.Matches("(?m)^" + System.Text.RegularExpressions.Regex.Escape(path) + ":[0-9]+:[0-9]+: ", ended.Error);
+    });
+}
