@@ -67,7 +67,7 @@ internal static class UnseenJudging
         var money = kwh * (double)scenario.Money.TariffPerKwh;
         var less = new List<string>();
         if (frost > Math.Max(0.5, 0.02 * unseen.ChosenFrostDegreeHoursKh))
-            less.Add(FormattableString.Invariant($"{frost:0.#} K·h of frost"));
+            less.Add(FormattableString.Invariant($"{frost.ToString(frost < 10 ? "0.0" : "0", System.Globalization.CultureInfo.InvariantCulture)} K·h of frost"));
         if (kwh > Math.Max(1, 0.02 * unseen.ChosenStandbyKwh))
             less.Add(FormattableString.Invariant($"{kwh:0} kWh of stand-by heat ({money:0} {scenario.Money.Currency})"));
         return less.Count == 0

@@ -6,9 +6,11 @@ namespace DesignSearch.Layouts;
 /// <param name="isExact">True when the search tried everything, so that there is nothing left to look for.</param>
 internal sealed class WayFinder(TrialBook book, IReadOnlyList<(Layout Layout, double LifeCost, double FrostKh)> tried, bool isExact)
 {
-    // What the search tried is near its best already; what it never tried has farther to go.
-    private const int StepsFromTried = 2;
-    private const int StepsFromAfar = 8;
+    private const int MostSteps = 8;
+
+    // A step that saves less of the cost, or takes less of the frost away, is the last.
+    private const double WorthOfCost = 0.01;
+    private const double WorthOfFrost = 0.1;
 
     private readonly Dictionary<string, Layout> refused = new(StringComparer.Ordinal);
 
@@ -17,21 +19,24 @@ internal sealed class WayFinder(TrialBook book, IReadOnlyList<(Layout Layout, do
 
     /// <summary>The best of a way; null where nothing of it passes every check.</summary>
     /// <param name="isOfTheWay">Says whether a layout is of the way.</param>
-    /// <param name="near">A layout to come from where the search tried none of the way; null for none.</param>
+    /// <param name="near">A layout to come from where it does better than what the search tried of the way; null for none.</param>
     public Trial? Best(Func<Layout, bool> isOfTheWay, Layout? near = null)
     {
         Trial? best = null;
-        var most = StepsFromAfar;
         if (tried.Where(t => isOfTheWay(t.Layout)).Select(t => ((double, double, Layout)?)(t.FrostKh, t.LifeCost, t.Layout)).MinBy(t => (t!.Value.Item1, t.Value.Item2)) is { } start)
-            (best, most) = (book.Of(start.Item3), StepsFromTried);
-        else if (near is not null && isOfTheWay(near))
-            best = book.Of(near);
-        for (var step = 0; best is not null && step < most && !isExact; step++)
+            best = book.Of(start.Item3);
+        if (near is not null && isOfTheWay(near) && book.Of(near) is var other && (best is null || other.Beats(best)))
+            best = other;
+        for (var step = 0; best is not null && step < MostSteps && !isExact; step++)
         {
             var better = Step(best, isOfTheWay);
             if (better is null)
                 break;
+            var isLast = best.Holds ? (double)better.Figures.LifeCost > (1 - WorthOfCost) * (double)best.Figures.LifeCost
+                : !better.Holds && better.Figures.FrostDegreeHoursKh > (1 - WorthOfFrost) * best.Figures.FrostDegreeHoursKh;
             best = better;
+            if (isLast)
+                break;
         }
 
         return best is { Figures.PassesChecks: true } ? best : null;

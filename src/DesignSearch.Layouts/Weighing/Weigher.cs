@@ -29,7 +29,8 @@ public sealed class Weigher(LayoutAssessor assessor, int threads)
         var unseen = scenario.Search.UnseenWinters > 0 && picks.Count > 0 ? UnseenJudging.Of(scenario, picks, assessor.Winters) : [];
         var solar = judgement.Ranking.FirstOrDefault(l => l.Turning is not ("none" or "fixed")) ?? judgement.Ranking.FirstOrDefault(l => l.CollectorAreaM2 > 0);
         var doubts = new DoubtWeighing(book);
-        var comparisons = new WayComparing(book, finder).Of(best);
+        // A way may be better than what the search came to; then the ways are held against that.
+        var comparisons = new WayComparing(book, finder).Of(finder.Best(_ => true) ?? best);
         return new Weighing
         {
             UnseenFrom = unseen.Count > 0 ? UnseenJudging.From(scenario) : "",

@@ -28,7 +28,7 @@ internal static class WeekChart
         var top = 0.0;
         var temperatures = hours.SelectMany(h => new[] { h.OutsideC, h.AirC, h.BareAirC }).Append(limitC).ToList();
         var (low, high) = (5 * Math.Floor(temperatures.Min() / 5), 5 * Math.Ceiling(temperatures.Max() / 5));
-        Band("temperature, °C", TallBand, low, high, scale => Markup.Of($"""
+        Band(width < 500 ? "°C" : "temperature, °C", TallBand, low, high, scale => Markup.Of($"""
             <path class="limit" d="M{Left} {scale(limitC)}H{width - Right}"/><text x="{width - Right - 3}" y="{scale(limitC) + 12}" text-anchor="end">limit</text>
             <path class="bare" d="{Line(h => h.BareAirC, scale)}"/><path class="outside" d="{Line(h => h.OutsideC, scale)}"/><path class="inside" d="{Line(h => h.AirC, scale)}"/>
             """), Key([("inside", "inside"), ("outside", "outside"), ("bare", width < 500 ? "bare" : "bare house")]));
