@@ -19,23 +19,27 @@ internal struct TallyBlock<T>
     /// <summary>This hour's mean air [°C].</summary>
     public T MeanAir;
 
-    public T HouseStart, LoopStart;
+    /// <summary>Compost heap: flows [W·steps], share of steps, lowest core [°C].</summary>
+    public T CompostHeat, CompostLoss, CompostDraw, CompostShare, CompostLow;
+
+    public T HouseStart, LoopStart, CompostStart;
 
     private readonly T limit;
 
     public TallyBlock(ReadOnlySpan<HouseCoefficients> c) => limit = Pack.Of<T, HouseCoefficients>(c, x => x.FrostLimitC);
 
     /// <summary>Forgets the warm-up.</summary>
-    public void Start(ref HouseBlock<T> house, ref LoopBlock<T> loop)
+    public void Start(ref HouseBlock<T> house, ref LoopBlock<T> loop, ref CompostBlock<T> compost)
     {
         var zero = T.Of(0);
         SunHouse = SunCollector = Heater = Fan = CoverAir = CoverSky = Leakage = Vents = Ground = GroundGift = Wall = CollectorLoss = PipeLoss = ToTank = Release = zero;
         Pump = ReleaseShare = FrostHours = DegreeHours = TankSum = zero;
-        CutHours = CutFrostHours = zero;
+        CutHours = CutFrostHours = CompostHeat = CompostLoss = CompostDraw = CompostShare = zero;
+        CompostLow = T.Of(1e9);
         LowestAir = CutLowestAir = TankLow = house.LowestAir = T.Of(1e9);
         TankHigh = T.Of(-1e9);
         ColdestHour = T.Of(-1);
-        (HouseStart, LoopStart) = (house.Stored, loop.Stored);
+        (HouseStart, LoopStart, CompostStart) = (house.Stored, loop.Stored, compost.Stored);
     }
 
     /// <summary>Heat flows of one hour.</summary>
@@ -61,6 +65,16 @@ internal struct TallyBlock<T>
         Release += house.SumRelease;
         Pump += loop.SumPump;
         ReleaseShare += house.SumShare;
+    }
+
+    /// <summary>One hour of the compost heap.</summary>
+    public void Heap(ref CompostBlock<T> compost)
+    {
+        CompostHeat += compost.SumGrown;
+        CompostLoss += compost.SumLost;
+        CompostDraw += compost.SumDraw;
+        CompostShare += compost.SumShare;
+        CompostLow = T.Min(CompostLow, compost.Core);
     }
 
     /// <summary>Frost and extremes of one hour.</summary>
