@@ -12,7 +12,7 @@ internal static class SupplyBuilding
     private const double LargestDrop = 0.05;
     private const double SmallLoadW = 8;
 
-    public static SupplyPlan? Build(Scenario scenario, SolarLoop? solar, Heater? heater, bool movesCover, Needs needs)
+    public static SupplyPlan? Build(Scenario scenario, SolarLoop? solar, Heater? heater, Pump? heapPump, bool movesCover, Needs needs)
     {
         var mains = heater?.Watts ?? 0;
         var low = new SortedDictionary<double, double>();
@@ -34,6 +34,7 @@ internal static class SupplyBuilding
             Load(24, SmallLoadW);
         }
 
+        Load(heapPump?.Volts ?? 0, heapPump?.Watts ?? 0);
         if (movesCover)
             Load(24, needs.Catalogue.SmallParts.Where(p => p.Role == SmallPartRole.CoverMotor).Select(p => p.Watts).DefaultIfEmpty(0).Min() * 2);
         if (mains == 0 && low.Count == 0)

@@ -35,6 +35,14 @@ public static class ChoiceTable
         Part("release", "heat release from the tank", "release", mayBeNone: false) with { AwakeWhen = HasCollector },
         Number("release_count", "how much of it", "pieces or m", 1, 200, 1, [1, 2], whole: true) with { AwakeWhen = HasCollector },
         Number("release_set_c", "thermostat of the heat release", "°C", 0, 25, 5, [5]) with { AwakeWhen = HasCollector },
+        Part("compost_mix", "material of a compost heap", "compost-mix"),
+        Number("compost_m3", "size of the compost heap", "m³", 1, 60, 12, [8, 12]) with { AwakeWhen = HasCompost },
+        Part("compost_wrap", "wrap round the compost heap", "compost-wrap") with { AwakeWhen = HasCompost },
+        Part("compost_coil", "pipe in the compost heap, and as much again in the house", "compost-coil", mayBeNone: false) with { AwakeWhen = HasCompost },
+        Number("compost_coil_m", "length of that pipe in the heap", "m", 10, 400, 100, [75, 150]) with { AwakeWhen = HasCompost },
+        Part("compost_pump", "pump of the compost heap", "pump", mayBeNone: false) with { AwakeWhen = HasCompost },
+        Number("compost_set_c", "thermostat of the compost heap's pump", "°C", 0, 25, 5, [5]) with { AwakeWhen = HasCompost },
+        Number("compost_rest_c", "core below which that pump rests", "°C", 0, 60, 40, [40]) with { AwakeWhen = HasCompost },
     ];
 
     private static readonly Dictionary<string, int> Index = All.Select((c, i) => (c.Key, i)).ToDictionary(p => p.Key, p => p.i, StringComparer.Ordinal);
@@ -57,9 +65,11 @@ public static class ChoiceTable
     };
 
     /// <summary>True for the parts by which a person tells layouts apart.</summary>
-    public static bool NamesTheLayout(Choice choice) => choice.Key is "night_cover" or "lining" or "barrel" or "heater" or "collector" or "mount" or "tank";
+    public static bool NamesTheLayout(Choice choice) => choice.Key is "night_cover" or "lining" or "barrel" or "heater" or "collector" or "mount" or "tank" or "compost_mix";
 
     private static bool HasCollector(IChoiceReader choices, Catalogue parts) => !choices["collector"].IsNone;
+
+    private static bool HasCompost(IChoiceReader choices, Catalogue parts) => !choices["compost_mix"].IsNone;
 
     private static CollectorMount? MountOf(IChoiceReader choices, Catalogue parts) => parts.TryFind<CollectorMount>(choices["mount"].Id, out var mount) ? mount : null;
 
