@@ -12,6 +12,9 @@ public sealed record EnergyLedger
     /// <summary>Stand-by heater.</summary>
     public required double Heater { get; init; }
 
+    /// <summary>Heat of rotting compost.</summary>
+    public double Compost { get; init; }
+
     /// <summary>Electricity of fans and pumps that ends as heat in house or water.</summary>
     public required double Auxiliary { get; init; }
 
@@ -39,13 +42,19 @@ public sealed record EnergyLedger
     /// <summary>From both pipes to the outside, what their cooling water lost at night included.</summary>
     public required double PipeLoss { get; init; }
 
+    /// <summary>From the compost heap to the outside, steam included.</summary>
+    public double CompostLoss { get; init; }
+
+    /// <summary>Stored in the compost heap; end minus start.</summary>
+    public double StoredInCompost { get; init; }
+
     /// <summary>Stored in the house: air, cover, floor, barrels; end minus start.</summary>
     public required double StoredInHouse { get; init; }
 
     /// <summary>Stored in tank, collector and pipes; end minus start.</summary>
     public required double StoredInLoop { get; init; }
 
-    /// <summary>All heat that entered: sun, electricity, the ground's gift, release from stores.</summary>
+    /// <summary>All heat that entered: sun, electricity, compost, the ground's gift, release from stores.</summary>
     public required double Throughput { get; init; }
 
     /// <summary>Unaccounted heat as a share of <see cref="Throughput"/>.</summary>

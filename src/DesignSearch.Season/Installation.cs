@@ -15,4 +15,8 @@ public sealed record Installation(
     CollectorNumbers Collector,
     PipeRunNumbers PipeRun,
     ReleaseNumbers Release,
-    HeaterNumbers Heater);
+    HeaterNumbers Heater)
+{
+    /// <summary>A compost heap, none by default.</summary>
+    public CompostNumbers Compost { get; init; } = CompostNumbers.None;
+}

@@ -45,6 +45,18 @@ public sealed record Outcome
     /// <summary>The part of <see cref="StandbyKwh"/> and <see cref="PumpKwh"/> that falls into the hours of the cheap tariff [kWh]; 0 where there is none.</summary>
     public double CheapKwh { get; init; }
 
+    /// <summary>Heat brought from the compost heap into the house [kWh].</summary>
+    public double CompostKwh { get; init; }
+
+    /// <summary>Hours the compost heap's pump ran, as full-load hours.</summary>
+    public double CompostPumpHours { get; init; }
+
+    /// <summary>Lowest core of the compost heap at the end of an hour [°C]; NaN without one.</summary>
+    public double CompostLowestC { get; init; } = double.NaN;
+
+    /// <summary>Share of the biodegradable solids left at the end [0…1]; NaN without a heap.</summary>
+    public double CompostSolidsLeft { get; init; } = double.NaN;
+
     /// <summary>Heat released from tank to house by pipe or fan coil [kWh].</summary>
     public required double ReleasedKwh { get; init; }
 

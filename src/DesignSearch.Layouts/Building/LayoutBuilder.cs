@@ -18,6 +18,7 @@ public static class LayoutBuilder
         var solar = SolarBuilding.Build(scenario, layout, needs);
         if (solar is not null)
             SolarBuilding.List(solar, scenario, layout, needs);
+        var (compost, heapPump) = CompostBuilding.Build(scenario, layout, needs);
         var heater = HeaterNumbers.None;
         if (scenario.Catalogue.TryFind<Heater>(layout["heater"].Id, out var standby))
         {
@@ -26,7 +27,7 @@ public static class LayoutBuilder
         }
 
         var movesCover = scenario.Catalogue.TryFind<NightCover>(layout["night_cover"].Id, out var cover) && cover.IsAutomatic;
-        var supply = SupplyBuilding.Build(scenario, layout, solar, standby, movesCover, needs);
+        var supply = SupplyBuilding.Build(scenario, layout, solar, standby, heapPump, movesCover, needs);
         return new BuiltLayout
         {
             Layout = layout,
@@ -37,7 +38,7 @@ public static class LayoutBuilder
                 solar is null ? CollectorNumbers.None : SolarBuilding.Collector(solar, layout),
                 solar is null ? PipeRunNumbers.None : SolarBuilding.PipeRun(solar, scenario.Site.PipeRunM),
                 solar is null ? ReleaseNumbers.None : SolarBuilding.Release(solar, layout),
-                heater),
+                heater) { Compost = compost },
             Mount = solar is null ? null : SolarBuilding.MountOf(solar, layout),
             Solar = solar,
             Supply = supply,

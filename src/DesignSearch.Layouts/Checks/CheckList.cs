@@ -11,7 +11,7 @@ public static class CheckList
     [
         "budget", "build-hours", "parts", "collector-space", "store-floor", "mount-area", "mount-wind", "turn-limit", "drive-torque", "drive-holding",
         "collector-freezing", "first-metres", "pipe-rating", "insulation-fit", "pump-lift", "pump-flow", "drain-fall", "tank-heat", "cable-drop", "cable-fuse", "supply-power", "start-current", "start-drop", "mains-current", "voltages-apart",
-        "floor-load", "anchorage", "drive-locking", "turning-time", "insulation-heat", "pressure-safety",
+        "floor-load", "anchorage", "drive-locking", "turning-time", "insulation-heat", "pressure-safety", "compost-heat",
     ];
 
     /// <summary>Every check of a layout.</summary>
@@ -43,6 +43,11 @@ public static class CheckList
         if (built.Supply is { } supply)
             checks.AddRange(SupplyChecks.Of(scenario, built, supply));
 
+        if (CompostHeat(built) is { } heat)
+            checks.Add(heat);
+        if (outcomes.Sum(o => o.PowerCutHours) is > 0 and var cut)
+            checks.Add(PowerCut(scenario, outcomes, cut));
+
         return [.. checks.OrderBy(c => c.Margin).ThenBy(c => c.Id, StringComparer.Ordinal)];
     }
 
@@ -55,6 +60,26 @@ public static class CheckList
     }
 
     private static readonly Dictionary<string, int> Place = Names.Select((n, i) => (n, i)).ToDictionary(p => p.n, p => p.i, StringComparer.Ordinal);
+
+    // A fresh heap may reach this; what lies in it or takes its water must bear it.
+    private const double HottestHeapC = 70;
+
+    private static Check? CompostHeat(BuiltLayout built)
+    {
+        if (built.Parts.Select(p => p.Part).OfType<CompostCoil>().FirstOrDefault() is not { } coil)
+            return null;
+        var pump = built.Layout["compost_pump"].Id;
+        var weakest = Math.Min(coil.MaxTemperatureC, built.Parts.Select(p => p.Part).OfType<Pump>().Where(p => p.Info.Id == pump).Select(p => p.MaxTemperatureC).DefaultIfEmpty(coil.MaxTemperatureC).Min());
+        return new Check("compost-heat", "pipe and pump bear a hot heap", weakest >= HottestHeapC, weakest / HottestHeapC - 1, FormattableString.Invariant($"A fresh heap may reach {HottestHeapC:0} °C; pipe and pump bear {weakest:0} °C."), "Common practice, no source: hot heaps reach 60 to 70 °C");
+    }
+
+    // Told, not refused: frost in the cut counts as frost like any other.
+    private static Check PowerCut(Scenario scenario, IReadOnlyList<Outcome> outcomes, int cut)
+    {
+        var above = cut - outcomes.Sum(o => o.PowerCutFrostHours);
+        var lowest = outcomes.Where(o => o.PowerCutHours > 0).Min(o => o.PowerCutLowestAirC);
+        return new Check("power-cut", "a power cut on the coldest night", true, (double)above / cut, FormattableString.Invariant($"Of {cut} h without mains it stays above {scenario.Greenhouse.FrostLimitC:0.#} °C for {above} h; the lowest is {lowest:0.0} °C."), "The season model; told, not refused: frost in the cut counts as frost");
+    }
 
     internal static Check Limit(string id, string title, double value, double limit, string unit, string source) =>
         new(id, title, value <= limit + 1e-9, limit > 0 ? 1 - value / limit : value > 0 ? -1 : 0, FormattableString.Invariant($"It takes {value:0.#} of {limit:0.#} {unit}."), source);

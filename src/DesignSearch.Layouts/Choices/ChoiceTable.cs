@@ -44,6 +44,14 @@ public static class ChoiceTable
         Number("supply_w", "power of the low-voltage supply, 0 for the cheapest that serves", "W", 0, 2000, 0, [0]) with { AwakeWhen = NeedsLowVoltage },
         Number("cable_mm2", "cross-section of the low-voltage cable to the greenhouse, 0 for the cheapest that serves", "mm²", 0, 25, 0, [0]) with { AwakeWhen = NeedsLowVoltage },
         Small("control_box", "box of the low-voltage controls", SmallPartRole.ControlBox) with { AwakeWhen = NeedsLowVoltage },
+        Part("compost_mix", "material of a compost heap", "compost-mix"),
+        Number("compost_m3", "size of the compost heap", "m³", 1, 60, 12, [8, 12]) with { AwakeWhen = HasCompost },
+        Part("compost_wrap", "wrap round the compost heap", "compost-wrap") with { AwakeWhen = HasCompost },
+        Part("compost_coil", "pipe in the compost heap, and as much again in the house", "compost-coil", mayBeNone: false) with { AwakeWhen = HasCompost },
+        Number("compost_coil_m", "length of that pipe in the heap", "m", 10, 400, 100, [75, 150]) with { AwakeWhen = HasCompost },
+        Part("compost_pump", "pump of the compost heap", "pump", mayBeNone: false) with { AwakeWhen = HasCompost },
+        Number("compost_set_c", "thermostat of the compost heap's pump", "°C", 0, 25, 5, [5]) with { AwakeWhen = HasCompost },
+        Number("compost_rest_c", "core below which that pump rests", "°C", 0, 60, 40, [40]) with { AwakeWhen = HasCompost },
     ];
 
     private static readonly Dictionary<string, int> Index = All.Select((c, i) => (c.Key, i)).ToDictionary(p => p.Key, p => p.i, StringComparer.Ordinal);
@@ -66,12 +74,16 @@ public static class ChoiceTable
     };
 
     /// <summary>True for the parts by which a person tells layouts apart.</summary>
-    public static bool NamesTheLayout(Choice choice) => choice.Key is "night_cover" or "lining" or "barrel" or "heater" or "collector" or "mount" or "tank";
+    public static bool NamesTheLayout(Choice choice) => choice.Key is "night_cover" or "lining" or "barrel" or "heater" or "collector" or "mount" or "tank" or "compost_mix";
 
     private static bool HasCollector(IChoiceReader choices, Catalogue parts) => !choices["collector"].IsNone;
 
     private static bool NeedsLowVoltage(IChoiceReader choices, Catalogue parts) =>
-        HasCollector(choices, parts) || (parts.TryFind<NightCover>(choices["night_cover"].Id, out var cover) && cover.IsAutomatic);
+        HasCollector(choices, parts)
+        || (HasCompost(choices, parts) && parts.TryFind<Pump>(choices["compost_pump"].Id, out var pump) && pump.Volts < SupplyPlan.MainsVolts)
+        || (parts.TryFind<NightCover>(choices["night_cover"].Id, out var cover) && cover.IsAutomatic);
+
+    private static bool HasCompost(IChoiceReader choices, Catalogue parts) => !choices["compost_mix"].IsNone;
 
     private static CollectorMount? MountOf(IChoiceReader choices, Catalogue parts) => parts.TryFind<CollectorMount>(choices["mount"].Id, out var mount) ? mount : null;
 

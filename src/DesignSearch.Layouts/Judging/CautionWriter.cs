@@ -17,6 +17,13 @@ internal static class CautionWriter
             Add("Fire", "An electric heater wants half a metre to a metre clear all round, never film, fleece or dust near it, a high-limit cut-out and a circuit of its own.");
         if (built.Solar is { } solar)
             Solar(solar, Add);
+        if (built.Installation.Compost.VolumeM3 > 0)
+        {
+            Add("Compost gas", "A rotting heap gives off carbon dioxide, ammonia and, where air is short, carbon monoxide and hydrogen sulphide. Keep it in the open, never inside or against a door or vent of the house; do not climb into a pit or bin.");
+            Add("Compost fire and spores", "A large dry heap can set itself alight: keep it moist, watch the core, stay below 70 °C, and keep it clear of walls, straw stores and film. Wear a dust mask when turning it. Ask about boundary, odour and run-off rules.");
+            Add("Heat from compost", "No heap can be foretold within a factor of two, and many have failed in their first winter. Keep a heater in reserve. Moisture should lie between 50 and 65 %.");
+        }
+
         if (built.Solar is not null || !built.Layout["barrel"].IsNone)
             Add("Weight and drowning", "Water weighs a tonne a cubic metre: firm level ground, straps against tipping. Children and animals drown in open water: a lid on every tank and barrel.");
         if (!built.Layout["night_cover"].IsNone || !built.Layout["lining"].IsNone || !built.Layout["sealing"].IsNone)

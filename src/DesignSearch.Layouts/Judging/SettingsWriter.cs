@@ -17,6 +17,13 @@ internal static class SettingsWriter
             Add("Night cover", cover.IsAutomatic ? "closes at dusk, opens at dawn" : "close at dusk, open after sunrise, every day", "Nearly all of the heat is lost at night; open by day it costs no light.");
         if (built.Solar is { } solar)
             Solar(solar, built, scenario, Add);
+        if (built.Installation.Compost is { VolumeM3: > 0 } heap)
+        {
+            Add("Thermostat of the compost heap's pump", FormattableString.Invariant($"{heap.SetPointC:0.#} °C"), "Above the stand-by heater, so that the heap's heat goes first.");
+            Add("Heap's pump rests", FormattableString.Invariant($"core below {heap.RestBelowC:0} °C"), "A heap cooled further goes cold and needs weeks to come back.");
+            Add("Building the heap", "moist as a wrung-out sponge, loose enough to breathe, half a metre of cover over the pipe", "Too wet, too dry or too dense it does not heat; measure the core every week.");
+        }
+
         if (built.Installation.Heater.PowerW > 0)
             Add("Stand-by heater's thermostat", FormattableString.Invariant($"{layout["heater_set_c"].Number:0.#} °C"), FormattableString.Invariant($"Above the limit of {limit:0.#} °C, because a thermostat lags; check it with a good thermometer at plant height."));
         return settings;

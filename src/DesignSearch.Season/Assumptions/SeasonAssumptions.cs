@@ -34,6 +34,13 @@ public sealed record SeasonAssumptions
         new("snow_reflectance", "1", 0.6, 0.2, 0.95, "common practice: 0.5 old to 0.85 new snow"),
         new("release_fade_from_k", "K between tank top and set point", 1, 0, 10, "own choice: below it the release rests"),
         new("release_fade_over_k", "K", 3, 0.5, 10, "own choice: from rest to full in a smooth ramp"),
+        new("compost_start_c", "°C", 45, 5, 70, "40 to 50 °C within two or three days of building: Cornell Composting, compost physics; the heap is built as the warm-up begins"),
+        new("compost_rate_factor_most", "rate over that at 20 °C", 5, 1, 18, "own choice: Haug's factor is capped, or a woody heap burns out in weeks"),
+        new("compost_steam_from_c", "°C", 55, 40, 75, "own choice: above it steam and rising air cool the core"),
+        new("compost_steam_w_per_m3k", "W/(m³K)", 30, 0, 200, "own choice: holds a fresh heap below some 70 °C"),
+        new("compost_volumetric_capacity_j_per_m3k", "J/(m³K)", 2.5e6, 0.26e6, 4.1e6, "within 1.4e6 to 4.1e6 of moist sawdust, manure and soil: Ahn et al. 2009, abstract"),
+        new("compost_conductivity_w_per_mk", "W/(m·K)", 0.3, 0.03, 0.9, "between wet straw and moist manure: Ahn et al. 2009, abstract"),
+        new("compost_shell_m", "m", 0.3, 0.05, 1, "own choice: outer layer of the heap that insulates its core"),
     ];
 
     /// <summary>The values used when the scenario says nothing.</summary>
@@ -104,6 +111,27 @@ public sealed record SeasonAssumptions
 
     /// <summary>Reflectance of the ground under snow.</summary>
     public double SnowReflectance => Value("snow_reflectance");
+
+    /// <summary>Core of a compost heap when the warm-up begins [°C].</summary>
+    public double CompostStartC => Value("compost_start_c");
+
+    /// <summary>Most that heat speeds rotting up, over the rate at 20 °C.</summary>
+    public double CompostRateFactorMost => Value("compost_rate_factor_most");
+
+    /// <summary>Core above which steam leaves the heap [°C].</summary>
+    public double CompostSteamFromC => Value("compost_steam_from_c");
+
+    /// <summary>Heat that steam takes, per volume and kelvin above that [W/(m³K)].</summary>
+    public double CompostSteamWPerM3K => Value("compost_steam_w_per_m3k");
+
+    /// <summary>Heat capacity of moist compost [J/(m³K)].</summary>
+    public double CompostVolumetricCapacityJPerM3K => Value("compost_volumetric_capacity_j_per_m3k");
+
+    /// <summary>Conductivity of moist compost [W/(m·K)].</summary>
+    public double CompostConductivityWPerMK => Value("compost_conductivity_w_per_mk");
+
+    /// <summary>Outer layer that insulates the core [m].</summary>
+    public double CompostShellM => Value("compost_shell_m");
 
     /// <summary>Tank top above the set point at which the release begins to run [K].</summary>
     public double ReleaseFadeFromK => Value("release_fade_from_k");

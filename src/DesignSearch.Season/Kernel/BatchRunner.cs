@@ -18,10 +18,15 @@ internal static class BatchRunner<T>
         // On the stack: nothing is left behind for the collector of garbage.
         Span<HouseCoefficients> houses = stackalloc HouseCoefficients[lanes];
         Span<LoopCoefficients> loops = stackalloc LoopCoefficients[lanes];
+        // An array of references, one small object a run.
+        var heaps = new CompostNumbers[lanes];
+        var rots = false;
         for (var i = 0; i < lanes; i++)
         {
             var layout = cases[Math.Min(i, cases.Length - 1)];
             (houses[i], loops[i]) = (HouseCoefficients.From(layout.Installation, forcing.Assumptions), LoopCoefficients.From(layout, forcing.Assumptions));
+            heaps[i] = layout.Installation.Compost;
+            rots |= heaps[i].VolumeM3 > 0;
         }
 
         var room = (Batch<T>*)NativeMemory.AlignedAlloc((nuint)(sizeof(Batch<T>) * count), CacheLine);
@@ -29,10 +34,10 @@ internal static class BatchRunner<T>
         {
             var batches = new Span<Batch<T>>(room, count);
             for (var b = 0; b < count; b++)
-                batches[b] = new Batch<T>(houses.Slice(b * T.Width, T.Width), loops.Slice(b * T.Width, T.Width), forcing, stepSeconds);
-            Winter(forcing, batches, cases, loops, hourly, stepSeconds);
+                batches[b] = new Batch<T>(houses.Slice(b * T.Width, T.Width), loops.Slice(b * T.Width, T.Width), heaps.AsSpan(b * T.Width, T.Width), forcing, stepSeconds);
+            Winter(forcing, batches, cases, loops, rots, hourly, stepSeconds);
             for (var i = 0; i < cases.Length; i++)
-                outcomes[i] = OutcomeReader.Read(ref batches[i / T.Width], i % T.Width, forcing.Winter.SeasonHours, stepSeconds, loops[i]);
+                outcomes[i] = OutcomeReader.Read(ref batches[i / T.Width], i % T.Width, forcing.Winter.SeasonHours, stepSeconds, loops[i], heaps[i]);
         }
         finally
         {
@@ -40,7 +45,7 @@ internal static class BatchRunner<T>
         }
     }
 
-    private static void Winter(WinterForcing forcing, Span<Batch<T>> batches, ReadOnlySpan<LayoutCase> cases, ReadOnlySpan<LoopCoefficients> loops, Action<HourRow>? hourly, double stepSeconds)
+    private static void Winter(WinterForcing forcing, Span<Batch<T>> batches, ReadOnlySpan<LayoutCase> cases, ReadOnlySpan<LoopCoefficients> loops, bool rots, Action<HourRow>? hourly, double stepSeconds)
     {
         var steps = (int)Math.Round(3600 / stepSeconds);
         var hours = forcing.Hours;
@@ -51,17 +56,21 @@ internal static class BatchRunner<T>
             {
                 ref var batch = ref batches[b];
                 if (h == forcing.Winter.WarmUpHours)
-                    batch.Tally.Start(ref batch.House, ref batch.Loop);
+                    batch.Tally.Start(ref batch.House, ref batch.Loop, ref batch.Compost);
                 batch.House.Hour(f);
+                if (rots)
+                    batch.Compost.Hour(f);
                 Sun(ref batch.Loop, f, cases, loops, b * T.Width, forcing.Winter.GlobalWPerM2[h] > 0 ? h : -1);
             }
 
             for (var s = 0; s < steps; s++)
-                Step(batches);
+                Step(batches, rots);
             for (var b = 0; b < batches.Length; b++)
             {
                 ref var batch = ref batches[b];
                 batch.Tally.Flows(ref batch.House, ref batch.Loop, f, steps);
+                if (rots)
+                    batch.Tally.Heap(ref batch.Compost, f);
                 batch.Tally.Frost(ref batch.House, ref batch.Loop, f, h, steps);
             }
 
@@ -69,7 +78,7 @@ internal static class BatchRunner<T>
         }
     }
 
-    private static void Step(Span<Batch<T>> batches)
+    private static void Step(Span<Batch<T>> batches, bool rots)
     {
         for (var b = 0; b < batches.Length; b++)
             batches[b].House.Eliminate();
@@ -79,8 +88,13 @@ internal static class BatchRunner<T>
             batches[b].House.Reduce(batches[b].Loop.TankLoss);
         for (var b = 0; b < batches.Length; b++)
             batches[b].Loop.Circulate();
+        for (var b = 0; rots && b < batches.Length; b++)
+            batches[b].Compost.Offer(ref batches[b].House);
         for (var b = 0; b < batches.Length; b++)
             batches[b].House.Settle(batches[b].Loop.T1);
+        // Without any heap in the run these are left out: a lane without one adds nothing but zeros, so no bit changes.
+        for (var b = 0; rots && b < batches.Length; b++)
+            batches[b].Compost.Settle(batches[b].House.Air);
         for (var b = 0; b < batches.Length; b++)
             batches[b].Loop.Settle(batches[b].House.ReleaseW, batches[b].House.ReleaseShare);
         for (var b = 0; b < batches.Length; b++)

@@ -17,6 +17,7 @@ namespace DesignSearch.Season;
 /// <param name="CollectorSunWPerM2">On the collector's plane, mean [W/m²].</param>
 /// <param name="HouseSunW">Sun that stayed in the house as heat, mean [W].</param>
 /// <param name="Frost">True when the mean air lay below the limit.</param>
+/// <param name="CompostC">Core of the compost heap [°C].</param>
 public readonly record struct HourRow(
     int Hour,
     DateTime LocalTime,
@@ -33,4 +34,5 @@ public readonly record struct HourRow(
     double HeaterW,
     double CollectorSunWPerM2,
     double HouseSunW,
-    bool Frost);
+    bool Frost,
+    double CompostC = double.NaN);

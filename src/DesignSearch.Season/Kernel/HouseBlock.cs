@@ -176,6 +176,18 @@ internal struct HouseBlock<T>
         rest = airStore * Air + airIn + tankLossW + barrelAir * restBarrel + fromAir * restI + wallAirShare * restV + floorShare * restF;
     }
 
+    /// <summary>Heat that would hold the air at a temperature at the end of this step, nothing else given [W].</summary>
+    public readonly T Need(in T setC) => setC * pivot - rest;
+
+    /// <summary>Another source for this step, before <see cref="Settle"/>.</summary>
+    /// <param name="conductance">What hangs on the air's temperature [W/K].</param>
+    /// <param name="source">What does not [W].</param>
+    public void Add(in T conductance, in T source)
+    {
+        pivot += conductance;
+        rest += source;
+    }
+
     /// <summary>Vent, release and heater in closed form, then every temperature backwards.</summary>
     /// <param name="tankTopC">Top layer of the tank at the beginning of the step [°C].</param>
     public void Settle(in T tankTopC)

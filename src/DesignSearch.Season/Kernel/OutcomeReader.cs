@@ -7,7 +7,7 @@ internal static class OutcomeReader
 {
     private const double JoulePerKwh = 3.6e6;
 
-    public static Outcome Read<T>(ref Batch<T> batch, int lane, int seasonHours, double step, LoopCoefficients loop)
+    public static Outcome Read<T>(ref Batch<T> batch, int lane, int seasonHours, double step, LoopCoefficients loop, CompostNumbers heap)
         where T : unmanaged, ILane<T>
     {
         var tally = batch.Tally;
@@ -15,6 +15,7 @@ internal static class OutcomeReader
         double At(in T value) => Pack.At(value, lane);
         var tank = loop.HasTank;
         var (pumpHours, releaseHours) = (At(tally.Pump) * step / 3600, At(tally.ReleaseShare) * step / 3600);
+        var (rots, heapHours) = (heap.VolumeM3 > 0, At(tally.CompostShare) * step / 3600);
         return new Outcome
         {
             SeasonHours = seasonHours,
@@ -29,8 +30,12 @@ internal static class OutcomeReader
             StandbyKwh = Kwh(tally.Heater),
             CollectorYieldKwh = Kwh(tally.ToTank),
             PumpHours = pumpHours,
-            PumpKwh = (pumpHours * loop.PumpW + releaseHours * loop.ReleaseElectricW) / 1000,
-            CheapKwh = Kwh(tally.CheapHeater) + (At(tally.CheapPump) * loop.PumpW + At(tally.CheapReleaseShare) * loop.ReleaseElectricW) * step / JoulePerKwh,
+            PumpKwh = (pumpHours * loop.PumpW + releaseHours * loop.ReleaseElectricW + heapHours * heap.PumpW) / 1000,
+            CheapKwh = Kwh(tally.CheapHeater) + (At(tally.CheapPump) * loop.PumpW + At(tally.CheapReleaseShare) * loop.ReleaseElectricW + At(tally.CheapCompostPump) * heap.PumpW) * step / JoulePerKwh,
+            CompostKwh = Kwh(tally.CompostDraw),
+            CompostPumpHours = heapHours,
+            CompostLowestC = rots ? At(tally.CompostLow) : double.NaN,
+            CompostSolidsLeft = rots && heap.DegradableKg > 0 ? At(batch.Compost.Solids) / heap.DegradableKg : double.NaN,
             ReleasedKwh = Kwh(tally.Release),
             ReleaseHours = releaseHours,
             TankLowestC = tank ? At(tally.TankLow) : double.NaN,
@@ -62,7 +67,8 @@ internal static class OutcomeReader
             At(house.SumHeater) / steps,
             At(water.Light),
             At(house.Sun),
-            mean < installation.House.FrostLimitC);
+            mean < installation.House.FrostLimitC,
+            installation.Compost.VolumeM3 > 0 ? At(batch.Compost.Core) : double.NaN);
     }
 
     private static EnergyLedger Ledger<T>(ref Batch<T> batch, int lane, double step)
@@ -72,11 +78,15 @@ internal static class OutcomeReader
         double Kwh(in T sum) => Pack.At(sum, lane) * step / JoulePerKwh;
         // The stores were divided by one step, as the flows are sums over steps: the same factor makes both kWh.
         var (inHouse, inLoop) = (Kwh(batch.House.Stored - tally.HouseStart), Kwh(batch.Loop.Stored - tally.LoopStart));
+        var inHeap = Kwh(batch.Compost.Stored - tally.CompostStart);
         var ledger = new EnergyLedger
         {
             SunIntoHouse = Kwh(tally.SunHouse),
             SunIntoCollector = Kwh(tally.SunCollector),
             Heater = Kwh(tally.Heater),
+            Compost = Kwh(tally.CompostHeat),
+            CompostLoss = Kwh(tally.CompostLoss),
+            StoredInCompost = inHeap,
             Auxiliary = Kwh(tally.Fan),
             CoverToAir = Kwh(tally.CoverAir),
             CoverToSky = Kwh(tally.CoverSky),
@@ -91,9 +101,9 @@ internal static class OutcomeReader
             Throughput = 0,
             Residual = 0,
         };
-        var entered = ledger.SunIntoHouse + ledger.SunIntoCollector + ledger.Heater + ledger.Auxiliary;
-        var left = ledger.CoverToAir + ledger.CoverToSky + ledger.Leakage + ledger.Vents + ledger.Ground + ledger.Wall + ledger.CollectorLoss + ledger.PipeLoss + inHouse + inLoop;
-        var throughput = entered + Kwh(tally.GroundGift) + Math.Max(0, -inHouse) + Math.Max(0, -inLoop);
+        var entered = ledger.SunIntoHouse + ledger.SunIntoCollector + ledger.Heater + ledger.Auxiliary + ledger.Compost;
+        var left = ledger.CoverToAir + ledger.CoverToSky + ledger.Leakage + ledger.Vents + ledger.Ground + ledger.Wall + ledger.CollectorLoss + ledger.PipeLoss + ledger.CompostLoss + inHouse + inLoop + inHeap;
+        var throughput = entered + Kwh(tally.GroundGift) + Math.Max(0, -inHouse) + Math.Max(0, -inLoop) + Math.Max(0, -inHeap);
         return ledger with { Throughput = throughput, Residual = throughput > 0 ? Math.Abs(entered - left) / throughput : 0 };
     }
 }

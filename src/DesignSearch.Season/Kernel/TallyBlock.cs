@@ -12,7 +12,7 @@ internal struct TallyBlock<T>
     public T Pump, ReleaseShare;
 
     /// <summary>The same and the heater's flow, in the hours of the cheap tariff only.</summary>
-    public T CheapHeater, CheapPump, CheapReleaseShare;
+    public T CheapHeater, CheapPump, CheapReleaseShare, CheapCompostPump;
 
     /// <summary>Hours, frost hours and lowest air [°C] within power cuts.</summary>
     public T CutHours, CutFrostHours, CutLowestAir;
@@ -22,24 +22,28 @@ internal struct TallyBlock<T>
     /// <summary>This hour's mean air [°C].</summary>
     public T MeanAir;
 
-    public T HouseStart, LoopStart;
+    /// <summary>Compost heap: flows [W·steps], share of steps, lowest core [°C].</summary>
+    public T CompostHeat, CompostLoss, CompostDraw, CompostShare, CompostLow;
+
+    public T HouseStart, LoopStart, CompostStart;
 
     private readonly T limit;
 
     public TallyBlock(ReadOnlySpan<HouseCoefficients> c) => limit = Pack.Of<T, HouseCoefficients>(c, x => x.FrostLimitC);
 
     /// <summary>Forgets the warm-up.</summary>
-    public void Start(ref HouseBlock<T> house, ref LoopBlock<T> loop)
+    public void Start(ref HouseBlock<T> house, ref LoopBlock<T> loop, ref CompostBlock<T> compost)
     {
         var zero = T.Of(0);
         SunHouse = SunCollector = Heater = Fan = CoverAir = CoverSky = Leakage = Vents = Ground = GroundGift = Wall = CollectorLoss = PipeLoss = ToTank = Release = zero;
-        CheapHeater = CheapPump = CheapReleaseShare = zero;
+        CheapHeater = CheapPump = CheapReleaseShare = CheapCompostPump = zero;
         Pump = ReleaseShare = FrostHours = DegreeHours = TankSum = zero;
-        CutHours = CutFrostHours = zero;
+        CutHours = CutFrostHours = CompostHeat = CompostLoss = CompostDraw = CompostShare = zero;
+        CompostLow = T.Of(1e9);
         LowestAir = CutLowestAir = TankLow = house.LowestAir = T.Of(1e9);
         TankHigh = T.Of(-1e9);
         ColdestHour = T.Of(-1);
-        (HouseStart, LoopStart) = (house.Stored, loop.Stored);
+        (HouseStart, LoopStart, CompostStart) = (house.Stored, loop.Stored, compost.Stored);
     }
 
     /// <summary>Heat flows of one hour.</summary>
@@ -72,6 +76,18 @@ internal struct TallyBlock<T>
         CheapReleaseShare += house.SumShare;
     }
 
+    /// <summary>One hour of the compost heap.</summary>
+    public void Heap(ref CompostBlock<T> compost, in HourForcing f)
+    {
+        CompostHeat += compost.SumGrown;
+        CompostLoss += compost.SumLost;
+        CompostDraw += compost.SumDraw;
+        CompostShare += compost.SumShare;
+        CompostLow = T.Min(CompostLow, compost.Core);
+        if (f.IsCheap)
+            CheapCompostPump += compost.SumShare;
+    }
+
     /// <summary>Frost and extremes of one hour.</summary>
     public void Frost(ref HouseBlock<T> house, ref LoopBlock<T> loop, in HourForcing f, int hour, double steps)
     {
@@ -85,7 +101,6 @@ internal struct TallyBlock<T>
             CutFrostHours += frost;
             CutLowestAir = T.Min(CutLowestAir, MeanAir);
         }
-
 
         DegreeHours += T.Max(limit - MeanAir, zero);
         ColdestHour = T.IfGreater(LowestAir, MeanAir, T.Of(hour), ColdestHour);

@@ -1,0 +1,89 @@
+using C = DesignSearch.Season.CompostNumbers;
+
+namespace DesignSearch.Season;
+
+/// <summary>Compost heaps of some layouts: core and biodegradable solids, explicit in time, for both are slow. Equations in docs/model.md, "Compost heap".</summary>
+/// <remarks>Only lanes as fields, so that every one stays aligned.</remarks>
+internal struct CompostBlock<T>
+    where T : unmanaged, ILane<T>
+{
+    private const double SecondsPerDay = 86400;
+    private const double FadeK = 5;
+
+    /// <summary>Core [°C], solids left [kg], heat to the house in this step [W], share of it that the pump ran.</summary>
+    public T Core, Solids, DrawW, Share;
+
+    /// <summary>Sums over the steps of the hour [W].</summary>
+    public T SumGrown, SumLost, SumDraw, SumShare;
+
+    private readonly T store, loss, steam, steamFrom, heat, coil, set, rest, ratePerDay, most, heaterFirst, perSecond, stepSeconds;
+    private T outside, rotting, power, strength, need, atSet, part;
+
+    public CompostBlock(ReadOnlySpan<C> heaps, ReadOnlySpan<HouseCoefficients> houses, SeasonAssumptions a, double step, double airC)
+    {
+        store = Pack.Of<T, C>(heaps, x => x.VolumeM3 > 0 ? x.VolumeM3 * a.CompostVolumetricCapacityJPerM3K / step : 1);
+        loss = Pack.Of<T, C>(heaps, x => x.VolumeM3 > 0 ? x.LossWPerK : 0);
+        steam = Pack.Of<T, C>(heaps, x => x.VolumeM3 * a.CompostSteamWPerM3K);
+        steamFrom = T.Of(a.CompostSteamFromC);
+        heat = Pack.Of<T, C>(heaps, x => x.HeatJPerKg);
+        coil = Pack.Of<T, C>(heaps, x => x.VolumeM3 > 0 ? x.CoilWPerK : 0);
+        set = Pack.Of<T, C>(heaps, x => x.SetPointC);
+        rest = Pack.Of<T, C>(heaps, x => x.RestBelowC);
+        ratePerDay = Pack.Of<T, C>(heaps, x => x.VolumeM3 > 0 ? x.RatePerDay : 0);
+        most = T.Of(a.CompostRateFactorMost);
+        perSecond = T.Of(1 / SecondsPerDay);
+        stepSeconds = T.Of(step);
+        Span<double> first = stackalloc double[Pack.Widest];
+        for (var i = 0; i < T.Width; i++)
+            first[i] = houses[i].HeaterSetC > heaps[i].SetPointC ? houses[i].HeaterW : 0;
+        heaterFirst = T.Load(first);
+        Core = Pack.Of<T, C>(heaps, x => x.VolumeM3 > 0 ? a.CompostStartC : airC);
+        Solids = Pack.Of<T, C>(heaps, x => x.VolumeM3 > 0 ? x.DegradableKg : 0);
+    }
+
+    /// <summary>Heat in the heap, divided by the step, against 0 °C [W].</summary>
+    public readonly T Stored => store * Core;
+
+    /// <summary>Takes one hour's weather and the rate of rotting at the core now, and empties the hour's sums.</summary>
+    public void Hour(in HourForcing f)
+    {
+        (outside, power) = (T.Of(f.OutsideC), T.Of(f.Power));
+        Span<double> factor = stackalloc double[Pack.Widest];
+        T.Store(Core, factor);
+        for (var i = 0; i < T.Width; i++)
+            factor[i] = CompostHeap.RateFactor(factor[i]);
+        // [1/s]
+        rotting = T.Min(T.Load(factor), most) * ratePerDay * perSecond;
+        SumGrown = SumLost = SumDraw = SumShare = T.Of(0);
+    }
+
+    /// <summary>Offers the heap's heat to the air, which takes what its set point needs; the pump fades out as the core cools.</summary>
+    public void Offer(ref HouseBlock<T> house)
+    {
+        var (one, zero) = (T.Of(1), T.Of(0));
+        var warm = T.Min(Core - rest, Core - set - one);
+        strength = power * coil * T.Min(T.Max(warm * T.Of(1 / FadeK), zero), one);
+        need = house.Need(set) - heaterFirst;
+        atSet = strength * (Core - set);
+        Share = T.Min(T.Max(need, zero) / T.Max(atSet, T.Of(1e-9)), one);
+        part = Share * atSet;
+        house.Add(T.IfGreater(need, atSet, strength, zero), T.IfGreater(need, atSet, strength * Core, part));
+        Share = T.IfGreater(strength, zero, Share, zero);
+    }
+
+    /// <summary>Takes from the heap what the air took, and lets it rot.</summary>
+    /// <param name="airC">Air at the end of the step [°C].</param>
+    public void Settle(in T airC)
+    {
+        DrawW = T.IfGreater(need, atSet, strength * (Core - airC), part);
+        var gone = rotting * Solids;
+        var grown = gone * heat;
+        var lost = loss * (Core - outside) + steam * T.Max(Core - steamFrom, T.Of(0));
+        Solids = Solids - gone * stepSeconds;
+        Core += (grown - lost - DrawW) / store;
+        SumGrown += grown;
+        SumLost += lost;
+        SumDraw += DrawW;
+        SumShare += Share;
+    }
+}
