@@ -15,6 +15,27 @@ internal sealed class SortedFront : FrontArchive
         return after > 0 && members[after - 1].Evaluation.Objectives[1] <= objectives[1];
     }
 
+    public override double Limit(ReadOnlySpan<double> objectives, int objective)
+    {
+        if (objective == 1)
+        {
+            var after = After(objectives[0]);
+            return after > 0 ? members[after - 1].Evaluation.Objectives[1] : double.PositiveInfinity;
+        }
+
+        int low = 0, high = members.Count;
+        while (low < high)
+        {
+            var middle = (low + high) >>> 1;
+            if (members[middle].Evaluation.Objectives[1] > objectives[1])
+                low = middle + 1;
+            else
+                high = middle;
+        }
+
+        return low < members.Count ? members[low].Evaluation.Objectives[0] : double.PositiveInfinity;
+    }
+
     public override bool Add(EvaluatedPoint point)
     {
         var objectives = point.Evaluation.Objectives;

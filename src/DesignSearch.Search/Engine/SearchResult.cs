@@ -24,8 +24,14 @@ public sealed record SearchResult
     /// <summary>The same in a sentence.</summary>
     public required string StoppedInWords { get; init; }
 
-    /// <summary>Whether the whole space was enumerated, so that the front is the true one.</summary>
+    /// <summary>Whether the whole space was enumerated or the front proved by branch and bound, so that the front is the true one.</summary>
     public required bool IsExact { get; init; }
+
+    /// <summary>What branch and bound could say; null where none was asked for or the problem offers no bounds.</summary>
+    public required SearchProof? Proof { get; init; }
+
+    /// <summary>Share of the front that was already found in the first half of the evaluations, 0 … 1; 0 for an empty front.</summary>
+    public double UnchangedInLastHalf => Front.Count == 0 ? 0 : (double)Front.Count(p => p.Index < Evaluations / 2) / Front.Count;
 
     /// <summary>How the dominated volume grew.</summary>
     public required IReadOnlyList<HypervolumePoint> HypervolumeTrend { get; init; }

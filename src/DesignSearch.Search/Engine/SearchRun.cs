@@ -23,6 +23,7 @@ internal sealed class SearchRun
     private readonly double[] bounds;
     private readonly double[] violations;
     private EvaluatedPoint? nearestMiss;
+    private SearchProof? proof;
     private long evaluations;
     private readonly Credit arms = new(2, 0.1);
     private readonly List<(bool Ranked, int Way)> origins = [];
@@ -46,7 +47,20 @@ internal sealed class SearchRun
     public SearchResult ToTheEnd()
     {
         var small = space.Size is { } size && size <= settings.EnumerateUpTo && size <= settings.MaxEvaluations;
-        return Result(small ? Enumerate() : Search());
+        var reason = small ? Enumerate() : Search();
+        if (reason is not (StopReason.Enumerated or StopReason.Cancelled) && settings.ProofSimulations > 0 && space.IsFinite && problem is IBoundedProblem bounded)
+            proof = new Prover(bounded, space, archive, Settle, settings.ProofSimulations, () => cancel.IsCancellationRequested).Run();
+        return Result(reason);
+    }
+
+    // Evaluates a point that was never met and that the screen lets pass; says whether it did.
+    private bool Settle(double[] point)
+    {
+        if (!met.Add(SearchSpace.KeyOf(point)) || Refused(point))
+            return false;
+        origins.Clear();
+        Take([point]);
+        return true;
     }
 
     private StopReason Enumerate()
@@ -197,7 +211,7 @@ internal sealed class SearchRun
     private void Take(List<double[]> block)
     {
         double[][] points = [.. block];
-        var results = evaluator.Evaluate(points);
+        var results = evaluator.Evaluate(points, problem is IStoppableProblem && settings.BestByMerit == 0 ? [.. points.Select(Limits)] : null);
         for (var i = 0; i < points.Length; i++)
         {
             var point = new EvaluatedPoint(points[i], results[i], evaluations++);
@@ -210,12 +224,19 @@ internal sealed class SearchRun
         progress?.Report(new(evaluations, Math.Min(1, (double)evaluations / settings.MaxEvaluations), trend.Best, trend.Now, archive.Count));
     }
 
+    // From where on each objective makes the point a beaten one.
+    private double[] Limits(double[] point)
+    {
+        Missed(point);
+        return [.. Enumerable.Range(0, bounds.Length).Select(k => archive.Limit(bounds, k))];
+    }
+
     // What a way gained: the share of the front's box that is new. While there is no box, and so with one objective, ways stay even.
     private void Book(bool wasRanked, int made, Evaluation result)
     {
         if (!ranking.Ready)
             return;
-        var gain = result.TotalViolation > 0 ? 0 : Math.Max(0, ranking.Gain(result.Objectives));
+        var gain = result.TotalViolation > 0 || result.IsBound ? 0 : Math.Max(0, ranking.Gain(result.Objectives));
         arms.Book(wasRanked ? 1 : 0, gain);
         proposer.Book(made, gain);
     }
@@ -224,6 +245,13 @@ internal sealed class SearchRun
     {
         Missed(point.Point);
         ranking.Learn(point, bounds, ModelSteps);
+        if (point.Evaluation.IsBound)
+        {
+            if (!archive.Covers(point.Evaluation.Objectives))
+                throw new InvalidOperationException("The problem gave up a point before it was beaten.");
+            return;
+        }
+
         population.Add(point);
         var missed = point.Evaluation.TotalViolation;
         if (missed == 0)
@@ -246,8 +274,9 @@ internal sealed class SearchRun
         Evaluations = evaluations,
         DistinctPoints = met.Count,
         StoppedBecause = reason,
-        StoppedInWords = Words(reason),
-        IsExact = reason == StopReason.Enumerated,
+        StoppedInWords = proof is null ? Words(reason) : Words(reason) + " " + Words(proof),
+        IsExact = reason == StopReason.Enumerated || proof is { IsComplete: true },
+        Proof = proof,
         HypervolumeTrend = trend.Points,
     };
 
@@ -261,4 +290,8 @@ internal sealed class SearchRun
         StopReason.Enumerated => FormattableString.Invariant($"All {met.Count} choices were looked at and the {evaluations} that pass the first checks were evaluated, so the answer is exact."),
         _ => FormattableString.Invariant($"After {evaluations} evaluations no further choice turned up that could better the front."),
     };
+
+    private static string Words(SearchProof proof) => proof.IsComplete
+        ? FormattableString.Invariant($"Branch and bound with {proof.Simulations} simulations proved that nothing better exists.")
+        : FormattableString.Invariant($"Branch and bound could not prove it with {proof.Simulations} simulations; bounds leave at most {100 * proof.Gap:0.0} % of the dominated volume open.");
 }

@@ -15,11 +15,20 @@ public sealed record SearchSettings
     /// <summary>Threads that share a block, 1 or more; no influence on the result.</summary>
     public int Threads { get; init; } = 1;
 
-    /// <summary>How many points to keep by <see cref="Evaluation.Merit"/>, 0 or more.</summary>
+    /// <summary>
+    /// How many points to keep by <see cref="Evaluation.Merit"/>, 0 or more. With 0, an <see cref="IStoppableProblem"/> may give up
+    /// points that are already beaten; a point with merit may not be given up.
+    /// </summary>
     public int BestByMerit { get; init; } = 50;
 
     /// <summary>A finite space of no more canonical points than this is enumerated where the budget allows; 0 never.</summary>
     public long EnumerateUpTo { get; init; } = 2_000;
+
+    /// <summary>
+    /// Simulations that branch and bound may spend, after the search and besides its budget, on proving the front; 0 for no proof. Only
+    /// where the problem is an <see cref="IBoundedProblem"/> and its space finite.
+    /// </summary>
+    public long ProofSimulations { get; init; }
 
     /// <summary>Ends the search once the dominated volume grew by less than this fraction over <see cref="StagnationEvaluations"/>; null never.</summary>
     public double? Stagnation { get; init; }
@@ -41,6 +50,7 @@ public sealed record SearchSettings
         ArgumentOutOfRangeException.ThrowIfLessThan(Threads, 1);
         ArgumentOutOfRangeException.ThrowIfNegative(BestByMerit);
         ArgumentOutOfRangeException.ThrowIfNegative(EnumerateUpTo);
+        ArgumentOutOfRangeException.ThrowIfNegative(ProofSimulations);
         ArgumentOutOfRangeException.ThrowIfLessThan(StagnationEvaluations, 1);
     }
 }

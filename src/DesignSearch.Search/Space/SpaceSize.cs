@@ -8,9 +8,9 @@ namespace DesignSearch.Search;
 /// </summary>
 internal static class SpaceSize
 {
-    public static BigInteger Count(Variable[] variables) => Count(variables, new Reader(variables.Length), 0, BigInteger.One);
+    public static BigInteger Count(Variable[] variables) => Count(variables, new PartialPoint(variables.Length), 0, BigInteger.One);
 
-    private static BigInteger Count(Variable[] variables, Reader reader, int from, BigInteger factor)
+    private static BigInteger Count(Variable[] variables, PartialPoint reader, int from, BigInteger factor)
     {
         for (var i = from; i < variables.Length; i++)
         {
@@ -35,44 +35,5 @@ internal static class SpaceSize
         }
 
         return factor;
-    }
-
-    private sealed class Reader(int count) : IReadOnlyList<double>
-    {
-        private double[] values = [.. Enumerable.Repeat(double.NaN, count)];
-        private int missing;
-
-        public int Count => values.Length;
-
-        public double this[int index]
-        {
-            get
-            {
-                if (!double.IsNaN(values[index]))
-                    return values[index];
-                missing = missing < 0 ? index : missing;
-                return 0;
-            }
-        }
-
-        public bool Ask(Variable variable, out int firstMissing)
-        {
-            missing = -1;
-            var awake = variable.AwakeWhen?.Invoke(this) ?? true;
-            firstMissing = missing;
-            return awake;
-        }
-
-        public void Set(int index, double value) => values[index] = value;
-
-        public Reader Copy() => new(values.Length) { values = [.. values] };
-
-        public IEnumerator<double> GetEnumerator()
-        {
-            for (var i = 0; i < values.Length; i++)
-                yield return this[i];
-        }
-
-        System.Collections.IEnumerator System.Collections.IEnumerable.GetEnumerator() => GetEnumerator();
     }
 }

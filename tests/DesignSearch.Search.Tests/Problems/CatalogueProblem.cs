@@ -1,7 +1,7 @@
 namespace DesignSearch.Search.Tests;
 
 /// <summary>An invented catalogue of twelve choices whose second objective is a small simulation; seed 20240001 is the reference problem.</summary>
-public sealed class CatalogueProblem : IProblem
+public sealed class CatalogueProblem : IBoundedProblem, IStoppableProblem
 {
     private static readonly int[] LevelCounts = [8, 12, 9, 7, 3, 6, 4, 5, 3, 4, 4, 3];
     private static readonly HashSet<int> Categories = [0, 3, 6, 7, 8, 9, 11];
@@ -20,6 +20,7 @@ public sealed class CatalogueProblem : IProblem
     private readonly double[] sun = new double[120], need = new double[120];
     private readonly bool screened;
     private long started;
+    private long steps;
 
     public CatalogueProblem(ulong seed = 20240001, bool screened = true)
     {
@@ -153,37 +154,107 @@ public sealed class CatalogueProblem : IProblem
             + Math.Max(0, ((movPower[(int)x[7]] + (folPower[(int)x[11]] * n / 3) + (bakPower[(int)x[9]] / 2)) / 110) - 1);
     }
 
-    public double Unmet(ReadOnlySpan<double> x)
+    public double Unmet(ReadOnlySpan<double> x) => Unmet(CoefficientsOf(x), double.PositiveInfinity, 1e-9);
+
+    /// <summary>Hours simulated.</summary>
+    public long Steps => steps;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<bool> ActsOneWay { get; } = [.. Enumerable.Range(0, 12).Select(i => i is not (2 or 7 or 8))];
+
+    /// <inheritdoc/>
+    public void EvaluateUntil(ReadOnlySpan<double[]> points, ReadOnlySpan<double[]> limits, Span<Evaluation> evaluations)
     {
-        double n = x[1] + 1, s = x[4] + 1;
+        Interlocked.Add(ref started, points.Length);
+        for (var i = 0; i < points.Length; i++)
+        {
+            var cost = Cost(points[i]);
+            var unmet = Unmet(CoefficientsOf(points[i]), limits[i][1], 1e-9);
+            evaluations[i] = new([cost, unmet], [Violation(points[i], cost)], IsBound: unmet >= limits[i][1]);
+        }
+    }
+
+    /// <inheritdoc/>
+    public bool BoundCheaply(LevelBox box, Span<double> objectiveBounds)
+    {
+        double n = box.Low[1] + 1, s = box.Low[4] + 1;
+        var source = Range(box, 1).Min(x => Best(box, 0, i => -(x + 1) * sources[i].Cost * (x + 1 >= 6 ? 0.95 : 1)) * -1);
+        var cap = -Best(box, 3, i => -stores[i].Cap);
+        var fol = -Best(box, 11, i => -folCost[i]);
+        var cost = source + (s * -Best(box, 3, i => -stores[i].Cost)) + (box.Low[5] * -Best(box, 6, i => -matCost[i]) * s * (1 + (cap / 1600)))
+            - Best(box, 7, i => -movCost[i]) - Best(box, 8, i => -ctlCost[i]) - Best(box, 9, i => -bakCost[i]) - Best(box, 10, i => -covCost[i]) + (fol * (1 + (n / 4)));
+        objectiveBounds[0] = cost - 1e-9;
+        objectiveBounds[1] = 0;
+        var foot = (n * -Best(box, 0, i => -sources[i].Foot)) + (s * -Best(box, 3, i => -stores[i].Foot));
+        var power = -Best(box, 7, i => -movPower[i]) + (-Best(box, 11, i => -folPower[i]) * n / 3) + (-Best(box, 9, i => -bakPower[i]) / 2);
+        return cost <= 3000.000001 && foot <= 240.000001 && power <= 110.000001;
+    }
+
+    /// <inheritdoc/>
+    public void BoundBySimulation(LevelBox box, Span<double> objectiveBounds)
+    {
+        BoundCheaply(box, objectiveBounds);
+        double s = box.High[4] + 1, cap = Best(box, 3, i => stores[i].Cap), angle = box.Low[2];
+        var flow = Best(box, 7, i => movFlow[i]);
+        var fit = Best(box, 0, i => Best(box, 11, w => Fit(angle - sources[i].Peak, folWide[w])));
+        var leak = -Best(box, 3, i => -stores[i].Leak) / 1000 / (1 + (box.High[5] * (70 + Best(box, 6, i => -matK[i])) / 40));
+        var best = new Coefficients(box.High[1] + 1, Best(box, 0, i => sources[i].Gain), Best(box, 0, i => sources[i].Dark), fit, Best(box, 10, i => covPass[i]),
+            flow * (1 + (0.25 * box.High[4])), flow, cap * s, -Best(box, 3, i => -stores[i].Cap) * (box.Low[4] + 1), leak,
+            -Best(box, 10, i => -covLoss[i]), Best(box, 9, i => bakPower[i]), box.Low[8]);
+        objectiveBounds[1] = Unmet(best, double.PositiveInfinity, 1e-6);
+    }
+
+    private static IEnumerable<int> Range(LevelBox box, int variable) => Enumerable.Range(box.Low[variable], box.High[variable] - box.Low[variable] + 1);
+
+    private static double Best(LevelBox box, int variable, Func<int, double> figure)
+    {
+        var best = double.NegativeInfinity;
+        for (var level = box.Low[variable]; level <= box.High[variable]; level++)
+            best = Math.Max(best, figure(level));
+        return best;
+    }
+
+    private static double Fit(double off, double wide) => Math.Max(0, 1 - (off * off / (2 * wide)));
+
+    // What the simulation needs; the small capacity counts where less is better, the large one where more is.
+    private readonly record struct Coefficients(double Number, double Gain, double Dark, double Fit, double Pass, double Inflow, double Flow,
+        double Capacity, double SmallCapacity, double Leak, double Loss, double Back, int Control);
+
+    private Coefficients CoefficientsOf(ReadOnlySpan<double> x)
+    {
         var source = sources[(int)x[0]];
         var store = stores[(int)x[3]];
-        double c = store.Cap * s, q = c / 2;
-        var leak = store.Leak / 1000 / (1 + (x[5] * (70 - matK[(int)x[6]]) / 40));
-        double off = x[2] - source.Peak, fit = Math.Max(0, 1 - (off * off / (2 * folWide[(int)x[11]])));
-        double flow = movFlow[(int)x[7]], back = bakPower[(int)x[9]], loss = covLoss[(int)x[10]], pass = covPass[(int)x[10]];
-        var control = (int)x[8];
+        var capacity = store.Cap * (x[4] + 1);
+        return new(x[1] + 1, source.Gain, source.Dark, Fit(x[2] - source.Peak, folWide[(int)x[11]]), covPass[(int)x[10]], movFlow[(int)x[7]] * (1 + (0.25 * x[4])),
+            movFlow[(int)x[7]], capacity, capacity, store.Leak / 1000 / (1 + (x[5] * (70 - matK[(int)x[6]]) / 40)), covLoss[(int)x[10]], bakPower[(int)x[9]], (int)x[8]);
+    }
+
+    private double Unmet(in Coefficients c, double limit, double slack)
+    {
+        var q = c.Capacity / 2;
         var unmet = 0;
-        for (var t = 0; t < 120; t++)
+        var t = 0;
+        for (; t < 120 && unmet < limit; t++)
         {
-            var g = n * source.Gain * pass / 100 * ((sun[t] * fit) + (sun[t] > 0 ? 0.06 * source.Dark / 100 : 0));
-            g = Math.Min(g, flow * (1 + (0.25 * x[4])));
+            var g = c.Number * c.Gain * c.Pass / 100 * ((sun[t] * c.Fit) + (sun[t] > 0 ? 0.06 * c.Dark / 100 : 0));
+            g = Math.Min(g, c.Inflow);
             double drag;
-            if (control == 0)
+            if (c.Control == 0)
                 drag = 6;
-            else if (control == 1)
+            else if (c.Control == 1)
                 (g, drag) = sun[t] < 0.15 ? (0, 0) : (g, 3);
             else
-                (g, drag) = g < 0.02 * c ? (g / 2, 0) : (g, 2);
-            q = Math.Clamp(q + g - drag, 0, c);
-            q -= q * leak;
-            var want = need[t] * loss / 100;
-            var send = Math.Min(Math.Min(0.35 * q, 0.8 * flow), want);
+                (g, drag) = g < 0.02 * c.SmallCapacity ? (g / 2, 0) : (g, 2);
+            q = Math.Clamp(q + g - drag, 0, c.Capacity);
+            q -= q * c.Leak;
+            var want = need[t] * c.Loss / 100;
+            var send = Math.Min(Math.Min(0.35 * q, 0.8 * c.Flow), want);
             q -= send;
-            if (send + back < want - 1e-9)
+            if (send + c.Back < want - slack)
                 unmet++;
         }
 
+        Interlocked.Add(ref steps, t);
         return unmet;
     }
 }

@@ -1,0 +1,42 @@
+using Xunit;
+
+namespace DesignSearch.Search.Tests;
+
+public class StoppableTests
+{
+    [Fact]
+    public void A_stopped_value_is_a_bound_and_never_a_result()
+    {
+        var log = new MemoryLog();
+        var problem = new CatalogueProblem();
+        var result = new SearchEngine(problem, new() { MaxEvaluations = 2000, BestByMerit = 0 }).Run(log: log);
+        var stopped = log.Entries.Where(e => e.Evaluation.IsBound).ToArray();
+        Assert.InRange(stopped.Length, 200, 1900);
+        Assert.True(problem.Steps < 0.95 * 120 * 2000);
+        Assert.DoesNotContain(result.Front, p => p.Evaluation.IsBound);
+        Assert.All(stopped, e =>
+        {
+            Assert.True(problem.Unmet(e.Point) >= e.Evaluation.Objectives[1]);
+            Assert.Contains(result.Front, f => Dominance.Covers(f.Evaluation.Objectives, e.Evaluation.Objectives));
+        });
+        Assert.All(log.Entries.Where(e => !e.Evaluation.IsBound), e => Assert.Equal(problem.Unmet(e.Point), e.Evaluation.Objectives[1]));
+    }
+
+    [Fact]
+    public void Stopping_costs_hardly_any_quality()
+    {
+        double Share(ulong seed, int kept) => KnownFront.All["catalogue"].Share(new SearchEngine(new CatalogueProblem(), new() { Seed = seed, MaxEvaluations = 1000, BestByMerit = kept, BlockSize = 1 })
+            .Run().Front.Select(p => p.Evaluation.Objectives));
+        var without = Enumerable.Range(1, 9).Select(seed => Share((ulong)seed, 50)).Order().ElementAt(4);
+        var with = Enumerable.Range(1, 9).Select(seed => Share((ulong)seed, 0)).Order().ElementAt(4);
+        Assert.True(with > without - 0.01, FormattableString.Invariant($"{with} against {without}"));
+    }
+
+    [Fact]
+    public void Nothing_is_stopped_where_points_are_kept_by_merit()
+    {
+        var log = new MemoryLog();
+        new SearchEngine(new CatalogueProblem(), new() { MaxEvaluations = 500 }).Run(log: log);
+        Assert.DoesNotContain(log.Entries, e => e.Evaluation.IsBound);
+    }
+}

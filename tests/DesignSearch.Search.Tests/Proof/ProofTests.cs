@@ -1,0 +1,80 @@
+using DesignSearch.Testing;
+using Xunit;
+
+namespace DesignSearch.Search.Tests;
+
+public class ProofTests
+{
+    [Theory]
+    [InlineData(20240001)]
+    [InlineData(7)]
+    [InlineData(77)]
+    [InlineData(777)]
+    public void No_point_of_a_box_is_better_than_its_bound(int table) => Assert.Equal(0, Breaches(new((ulong)table), free: -1));
+
+    [Fact]
+    public void A_variable_wrongly_declared_one_way_is_caught() => Assert.NotEqual(0, Breaches(new(), free: 2));
+
+    [Fact]
+    public void A_search_and_branch_and_bound_prove_the_catalogue_front()
+    {
+        var result = new SearchEngine(new CatalogueProblem(), new() { MaxEvaluations = 3000, ProofSimulations = 3_000_000 }).Run();
+        Assert.True(result.IsExact, result.StoppedInWords);
+        Assert.Equal(0, result.Proof!.Gap);
+        var known = KnownFront.All["catalogue"];
+        Validation.Equal("search proof catalogue", "points of the proved front", 61, known.Found([.. result.Front.Select(p => p.Evaluation.Objectives)]), 0, "all 313 528 320 combinations run one by one");
+        Assert.Equal(61, result.Front.Count);
+    }
+
+    [Fact]
+    public void What_is_not_proved_is_not_called_exact_and_states_its_gap()
+    {
+        var result = new SearchEngine(new CatalogueProblem(), new() { MaxEvaluations = 500, ProofSimulations = 2000 }).Run();
+        Assert.False(result.IsExact);
+        Assert.InRange(result.Proof!.Simulations, 2000, 2100);
+        Assert.Contains("open", result.StoppedInWords, StringComparison.Ordinal);
+
+        // The gap must hold what is truly missing.
+        var known = KnownFront.All["catalogue"];
+        var missing = 1 - known.Share(result.Front.Select(p => p.Evaluation.Objectives));
+        Assert.InRange(result.Proof.Gap, missing * 0.9, 0.9);
+    }
+
+    [Fact]
+    public void A_proof_is_the_same_again()
+    {
+        SearchResult Run(int threads) => new SearchEngine(new CatalogueProblem(), new() { MaxEvaluations = 500, ProofSimulations = 5000, Threads = threads }).Run();
+        Assert.Equal(Run(1).Proof, Run(2).Proof);
+    }
+
+    // Random boxes, and random points inside: how often a point is better than the bound says, or passes where the box is refused.
+    private static int Breaches(CatalogueProblem problem, int free)
+    {
+        var random = new RandomStream(5, 0, 0);
+        var space = new SearchSpace(problem.Variables);
+        var breaches = 0;
+        for (var pair = 0; pair < 20_000; pair++)
+        {
+            int[] low = new int[12], high = new int[12];
+            var point = new double[12];
+            for (var i = 0; i < 12; i++)
+            {
+                int a = random.Below(problem.Variables[i].Levels), b = random.Below(problem.Variables[i].Levels);
+                (low[i], high[i]) = problem.ActsOneWay[i] || i == free ? (Math.Min(a, b), Math.Max(a, b)) : (a, a);
+                point[i] = low[i] + random.Below(high[i] - low[i] + 1);
+            }
+
+            if (low[5] == 0)
+                low[6] = 0;
+            space.Canonicalise(point);
+            double[] bounds = new double[2], passes = new double[2];
+            problem.BoundBySimulation(new(low, high), bounds);
+            var possible = problem.BoundCheaply(new(low, high), passes);
+            var cost = problem.Cost(point);
+            if (cost < bounds[0] || problem.Unmet(point) < bounds[1] || (!possible && problem.Violation(point, cost) == 0))
+                breaches++;
+        }
+
+        return breaches;
+    }
+}
