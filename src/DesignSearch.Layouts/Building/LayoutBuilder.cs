@@ -38,7 +38,8 @@ public static class LayoutBuilder
                 solar is null ? CollectorNumbers.None : SolarBuilding.Collector(solar, layout),
                 solar is null ? PipeRunNumbers.None : SolarBuilding.PipeRun(solar, scenario.Site.PipeRunM),
                 solar is null ? ReleaseNumbers.None : SolarBuilding.Release(solar, layout),
-                heater) { Compost = compost },
+                heater)
+            { Compost = compost },
             Mount = solar is null ? null : SolarBuilding.MountOf(solar, layout),
             Solar = solar,
             Supply = supply,

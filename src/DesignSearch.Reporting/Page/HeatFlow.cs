@@ -17,7 +17,7 @@ internal sealed record HeatFlow(char Letter, string Name, bool ComesIn, double K
         var mean = (Func<EnergyLedger, double> flow) => layout.Winters.Sum(w => w.Weight * flow(w.Outcome.Ledger));
         var eitherWay = new (char InLetter, string In, char OutLetter, string Out, double Outwards)[]
         {
-            ('E', "from the outside air into the cover", 'N', "through the cover to the outside air", mean(l => l.CoverToAir)),
+            ('E', "from the outside air into cover and solid wall", 'N', "through cover and solid wall to the outside air", mean(l => l.CoverToAir + l.Wall)),
             ('F', "from the sky into the cover", 'P', "from the cover to the sky", mean(l => l.CoverToSky)),
             ('G', "with warm air leaking in", 'Q', "with leaking air", mean(l => l.Leakage)),
             ('H', "with warm air through opened vents", 'R', "through opened vents", mean(l => l.Vents)),

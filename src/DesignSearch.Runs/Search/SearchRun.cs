@@ -41,7 +41,9 @@ public static class SearchRun
         var head = new JournalHead(request.ProgramVersion, seed, BlockSize, inputs);
         IReadOnlyList<(double[] Point, Evaluation Evaluation)> replay = [];
         using var journal = request.Resume && folder.HasJournal ? JournalFile.TakeUp(folder.Journal, head, out replay) : JournalFile.Begin(folder.Journal, head);
-        var result = Search(new SearchEngine(problem, settings), new Teller(progress, scenario), new Log(journal), replay, folder, cancel);
+        var log = new Log(journal);
+        log.See(replay);
+        var result = Search(new SearchEngine(problem, settings), new Teller(progress, scenario, log), log, replay, folder, cancel);
         var tried = JournalFile.Points(folder.Journal);
         var others = BestOfEachMount(tried, problem.Space, scenario);
         var judgement = new Judge(assessor).Of(result, problem.Space, others);
@@ -113,22 +115,36 @@ public static class SearchRun
 
     private sealed class Log(JournalFile journal) : ISearchLog
     {
+        /// <summary>Life cost of the cheapest layout so far that passes every check and has no frost; null before one is found.</summary>
+        public double? CheapestThatHolds { get; private set; }
+
         public void Append(long firstIndex, ReadOnlySpan<double[]> points, ReadOnlySpan<Evaluation> evaluations)
         {
             var lines = new (double[] Point, Evaluation Evaluation)[points.Length];
             for (var i = 0; i < lines.Length; i++)
                 lines[i] = (points[i], evaluations[i]);
+            See(lines);
             journal.Append(lines);
+        }
+
+        /// <summary>Looks at evaluations, new ones or those of a journal that is taken up.</summary>
+        public void See(IEnumerable<(double[] Point, Evaluation Evaluation)> lines)
+        {
+            foreach (var (_, evaluation) in lines)
+            {
+                if (evaluation.TotalViolation == 0 && evaluation.Objectives[1] == 0 && !(evaluation.Objectives[0] >= CheapestThatHolds))
+                    CheapestThatHolds = evaluation.Objectives[0];
+            }
         }
     }
 
-    private sealed class Teller(IProgress<RunProgress>? progress, Scenario scenario) : IProgress<SearchProgress>
+    private sealed class Teller(IProgress<RunProgress>? progress, Scenario scenario, Log log) : IProgress<SearchProgress>
     {
         public void Report(SearchProgress value)
         {
-            var best = value.BestPerObjective.Count == 2
-                ? FormattableString.Invariant($"{value.FrontSize} on the front, fewest frost degree-hours {value.BestPerObjective[1]:0} K·h, least cost {value.BestPerObjective[0]:0} {scenario.Money.Currency}")
-                : "none passes every check yet";
+            var best = value.BestPerObjective.Count != 2 ? "none passes every check yet"
+                : log.CheapestThatHolds is { } cost ? FormattableString.Invariant($"the cheapest that holds costs {cost:0} {scenario.Money.Currency} over the years; {value.FrontSize} layouts on the front")
+                : FormattableString.Invariant($"none holds yet, the nearest has {value.BestPerObjective[1]:0} K·h of frost; {value.FrontSize} layouts on the front");
             progress?.Report(new RunProgress(value.Fraction, value.Evaluations, best));
         }
     }

@@ -8,7 +8,7 @@ public sealed class LayoutProblemTests
     [Fact]
     public void The_front_of_an_enumerated_space_is_what_a_plain_loop_finds()
     {
-        using var small = new SmallScenario(("lining = [\"none\", \"bubble-lining-large\"]", "lining = \"none\""), ("mount = [\"stand-timber\", \"two-position-rocker\"]", "mount = \"stand-timber\""), ("release_set_c = 5", "release_set_c = 5\ncompost_mix = \"none\""));
+        using var small = new SmallScenario(("lining = [\"none\", \"bubble-lining-large\"]", "lining = \"none\""), ("mount = [\"stand-timber\", \"two-position-rocker\"]", "mount = \"stand-timber\""));
         var scenario = small.Read();
         var assessor = new LayoutAssessor(scenario, WinterSet.Make(scenario));
         var problem = new LayoutProblem(assessor);

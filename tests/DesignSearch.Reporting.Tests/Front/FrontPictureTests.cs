@@ -52,7 +52,8 @@ public sealed class FrontPictureTests
     public void The_font_that_comes_along_has_every_sign_we_write()
     {
         ChartFont.Register();
-        using var face = ScottPlot.Fonts.GetTypeface(ChartFont.Family, bold: false, italic: false);
+        // Not to be disposed of: every picture of the process is drawn with it.
+        var face = ScottPlot.Fonts.GetTypeface(ChartFont.Family, bold: false, italic: false);
         Assert.Equal("DejaVu Sans", face.FamilyName);
         Assert.True(face.ContainsGlyphs("°Δ²€£−·–…\u202F\u00A0\uFFFDäéñøłžЖλ"));
     }
