@@ -70,7 +70,9 @@ internal static class SolarBuilding
             Release = release,
             ReleaseCount = releaseCount,
             ReleaseWPerK = release.WPerK * releaseCount,
-            ReleasePump = needs.Cheapest(parts.Pumps.Where(p => p.FlowAtNoHeadLPerMin >= releaseFlow * 1.5 && p.MaxTemperatureC >= limits.Min() - CeilingMarginK && p.Volts == pump.Volts)),
+            // The thriftiest that serves, the cheapest of these: a cheap strong one would want a larger supply and thicker cables.
+            ReleasePump = parts.Pumps.Where(p => p.FlowAtNoHeadLPerMin >= releaseFlow * 1.5 && p.MaxTemperatureC >= limits.Min() - CeilingMarginK && p.Volts == pump.Volts)
+                .OrderBy(p => p.Watts).ThenBy(needs.PriceOf).ThenBy(p => p.Id, StringComparer.Ordinal).FirstOrDefault(),
         };
     }
 
