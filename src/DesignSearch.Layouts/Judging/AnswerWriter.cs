@@ -41,7 +41,9 @@ internal static class AnswerWriter
             "All prices come from the catalogue. Those of the starter catalogue are invented: put your own in before you buy.",
             "The model knows one air temperature for the whole house. A corner at the door or the floor can be one to two kelvin colder.",
             "Leaks and the true loss of an old cover are guesses until measured. With a fifth more loss the stand-by heater works about a fifth more; with half as much leakage again a tight layout may fall short.",
-            "A winter colder than the hard one will come some day: what happens then, and in a power cut, is not in these figures.",
+            winters.Winters.Any(w => w.Winter.PowerCuts.Count > 0)
+                ? "A winter colder than the hard one, and a power cut longer than the one that was tried, will come some day: what happens then is not in these figures."
+                : "A winter colder than the hard one will come some day: what happens then, and in a power cut, is not in these figures.",
         };
         if (ranking.FirstOrDefault(l => l.OtherSkyShare is not null) is { OtherSkyShare: { } share } solar)
             said.Add(FormattableString.Invariant($"How the light of a cloudy sky falls on a tilted plane is known to a few per cent: by another model of the sky (Hay and Davies instead of Perez) {Math.Abs(100 * share):0.#} % {(share < 0 ? "less" : "more")} sun falls on the collector of layout {solar.Rank} in the season."));
