@@ -12,6 +12,12 @@ public sealed record EnergyLedger
     /// <summary>Stand-by heater.</summary>
     public required double Heater { get; init; }
 
+    /// <summary>Electric heat of a bench.</summary>
+    public double Bench { get; init; }
+
+    /// <summary>Stored in a bench; end minus start.</summary>
+    public double StoredInBench { get; init; }
+
     /// <summary>Heat of rotting compost.</summary>
     public double Compost { get; init; }
 

@@ -19,4 +19,7 @@ public sealed record Installation(
 {
     /// <summary>A compost heap, none by default.</summary>
     public CompostNumbers Compost { get; init; } = CompostNumbers.None;
+
+    /// <summary>A bench under fleece, none by default.</summary>
+    public BenchNumbers Bench { get; init; } = BenchNumbers.None;
 }

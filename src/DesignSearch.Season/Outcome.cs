@@ -6,19 +6,22 @@ public sealed record Outcome
     /// <summary>Hours that count.</summary>
     public required int SeasonHours { get; init; }
 
-    /// <summary>Hours whose mean air lies below the frost limit.</summary>
+    /// <summary>Hours in which the mean of the plants' air lies below the frost limit: the air under the fleece of a bench where there is one, else the house's.</summary>
     public required int FrostHours { get; init; }
 
     /// <summary>Sum of the shortfall of those hour means [K·h].</summary>
     public required double FrostDegreeHoursKh { get; init; }
 
-    /// <summary>Lowest hour mean of the air [°C].</summary>
+    /// <summary>Lowest hour mean of the plants' air [°C].</summary>
     public required double LowestAirC { get; init; }
 
-    /// <summary>Lowest air at the end of any step [°C].</summary>
+    /// <summary>Lowest hour mean of the house's own air [°C]; lower than <see cref="LowestAirC"/> where only a bench is held.</summary>
+    public double LowestHouseAirC { get; init; } = double.NaN;
+
+    /// <summary>Lowest of the plants' air at the end of any step [°C].</summary>
     public required double LowestWithinHourC { get; init; }
 
-    /// <summary>Hour of the winter (warm-up counted) with the lowest hour mean.</summary>
+    /// <summary>Hour of the winter (warm-up counted) with the lowest hour mean of the plants' air.</summary>
     public required int ColdestHour { get; init; }
 
     /// <summary>Hours without mains; pump, fan and heater are dead in them.</summary>
@@ -27,11 +30,14 @@ public sealed record Outcome
     /// <summary>Frost hours among <see cref="PowerCutHours"/>.</summary>
     public int PowerCutFrostHours { get; init; }
 
-    /// <summary>Lowest hour mean of the air in <see cref="PowerCutHours"/> [°C]; NaN without a power cut.</summary>
+    /// <summary>Lowest hour mean of the plants' air in <see cref="PowerCutHours"/> [°C]; NaN without a power cut.</summary>
     public double PowerCutLowestAirC { get; init; } = double.NaN;
 
-    /// <summary>Electricity of the stand-by heater [kWh].</summary>
+    /// <summary>Electric heat: stand-by heater and heated bench [kWh].</summary>
     public required double StandbyKwh { get; init; }
+
+    /// <summary>The bench's part of <see cref="StandbyKwh"/> [kWh].</summary>
+    public double BenchKwh { get; init; }
 
     /// <summary>Heat that reached the tank from the collector, after both pipes [kWh].</summary>
     public required double CollectorYieldKwh { get; init; }

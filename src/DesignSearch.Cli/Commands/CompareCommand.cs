@@ -30,7 +30,7 @@ internal sealed class CompareCommand : Command
     {
         output.WriteLine("Turning or a bigger fixed collector? " + run.Weighing.Turning.Sentence);
         output.WriteLine();
-        output.WriteLine(Row("", "holds", "build", "life cost", "frost h", "stand-by", "collector"));
+        output.WriteLine(Row("", "holds", "build", "life cost", "frost h", "el. heat", "collector"));
         output.WriteLine(Row("", "", run.Scenario.Currency, run.Scenario.Currency, "worst", "kWh", "m²"));
         foreach (var comparison in run.Weighing.Comparisons)
         {

@@ -12,7 +12,7 @@ internal static class CircuitBuilding
     // A pump's motor may draw some three times its running current while it starts (common practice, no source).
     private const double PumpStart = 3;
 
-    public static List<Circuit> Of(Scenario scenario, SolarLoop? solar, Heater? heater, Pump? heapPump, bool movesCover, Needs needs)
+    public static List<Circuit> Of(Scenario scenario, SolarLoop? solar, Heater? heater, Pump? heapPump, Bench? bench, bool movesCover, Needs needs)
     {
         var circuits = new List<Circuit>();
         void Add(string device, double volts, double watts, double metres, string by, string stops = "", double startA = 0)
@@ -39,6 +39,8 @@ internal static class CircuitBuilding
 
         if (heapPump is not null)
             Pump("pump of the compost heap", heapPump, "thermostat of the house and one in the core");
+        if (bench is not null)
+            Add("heated bench", bench.Volts, bench.WattsPerM2 * scenario.Greenhouse.BenchM2, bench.Volts < SupplyPlan.MainsVolts ? NearM : 0, "thermostat under its fleece");
         if (movesCover && needs.Cheapest(needs.Catalogue.SmallParts.Where(p => p.Role == SmallPartRole.CoverMotor && p.Volts == ControlVolts)) is { } motor)
         {
             foreach (var side in new[] { "one side", "the other side" })

@@ -19,6 +19,7 @@ public static class LayoutBuilder
         if (solar is not null)
             SolarBuilding.List(solar, scenario, layout, needs);
         var (compost, heapPump) = CompostBuilding.Build(scenario, layout, needs);
+        var (bench, benchPart) = BenchBuilding.Build(scenario, layout, needs);
         var heater = HeaterNumbers.None;
         if (scenario.Catalogue.TryFind<Heater>(layout["heater"].Id, out var standby))
         {
@@ -27,7 +28,7 @@ public static class LayoutBuilder
         }
 
         var movesCover = scenario.Catalogue.TryFind<NightCover>(layout["night_cover"].Id, out var cover) && cover.IsAutomatic;
-        var supply = SupplyBuilding.Build(scenario, layout, solar, standby, heapPump, movesCover, needs);
+        var supply = SupplyBuilding.Build(scenario, layout, solar, standby, heapPump, benchPart, movesCover, needs);
         return new BuiltLayout
         {
             Layout = layout,
@@ -39,7 +40,7 @@ public static class LayoutBuilder
                 solar is null ? PipeRunNumbers.None : SolarBuilding.PipeRun(solar, scenario.Site.PipeRunM),
                 solar is null ? ReleaseNumbers.None : SolarBuilding.Release(solar, layout),
                 heater)
-            { Compost = compost },
+            { Compost = compost, Bench = bench },
             Mount = solar is null ? null : SolarBuilding.MountOf(solar, layout),
             Solar = solar,
             Supply = supply,

@@ -10,9 +10,9 @@ internal static class SupplyBuilding
     private const double ShortCableM = 5;
     private const double SpareLoad = 1.25;
 
-    public static SupplyPlan? Build(Scenario scenario, Layout layout, SolarLoop? solar, Heater? heater, Pump? heapPump, bool movesCover, Needs needs)
+    public static SupplyPlan? Build(Scenario scenario, Layout layout, SolarLoop? solar, Heater? heater, Pump? heapPump, Bench? bench, bool movesCover, Needs needs)
     {
-        var circuits = CircuitBuilding.Of(scenario, solar, heater, heapPump, movesCover, needs);
+        var circuits = CircuitBuilding.Of(scenario, solar, heater, heapPump, bench, movesCover, needs);
         if (circuits.Count == 0)
             return null;
         var mains = circuits.Where(c => c.Volts >= SupplyPlan.MainsVolts).ToList();

@@ -11,7 +11,7 @@ public static class CheckList
     [
         "budget", "build-hours", "parts", "collector-space", "store-floor", "mount-area", "mount-wind", "turn-limit", "drive-torque", "drive-holding",
         "collector-freezing", "first-metres", "pipe-rating", "insulation-fit", "pump-lift", "pump-flow", "drain-fall", "tank-heat", "cable-drop", "cable-fuse", "supply-power", "start-current", "start-drop", "mains-current", "voltages-apart",
-        "floor-load", "anchorage", "drive-locking", "turning-time", "insulation-heat", "pressure-safety", "compost-heat",
+        "floor-load", "anchorage", "drive-locking", "turning-time", "insulation-heat", "pressure-safety", "compost-heat", "bench-enough",
     ];
 
     /// <summary>Every check of a layout.</summary>
@@ -45,6 +45,8 @@ public static class CheckList
 
         if (CompostHeat(built) is { } heat)
             checks.Add(heat);
+        if (!built.Layout[ChoiceTable.BenchKey].IsNone)
+            checks.Add(Bench(scenario.Greenhouse.BenchM2));
         if (outcomes.Sum(o => o.PowerCutHours) is > 0 and var cut)
             checks.Add(PowerCut(scenario, outcomes, cut));
 
@@ -72,6 +74,14 @@ public static class CheckList
         var weakest = Math.Min(coil.MaxTemperatureC, built.Parts.Select(p => p.Part).OfType<Pump>().Where(p => p.Info.Id == pump).Select(p => p.MaxTemperatureC).DefaultIfEmpty(coil.MaxTemperatureC).Min());
         return new Check("compost-heat", "pipe and pump bear a hot heap", weakest >= HottestHeapC, weakest / HottestHeapC - 1, FormattableString.Invariant($"A fresh heap may reach {HottestHeapC:0} °C; pipe and pump bear {weakest:0} °C."), "Common practice, no source: hot heaps reach 60 to 70 °C");
     }
+
+    private static Check Bench(double areaM2) => new(
+        "bench-enough",
+        "a bench is enough",
+        areaM2 > 0,
+        areaM2 > 0 ? 1 : -1,
+        areaM2 > 0 ? FormattableString.Invariant($"All plants that must live stand on {areaM2:0.#} m² of bench.") : "The whole house must be held: the scenario names no bench that is enough.",
+        "The builder's own word");
 
     // Told, not refused: frost in the cut counts as frost like any other.
     private static Check PowerCut(Scenario scenario, IReadOnlyList<Outcome> outcomes, int cut)

@@ -5,6 +5,9 @@ namespace DesignSearch.Layouts;
 /// <summary>Every choice there is, in the order of a scenario's [choices]: a choice may sleep only on those before it.</summary>
 public static class ChoiceTable
 {
+    /// <summary>The choice that a scenario offers only where a bench is enough.</summary>
+    public const string BenchKey = "bench";
+
     /// <summary>The choices.</summary>
     public static IReadOnlyList<Choice> All { get; } =
     [
@@ -17,6 +20,8 @@ public static class ChoiceTable
         Number("barrel_count", "number of barrels", "pieces", 1, 40, 4, [2, 4, 6], whole: true) with { AwakeWhen = (c, _) => !c["barrel"].IsNone },
         Part("heater", "stand-by heater", "heater"),
         Number("heater_set_c", "stand-by heater's thermostat", "°C", 0, 25, 4, [4, 5]) with { AwakeWhen = (c, _) => !c["heater"].IsNone },
+        Part(BenchKey, "bench under fleece instead of warm air", "bench"),
+        Number("bench_set_c", "thermostat of the heated bench", "°C", 0, 25, 4, [4, 5]) with { AwakeWhen = (c, p) => p.TryFind<Bench>(c[BenchKey].Id, out var bench) && bench.WattsPerM2 > 0 },
         Part("collector", "collector", "collector"),
         Number("collector_count", "number of collectors", "pieces", 1, 40, 2, [1, 2, 3, 4], whole: true) with { AwakeWhen = HasCollector },
         Part("mount", "mount", "mount", mayBeNone: false) with { AwakeWhen = HasCollector },
@@ -74,7 +79,7 @@ public static class ChoiceTable
     };
 
     /// <summary>True for the parts by which a person tells layouts apart.</summary>
-    public static bool NamesTheLayout(Choice choice) => choice.Key is "night_cover" or "lining" or "barrel" or "heater" or "collector" or "mount" or "tank" or "compost_mix";
+    public static bool NamesTheLayout(Choice choice) => choice.Key is "night_cover" or "lining" or "barrel" or "heater" or BenchKey or "collector" or "mount" or "tank" or "compost_mix";
 
     private static bool HasCollector(IChoiceReader choices, Catalogue parts) => !choices["collector"].IsNone;
 

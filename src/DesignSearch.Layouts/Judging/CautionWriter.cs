@@ -24,6 +24,8 @@ internal static class CautionWriter
             Add("Heat from compost", "No heap can be foretold within a factor of two, and many have failed in their first winter. Keep a heater in reserve. Moisture should lie between 50 and 65 %.");
         }
 
+        if (built.Installation.Bench.PowerW > 0)
+            Add("Heated bench", "Heating cable and mats lie in the wet: only such as are made for it, whole, never crossed, cut or covered with anything but sand or pots; mains ones only behind a 30 mA residual-current device, after the local code and joined by a licensed person. Look at them every autumn.");
         if (built.Solar is not null || !built.Layout["barrel"].IsNone)
             Add("Weight and drowning", "Water weighs a tonne a cubic metre: firm level ground, straps against tipping. Children and animals drown in open water: a lid on every tank and barrel.");
         if (!built.Layout["night_cover"].IsNone || !built.Layout["lining"].IsNone || !built.Layout["sealing"].IsNone)

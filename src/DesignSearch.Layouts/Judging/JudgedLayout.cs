@@ -61,10 +61,18 @@ public sealed record JudgedLayout
     /// <summary>Frost degree-hours, weighted over the winters [K·h].</summary>
     public required double FrostDegreeHoursKh { get; init; }
 
-    /// <summary>Lowest hour mean of the air over all winters [°C].</summary>
+    /// <summary>Lowest hour mean of the plants' air over all winters [°C]: under the fleece of a bench where there is one, else in the house.</summary>
     public required double LowestAirC { get; init; }
 
-    /// <summary>Electricity of the stand-by heater, weighted over the winters [kWh].</summary>
+    /// <summary>Lowest hour mean of the house's own air over all winters [°C].</summary>
+    [JsonIgnore]
+    public double LowestHouseAirC => Winters.Min(w => w.Outcome.LowestHouseAirC);
+
+    /// <summary>True where only the plants on a bench are held.</summary>
+    [JsonIgnore]
+    public bool HasBench => Choices.TryGetValue(ChoiceTable.BenchKey, out var bench) && bench != ChoiceValue.NoneWord;
+
+    /// <summary>Electric heat of stand-by heater and heated bench, weighted over the winters [kWh].</summary>
     public required double StandbyKwh { get; init; }
 
     /// <summary>Heat from the collector into the tank, weighted over the winters [kWh].</summary>

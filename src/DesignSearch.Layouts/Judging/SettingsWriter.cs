@@ -24,6 +24,13 @@ internal static class SettingsWriter
             Add("Building the heap", "moist as a wrung-out sponge, loose enough to breathe, half a metre of cover over the pipe", "Too wet, too dry or too dense it does not heat; measure the core every week.");
         }
 
+        if (built.Installation.Bench is { AreaM2: > 0 } bench)
+        {
+            Add("Fleece over the bench", "close at dusk, open after sunrise, every day", "Closed it keeps the bench's warmth; by day the plants want light, and a closed fleece in the sun cooks them.");
+            if (bench.PowerW > 0)
+                Add("Bench's thermostat", FormattableString.Invariant($"{bench.SetPointC:0.#} °C"), FormattableString.Invariant($"Above the limit of {limit:0.#} °C, because a thermostat lags; its feeler hangs among the pots, under the fleece and off the mat."));
+        }
+
         if (built.Installation.Heater.PowerW > 0)
             Add("Stand-by heater's thermostat", FormattableString.Invariant($"{layout["heater_set_c"].Number:0.#} °C"), FormattableString.Invariant($"Above the limit of {limit:0.#} °C, because a thermostat lags; check it with a good thermometer at plant height."));
         return settings;

@@ -44,6 +44,9 @@ public sealed record Greenhouse
     /// <summary>The limit that must hold [°C].</summary>
     public required double FrostLimitC { get; init; }
 
+    /// <summary>Bench that is enough for all plants that must live [m²]; 0 where the whole house must be held.</summary>
+    public double BenchM2 { get; init; }
+
     /// <summary>Floor [m²].</summary>
     public double FloorM2 => LengthM * WidthM;
 

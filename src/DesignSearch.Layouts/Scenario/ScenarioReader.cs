@@ -38,7 +38,7 @@ public static class ScenarioReader
         var money = MoneyReading.Read(file.Table("money", required: true));
         var (assumptions, set) = AssumptionReading.Read(file.Table("assumptions", required: false));
         var search = SearchReading(file.Table("search", required: false));
-        var choices = Choices(file.Table("choices", required: false), catalogue, place.LatitudeDeg, file);
+        var choices = Choices(file.Table("choices", required: false), catalogue, place.LatitudeDeg, greenhouse.BenchM2, file);
         file.ReportUnknown();
         faults.ThrowIfAny();
 
@@ -99,11 +99,19 @@ public static class ScenarioReader
         return Stock.Load(path, catalogue.All.Count > 0 ? catalogue : null, faults);
     }
 
-    private static List<VariedChoice> Choices(TomlTable? table, Catalogue catalogue, double latitudeDeg, TomlTable file)
+    private static List<VariedChoice> Choices(TomlTable? table, Catalogue catalogue, double latitudeDeg, double benchM2, TomlTable file)
     {
         table ??= TomlReader.ReadText("", file.File, new FaultList());
         var choices = ChoiceTable.All.Select(c => ChoiceReading.Levels(table, c, catalogue, latitudeDeg)).ToList();
         table.ReportUnknown();
+        if (benchM2 == 0)
+        {
+            var at = ChoiceTable.IndexOf(ChoiceTable.BenchKey);
+            if (table.Find(ChoiceTable.BenchKey) is { } named && choices[at].Levels.Any(l => !l.IsNone))
+                table.Fault(named, $"'{GreenhouseReading.BenchKey}' in [greenhouse], the bench that is enough, before a bench may be chosen");
+            choices[at] = choices[at] with { Levels = [ChoiceValue.None] };
+        }
+
         var mayCollect = choices[ChoiceTable.IndexOf("collector")].Levels.Any(l => !l.IsNone);
         foreach (var empty in choices.Where(c => c.Levels.Count == 0))
         {

@@ -9,6 +9,8 @@ internal sealed class DoubtWeighing(TrialBook book)
 {
     // A clear-sky formula misses by some 15 W/m² (from memory), which are about 5 K of a winter sky.
     private const double SkyDoubtK = 5;
+    // A fleece that does not close at the edge (own choice).
+    private const double FleeceDoubt = 1.5;
     private const double DrySoilWPerMK = 0.5;
     private const string SoilKey = "soil_conductivity_w_per_mk";
 
@@ -18,6 +20,9 @@ internal sealed class DoubtWeighing(TrialBook book)
         ("the cover loses a fifth less", h => Loss(h, 0.8)),
         ("twice the air leaks", h => h with { AirChangesPerHour = 2 * h.AirChangesPerHour, AirChangesPerHourPerMPerS = 2 * h.AirChangesPerHourPerMPerS }),
     ];
+
+    // Between a heap that hardly starts and a hot one: measured heaps differ by more than this.
+    private static readonly double[] HeapHeat = [0.3, 1.5];
 
     private readonly LayoutAssessor coldSky = new(book.Scenario, WinterSet.Of(book.Scenario, book.Assessor.Winters.Winters.Select(w => (Sky(w.Winter, -SkyDoubtK), w.Weight))));
     private readonly LayoutAssessor drySoil = Dry(book);
@@ -29,6 +34,10 @@ internal sealed class DoubtWeighing(TrialBook book)
     {
         var built = pick.Priced.Built;
         var changed = House.Select(d => (d.What, Built: built with { Installation = built.Installation with { House = d.Change(built.Installation.House) } })).ToList();
+        if (built.Installation.Compost is { VolumeM3: > 0 } heap)
+            changed.AddRange(HeapHeat.Select(f => (FormattableString.Invariant($"the compost heap gives {f:0.#} times its heat"), built with { Installation = built.Installation with { Compost = heap with { HeatJPerKg = f * heap.HeatJPerKg } } })));
+        if (built.Installation.Bench is { AreaM2: > 0 } bench)
+            changed.Add((FormattableString.Invariant($"the fleece lets {FleeceDoubt:0.#} times as much heat out"), built with { Installation = built.Installation with { Bench = bench with { FleeceWPerM2K = FleeceDoubt * bench.FleeceWPerM2K } } }));
         var outcomes = book.Assessor.Simulate([.. changed.Select(c => c.Built)]);
         return
         [

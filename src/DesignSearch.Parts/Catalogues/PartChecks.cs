@@ -29,6 +29,9 @@ internal static class PartChecks
             case CompostCoil p:
                 Require(p.BoreMm < p.OuterMm, "bore_mm", "less than outer_mm");
                 break;
+            case Bench b:
+                Require(b.WattsPerM2 > 0 == b.Volts > 0, "volts", "0 for fleece alone, the supply's for a heated bench");
+                break;
             case PipeInsulation i:
                 Require(i.InnerFromMm <= i.InnerToMm, "inner_from_mm", "at most inner_to_mm");
                 break;

@@ -14,7 +14,7 @@ internal static class CompareSection
         var (weighing, currency) = (run.Weighing, PlainText.Cut(run.Scenario.Currency, 24));
         Column[] columns =
         [
-            new("way"), new("layout"), new("holds"), new($"build price [{currency}]", IsFigure: true), new($"life cost [{currency}]", IsFigure: true), new("frost hours, worst winter", IsFigure: true), new("stand-by [kWh]", IsFigure: true), new("collector [m²]", IsFigure: true),
+            new("way"), new("layout"), new("holds"), new($"build price [{currency}]", IsFigure: true), new($"life cost [{currency}]", IsFigure: true), new("frost hours, worst winter", IsFigure: true), new("electric heat [kWh]", IsFigure: true), new("collector [m²]", IsFigure: true),
         ];
         var heads = columns.Select(c => c.IsFigure ? Markup.Of($"""<th scope="col" class="n">{c.Head}</th>""") : Markup.Of($"""<th scope="col">{c.Head}</th>"""));
         var groups = weighing.Comparisons.Select(c => Markup.Of($"""

@@ -36,7 +36,7 @@ internal static class FrontSection
         var columns = new Column[]
         {
             new("rank and layout"), new("turning"), new("holds"), new($"life cost [{currency}]", IsFigure: true), new($"build price [{currency}]", IsFigure: true), new("frost degree-hours [K·h]", IsFigure: true),
-            new($"what {Say.Whole(step)} more would take away [K·h]", IsFigure: true), new("frost hours, worst winter", IsFigure: true), new("lowest air", IsFigure: true), new("stand-by [kWh]", IsFigure: true),
+            new($"what {Say.Whole(step)} more would take away [K·h]", IsFigure: true), new("frost hours, worst winter", IsFigure: true), new("lowest air", IsFigure: true), new("electric heat [kWh]", IsFigure: true),
         };
         var rows = layouts.Select(l => new Cell[]
         {

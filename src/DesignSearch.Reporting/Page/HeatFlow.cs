@@ -25,13 +25,14 @@ internal sealed record HeatFlow(char Letter, string Name, bool ComesIn, double K
             ('K', "from the outside into the collector", 'T', "from the collector to the outside", mean(l => l.CollectorLoss)),
             ('L', "from the outside into the pipes", 'U', "from the pipes to the outside", mean(l => l.PipeLoss)),
             ('X', "from the outside into the compost heap", 'Y', "from the compost heap to the outside", mean(l => l.CompostLoss)),
-            ('M', "out of house, barrels and tank", 'V', "left in house, barrels and tank", mean(l => l.StoredInHouse + l.StoredInLoop + l.StoredInCompost)),
+            ('M', "out of house, barrels and tank", 'V', "left in house, barrels and tank", mean(l => l.StoredInHouse + l.StoredInLoop + l.StoredInCompost + l.StoredInBench)),
         };
         return
         [
             new('A', "sun through the cover", true, mean(l => l.SunIntoHouse)),
             new('B', "sun on the collector", true, mean(l => l.SunIntoCollector)),
             new('C', "stand-by heater", true, mean(l => l.Heater)),
+            new('Z', "heated bench", true, mean(l => l.Bench)),
             new('D', "fans and pumps", true, mean(l => l.Auxiliary)),
             new('W', "rotting compost", true, mean(l => l.Compost)),
             .. eitherWay.Select(f => new HeatFlow(f.InLetter, f.In, true, Math.Max(0, -f.Outwards))),

@@ -25,21 +25,22 @@ internal static class PicksSection
     public static Markup Figures(JudgedLayout layout, ScenarioRecord scenario)
     {
         var currency = scenario.Currency;
-        var rows = new (string Term, string Value)[]
-        {
+        (string Term, string Value)[] rows =
+        [
             ("Build price", Say.Money(layout.BuildPrice, currency)),
             ($"Life cost, {Say.Whole(scenario.Years)} years", Say.Money(layout.LifeCost, currency)),
             ("Electricity a year", Say.Money(layout.Running.ElectricityPerYear, currency)),
             ("Frost hours, average winter", Say.TwoFigures(layout.FrostHours)),
             ("Frost hours, worst winter", Say.TwoFigures(layout.WorstFrostHours)),
             ("Frost degree-hours", Say.DegreeHours(layout.FrostDegreeHoursKh)),
-            ("Lowest air", Say.Air(layout.LowestAirC, scenario.FrostLimitC)),
-            ("Stand-by heater", Say.Kwh(layout.StandbyKwh)),
+            (layout.HasBench ? "Lowest air under the fleece" : "Lowest air", Say.Air(layout.LowestAirC, scenario.FrostLimitC)),
+            .. layout.HasBench ? new[] { ("Lowest air in the house", Say.Celsius(layout.LowestHouseAirC)) } : [],
+            ("Electric heat", Say.Kwh(layout.StandbyKwh)),
             ("Collector", layout.CollectorAreaM2 > 0 ? $"{Say.Plain(Math.Round(layout.CollectorAreaM2, 1))} m², {TurningMode.Of(layout.Turning).Words}" : "none"),
             ("Collector yield", Say.Kwh(layout.CollectorYieldKwh)),
             ("Own work", $"{Say.TwoFigures(layout.LabourHours)} hours"),
             ("Frost-free hours gained per unit of life cost", Say.TwoFigures(layout.Score)),
-        };
+        ];
         return Markup.Of($"<dl>{rows.Select(r => Markup.Of($"<div><dt>{r.Term}</dt><dd>{r.Value}</dd></div>"))}</dl>");
     }
 
@@ -63,6 +64,7 @@ internal static class PicksSection
 
     private static string Verdict(JudgedLayout layout) => layout switch
     {
+        { Holds: true, HasBench: true } => "Holds the limit on the bench in every winter it was tried on; the rest of the house is not held.",
         { Holds: true } => "Holds the limit in every winter it was tried on.",
         { PassesChecks: true } => "Passes every check, but does not hold the limit in every winter.",
         _ => "Does not pass every check.",

@@ -21,7 +21,7 @@ internal static class SwapsSection
     private static Markup One(string name, IReadOnlyList<Swap> swaps, StoredRun run, bool isOpen)
     {
         var currency = PlainText.Cut(run.Scenario.Currency, 24);
-        var columns = new Column[] { new("change"), new("instead of"), new("to"), new("holds"), new($"build price [{currency}]", IsFigure: true), new($"life cost [{currency}]", IsFigure: true), new("frost [K·h]", IsFigure: true), new("frost hours, worst winter", IsFigure: true), new("stand-by [kWh]", IsFigure: true) };
+        var columns = new Column[] { new("change"), new("instead of"), new("to"), new("holds"), new($"build price [{currency}]", IsFigure: true), new($"life cost [{currency}]", IsFigure: true), new("frost [K·h]", IsFigure: true), new("frost hours, worst winter", IsFigure: true), new("electric heat [kWh]", IsFigure: true) };
         var rows = swaps.Select(s => new Cell[]
         {
             Say.Capital(PlainText.Name(s.Choice)),

@@ -13,7 +13,7 @@ internal static class UnseenSection
         var picks = PickNames.Of(run.Judgement).Select(p => (Name: PickNames.Heading(p.Names), p.Layout, run.Weighing.Picks.FirstOrDefault(w => w.Rank == p.Layout.Rank)?.Unseen)).Where(p => p.Unseen is not null).ToList();
         var columns = new Column[]
         {
-            new("pick"), new("held", IsFigure: true), new("true share, 95 % sure", IsFigure: true), new("worst night"), new("most frost hours in one", IsFigure: true), new("stand-by, least to most (mean)", IsFigure: true), new("stand-by, chosen winters", IsFigure: true), new("lowest air, hard winter", IsFigure: true),
+            new("pick"), new("held", IsFigure: true), new("true share, 95 % sure", IsFigure: true), new("worst night"), new("most frost hours in one", IsFigure: true), new("electric heat, least to most (mean)", IsFigure: true), new("electric heat, chosen winters", IsFigure: true), new("lowest air, hard winter", IsFigure: true),
         };
         var rows = picks.Select(p => new Cell[]
         {

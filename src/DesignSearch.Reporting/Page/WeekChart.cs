@@ -31,7 +31,7 @@ internal static class WeekChart
         Band(width < 500 ? "°C" : "temperature, °C", TallBand, low, high, scale => Markup.Of($"""
             <path class="limit" d="M{Left} {scale(limitC)}H{width - Right}"/><text x="{width - Right - 3}" y="{scale(limitC) + 12}" text-anchor="end">limit</text>
             <path class="bare" d="{Line(h => h.BareAirC, scale)}"/><path class="outside" d="{Line(h => h.OutsideC, scale)}"/><path class="inside" d="{Line(h => h.AirC, scale)}"/>
-            """), Key([("inside", "inside"), ("outside", "outside"), ("bare", width < 500 ? "bare" : "bare house")]));
+            """), Key([("inside", week.UnderFleece ? width < 500 ? "bench" : "under the fleece" : "inside"), ("outside", "outside"), ("bare", width < 500 ? "bare" : "bare house")]));
         if (hours.Any(h => double.IsFinite(h.TankC)))
         {
             var (cold, hot) = (10 * Math.Floor(hours.Min(h => h.TankC) / 10), 10 * Math.Ceiling(hours.Max(h => h.TankC) / 10));
@@ -40,7 +40,7 @@ internal static class WeekChart
 
         Band("sun, W/m²", LowBand, 0, Math.Max(100, 100 * Math.Ceiling(hours.Max(h => h.SunWPerM2) / 100)), scale => Markup.Of($"""<path class="sun" d="{Area(h => h.SunWPerM2, scale)}"/>"""), Markup.None);
         if (hours.Any(h => h.HeaterW > 0))
-            Band("stand-by, W", LowBand, 0, 100 * Math.Ceiling(hours.Max(h => h.HeaterW) / 100), scale => Markup.Of($"""<path class="heater" d="{Area(h => h.HeaterW, scale)}"/>"""), Markup.None);
+            Band("electric heat, W", LowBand, 0, 100 * Math.Ceiling(hours.Max(h => h.HeaterW) / 100), scale => Markup.Of($"""<path class="heater" d="{Area(h => h.HeaterW, scale)}"/>"""), Markup.None);
         var days = Enumerable.Range(0, (hours.Count / 24) + 1).Select(d => Markup.Of($"""<path class="day" d="M{X(24 * d)} 4V{top}"/>"""));
         var dates = Enumerable.Range(0, hours.Count / 24).Select(d => Markup.Of($"""<text x="{X((24 * d) + 12)}" y="{top + 17}" text-anchor="middle">{week.Start.AddDays(d).ToString(width < 500 ? "%d" : "d MMM", CultureInfo.InvariantCulture)}</text>"""));
         return Markup.Of($"""

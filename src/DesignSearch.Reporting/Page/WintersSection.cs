@@ -31,7 +31,7 @@ internal static class WintersSection
     public static Markup Table(StoredRun run, string caption, IEnumerable<(string Name, JudgedLayout Layout)> layouts)
     {
         var starts = run.Scenario.Winters.Where(w => w.Start is not null).GroupBy(w => w.Name).ToDictionary(g => g.Key, g => g.First().Start!.Value);
-        var columns = new Column[] { new("layout"), new("winter"), new("lowest air", IsFigure: true), new("when"), new("frost hours", IsFigure: true), new("frost degree-hours", IsFigure: true), new("stand-by", IsFigure: true), new("tank, lowest to highest", IsFigure: true) };
+        var columns = new Column[] { new("layout"), new("winter"), new("lowest air", IsFigure: true), new("when"), new("frost hours", IsFigure: true), new("frost degree-hours", IsFigure: true), new("electric heat", IsFigure: true), new("tank, lowest to highest", IsFigure: true) };
         var rows = layouts.SelectMany(l => l.Layout.Winters.Select(w => new Cell[]
         {
             l.Name,

@@ -9,7 +9,7 @@ public sealed class HourlyTable
 {
     private readonly CsvText text = new(
         ["DesignSearch hourly table, format 1", "hour means in local standard time; floor, barrels, tank and collector at the end of the hour; 'counted' is 0 in the warm-up"],
-        "winter", "time", "counted", "outside_c", "sky_c", "inside_c", "floor_c", "barrels_c", "tank_top_c", "tank_bottom_c", "collector_c", "pump_share", "release_w", "heater_w", "sun_on_collector_w_per_m2", "sun_into_house_w", "frost");
+        "winter", "time", "counted", "outside_c", "sky_c", "inside_c", "floor_c", "barrels_c", "tank_top_c", "tank_bottom_c", "collector_c", "pump_share", "release_w", "heater_w", "bench_c", "bench_w", "sun_on_collector_w_per_m2", "sun_into_house_w", "frost");
 
     /// <summary>Adds an hour.</summary>
     /// <param name="winter">Name of its winter.</param>
@@ -30,6 +30,8 @@ public sealed class HourlyTable
         Cell(row.PumpShare),
         Cell(row.ReleaseW),
         Cell(row.HeaterW),
+        Cell(row.BenchC),
+        Cell(row.BenchW),
         Cell(row.CollectorSunWPerM2),
         Cell(row.HouseSunW),
         row.Frost ? 1 : 0);

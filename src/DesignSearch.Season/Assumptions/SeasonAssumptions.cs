@@ -29,6 +29,8 @@ public sealed record SeasonAssumptions
         new("soil_middle_layer_m", "m", 0.20, 0.05, 0.5, "own choice: what follows the air within days"),
         new("soil_deep_layer_m", "m", 0.75, 0.1, 3, "own choice: the undisturbed ground begins below it"),
         new("barrel_film_w_per_m2k", "W/(m²K)", 7, 2, 15, "common practice, no source: convection and radiation of a still surface"),
+        new("bench_capacity_j_per_m2k", "J/(m²K) of bench", 75000, 5000, 400000, "own choice: 3 cm of moist pots and trays on average, 2.5e6 J/(m³K)"),
+        new("bench_radiant_share", "share of what the fleece lets out", 0.5, 0, 1, "own choice: inner films of EN 673 are about half radiation; it goes to the cover, the rest to the air"),
         new("empty_capacity_share", "share of the heat capacity that stays when the water has gone", 0.3, 0.05, 1, "own choice: absorber and pipe wall against their water"),
         new("ground_reflectance", "1", 0.2, 0, 1, "the usual figure for grass and soil, common practice"),
         new("snow_reflectance", "1", 0.6, 0.2, 0.95, "common practice: 0.5 old to 0.85 new snow"),
@@ -48,6 +50,12 @@ public sealed record SeasonAssumptions
 
     /// <summary>Leaves, pots and benches at air temperature that radiate to the cover, per floor area [m²/m²].</summary>
     public double BenchAreaRatio => Value("bench_area_ratio");
+
+    /// <summary>Heat capacity under the fleece of a bench, pots and trays included, per area of the bench [J/(m²K)].</summary>
+    public double BenchCapacityJPerM2K => Value("bench_capacity_j_per_m2k");
+
+    /// <summary>Share of the heat through a bench's fleece that radiates to the cover.</summary>
+    public double BenchRadiantShare => Value("bench_radiant_share");
 
     /// <summary>Latent heat that water evaporating from the floor carries to a colder cover [W/(m²K) of floor].</summary>
     public double CondensationWPerM2K => Value("condensation_w_per_m2k");

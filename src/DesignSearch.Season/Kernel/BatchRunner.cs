@@ -20,13 +20,16 @@ internal static class BatchRunner<T>
         Span<LoopCoefficients> loops = stackalloc LoopCoefficients[lanes];
         // An array of references, one small object a run.
         var heaps = new CompostNumbers[lanes];
-        var rots = false;
+        Span<BenchCoefficients> benches = stackalloc BenchCoefficients[lanes];
+        var (rots, hasBench) = (false, false);
         for (var i = 0; i < lanes; i++)
         {
             var layout = cases[Math.Min(i, cases.Length - 1)];
             (houses[i], loops[i]) = (HouseCoefficients.From(layout.Installation, forcing.Assumptions), LoopCoefficients.From(layout, forcing.Assumptions));
             heaps[i] = layout.Installation.Compost;
             rots |= heaps[i].VolumeM3 > 0;
+            benches[i] = BenchCoefficients.From(layout.Installation, forcing.Assumptions);
+            hasBench |= benches[i].Is > 0;
         }
 
         var room = (Batch<T>*)NativeMemory.AlignedAlloc((nuint)(sizeof(Batch<T>) * count), CacheLine);
@@ -34,10 +37,10 @@ internal static class BatchRunner<T>
         {
             var batches = new Span<Batch<T>>(room, count);
             for (var b = 0; b < count; b++)
-                batches[b] = new Batch<T>(houses.Slice(b * T.Width, T.Width), loops.Slice(b * T.Width, T.Width), heaps.AsSpan(b * T.Width, T.Width), forcing, stepSeconds);
-            Winter(forcing, batches, cases, loops, rots, hourly, stepSeconds);
+                batches[b] = new Batch<T>(houses.Slice(b * T.Width, T.Width), loops.Slice(b * T.Width, T.Width), heaps.AsSpan(b * T.Width, T.Width), benches.Slice(b * T.Width, T.Width), forcing, stepSeconds);
+            Winter(forcing, batches, cases, loops, rots, hasBench, hourly, stepSeconds);
             for (var i = 0; i < cases.Length; i++)
-                outcomes[i] = OutcomeReader.Read(ref batches[i / T.Width], i % T.Width, forcing.Winter.SeasonHours, stepSeconds, loops[i], heaps[i]);
+                outcomes[i] = OutcomeReader.Read(ref batches[i / T.Width], i % T.Width, forcing.Winter.SeasonHours, stepSeconds, loops[i], cases[i].Installation);
         }
         finally
         {
@@ -45,7 +48,7 @@ internal static class BatchRunner<T>
         }
     }
 
-    private static void Winter(WinterForcing forcing, Span<Batch<T>> batches, ReadOnlySpan<LayoutCase> cases, ReadOnlySpan<LoopCoefficients> loops, bool rots, Action<HourRow>? hourly, double stepSeconds)
+    private static void Winter(WinterForcing forcing, Span<Batch<T>> batches, ReadOnlySpan<LayoutCase> cases, ReadOnlySpan<LoopCoefficients> loops, bool rots, bool hasBench, Action<HourRow>? hourly, double stepSeconds)
     {
         var steps = (int)Math.Round(3600 / stepSeconds);
         var hours = forcing.Hours;
@@ -56,30 +59,37 @@ internal static class BatchRunner<T>
             {
                 ref var batch = ref batches[b];
                 if (h == forcing.Winter.WarmUpHours)
-                    batch.Tally.Start(ref batch.House, ref batch.Loop, ref batch.Compost);
+                    batch.Tally.Start(ref batch.House, ref batch.Loop, ref batch.Compost, ref batch.Bench);
                 batch.House.Hour(f);
                 if (rots)
                     batch.Compost.Hour(f);
+                if (hasBench)
+                    batch.Bench.Hour(f);
                 Sun(ref batch.Loop, f, cases, loops, b * T.Width, forcing.Winter.GlobalWPerM2[h] > 0 ? h : -1);
             }
 
             for (var s = 0; s < steps; s++)
-                Step(batches, rots);
+                Step(batches, rots, hasBench);
             for (var b = 0; b < batches.Length; b++)
             {
                 ref var batch = ref batches[b];
                 batch.Tally.Flows(ref batch.House, ref batch.Loop, f, steps);
                 if (rots)
                     batch.Tally.Heap(ref batch.Compost, f);
-                batch.Tally.Frost(ref batch.House, ref batch.Loop, f, h, steps);
+                if (hasBench)
+                    batch.Tally.Benches(ref batch.Bench, f);
+                batch.Tally.Frost(ref batch.House, ref batch.Loop, ref batch.Bench, f, h, steps);
             }
 
             hourly?.Invoke(OutcomeReader.Row(ref batches[0], forcing.Winter, f, h, steps, cases[0].Installation, loops[0]));
         }
     }
 
-    private static void Step(Span<Batch<T>> batches, bool rots)
+    private static void Step(Span<Batch<T>> batches, bool rots, bool hasBench)
     {
+        // Without any bench or heap in the run their parts are left out: a lane without one adds nothing but zeros, so no bit changes.
+        for (var b = 0; hasBench && b < batches.Length; b++)
+            batches[b].Bench.Shed(ref batches[b].House);
         for (var b = 0; b < batches.Length; b++)
             batches[b].House.Eliminate();
         for (var b = 0; b < batches.Length; b++)
@@ -88,11 +98,14 @@ internal static class BatchRunner<T>
             batches[b].House.Reduce(batches[b].Loop.TankLoss);
         for (var b = 0; b < batches.Length; b++)
             batches[b].Loop.Circulate();
+        for (var b = 0; hasBench && b < batches.Length; b++)
+            batches[b].Bench.Offer(ref batches[b].House);
         for (var b = 0; rots && b < batches.Length; b++)
             batches[b].Compost.Offer(ref batches[b].House);
         for (var b = 0; b < batches.Length; b++)
             batches[b].House.Settle(batches[b].Loop.T1);
-        // Without any heap in the run these are left out: a lane without one adds nothing but zeros, so no bit changes.
+        for (var b = 0; hasBench && b < batches.Length; b++)
+            batches[b].Bench.Settle(batches[b].House.Air);
         for (var b = 0; rots && b < batches.Length; b++)
             batches[b].Compost.Settle(batches[b].House.Air);
         for (var b = 0; b < batches.Length; b++)

@@ -16,8 +16,10 @@ namespace DesignSearch.Season;
 /// <param name="HeaterW">Stand-by heater, mean [W].</param>
 /// <param name="CollectorSunWPerM2">On the collector's plane, mean [W/m²].</param>
 /// <param name="HouseSunW">Sun that stayed in the house as heat, mean [W].</param>
-/// <param name="Frost">True when the mean air lay below the limit.</param>
+/// <param name="Frost">True when the plants' mean air lay below the limit: the bench's where there is one.</param>
 /// <param name="CompostC">Core of the compost heap [°C].</param>
+/// <param name="BenchC">Bench under its fleece, mean [°C].</param>
+/// <param name="BenchW">Its electric heat, mean [W].</param>
 public readonly record struct HourRow(
     int Hour,
     DateTime LocalTime,
@@ -35,4 +37,6 @@ public readonly record struct HourRow(
     double CollectorSunWPerM2,
     double HouseSunW,
     bool Frost,
-    double CompostC = double.NaN);
+    double CompostC = double.NaN,
+    double BenchC = double.NaN,
+    double BenchW = 0);

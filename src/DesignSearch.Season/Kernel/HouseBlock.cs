@@ -18,6 +18,9 @@ internal struct HouseBlock<T>
     /// <summary>This hour's conductances [W/K] and sources [W].</summary>
     public T Outer, Leak, Sun;
 
+    /// <summary>Heat radiated to the inner surface of the cover from elsewhere in this step [W], set before <see cref="Eliminate"/>.</summary>
+    public T InnerIn;
+
     private readonly T airStore, coverStore, floorStore, soil1Store, soil2Store, soil3Store, barrelStore, massStore;
     private readonly T innerAir, innerFloor, latent, innerWall, linkOpen, linkClosed, outerStill, outerPerWind, skyFactor, aroundFactor;
     private readonly T floorAir, floorWall, wallAir, wallMass, massOutside, floorSoil, soil12, soil23, soilDeep, edge, barrelAir;
@@ -145,7 +148,7 @@ internal struct HouseBlock<T>
         restC = coverStore * Cover + outerIn + skyG * skyC;
         toInner = link * inverseC;
         inverseI = one / (innerAir + innerFloorNow + innerWall + link - link * toInner);
-        restI = toInner * restC;
+        restI = toInner * restC + InnerIn;
         fromFloor = innerFloorNow * inverseI;
         fromAir = innerAir * inverseI;
 

@@ -7,13 +7,13 @@ internal static class OutcomeReader
 {
     private const double JoulePerKwh = 3.6e6;
 
-    public static Outcome Read<T>(ref Batch<T> batch, int lane, int seasonHours, double step, LoopCoefficients loop, CompostNumbers heap)
+    public static Outcome Read<T>(ref Batch<T> batch, int lane, int seasonHours, double step, LoopCoefficients loop, Installation installation)
         where T : unmanaged, ILane<T>
     {
         var tally = batch.Tally;
         double Kwh(in T sum) => Pack.At(sum, lane) * step / JoulePerKwh;
         double At(in T value) => Pack.At(value, lane);
-        var tank = loop.HasTank;
+        var (tank, heap, hasBench) = (loop.HasTank, installation.Compost, installation.Bench.AreaM2 > 0);
         var (pumpHours, releaseHours) = (At(tally.Pump) * step / 3600, At(tally.ReleaseShare) * step / 3600);
         var (rots, heapHours) = (heap.VolumeM3 > 0, At(tally.CompostShare) * step / 3600);
         return new Outcome
@@ -22,16 +22,18 @@ internal static class OutcomeReader
             FrostHours = (int)At(tally.FrostHours),
             FrostDegreeHoursKh = At(tally.DegreeHours),
             LowestAirC = At(tally.LowestAir),
-            LowestWithinHourC = At(batch.House.LowestAir),
+            LowestHouseAirC = At(tally.LowestHouse),
+            LowestWithinHourC = At(hasBench ? batch.Bench.Lowest : batch.House.LowestAir),
             ColdestHour = (int)At(tally.ColdestHour),
             PowerCutHours = (int)At(tally.CutHours),
             PowerCutFrostHours = (int)At(tally.CutFrostHours),
             PowerCutLowestAirC = At(tally.CutHours) > 0 ? At(tally.CutLowestAir) : double.NaN,
-            StandbyKwh = Kwh(tally.Heater),
+            StandbyKwh = Kwh(tally.Heater) + Kwh(tally.BenchHeat),
+            BenchKwh = Kwh(tally.BenchHeat),
             CollectorYieldKwh = Kwh(tally.ToTank),
             PumpHours = pumpHours,
             PumpKwh = (pumpHours * loop.PumpW + releaseHours * loop.ReleaseElectricW + heapHours * heap.PumpW) / 1000,
-            CheapKwh = Kwh(tally.CheapHeater) + (At(tally.CheapPump) * loop.PumpW + At(tally.CheapReleaseShare) * loop.ReleaseElectricW + At(tally.CheapCompostPump) * heap.PumpW) * step / JoulePerKwh,
+            CheapKwh = Kwh(tally.CheapHeater) + Kwh(tally.CheapBenchHeat) + (At(tally.CheapPump) * loop.PumpW + At(tally.CheapReleaseShare) * loop.ReleaseElectricW + At(tally.CheapCompostPump) * heap.PumpW) * step / JoulePerKwh,
             CompostKwh = Kwh(tally.CompostDraw),
             CompostPumpHours = heapHours,
             CompostLowestC = rots ? At(tally.CompostLow) : double.NaN,
@@ -51,6 +53,8 @@ internal static class OutcomeReader
         var (house, water, tally) = (batch.House, batch.Loop, batch.Tally);
         static double At(in T value) => Pack.At(value, 0);
         var mean = At(tally.MeanAir);
+        var hasBench = installation.Bench.AreaM2 > 0;
+        var plants = hasBench ? At(tally.MeanBench) : mean;
         return new HourRow(
             hour,
             winter.Start.AddHours(hour),
@@ -67,8 +71,10 @@ internal static class OutcomeReader
             At(house.SumHeater) / steps,
             At(water.Light),
             At(house.Sun),
-            mean < installation.House.FrostLimitC,
-            installation.Compost.VolumeM3 > 0 ? At(batch.Compost.Core) : double.NaN);
+            plants < installation.House.FrostLimitC,
+            installation.Compost.VolumeM3 > 0 ? At(batch.Compost.Core) : double.NaN,
+            hasBench ? plants : double.NaN,
+            hasBench ? At(batch.Bench.SumHeat) / steps : 0);
     }
 
     private static EnergyLedger Ledger<T>(ref Batch<T> batch, int lane, double step)
@@ -78,12 +84,14 @@ internal static class OutcomeReader
         double Kwh(in T sum) => Pack.At(sum, lane) * step / JoulePerKwh;
         // The stores were divided by one step, as the flows are sums over steps: the same factor makes both kWh.
         var (inHouse, inLoop) = (Kwh(batch.House.Stored - tally.HouseStart), Kwh(batch.Loop.Stored - tally.LoopStart));
-        var inHeap = Kwh(batch.Compost.Stored - tally.CompostStart);
+        var (inHeap, inBench) = (Kwh(batch.Compost.Stored - tally.CompostStart), Kwh(batch.Bench.Stored - tally.BenchStart));
         var ledger = new EnergyLedger
         {
             SunIntoHouse = Kwh(tally.SunHouse),
             SunIntoCollector = Kwh(tally.SunCollector),
             Heater = Kwh(tally.Heater),
+            Bench = Kwh(tally.BenchHeat),
+            StoredInBench = inBench,
             Compost = Kwh(tally.CompostHeat),
             CompostLoss = Kwh(tally.CompostLoss),
             StoredInCompost = inHeap,
@@ -101,9 +109,9 @@ internal static class OutcomeReader
             Throughput = 0,
             Residual = 0,
         };
-        var entered = ledger.SunIntoHouse + ledger.SunIntoCollector + ledger.Heater + ledger.Auxiliary + ledger.Compost;
-        var left = ledger.CoverToAir + ledger.CoverToSky + ledger.Leakage + ledger.Vents + ledger.Ground + ledger.Wall + ledger.CollectorLoss + ledger.PipeLoss + ledger.CompostLoss + inHouse + inLoop + inHeap;
-        var throughput = entered + Kwh(tally.GroundGift) + Math.Max(0, -inHouse) + Math.Max(0, -inLoop) + Math.Max(0, -inHeap);
+        var entered = ledger.SunIntoHouse + ledger.SunIntoCollector + ledger.Heater + ledger.Auxiliary + ledger.Compost + ledger.Bench;
+        var left = ledger.CoverToAir + ledger.CoverToSky + ledger.Leakage + ledger.Vents + ledger.Ground + ledger.Wall + ledger.CollectorLoss + ledger.PipeLoss + ledger.CompostLoss + inHouse + inLoop + inHeap + inBench;
+        var throughput = entered + Kwh(tally.GroundGift) + Math.Max(0, -inHouse) + Math.Max(0, -inLoop) + Math.Max(0, -inHeap) + Math.Max(0, -inBench);
         return ledger with { Throughput = throughput, Residual = throughput > 0 ? Math.Abs(entered - left) / throughput : 0 };
     }
 }

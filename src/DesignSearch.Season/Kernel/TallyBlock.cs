@@ -25,25 +25,34 @@ internal struct TallyBlock<T>
     /// <summary>Compost heap: flows [W·steps], share of steps, lowest core [°C].</summary>
     public T CompostHeat, CompostLoss, CompostDraw, CompostShare, CompostLow;
 
-    public T HouseStart, LoopStart, CompostStart;
+    /// <summary>Electric heat of a bench, in all and in the hours of the cheap tariff [W·steps].</summary>
+    public T BenchHeat, CheapBenchHeat;
+
+    /// <summary>Lowest hour mean of the house's air, whether or not the plants stand in it [°C].</summary>
+    public T LowestHouse;
+
+    /// <summary>This hour's mean of the bench [°C].</summary>
+    public T MeanBench;
+
+    public T HouseStart, LoopStart, CompostStart, BenchStart;
 
     private readonly T limit;
 
     public TallyBlock(ReadOnlySpan<HouseCoefficients> c) => limit = Pack.Of<T, HouseCoefficients>(c, x => x.FrostLimitC);
 
     /// <summary>Forgets the warm-up.</summary>
-    public void Start(ref HouseBlock<T> house, ref LoopBlock<T> loop, ref CompostBlock<T> compost)
+    public void Start(ref HouseBlock<T> house, ref LoopBlock<T> loop, ref CompostBlock<T> compost, ref BenchBlock<T> bench)
     {
         var zero = T.Of(0);
         SunHouse = SunCollector = Heater = Fan = CoverAir = CoverSky = Leakage = Vents = Ground = GroundGift = Wall = CollectorLoss = PipeLoss = ToTank = Release = zero;
         CheapHeater = CheapPump = CheapReleaseShare = CheapCompostPump = zero;
         Pump = ReleaseShare = FrostHours = DegreeHours = TankSum = zero;
-        CutHours = CutFrostHours = CompostHeat = CompostLoss = CompostDraw = CompostShare = zero;
+        CutHours = CutFrostHours = CompostHeat = CompostLoss = CompostDraw = CompostShare = BenchHeat = CheapBenchHeat = zero;
         CompostLow = T.Of(1e9);
-        LowestAir = CutLowestAir = TankLow = house.LowestAir = T.Of(1e9);
+        LowestAir = LowestHouse = CutLowestAir = TankLow = house.LowestAir = bench.Lowest = T.Of(1e9);
         TankHigh = T.Of(-1e9);
         ColdestHour = T.Of(-1);
-        (HouseStart, LoopStart, CompostStart) = (house.Stored, loop.Stored, compost.Stored);
+        (HouseStart, LoopStart, CompostStart, BenchStart) = (house.Stored, loop.Stored, compost.Stored, bench.Stored);
     }
 
     /// <summary>Heat flows of one hour.</summary>
@@ -88,23 +97,34 @@ internal struct TallyBlock<T>
             CheapCompostPump += compost.SumShare;
     }
 
-    /// <summary>Frost and extremes of one hour.</summary>
-    public void Frost(ref HouseBlock<T> house, ref LoopBlock<T> loop, in HourForcing f, int hour, double steps)
+    /// <summary>One hour of the bench.</summary>
+    public void Benches(ref BenchBlock<T> bench, in HourForcing f)
+    {
+        BenchHeat += bench.SumHeat;
+        if (f.IsCheap)
+            CheapBenchHeat += bench.SumHeat;
+    }
+
+    /// <summary>Frost where the plants stand, and extremes of one hour.</summary>
+    public void Frost(ref HouseBlock<T> house, ref LoopBlock<T> loop, ref BenchBlock<T> bench, in HourForcing f, int hour, double steps)
     {
         var zero = T.Of(0);
         MeanAir = house.SumMean * T.Of(0.5 / steps);
-        var frost = T.IfGreater(limit, MeanAir, T.Of(1), zero);
+        MeanBench = bench.SumMean * T.Of(0.5 / steps);
+        var plants = bench.Plants(MeanAir, MeanBench);
+        var frost = T.IfGreater(limit, plants, T.Of(1), zero);
         FrostHours += frost;
         if (f.Power == 0)
         {
             CutHours += T.Of(1);
             CutFrostHours += frost;
-            CutLowestAir = T.Min(CutLowestAir, MeanAir);
+            CutLowestAir = T.Min(CutLowestAir, plants);
         }
 
-        DegreeHours += T.Max(limit - MeanAir, zero);
-        ColdestHour = T.IfGreater(LowestAir, MeanAir, T.Of(hour), ColdestHour);
-        LowestAir = T.Min(LowestAir, MeanAir);
+        DegreeHours += T.Max(limit - plants, zero);
+        ColdestHour = T.IfGreater(LowestAir, plants, T.Of(hour), ColdestHour);
+        LowestAir = T.Min(LowestAir, plants);
+        LowestHouse = T.Min(LowestHouse, MeanAir);
         TankLow = T.Min(TankLow, loop.T4);
         TankHigh = T.Max(TankHigh, loop.T1);
         TankSum += loop.TankMean;

@@ -1,0 +1,70 @@
+using C = DesignSearch.Season.BenchCoefficients;
+
+namespace DesignSearch.Season;
+
+/// <summary>Benches under fleece of some layouts: to the air implicit, to the cover explicit, for a bench is slow. Equations in docs/model.md, "Bench under fleece".</summary>
+/// <remarks>Only lanes as fields, so that every one stays aligned.</remarks>
+internal struct BenchBlock<T>
+    where T : unmanaged, ILane<T>
+{
+    /// <summary>Air and pots under the fleece [°C], electric heat of this step [W].</summary>
+    public T Bench, HeatW;
+
+    /// <summary>Sums over the steps of the hour: heat [W], twice the temperature [°C]; the lowest end of a step so far [°C].</summary>
+    public T SumHeat, SumMean, Lowest;
+
+    private readonly T present, store, toAir, toCover, most, set, inverse;
+    private T mostNow, shed, rest;
+
+    public BenchBlock(ReadOnlySpan<C> c, double step, double airC)
+    {
+        present = Pack.Of<T, C>(c, x => x.Is);
+        store = Pack.Of<T, C>(c, x => x.Store) * T.Of(1 / step);
+        toAir = Pack.Of<T, C>(c, x => x.ToAir);
+        toCover = Pack.Of<T, C>(c, x => x.ToCover);
+        most = Pack.Of<T, C>(c, x => x.PowerW);
+        set = Pack.Of<T, C>(c, x => x.SetPointC);
+        inverse = T.Of(1) / (store + toAir);
+        Bench = Pack.Of<T, C>(c, x => x.Is > 0 ? airC : 0);
+    }
+
+    /// <summary>Heat in the bench, divided by the step, against 0 °C [W].</summary>
+    public readonly T Stored => store * Bench;
+
+    /// <summary>Takes one hour's mains, and empties the hour's sums.</summary>
+    public void Hour(in HourForcing f)
+    {
+        mostNow = most * T.Of(f.Power);
+        SumHeat = SumMean = T.Of(0);
+    }
+
+    /// <summary>What the fleece radiates to the inside of the cover, before the cover is eliminated.</summary>
+    public void Shed(ref HouseBlock<T> house)
+    {
+        shed = toCover * (Bench - house.Inner);
+        house.InnerIn = shed;
+    }
+
+    /// <summary>Heats by the air at the beginning of the step, which moves by a few tenths in it, and joins the bench to the row of the air.</summary>
+    public void Offer(ref HouseBlock<T> house)
+    {
+        var kept = store * Bench - shed;
+        HeatW = T.Min(T.Max(set * (store + toAir) - kept - toAir * house.Air, T.Of(0)), mostNow);
+        rest = (kept + HeatW) * inverse;
+        house.Add(toAir - toAir * toAir * inverse, toAir * rest);
+    }
+
+    /// <summary>The bench at the end of the step.</summary>
+    /// <param name="airC">Air of the house then [°C].</param>
+    public void Settle(in T airC)
+    {
+        var before = Bench;
+        Bench = rest + toAir * inverse * airC;
+        SumHeat += HeatW;
+        SumMean += before + Bench;
+        Lowest = T.Min(Lowest, Bench);
+    }
+
+    /// <summary>The plants' air: that under the fleece where there is a bench, else the house's [°C].</summary>
+    public readonly T Plants(in T houseC, in T benchC) => T.IfGreater(present, T.Of(0), benchC, houseC);
+}
