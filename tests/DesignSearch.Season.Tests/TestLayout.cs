@@ -56,7 +56,7 @@ internal static class TestLayout
         };
         var area = r.NextDouble() < 0.3 ? 0 : In(1, 12);
         // At least 60 litres of tank per square metre of collector, as is common practice.
-        return new Installation(
+        var installation = new Installation(
             house,
             r.NextDouble() < 0.4 ? BarrelNumbers.None : new BarrelNumbers(In(200, 3000), In(1.5, 22), In(0.05, 0.4)),
             r.NextDouble() < 0.2 ? TankNumbers.None : new TankNumbers(In(100, 1000) + 60 * area, In(1, 8), In(45, 90)),
@@ -64,5 +64,6 @@ internal static class TestLayout
             new PipeRunNumbers(In(0, 12), In(0, 12), In(0, 60000), In(0, 60000)),
             r.NextDouble() < 0.2 ? ReleaseNumbers.None : new ReleaseNumbers(In(20, 400), In(0.02, 0.2), In(5, 60), In(3.5, 7), 1),
             r.NextDouble() < 0.4 ? HeaterNumbers.None : new HeaterNumbers(In(300, 3000), In(3, 5), 1));
+        return r.NextDouble() < 0.7 ? installation : installation with { Bench = new BenchNumbers(In(0.5, 15), In(1, 12), r.NextDouble() < 0.3 ? 0 : In(20, 2000), In(3, 6)) };
     }
 }

@@ -5,6 +5,9 @@ namespace DesignSearch.Layouts;
 /// <summary>The devices of a layout that draw current.</summary>
 internal static class CircuitBuilding
 {
+    /// <summary>Names of mains devices that bring their own lead into the mains box.</summary>
+    public const string StandbyHeater = "stand-by heater", HeatedBench = "heated bench";
+
     private const double NearM = 3;
     private const double SmallLoadW = 8;
     private const double ControlVolts = 24;
@@ -23,7 +26,7 @@ internal static class CircuitBuilding
         }
 
         if (heater is not null)
-            Add("stand-by heater", heater.Volts, heater.Watts, 0, heater.HasThermostat ? "its own thermostat" : SwitchesDirectly(heater, needs) ? "frost thermostat" : "contactor, its coil by the low-voltage thermostat");
+            Add(StandbyHeater, heater.Volts, heater.Watts, 0, heater.HasThermostat ? "its own thermostat" : SwitchesDirectly(heater, needs) ? "frost thermostat" : "contactor, its coil by the low-voltage thermostat");
         if (heater is { HasThermostat: false } && !SwitchesDirectly(heater, needs))
             Add("thermostat and coil of the heater's contactor", ControlVolts, SmallLoadW, 0, "control box");
         if (solar is not null)
@@ -39,8 +42,8 @@ internal static class CircuitBuilding
 
         if (heapPump is not null)
             Pump("pump of the compost heap", heapPump, "thermostat of the house and one in the core");
-        if (bench is not null)
-            Add("heated bench", bench.Volts, bench.WattsPerM2 * scenario.Greenhouse.BenchM2, bench.Volts < SupplyPlan.MainsVolts ? NearM : 0, "thermostat under its fleece");
+        if (bench is { Volts: > 0 })
+            Add(HeatedBench, bench.Volts, bench.WattsPerM2 * scenario.Greenhouse.BenchM2, bench.Volts < SupplyPlan.MainsVolts ? NearM : 0, BenchBuilding.SwitchesDirectly(bench.Volts, bench.WattsPerM2 * scenario.Greenhouse.BenchM2 / bench.Volts, needs) ? "thermostat under its fleece" : "relay, by the thermostat under the fleece");
         if (movesCover && needs.Cheapest(needs.Catalogue.SmallParts.Where(p => p.Role == SmallPartRole.CoverMotor && p.Volts == ControlVolts)) is { } motor)
         {
             foreach (var side in new[] { "one side", "the other side" })

@@ -71,7 +71,7 @@ internal static class SupplyBuilding
         var breaker = needs.Catalogue.SmallParts.Where(p => p.Role == SmallPartRole.CircuitBreaker && p.RatedA >= amperes && p.RatedA <= (cable?.RatedA ?? double.PositiveInfinity)).OrderBy(p => p.RatedA).ThenBy(p => needs.PriceOf(p)).ThenBy(p => p.Id, StringComparer.Ordinal).FirstOrDefault();
         needs.Pick(breaker, FormattableString.Invariant($"a circuit breaker for {amperes:0.0} A that is not above the cable's {cable?.RatedA ?? 0:0} A"), 1, System, "Protects the mains cable; never above the cable's rating.", "in the mains box");
         needs.Small(SmallPartRole.ControlBox, 1, System, "Keeps water off the mains, apart from the low voltage.", "inside by the door, above splashes", SupplyPlan.MainsVolts);
-        needs.Small(SmallPartRole.Gland, 2 + circuits.Count(c => c.CableM > 0 || c.Device == "stand-by heater"), System, "Seals each cable into its box.", "under the mains box");
+        needs.Small(SmallPartRole.Gland, 2 + circuits.Count(c => c.CableM > 0 || c.Device is CircuitBuilding.StandbyHeater or CircuitBuilding.HeatedBench), System, "Seals each cable into its box.", "under the mains box");
         if (heater is { HasThermostat: false })
             Thermostat(heater, needs);
         return plan with { MainsW = watts, MainsCircuits = branches, MainsCable = cable, MainsCableM = metres, Breaker = breaker };

@@ -20,7 +20,7 @@ public static class ChoiceTable
         Number("barrel_count", "number of barrels", "pieces", 1, 40, 4, [2, 4, 6], whole: true) with { AwakeWhen = (c, _) => !c["barrel"].IsNone },
         Part("heater", "stand-by heater", "heater"),
         Number("heater_set_c", "stand-by heater's thermostat", "°C", 0, 25, 4, [4, 5]) with { AwakeWhen = (c, _) => !c["heater"].IsNone },
-        Part(BenchKey, "bench under fleece instead of warm air", "bench"),
+        Part(BenchKey, "bench under fleece", "bench"),
         Number("bench_set_c", "thermostat of the heated bench", "°C", 0, 25, 4, [4, 5]) with { AwakeWhen = (c, p) => p.TryFind<Bench>(c[BenchKey].Id, out var bench) && bench.WattsPerM2 > 0 },
         Part("collector", "collector", "collector"),
         Number("collector_count", "number of collectors", "pieces", 1, 40, 2, [1, 2, 3, 4], whole: true) with { AwakeWhen = HasCollector },
@@ -86,6 +86,7 @@ public static class ChoiceTable
     private static bool NeedsLowVoltage(IChoiceReader choices, Catalogue parts) =>
         HasCollector(choices, parts)
         || (HasCompost(choices, parts) && parts.TryFind<Pump>(choices["compost_pump"].Id, out var pump) && pump.Volts < SupplyPlan.MainsVolts)
+        || (parts.TryFind<Bench>(choices[BenchKey].Id, out var bench) && bench.Volts is > 0 and < SupplyPlan.MainsVolts)
         || (parts.TryFind<NightCover>(choices["night_cover"].Id, out var cover) && cover.IsAutomatic);
 
     private static bool HasCompost(IChoiceReader choices, Catalogue parts) => !choices["compost_mix"].IsNone;

@@ -35,6 +35,13 @@ public sealed class PaperBillTests
     ]);
 
     [Fact]
+    public void A_heated_bench_where_mains_stand() => Agrees(229.17m, [MainsThere, ("frost_limit_c = 2.0", "frost_limit_c = 2.0\nbench_enough_m2 = 2.4")], false, [("bench", "bench-cable-75"), ("bench_set_c", 4)],
+    [
+        // 2.4 m² at 75 W/m² are 180 W, 0.8 A: the breaker of 6 A, the frost thermostat bears 16 A.
+        ("bench-cable-75", 2.4m), ("thermostat-mains", 1), ("mains-3x2-5", 5.3m), ("rcd-30ma", 1), ("breaker-6a", 1), ("box-mains", 1), ("gland-20", 3),
+    ]);
+
+    [Fact]
     public void Two_plates_far_from_any_mains() => Agrees(3158.55m, [], true, [],
     [
         // A fan of 18 W at 12 V 85 m away would want 10 mm² at 9.20 a metre beside the 24 V line; mains brought there cost less.
