@@ -75,7 +75,7 @@ internal sealed class SearchCommand : Command
     }
 
     private static string Line(JudgedLayout layout, string currency) => FormattableString.Invariant(
-        $"no. {layout.Rank}, {layout.Title}: build {layout.BuildPrice:0} {currency}, whole life {layout.LifeCost:0} {currency}, {layout.WorstFrostHours} frost hours in the worst winter, coldest hour {layout.LowestAirC:0.0} °C");
+        $"no. {layout.Rank}, {layout.Title}: build {layout.BuildPrice:0} {currency}, whole life {layout.LifeCost:0} {currency}, {layout.WorstFrostHours} frost hours in the worst winter, coldest hour {layout.LowestAirC:0.0} °C{(layout.HasBench ? " under the fleece" : "")}");
 
     private sealed class Teller(ProgressLine line) : IProgress<RunProgress>
     {

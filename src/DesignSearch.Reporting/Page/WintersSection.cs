@@ -4,7 +4,7 @@ using DesignSearch.Runs;
 
 namespace DesignSearch.Reporting;
 
-/// <summary>The winters a run was judged on, and the coldest hour of each inside the picked layouts.</summary>
+/// <summary>The winters a run was judged on, and the coldest hour of each in the picked layouts.</summary>
 internal static class WintersSection
 {
     /// <summary>The section.</summary>
@@ -21,7 +21,7 @@ internal static class WintersSection
         return Markup.Of($"""
             <section aria-labelledby="winters"><h2 id="winters">The winters it was tried on</h2>
             <p>{scenario.WeatherSource}</p>
-            {Shares(run)}{PageTable.Of($"Winters, {PlainText.Name(scenario.Season)}", columns, rows)}{Markup.When(list.Count > 0, () => Markup.Of($"<ul>{list}</ul>\n"))}<h3>The coldest hour inside</h3>
+            {Shares(run)}{PageTable.Of($"Winters, {PlainText.Name(scenario.Season)}", columns, rows)}{Markup.When(list.Count > 0, () => Markup.Of($"<ul>{list}</ul>\n"))}<h3>The coldest hour</h3>
             {Coldest(run)}</section>
 
             """);
@@ -36,7 +36,7 @@ internal static class WintersSection
         {
             l.Name,
             PlainText.Name(w.Winter),
-            Cell.Figure(Say.Air(w.Outcome.LowestAirC, run.Scenario.FrostLimitC), w.Outcome.LowestAirC),
+            Cell.Figure(Say.Air(w.Outcome.LowestAirC, run.Scenario.FrostLimitC) + (l.Layout.HasBench ? " under the fleece" : ""), w.Outcome.LowestAirC),
             When(w, starts),
             Cell.Figure(Say.TwoFigures(w.Outcome.FrostHours), w.Outcome.FrostHours),
             Cell.Figure(Say.DegreeHours(w.Outcome.FrostDegreeHoursKh), w.Outcome.FrostDegreeHoursKh),

@@ -69,6 +69,22 @@ public sealed partial class ReportPageTests
     }
 
     [Fact]
+    public void Where_only_a_bench_is_held_no_figure_speaks_of_the_house()
+    {
+        var run = InventedRun.Finished();
+        const string fleece = "under the fleece";
+        Assert.DoesNotContain(fleece, TextOf(Page), StringComparison.Ordinal);
+        var ranking = run.Judgement.Ranking.Select(l => l with { Choices = new Dictionary<string, string>(l.Choices) { ["bench"] = "bench-fleece" } }).ToList();
+        var page = ReportPage.Of(run with { Judgement = run.Judgement with { Ranking = ranking } });
+        var text = TextOf(page);
+        Assert.Contains("It, or a bench under fleece in it, must stay above", text, StringComparison.Ordinal);
+        Assert.Contains("are those under the fleece.", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("°C inside", text, StringComparison.Ordinal);
+        Assert.Matches("°C under the fleece at .* outside", text);
+        Assert.Equal(Regex.Count(TextOf(Page), "Holds the limit in every winter"), Regex.Count(text, "Holds the limit on the bench in every winter"));
+    }
+
+    [Fact]
     public void The_front_says_what_a_little_more_money_would_take_away()
     {
         // The dearest of the front costs 4873, so a little more is 200; from the bare house that reaches the barrels at 103.50, with 1878 K·h instead of 2310.
