@@ -1,3 +1,4 @@
+using DesignSearch.Climate.Tests;
 using DesignSearch.Files;
 using DesignSearch.Layouts.Tests;
 using DesignSearch.Testing;
@@ -68,6 +69,21 @@ public sealed class SearchRunTests
             Assert.Equal((ranked.BuildPrice, ranked.LifeCost, ranked.FrostHours, ranked.FrostDegreeHoursKh, ranked.LowestAirC, ranked.StandbyKwh), (again.BuildPrice, again.LifeCost, again.FrostHours, again.FrostDegreeHoursKh, again.LowestAirC, again.StandbyKwh));
             Assert.Equal(ranked.Winters.Select(w => w.Outcome.Ledger), again.Winters.Select(w => w.Outcome.Ledger));
         }
+    }
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void A_search_on_a_weather_file_runs_to_its_report(bool hasSkyRadiation)
+    {
+        // A PVGIS file holds long-wave from the sky, a TMY3 file does not.
+        using var run = new SmallScenario(("[climate]", "[climate]\nweather_file = \"w.csv\""), ("elevation_m = 640", "elevation_m = 420"));
+        var sky = new MadeSky(46.3, 13.9, 1);
+        File.WriteAllText(Path.Combine(run.Folder, "w.csv"), hasSkyRadiation ? sky.PvgisTypical(means: true, 0) : sky.Tmy3());
+        var stored = Search(run, resume: false, evaluations: 48);
+        Assert.Equal(hasSkyRadiation, stored.Scenario.WeatherShares.Any(s => s.Field == "long-wave from the sky"));
+        Assert.All(stored.Scenario.WeatherShares, s => Assert.Equal(1, s.Measured + s.Modelled + s.Filled + s.Synthesised, 9));
+        Assert.NotEmpty(RunStore.Load(new RunFolder(run.Folder)).Judgement.Ranking);
     }
 
     [Fact]
