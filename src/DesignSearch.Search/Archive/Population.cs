@@ -11,6 +11,7 @@ internal sealed class Population(SearchSpace space, int capacity, int objectives
     private readonly double[] figures = new double[(capacity + 1) * objectives];
     private readonly double[] violations = new double[capacity + 1];
     private readonly int[] beaten = new int[capacity + 1];
+    private readonly int[] order = new int[capacity + 1];
     private readonly double[] width = new double[objectives];
 
     public int Count { get; private set; }
@@ -97,7 +98,36 @@ internal sealed class Population(SearchSpace space, int capacity, int objectives
             most = Math.Max(most, beaten[i]);
         }
 
-        return furthest > 0 ? worst : Crowded(most);
+        return furthest > 0 ? worst : objectives == 2 ? Least(most) : Crowded(most);
+    }
+
+    // Of those that most others dominate, none of which dominates another: the one without which the least area is lost; never an end.
+    private int Least(int most)
+    {
+        var count = 0;
+        for (var i = 0; i < Count; i++)
+        {
+            if (beaten[i] < most)
+                continue;
+            var at = count++;
+            for (; at > 0 && figures[2 * order[at - 1]] > figures[2 * i]; at--)
+                order[at] = order[at - 1];
+            order[at] = i;
+        }
+
+        if (count < 3)
+            return order[count - 1];
+        var worst = -1;
+        var least = double.PositiveInfinity;
+        for (var at = 1; at < count - 1; at++)
+        {
+            var own = 2 * order[at];
+            var area = (figures[2 * order[at + 1]] - figures[own]) * (figures[(2 * order[at - 1]) + 1] - figures[own + 1]);
+            if (area < least)
+                (worst, least) = (order[at], area);
+        }
+
+        return worst;
     }
 
     private int Crowded(int most)

@@ -179,11 +179,12 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
         var chosen = random.Below(archive.Count);
         if (archive is not SortedFront || archive.Count < 3)
             return chosen;
-        var widest = Gap(chosen);
+        var alone = random.Below(2) == 0;
+        var widest = alone ? Alone(chosen) : Gap(chosen);
         for (var draw = 1; draw < Drawn; draw++)
         {
             var place = random.Below(archive.Count);
-            var gap = Gap(place);
+            var gap = alone ? Alone(place) : Gap(place);
             if (gap > widest)
                 (chosen, widest) = (place, gap);
         }
@@ -197,6 +198,14 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
         var middle = Math.Clamp(place, 1, archive.Count - 2);
         double[] before = archive[middle - 1].Evaluation.Objectives, after = archive[middle + 1].Evaluation.Objectives;
         return (after[0] - before[0]) * (before[1] - after[1]);
+    }
+
+    // What the front would lose without it; at an end the nearest inner one's.
+    private double Alone(int place)
+    {
+        var middle = Math.Clamp(place, 1, archive.Count - 2);
+        double[] before = archive[middle - 1].Evaluation.Objectives, own = archive[middle].Evaluation.Objectives, after = archive[middle + 1].Evaluation.Objectives;
+        return (after[0] - own[0]) * (before[1] - own[1]);
     }
 
     private int Near(int place, ref RandomStream random)
