@@ -15,6 +15,18 @@ var words = args.ToLookup(a => a.Split('=')[0], a => a.Split('=')[^1]);
 int Word(string name, int otherwise) => words[name].Select(w => int.Parse(w, CultureInfo.InvariantCulture)).FirstOrDefault(otherwise);
 int seeds = Word("seeds", 21), first = Word("first", 1), block = Word("block", 1), most = Word("most", 20_000);
 var only = words["only"].SelectMany(w => w.Split(',')).ToHashSet();
+if (args is ["greenhouse", ..])
+{
+    GreenhouseCourses.Known(seeds, first, block);
+    return;
+}
+
+if (args is ["large", ..])
+{
+    GreenhouseCourses.Large(seeds, first, most, Word("proof", 100_000));
+    return;
+}
+
 long[] marks = [.. new long[] { 500, 1000, 2000, 5000, 20_000 }.Where(m => m <= most)];
 
 Console.WriteLine($"# ours: medians [quartiles] of {seeds} seeds from {first}, blocks of {block}; share of the exact hypervolume in %");

@@ -3,7 +3,7 @@ namespace DesignSearch.Search;
 /// <summary>One search from its first block to its result.</summary>
 internal sealed class SearchRun
 {
-    private const int PopulationSize = 32;
+    private const int PopulationSize = 24;
     private const int Attempts = 400;
     private const int ModelSteps = 10;
 

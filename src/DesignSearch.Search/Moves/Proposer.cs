@@ -4,7 +4,7 @@ namespace DesignSearch.Search;
 internal sealed class Proposer(SearchSpace space, FrontArchive archive, Population population)
 {
     private const int Stratified = 32;
-    private const int Drawn = 4;
+    private const int Drawn = 6;
 
     private readonly Credit credit = new(5, 0.06);
 
@@ -179,7 +179,7 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
         var chosen = random.Below(archive.Count);
         if (archive is not SortedFront || archive.Count < 3)
             return chosen;
-        var alone = random.Below(2) == 0;
+        var alone = random.Below(4) != 0;
         var widest = alone ? Alone(chosen) : Gap(chosen);
         for (var draw = 1; draw < Drawn; draw++)
         {
