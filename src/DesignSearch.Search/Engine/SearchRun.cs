@@ -44,10 +44,9 @@ internal sealed class SearchRun
         violations = new double[problem.Constraints.Count];
     }
 
-    public SearchResult ToTheEnd()
+    public SearchResult ToTheEnd(bool throughAll)
     {
-        var small = space.Size is { } size && size <= settings.EnumerateUpTo && size <= settings.MaxEvaluations;
-        var reason = small ? Enumerate() : Search();
+        var reason = throughAll ? Enumerate() : Search();
         if (reason is not (StopReason.Enumerated or StopReason.Cancelled) && settings.ProofSimulations > 0 && space.IsFinite && problem is IBoundedProblem bounded)
             proof = new Prover(bounded, space, archive, Settle, settings.ProofSimulations, () => cancel.IsCancellationRequested).Run();
         return Result(reason);
