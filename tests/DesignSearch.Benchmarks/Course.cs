@@ -16,6 +16,8 @@ internal sealed class Course(KnownFront front, long[] marks) : ISearchLog
 
     public Dictionary<long, double> DistanceAt { get; } = [];
 
+    public Dictionary<long, double> SpreadAt { get; } = [];
+
     public long? To99 { get; private set; }
 
     public long? To999 { get; private set; }
@@ -36,6 +38,7 @@ internal sealed class Course(KnownFront front, long[] marks) : ISearchLog
             if (!marks.Contains(seen))
                 continue;
             ShareAt[seen] = share;
+            SpreadAt[seen] = Spread.Of(members.Select(front.Scale), [0, 1], [1, 0]);
             FoundAt[seen] = front.Found(members);
             if (front.Points.Count > 0)
                 DistanceAt[seen] = GenerationalDistance.Plus([.. front.Points.Select(front.Scale)], [.. members.Select(front.Scale)]);

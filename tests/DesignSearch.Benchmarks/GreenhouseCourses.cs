@@ -27,7 +27,7 @@ internal static class GreenhouseCourses
             for (var i = 0; i < passing.Length; i++)
                 all[SearchSpace.KeyOf(passing[i])] = new([.. results[i].Objectives], results[i].TotalViolation > 0 ? [results[i].TotalViolation] : [0]);
         });
-        var known = FrontOf(all.Values.Where(e => e.TotalViolation == 0).Select(e => e.Objectives));
+        var known = KnownFront.Of(all.Values.Where(e => e.TotalViolation == 0).Select(e => e.Objectives));
         Console.WriteLine(FormattableString.Invariant($"# {space.Size} different layouts, {all.Count} simulated in {watch.Elapsed.TotalSeconds:0} s, exact front {known.Points.Count} points"));
         var stored = new StoredProblem(problem, all);
         Console.WriteLine("| search | " + string.Join(" | ", Marks) + " | found 2000/last | to 99 % | to 99.9 % |");
@@ -63,7 +63,7 @@ internal static class GreenhouseCourses
                 Console.WriteLine(FormattableString.Invariant($"# {new SearchSpace(problem.Variables).Size} different layouts; proof with {proof.Simulations} simulations: gap {100 * proof.Gap:0.0} %"));
         }
 
-        var union = FrontOf(results.SelectMany(r => r.Front).Select(p => p.Evaluation.Objectives));
+        var union = KnownFront.Of(results.SelectMany(r => r.Front).Select(p => p.Evaluation.Objectives));
         foreach (var (result, i) in results.Select((r, i) => (r, i)))
         {
             var front = result.Front.Select(p => p.Evaluation.Objectives).ToList();
@@ -75,20 +75,6 @@ internal static class GreenhouseCourses
     {
         var scenario = small.Read();
         return new(new LayoutAssessor(scenario, WinterSet.Make(scenario)));
-    }
-
-    private static KnownFront FrontOf(IEnumerable<double[]> figures)
-    {
-        var points = new List<double[]>();
-        foreach (var one in figures.OrderBy(f => f[0]).ThenBy(f => f[1]))
-        {
-            if (points.Count == 0 || one[1] < points[^1][1])
-                points.Add(one);
-        }
-
-        double[] ideal = [points[0][0], points[^1][1]], nadir = [points[^1][0], points[0][1]];
-        var unit = new KnownFront(ideal, nadir, 1, points);
-        return unit with { Area = unit.Share(points) };
     }
 
     private static bool Passes(LayoutProblem problem, double[] point)
