@@ -25,6 +25,12 @@ if (args is ["large", ..])
     return;
 }
 
+if (args is ["single", ..])
+{
+    SingleCourses.Print(seeds, first, most);
+    return;
+}
+
 if (args is ["memory"])
 {
     Console.WriteLine("| problem | evaluations | MB held | MB at most | front | us/eval, problem included |");

@@ -18,14 +18,17 @@ internal sealed class Population(SearchSpace space, int capacity, int objectives
 
     public EvaluatedPoint this[int place] => members[place];
 
-    public void Add(EvaluatedPoint point)
+    /// <summary>Takes a point in where it deserves a place; says whether it did, with several objectives always true.</summary>
+    public bool Add(EvaluatedPoint point)
     {
         if (objectives == 1 && Count == capacity)
         {
-            var like = MostLike(point.Point);
-            if (!Dominance.Dominates(members[like].Evaluation, point.Evaluation))
-                Put(like, point);
-            return;
+            // Every second one against the worst of all, so that the whole closes in; the others keep niches alive.
+            var like = point.Index % 2 == 0 ? MostLike(point.Point) : WorstOfOne();
+            if (Dominance.Dominates(members[like].Evaluation, point.Evaluation))
+                return false;
+            Put(like, point);
+            return true;
         }
 
         Put(Count, point);
@@ -35,6 +38,19 @@ internal sealed class Population(SearchSpace space, int capacity, int objectives
         Count++;
         if (Count > capacity)
             Remove(Worst());
+        return true;
+    }
+
+    private int WorstOfOne()
+    {
+        var worst = 0;
+        for (var i = 1; i < Count; i++)
+        {
+            if (Dominance.Dominates(members[worst].Evaluation, members[i].Evaluation))
+                worst = i;
+        }
+
+        return worst;
     }
 
     private int MostLike(double[] point)

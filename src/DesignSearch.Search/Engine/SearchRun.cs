@@ -4,6 +4,7 @@ namespace DesignSearch.Search;
 internal sealed class SearchRun
 {
     private const int PopulationSize = 24;
+    private const int SinglePopulation = 48;
     private const int Attempts = 400;
     private const int ModelSteps = 10;
 
@@ -35,7 +36,7 @@ internal sealed class SearchRun
         (this.problem, this.space, this.settings) = (problem, space, settings);
         (this.evaluator, this.progress, this.cancel) = (evaluator, progress, cancel);
         archive = FrontArchive.For(problem.Objectives.Count);
-        population = new(space, PopulationSize, problem.Objectives.Count);
+        population = new(space, problem.Objectives.Count == 1 ? SinglePopulation : PopulationSize, problem.Objectives.Count);
         best = new(settings.BestByMerit);
         proposer = new(space, archive, population);
         trend = new(problem.Objectives.Count);
@@ -216,7 +217,10 @@ internal sealed class SearchRun
             var point = new EvaluatedPoint(points[i], results[i], evaluations++);
             if (i < origins.Count)
                 Book(origins[i].Ranked, origins[i].Way, results[i]);
-            Learn(point);
+            var kept = Learn(point);
+            // With one objective there is no area to gain: what finds a place among the parents counts.
+            if (i < origins.Count && bounds.Length == 1 && population.Count == SinglePopulation)
+                proposer.Book(origins[i].Way, kept ? 1 : 0);
         }
 
         trend.Mark(evaluations);
@@ -240,7 +244,7 @@ internal sealed class SearchRun
         proposer.Book(made, gain);
     }
 
-    private void Learn(EvaluatedPoint point)
+    private bool Learn(EvaluatedPoint point)
     {
         Missed(point.Point);
         ranking.Learn(point, bounds, ModelSteps);
@@ -248,10 +252,10 @@ internal sealed class SearchRun
         {
             if (!archive.Covers(point.Evaluation.Objectives))
                 throw new InvalidOperationException("The problem gave up a point before it was beaten.");
-            return;
+            return false;
         }
 
-        population.Add(point);
+        var kept = population.Add(point);
         var missed = point.Evaluation.TotalViolation;
         if (missed == 0)
         {
@@ -263,6 +267,7 @@ internal sealed class SearchRun
         }
         else if (nearestMiss is null || missed < nearestMiss.Evaluation.TotalViolation)
             nearestMiss = point;
+        return kept;
     }
 
     private SearchResult Result(StopReason reason) => new()

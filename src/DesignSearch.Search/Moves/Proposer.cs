@@ -104,7 +104,7 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
     private double[] Mix(ref RandomStream random)
     {
         if (archive.Count < 2)
-            return Cross(ref random);
+            return TowardsBest(ref random);
         var place = Place(ref random);
         double[] a = archive[place].Point, b = archive[Near(place, ref random)].Point;
         var child = new double[a.Length];
@@ -124,6 +124,23 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
 
         if (random.Below(2) == 0)
             Redraw(child, random.Below(child.Length), ref random);
+        return child;
+    }
+
+    // With a single best: part of the way to it, and a difference of two others (Storn and Price, 1997).
+    private double[] TowardsBest(ref RandomStream random)
+    {
+        if (archive.Count == 0)
+            return Cross(ref random);
+        double[] from = Parent(ref random), a = Parent(ref random), b = Parent(ref random), best = archive[0].Point;
+        double near = random.Unit(), scale = 0.3 + (0.6 * random.Unit());
+        var child = (double[])from.Clone();
+        for (var i = 0; i < child.Length; i++)
+        {
+            if (random.Below(5) > 0)
+                child[i] = space.Variables[i].Kind == VariableKind.Category ? (near < 0.5 ? from[i] : best[i]) : Rounded(i, from[i] + (near * (best[i] - from[i])) + (scale * (a[i] - b[i])), ref random);
+        }
+
         return child;
     }
 
