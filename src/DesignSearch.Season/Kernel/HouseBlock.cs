@@ -13,7 +13,7 @@ internal struct HouseBlock<T>
     public T ReleaseW, HeaterW, ReleaseShare, FanW;
 
     /// <summary>Sums over the steps of the hour: temperatures at the ends of the steps, two flows.</summary>
-    public T SumAir, SumCover, SumFloor, SumSoil3, SumMass, SumSky, SumVent, SumRelease, SumHeater, SumFan, SumShare, SumMean, LowestAir;
+    public T SumAir, SumCover, SumFloor, SumSoil3, SumMass, SumSky, SumVent, SumRelease, SumHeater, SumFan, SumShare, LowestAir;
 
     /// <summary>This hour's conductances [W/K] and sources [W].</summary>
     public T Outer, Leak, Sun;
@@ -126,7 +126,7 @@ internal struct HouseBlock<T>
         wallIn = sunWall * sun;
         massIn = massOutside * te;
         outerIn = Outer * te;
-        SumAir = SumCover = SumFloor = SumSoil3 = SumMass = SumSky = SumVent = SumRelease = SumHeater = SumFan = SumShare = SumMean = T.Of(0);
+        SumAir = SumCover = SumFloor = SumSoil3 = SumMass = SumSky = SumVent = SumRelease = SumHeater = SumFan = SumShare = T.Of(0);
     }
 
     /// <summary>Eliminates cover, wall, soil and barrels: what is left are the rows of floor and air.</summary>
@@ -213,7 +213,6 @@ internal struct HouseBlock<T>
         p += T.IfGreater(need, atSet, strength, zero);
         r += T.IfGreater(need, atSet, full, part);
         HeaterW = T.Min(T.Max(heaterSet * p - r, zero), heaterNow);
-        var before = Air;
         Air = (r + HeaterW) / p;
         FanW = duty * fanNow;
         ReleaseW = T.IfGreater(need, atSet, strength * (tankTopC - Air), part - FanW);
@@ -229,7 +228,6 @@ internal struct HouseBlock<T>
         Barrels = restBarrel + barrelAir * inverseBarrel * Air;
         WallMass = restMass + wallMass * inverseMass * wall;
         SumVent += vent * (Air - outside);
-        SumMean += before + Air;
     }
 
     /// <summary>Adds the step to the hour's sums.</summary>

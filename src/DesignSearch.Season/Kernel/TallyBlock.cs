@@ -92,7 +92,7 @@ internal struct TallyBlock<T>
     public void Frost(ref HouseBlock<T> house, ref LoopBlock<T> loop, in HourForcing f, int hour, double steps)
     {
         var zero = T.Of(0);
-        MeanAir = house.SumMean * T.Of(0.5 / steps);
+        MeanAir = house.SumAir * T.Of(1 / steps);
         var frost = T.IfGreater(limit, MeanAir, T.Of(1), zero);
         FrostHours += frost;
         if (f.Power == 0)
