@@ -91,7 +91,7 @@ internal static class BatchRunner<T>
         for (var b = 0; rots && b < batches.Length; b++)
             batches[b].Compost.Offer(ref batches[b].House);
         for (var b = 0; b < batches.Length; b++)
-            batches[b].House.Settle(batches[b].Loop.T1);
+            batches[b].House.Settle(batches[b].Loop.TopAhead);
         // Without any heap in the run these are left out: a lane without one adds nothing but zeros, so no bit changes.
         for (var b = 0; rots && b < batches.Length; b++)
             batches[b].Compost.Settle(batches[b].House.Air);

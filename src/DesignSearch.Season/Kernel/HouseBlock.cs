@@ -189,7 +189,7 @@ internal struct HouseBlock<T>
     }
 
     /// <summary>Vent, release and heater in closed form, then every temperature backwards.</summary>
-    /// <param name="tankTopC">Top layer of the tank at the beginning of the step [°C].</param>
+    /// <param name="tankTopC">Top layer of the tank half-way through the step [°C].</param>
     public void Settle(in T tankTopC)
     {
         var (one, zero) = (T.Of(1), T.Of(0));
