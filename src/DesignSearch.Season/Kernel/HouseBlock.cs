@@ -72,7 +72,7 @@ internal struct HouseBlock<T>
         releaseSet = Pack.Of<T, C>(c, x => x.ReleaseSetC);
         fadeFrom = Pack.Of<T, C>(c, x => x.ReleaseSetC + x.FadeFromK);
         fadeSlope = Pack.Of<T, C>(c, x => 1 / x.FadeOverK);
-        heaterFirst = Pack.Of<T, C>(c, x => x.HeaterSetC > x.ReleaseSetC ? x.HeaterW : 0);
+        heaterFirst = Pack.Of<T, C>(c, x => x.HeaterBeforeW(x.ReleaseSetC));
         fan = Pack.Of<T, C>(c, x => x.FanW);
         heaterMost = Pack.Of<T, C>(c, x => x.HeaterW);
         heaterSet = Pack.Of<T, C>(c, x => x.HeaterSetC);
