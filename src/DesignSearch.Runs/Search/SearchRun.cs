@@ -10,6 +10,7 @@ public static class SearchRun
 {
     private const int BlockSize = 16;
     private const int KeptOfEachMount = 3;
+    private const int MostRounds = 3;
     private const long EnumerateUpTo = 20_000;
 
     /// <summary>Searches, judges and stores: journal, run.json and the layout files of the ranking.</summary>
@@ -49,8 +50,16 @@ public static class SearchRun
         var result = Search(engine, new Teller(progress, scenario, log), log, replay, folder, cancel);
         var tried = JournalFile.Points(folder.Journal);
         var others = BestOfEachMount(tried, problem.Space, scenario);
-        var judgement = new Judge(assessor).Of(result, problem.Space, others);
-        var weighing = new Weigher(assessor, request.Threads).Of(judgement, tried, problem.Space, result.IsExact);
+        var (judge, weigher, found) = (new Judge(assessor), new Weigher(assessor, request.Threads), new List<Layout>());
+        var judgement = judge.Of(result, problem.Space, others);
+        // What the comparison of the ways betters is ranked first, or the answer would contradict it.
+        for (var round = 0; round < MostRounds && weigher.Better(judgement, tried, problem.Space, result.IsExact) is { Count: > 0 } better; round++)
+        {
+            found.AddRange(better);
+            judgement = judge.Of(result, problem.Space, others, found);
+        }
+
+        var weighing = weigher.Of(judgement, tried, problem.Space, result.IsExact);
         if (weighing.Miss is { } miss)
             judgement = judgement with { NearestMiss = [.. judgement.NearestMiss, .. miss.Sentences] };
         var run = new StoredRun
@@ -63,7 +72,7 @@ public static class SearchRun
             Judgement = judgement,
             Weighing = weighing,
         };
-        LayoutLists.Write(folder, run, [.. result.Front.Concat(result.BestByMerit).Concat(others).Select(p => problem.Space.At(p.Point))]);
+        LayoutLists.Write(folder, run, [.. result.Front.Concat(result.BestByMerit).Concat(others).Select(p => problem.Space.At(p.Point)).Concat(found)]);
         RunStore.Save(run, folder);
         return run;
     }
