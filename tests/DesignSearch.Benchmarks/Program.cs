@@ -9,6 +9,12 @@ if (args is ["planes"])
     return;
 }
 
+if (args is ["season", .. var rest])
+{
+    SeasonTimes.Run(rest is [var n] ? int.Parse(n, CultureInfo.InvariantCulture) : 9);
+    return;
+}
+
 var words = args.ToLookup(a => a.Split('=')[0], a => a.Split('=')[^1]);
 int Word(string name, int otherwise) => words[name].Select(w => int.Parse(w, CultureInfo.InvariantCulture)).FirstOrDefault(otherwise);
 int seeds = Word("seeds", 21), first = Word("first", 1), block = Word("block", 1), most = Word("most", 20_000);

@@ -99,9 +99,9 @@ internal readonly record struct HouseCoefficients()
 
     public double FadeOverK { get; init; } = 1;
 
-    /// <summary>What of the heater has come on before another source with a thermostat of its own does: nothing when it is set no higher, all of it from a tenth of a kelvin, for then its relay clicks first [W].</summary>
+    /// <summary>What of the heater has come on before another source with a thermostat of its own does: all of it when it is set higher, for then its relay clicks first [W].</summary>
     /// <param name="setC">That thermostat's middle [°C].</param>
-    public double HeaterBeforeW(double setC) => HeaterW * Math.Clamp((HeaterSetC - setC) / 0.1, 0, 1);
+    public double HeaterBeforeW(double setC) => HeaterSetC > setC ? HeaterW : 0;
 
     /// <summary>Thickness of the floor's surface (0) and of the three layers below it [m]; the deep layer is parted so that its upper third follows the weeks.</summary>
     public static double SoilLayerM(SeasonAssumptions a, int layer) => layer switch

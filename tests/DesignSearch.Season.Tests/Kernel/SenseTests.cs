@@ -101,8 +101,8 @@ public sealed class SenseTests
                 Assert.True(double.IsFinite(r.AirMeanC + r.FloorC + r.PumpShare + r.ReleaseW + r.HeaterW + r.HouseSunW));
                 Assert.InRange(r.AirMeanC, coldest, 60);
                 Assert.InRange(r.FloorC, coldest, 60);
-                Assert.InRange(r.PumpShare, 0, 1);
-                Assert.InRange(r.HeaterW, 0, layout.Heater.PowerW);
+                Assert.InRange(r.PumpShare, 0, 1 + 1e-9);
+                Assert.InRange(r.HeaterW, 0, layout.Heater.PowerW + 1e-6);
                 if (!double.IsNaN(r.TankTopC))
                 {
                     Assert.InRange(r.TankTopC, coldest, Math.Max(hottest, 60));
