@@ -24,7 +24,7 @@ internal sealed class Population(SearchSpace space, int capacity, int objectives
         if (objectives == 1 && Count == capacity)
         {
             // Every second one against the worst of all, so that the whole closes in; the others keep niches alive.
-            var like = point.Index % 2 == 0 ? MostLike(point.Point) : WorstOfOne();
+            var like = point.Index % 3 != 0 ? MostLike(point.Point) : WorstOfOne();
             if (Dominance.Dominates(members[like].Evaluation, point.Evaluation))
                 return false;
             Put(like, point);

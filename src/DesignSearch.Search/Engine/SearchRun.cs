@@ -4,7 +4,7 @@ namespace DesignSearch.Search;
 internal sealed class SearchRun
 {
     private const int PopulationSize = 24;
-    private const int SinglePopulation = 48;
+    private const int SinglePopulation = 96;
     private const int Attempts = 400;
     private const int ModelSteps = 10;
 

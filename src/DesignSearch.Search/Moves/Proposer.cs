@@ -130,7 +130,7 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
     // With a single best: part of the way to it, and a difference of two others (Storn and Price, 1997).
     private double[] TowardsBest(ref RandomStream random)
     {
-        if (archive.Count == 0)
+        if (archive.Count == 0 || archive[0].Evaluation.Objectives.Length > 1)
             return Cross(ref random);
         double[] from = Parent(ref random), a = Parent(ref random), b = Parent(ref random), best = archive[0].Point;
         double near = random.Unit(), scale = 0.3 + (0.6 * random.Unit());
