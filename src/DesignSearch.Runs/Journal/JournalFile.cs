@@ -93,7 +93,7 @@ public sealed class JournalFile : IDisposable
     }
 
     /// <inheritdoc/>
-    public void Dispose() => stream.Dispose();
+    public void Dispose() => FileLimit.Guard(stream.Name, stream.Dispose);
 
     private static (List<string> Lines, long GoodLength) GoodLines(byte[] bytes)
     {
@@ -156,7 +156,7 @@ public sealed class JournalFile : IDisposable
 
     private static string Sum(string text) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)).AsSpan(0, 4));
 
-    private void Line(string text) => stream.Write(Encoding.UTF8.GetBytes($"{text} {Sum(text)}\n"));
+    private void Line(string text) => FileLimit.Guard(stream.Name, () => stream.Write(Encoding.UTF8.GetBytes($"{text} {Sum(text)}\n")));
 
-    private void Flush() => stream.Flush(flushToDisk: true);
+    private void Flush() => FileLimit.Guard(stream.Name, () => stream.Flush(flushToDisk: true));
 }
