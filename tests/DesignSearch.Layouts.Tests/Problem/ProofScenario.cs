@@ -2,7 +2,7 @@ namespace DesignSearch.Layouts.Tests;
 
 /// <summary>
 /// Invented scenarios for the search: two January weeks, so that every layout of a large space can be simulated. The middling one has
-/// 1 107 648 different layouts, the small one a few thousand, the large one more than a thousand million.
+/// 1 402 920 different layouts, the small one 2688 that pass the first checks, the large one more than a thousand million.
 /// </summary>
 internal static class ProofScenario
 {
