@@ -19,6 +19,14 @@ public sealed class LayoutBoundsTests
     }
 
     [Fact]
+    public void The_scenarios_are_as_large_as_is_said_of_them()
+    {
+        using SmallScenario middling = ProofScenario.Middling(), large = ProofScenario.Large();
+        Assert.Equal(1_402_920, new SearchSpace(new LayoutSpace(middling.Read()).Variables).Size);
+        Assert.True(new SearchSpace(new LayoutSpace(large.Read()).Variables).Size > 1_000_000_000);
+    }
+
+    [Fact]
     public void A_choice_wrongly_declared_one_way_is_caught()
     {
         using var small = ProofScenario.Middling();
