@@ -83,7 +83,7 @@ public static class CheckList
     {
         var (noon, word) = latitudeDeg >= 0 ? (180.0, "south") : (0.0, "north");
         var off = Math.Abs((azimuthDeg - noon + 540) % 360 - 180);
-        var serves = Math.Abs(latitudeDeg) <= TropicDeg || off < 90;
+        var serves = Math.Abs(latitudeDeg) <= TropicDeg || off <= 90;
         return new Check("faces-sun", "collector looks towards the noon sun", serves, serves ? Math.Max(0, 1 - off / 90) : Math.Min(-0.001, 1 - off / 90), FormattableString.Invariant($"It faces {azimuthDeg:0}° clockwise from true north, {off:0}° away from the noon sun, which stands in the {word} here ({noon:0}°)."), "The sun's path: outside the tropics the noon sun is always on the side of the equator");
     }
 

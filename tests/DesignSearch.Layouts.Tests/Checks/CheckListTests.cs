@@ -118,6 +118,7 @@ public sealed class CheckListTests
     [Theory]
     [InlineData(46.3, 180, true)]
     [InlineData(46.3, 230, true)]
+    [InlineData(46.3, 90, true)]
     [InlineData(46.3, 0, false)]
     [InlineData(46.3, 271, false)]
     [InlineData(-38, 0, true)]
