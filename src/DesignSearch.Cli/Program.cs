@@ -26,6 +26,9 @@ void OnSignal(PosixSignalContext context)
 
 using var interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, OnSignal);
 using var terminate = PosixSignalRegistration.Create(PosixSignal.SIGTERM, OnSignal);
+// Past a limit on the size of files the system would kill the program; like this the write fails, and a sentence says so.
+const int FileSizeSignal = 25;
+using var fileSize = OperatingSystem.IsWindows() ? null : PosixSignalRegistration.Create((PosixSignal)FileSizeSignal, context => context.Cancel = true);
 try
 {
     return await parsed.InvokeAsync(new InvocationConfiguration { ProcessTerminationTimeout = null, EnableDefaultExceptionHandler = false, Error = error }, stop.Token);

@@ -26,11 +26,12 @@ public static class SafeFile
         var beside = path + ".tmp";
         try
         {
-            using (var stream = new FileStream(beside, FileMode.Create, FileAccess.Write, FileShare.None))
+            FileLimit.Guard(path, () =>
             {
+                using var stream = new FileStream(beside, FileMode.Create, FileAccess.Write, FileShare.None);
                 stream.Write(content);
                 stream.Flush(flushToDisk: true);
-            }
+            });
 
             File.Move(beside, path, overwrite: true);
         }

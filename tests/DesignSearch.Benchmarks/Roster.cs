@@ -10,6 +10,9 @@ internal static class Roster
     [
         ("catalogue", "catalogue", () => new CatalogueProblem()),
         ("catalogue-black", "catalogue", () => new CatalogueProblem(screened: false)),
+        ("catalogue 7", "7", () => new CatalogueProblem(7)),
+        ("catalogue 77", "77", () => new CatalogueProblem(77)),
+        ("catalogue 777", "777", () => new CatalogueProblem(777)),
         ("gear", "gear", Engineering.Gear),
         ("ZDT1", "ZDT1", () => Continuous.Zdt(1)),
         ("ZDT1-inside", "ZDT1", Continuous.MovedInside),
@@ -23,4 +26,15 @@ internal static class Roster
         ("RE24", "RE24", () => Engineering.Re(24)),
         ("RE25", "RE25", () => Engineering.Re(25)),
     ];
+
+    /// <summary>The known front; that of another catalogue is proved by branch and bound first.</summary>
+    public static KnownFront Front(string key)
+    {
+        if (KnownFront.All.TryGetValue(key, out var known))
+            return known;
+        var result = new SearchEngine(new CatalogueProblem(ulong.Parse(key, System.Globalization.CultureInfo.InvariantCulture)), new() { MaxEvaluations = 10_000, ProofSimulations = 20_000_000 }).Run();
+        if (!result.IsExact)
+            throw new InvalidOperationException(result.StoppedInWords);
+        return KnownFront.Of(result.Front.Select(p => p.Evaluation.Objectives));
+    }
 }

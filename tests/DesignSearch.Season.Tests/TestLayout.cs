@@ -55,11 +55,10 @@ internal static class TestLayout
             Wall = r.NextDouble() < 0.5 ? WallNumbers.None : new WallNumbers(12, In(0.05, 0.3), In(0.3, 3), In(5e4, 4e5), 0.2),
         };
         var area = r.NextDouble() < 0.3 ? 0 : In(1, 12);
-        // At least 60 litres of tank per square metre of collector, as is common practice.
         var installation = new Installation(
             house,
             r.NextDouble() < 0.4 ? BarrelNumbers.None : new BarrelNumbers(In(200, 3000), In(1.5, 22), In(0.05, 0.4)),
-            r.NextDouble() < 0.2 ? TankNumbers.None : new TankNumbers(In(100, 1000) + 60 * area, In(1, 8), In(45, 90)),
+            r.NextDouble() < 0.2 ? TankNumbers.None : new TankNumbers(In(80, 1000), In(1, 8), In(45, 90)),
             area == 0 ? CollectorNumbers.None : Flat(area) with { EmptyAtRest = r.NextDouble() < 0.5, ExchangerEffectiveness = r.NextDouble() < 0.5 ? 1 : 0.7, WindLossJPerM3K = In(0, 3) },
             new PipeRunNumbers(In(0, 12), In(0, 12), In(0, 60000), In(0, 60000)),
             r.NextDouble() < 0.2 ? ReleaseNumbers.None : new ReleaseNumbers(In(20, 400), In(0.02, 0.2), In(5, 60), In(3.5, 7), 1),

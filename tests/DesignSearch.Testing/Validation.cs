@@ -47,6 +47,14 @@ public static class Validation
         Assert.True(ours >= low && ours <= high, FormattableString.Invariant($"{id}: {quantity}: expected {low} to {high}, got {ours} ({source})"));
     }
 
+    /// <summary>A miss that is known and told: writes the row as outside, and fails once ours lies inside the band, so that the row goes when the miss does.</summary>
+    /// <inheritdoc cref="Equal"/>
+    public static void Missed(string id, string quantity, double low, double high, double ours, string source)
+    {
+        Record(id, quantity, Number(low) + " to " + Number(high), Number(ours), "outside, known", "band", source);
+        Assert.False(ours >= low && ours <= high, FormattableString.Invariant($"{id}: {quantity}: {ours} lies inside {low} to {high} by now; say Within ({source})"));
+    }
+
     private static void Record(params string[] cells)
     {
         var row = "| " + string.Join(" | ", cells.Select(c => c.Replace('|', '/').Replace('\n', ' ').Trim())) + " |";

@@ -16,6 +16,9 @@ internal static class SpellDraw
         for (var d = 0; d < days;)
         {
             var near = spells.Where(s => Math.Abs(s.First - d) <= FarthestDays).ToArray();
+            // None begins near a day within a very long one: then what is left of that.
+            if (near.Length == 0)
+                near = [.. spells.Where(s => s.First < d && d < s.First + s.Count).Select(s => (s.Source, d, s.First + s.Count - d))];
             var (source, first, count) = near[Math.Min(near.Length - 1, (int)(random.NextUnit() * near.Length))];
             for (var j = 0; j < count && d < days && first + j < sources[source].Hours / 24; j++)
                 from[d++] = (source, first + j);

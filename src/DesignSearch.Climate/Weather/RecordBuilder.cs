@@ -105,6 +105,8 @@ internal sealed class RecordBuilder(string path, FormatMap map, Place place, Sam
         Origin(WeatherField.Wind, WeatherField.Wind, map.WeatherOrigin, WeatherCentreMin);
         Origin(WeatherField.Global, WeatherField.Global, map.RadiationOrigin, fit.UsedMin);
         Origin(WeatherField.Diffuse, WeatherField.Global, map.Fields.Any(f => f.Field == WeatherField.Diffuse) ? map.RadiationOrigin : FieldOrigin.Synthesised, fit.UsedMin);
+        if (grid.Values.ContainsKey(WeatherField.SkyLongWave))
+            Origin(WeatherField.SkyLongWave, WeatherField.SkyLongWave, map.WeatherOrigin, WeatherCentreMin);
         return origins;
     }
 

@@ -45,7 +45,7 @@ public sealed class WeatherRecord
     /// <summary>Long-wave irradiance from the sky [W/m²], where the file has it.</summary>
     public double[]? SkyLongWaveWPerM2 { get; init; }
 
-    /// <summary>Where the values of a field come from, hour by hour.</summary>
+    /// <summary>Where the values of a field come from, hour by hour; long-wave from the sky is in it only where the file has it.</summary>
     public required IReadOnlyDictionary<WeatherField, FieldOrigin[]> Origins { get; init; }
 
     /// <summary>Middle of the radiation interval against the stamp [min]: as the format says it, and as the sun says it.</summary>
@@ -64,7 +64,7 @@ public sealed class WeatherRecord
     public IReadOnlyList<WeatherSpell> DarkRuns => SpellFinder.Dark(WinterPicture.Of(this), Place);
 
     /// <summary>Share of the hours of a field that has each origin; only origins that occur.</summary>
-    /// <param name="field">Air, DewPoint, Wind, Global or Diffuse.</param>
+    /// <param name="field">One that <see cref="Origins"/> holds.</param>
     public IReadOnlyDictionary<FieldOrigin, double> Shares(WeatherField field) =>
         Origins[field].GroupBy(o => o).OrderBy(g => g.Key).ToDictionary(g => g.Key, g => g.Count() / (double)Origins[field].Length);
 

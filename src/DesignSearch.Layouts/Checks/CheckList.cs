@@ -11,7 +11,7 @@ public static class CheckList
     [
         "budget", "build-hours", "parts", "collector-space", "store-floor", "mount-area", "mount-wind", "turn-limit", "drive-torque", "drive-holding",
         "collector-freezing", "first-metres", "pipe-rating", "insulation-fit", "pump-lift", "pump-flow", "drain-fall", "tank-heat", "cable-drop", "cable-fuse", "supply-power", "start-current", "start-drop", "mains-current", "voltages-apart",
-        "floor-load", "anchorage", "drive-locking", "turning-time", "insulation-heat", "pressure-safety", "compost-heat", "bench-enough",
+        "floor-load", "anchorage", "drive-locking", "turning-time", "insulation-heat", "pressure-safety", "compost-heat", "bench-enough", "faces-sun",
     ];
 
     /// <summary>Every check of a layout.</summary>
@@ -36,6 +36,7 @@ public static class CheckList
         {
             checks.AddRange(MountChecks.Of(scenario, solar));
             checks.AddRange(LoopChecks.Of(scenario, solar, lowestOutsideC, outcomes));
+            checks.Add(FacesSun(scenario.Place.LatitudeDeg, built.Layout["azimuth_deg"].Number));
             if (PressureCheck.Of(built, solar) is { } pressure)
                 checks.Add(pressure);
         }
@@ -73,6 +74,17 @@ public static class CheckList
         var pump = built.Layout["compost_pump"].Id;
         var weakest = Math.Min(coil.MaxTemperatureC, built.Parts.Select(p => p.Part).OfType<Pump>().Where(p => p.Info.Id == pump).Select(p => p.MaxTemperatureC).DefaultIfEmpty(coil.MaxTemperatureC).Min());
         return new Check("compost-heat", "pipe and pump bear a hot heap", weakest >= HottestHeapC, weakest / HottestHeapC - 1, FormattableString.Invariant($"A fresh heap may reach {HottestHeapC:0} °C; pipe and pump bear {weakest:0} °C."), "Common practice, no source: hot heaps reach 60 to 70 °C");
+    }
+
+    // Between the tropics the noon sun stands on either side.
+    private const double TropicDeg = 23.44;
+
+    private static Check FacesSun(double latitudeDeg, double azimuthDeg)
+    {
+        var (noon, word) = latitudeDeg >= 0 ? (180.0, "south") : (0.0, "north");
+        var off = Math.Abs((azimuthDeg - noon + 540) % 360 - 180);
+        var serves = Math.Abs(latitudeDeg) <= TropicDeg || off <= 90;
+        return new Check("faces-sun", "collector looks towards the noon sun", serves, serves ? Math.Max(0, 1 - off / 90) : Math.Min(-0.001, 1 - off / 90), FormattableString.Invariant($"It faces {azimuthDeg:0}° clockwise from true north, {off:0}° away from the noon sun, which stands in the {word} here ({noon:0}°)."), "The sun's path: outside the tropics the noon sun is always on the side of the equator");
     }
 
     private static Check Bench(double areaM2) => new(

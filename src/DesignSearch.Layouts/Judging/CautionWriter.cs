@@ -5,6 +5,9 @@ namespace DesignSearch.Layouts;
 /// <summary>The dangers that go with the parts of a layout. Each defers to local codes and licensed work.</summary>
 internal static class CautionWriter
 {
+    private const double DriestMix = 0.5;
+    private const double WettestMix = 0.65;
+
     public static IReadOnlyList<Caution> Of(BuiltLayout built)
     {
         var cautions = new List<Caution>();
@@ -21,7 +24,7 @@ internal static class CautionWriter
         {
             Add("Compost gas", "A rotting heap gives off carbon dioxide, ammonia and, where air is short, carbon monoxide and hydrogen sulphide. Keep it in the open, never inside or against a door or vent of the house; do not climb into a pit or bin.");
             Add("Compost fire and spores", "A large dry heap can set itself alight: keep it moist, watch the core, stay below 70 °C, and keep it clear of walls, straw stores and film. Wear a dust mask when turning it. Ask about boundary, odour and run-off rules.");
-            Add("Heat from compost", "No heap can be foretold within a factor of two, and many have failed in their first winter. Keep a heater in reserve. Moisture should lie between 50 and 65 %.");
+            Add("Heat from compost", $"No heap can be foretold within a factor of two, and many have failed in their first winter. Keep a heater in reserve. {Moisture(built)} It needs air in its pores, above some 5 % oxygen: coarse chips, never trodden down, air let in from below; a heap that smells of rot has too little.");
         }
 
         if (built.Installation.Bench.PowerW > 0)
@@ -34,6 +37,14 @@ internal static class CautionWriter
         Add("Power cut", "It comes with the storm. What is left then is the cover, the water and the ground; keep fleece for the plants that matter most.");
         return cautions;
     }
+
+    // The bands are common practice, no source.
+    private static string Moisture(BuiltLayout built) => built.Parts.Select(p => p.Part).OfType<CompostMix>().Select(m => m.Moisture).FirstOrDefault() switch
+    {
+        < DriestMix and var dry => FormattableString.Invariant($"This mix is too dry at {100 * dry:0} % of water: wet it to between 50 and 65 % while building, or it hardly rots."),
+        > WettestMix and var wet => FormattableString.Invariant($"This mix is too wet at {100 * wet:0} % of water: mix in dry chips until it holds 50 to 65 %, or it rots without air and stays cold."),
+        var good => FormattableString.Invariant($"Moisture should lie between 50 and 65 %, and this mix has {100 * good:0}: keep it there."),
+    };
 
     private static void Solar(SolarLoop solar, Action<string, string> add)
     {

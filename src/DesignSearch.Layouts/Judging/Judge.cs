@@ -8,6 +8,7 @@ namespace DesignSearch.Layouts;
 public sealed class Judge(LayoutAssessor assessor)
 {
     private const int LongestSlug = 60;
+    private const long FoundLater = -1;
 
     /// <summary>Judges one layout.</summary>
     /// <param name="layout">The layout.</param>
@@ -22,15 +23,19 @@ public sealed class Judge(LayoutAssessor assessor)
     /// <param name="result">What the search found.</param>
     /// <param name="space">Turns its points into layouts.</param>
     /// <param name="others">Further points to rank, for instance the best of each way of turning.</param>
-    public Judgement Of(SearchResult result, LayoutSpace space, IReadOnlyList<EvaluatedPoint> others)
+    /// <param name="found">Layouts that were found after the search, for instance by <see cref="Weigher.Better"/>; none by default.</param>
+    public Judgement Of(SearchResult result, LayoutSpace space, IReadOnlyList<EvaluatedPoint> others, IReadOnlyList<Layout>? found = null)
     {
         var bare = Of(Layout.Bare(assessor.Scenario.Catalogue));
         var front = result.Front.Select(p => p.Index).ToHashSet();
         var kept = others.Select(p => p.Index).Concat(front).ToHashSet();
         var points = result.Front.Concat(result.BestByMerit).Concat(others).DistinctBy(p => p.Index).ToList();
-        var judged = points.Select(p => (Layout: Of(space.At(p.Point)), p.Index)).Where(j => j.Layout.BuildPrice > 0).DistinctBy(j => j.Layout.Slug).ToList();
-        var onFront = judged.Where(j => front.Contains(j.Index)).Select(j => j.Layout.Slug).ToHashSet(StringComparer.Ordinal);
-        var always = judged.Where(j => kept.Contains(j.Index)).Select(j => j.Layout.Slug).ToHashSet(StringComparer.Ordinal);
+        var later = (found ?? []).Select(Of).ToList();
+        var judged = later.Select(l => (Layout: l, Index: FoundLater)).Concat(points.Select(p => (Layout: Of(space.At(p.Point)), p.Index))).Where(j => j.Layout.BuildPrice > 0).DistinctBy(j => j.Layout.Slug).ToList();
+        bool IsBeaten(JudgedLayout l) => later.Any(o => o.PassesChecks && o.LifeCost <= l.LifeCost && o.FrostDegreeHoursKh <= l.FrostDegreeHoursKh && (o.LifeCost < l.LifeCost || o.FrostDegreeHoursKh < l.FrostDegreeHoursKh))
+            || (later.Contains(l) && judged.Any(o => front.Contains(o.Index) && o.Layout.LifeCost <= l.LifeCost && o.Layout.FrostDegreeHoursKh <= l.FrostDegreeHoursKh && o.Layout.Slug != l.Slug));
+        var onFront = judged.Where(j => (j.Index == FoundLater || front.Contains(j.Index)) && !IsBeaten(j.Layout)).Select(j => j.Layout.Slug).ToHashSet(StringComparer.Ordinal);
+        var always = judged.Where(j => j.Index == FoundLater || kept.Contains(j.Index)).Select(j => j.Layout.Slug).ToHashSet(StringComparer.Ordinal);
         var ranking = PickChooser.Rank(judged.Select(j => j.Layout), assessor.Scenario.Search.Ranked, l => always.Contains(l.Slug));
         ranking = [.. ranking.Zip(DistinctTitles.Of(ranking, assessor.Scenario), (l, apart) => l with { Apart = apart })];
         var picks = PickChooser.Choose(ranking);

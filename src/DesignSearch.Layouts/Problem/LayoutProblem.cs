@@ -4,12 +4,13 @@ namespace DesignSearch.Layouts;
 
 /// <summary>The search for layouts: life cost against frost degree-hours, under the checks.</summary>
 /// <param name="assessor">Prices, checks and simulates.</param>
-public sealed class LayoutProblem(LayoutAssessor assessor) : IProblem
+public sealed class LayoutProblem(LayoutAssessor assessor) : IBoundedProblem
 {
     // Layouts that hold rank before all others, whatever their score.
     private const double HoldsFirst = 1e6;
 
     private readonly LayoutSpace space = new(assessor.Scenario);
+    private LayoutBounds? bounds;
 
     /// <summary>The choices as variables.</summary>
     public LayoutSpace Space => space;
@@ -22,6 +23,25 @@ public sealed class LayoutProblem(LayoutAssessor assessor) : IProblem
 
     /// <inheritdoc/>
     public IReadOnlyList<string> Constraints => CheckList.Names;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<bool> ActsOneWay => Bounds.ActsOneWay;
+
+    private LayoutBounds Bounds => LazyInitializer.EnsureInitialized(ref bounds, () => new(assessor, space));
+
+    /// <inheritdoc/>
+    public bool BoundCheaply(LevelBox box, Span<double> objectiveBounds)
+    {
+        ArgumentNullException.ThrowIfNull(box);
+        return Bounds.Cheaply(box, objectiveBounds);
+    }
+
+    /// <inheritdoc/>
+    public void BoundBySimulation(LevelBox box, Span<double> objectiveBounds)
+    {
+        ArgumentNullException.ThrowIfNull(box);
+        Bounds.BySimulation(box, objectiveBounds);
+    }
 
     /// <inheritdoc/>
     public void Screen(ReadOnlySpan<double> point, Span<double> objectiveBounds, Span<double> violations)

@@ -5,7 +5,8 @@ namespace DesignSearch.Layouts;
 /// <summary>Compares ways to protect the house at equal protection.</summary>
 /// <param name="book">Simulates.</param>
 /// <param name="finder">Finds the best of a way.</param>
-internal sealed class WayComparing(TrialBook book, WayFinder finder)
+/// <param name="search">Searches a way by itself; null where everything was tried.</param>
+internal sealed class WayComparing(TrialBook book, WayFinder finder, WaySearch? search)
 {
     private const string HeaterKey = "heater";
 
@@ -13,31 +14,35 @@ internal sealed class WayComparing(TrialBook book, WayFinder finder)
         [(TurningKind.Fixed, "fixed"), (TurningKind.TwoPosition, "two positions a day"), (TurningKind.Stepped, "turned in steps"), (TurningKind.Continuous, "follows the sun")];
 
     private readonly Scenario scenario = book.Scenario;
+    private readonly List<Trial> found = [];
+
+    /// <summary>The best of each way that was looked at so far.</summary>
+    public IReadOnlyList<Trial> Found => found;
 
     /// <summary>The comparisons, that of the mounts first.</summary>
     /// <param name="best">The best layout known.</param>
     public IReadOnlyList<Comparison> Of(Trial best)
     {
-        var found = new List<Comparison>();
+        var comparisons = new List<Comparison>();
         if (Levels("collector").Any(l => !l.IsNone))
-            found.Add(Mounts(best));
+            comparisons.Add(Mounts(best));
         foreach (var choice in ChoiceTable.All.Where(c => c is { Kind: ChoiceKind.Part, MayBeNone: true, AwakeWhen: null } && c.Key != "collector"))
         {
             var levels = Levels(choice.Key);
             if (levels.Any(l => l.IsNone) && levels.Any(l => !l.IsNone))
-                found.Add(WithAndWithout(choice, levels, best));
+                comparisons.Add(WithAndWithout(choice, levels, best));
         }
 
         if (Levels(HeaterKey).Any(l => !l.IsNone))
-            found.Add(HeaterAlone(best));
-        return found;
+            comparisons.Add(HeaterAlone(best));
+        return comparisons;
     }
 
     private Comparison Mounts(Trial best)
     {
         var ways = new List<(string Name, Trial? Best, string WhyNone)>();
         if (Levels("collector").Any(l => l.IsNone))
-            ways.Add(("no collector", finder.Best(l => l["collector"].IsNone), ""));
+            ways.Add(("no collector", Best(l => l["collector"].IsNone, Nearer(best.Layout, search?.WithoutCollector())), ""));
         var mounts = Levels("mount").Select(l => scenario.Catalogue.TryFind<CollectorMount>(l.Id, out var m) ? m : null).OfType<CollectorMount>().ToList();
         foreach (var (kind, name) in Turnings.Where(t => mounts.Any(m => m.Turning == t.Kind)))
         {
@@ -45,8 +50,8 @@ internal sealed class WayComparing(TrialBook book, WayFinder finder)
             var level = ChoiceValue.Part(mounts.First(m => m.Turning == kind).Id);
             var collector = Levels("collector").First(l => !l.IsNone);
             var near = like.Layout["collector"].IsNone ? Neighbours.With(scenario, Neighbours.With(scenario, like.Layout, "collector", collector), "mount", level) : Neighbours.With(scenario, like.Layout, "mount", level);
-            var found = finder.Best(l => scenario.Catalogue.TryFind<CollectorMount>(l["mount"].Id, out var m) && m.Turning == kind, near);
-            ways.Add((name, found, found is null ? WhyNot(near) : ""));
+            var way = Best(l => scenario.Catalogue.TryFind<CollectorMount>(l["mount"].Id, out var m) && m.Turning == kind, Nearer(near, search?.Of(kind)));
+            ways.Add((name, way, way is null ? WhyNot(near) : ""));
         }
 
         var holding = ways.Where(w => w.Best is { Holds: true }).OrderBy(w => w.Best!.Figures.LifeCost).ToList();
@@ -63,7 +68,7 @@ internal sealed class WayComparing(TrialBook book, WayFinder finder)
     {
         var has = !best.Layout[choice.Key].IsNone;
         var other = Neighbours.With(scenario, best.Layout, choice.Key, has ? ChoiceValue.None : levels.First(l => !l.IsNone));
-        var counterpart = finder.Best(l => l[choice.Key].IsNone == has, other);
+        var counterpart = Best(l => l[choice.Key].IsNone == has, other);
         var (with, without) = has ? (best, counterpart) : (counterpart, best);
         return new(
             Capital(choice.Title) + ": with or without?",
@@ -78,7 +83,7 @@ internal sealed class WayComparing(TrialBook book, WayFinder finder)
         if (!allowsNothing)
             return new("A stand-by heater and nothing else?", [new("heater alone", null, "the scenario fixes another part"), new("the best found", best.ToWay(), "")], "No answer: the scenario does not allow a heater alone.");
         var near = Neighbours.With(scenario, Layout.Bare(scenario.Catalogue), HeaterKey, Levels(HeaterKey).Last(l => !l.IsNone));
-        var alone = finder.Best(Alone, near);
+        var alone = Best(Alone, near);
         var answer = alone switch
         {
             null => "A heater alone passes no check: " + WhyNot(near) + ".",
@@ -89,6 +94,16 @@ internal sealed class WayComparing(TrialBook book, WayFinder finder)
         };
         return new("A stand-by heater and nothing else?", [new("heater alone", alone?.ToWay(), alone is null ? WhyNot(near) : ""), new("the best found", best.ToWay(), "")], answer);
     }
+
+    private Trial? Best(Func<Layout, bool> isOfTheWay, Layout? near)
+    {
+        var best = finder.Best(isOfTheWay, near);
+        if (best is not null)
+            found.Add(best);
+        return best;
+    }
+
+    private Layout Nearer(Layout one, Layout? other) => other is not null && book.Of(other).Beats(book.Of(one)) ? other : one;
 
     private static string Difference(decimal less) => less >= 0 ? FormattableString.Invariant($"{less:0} less") : FormattableString.Invariant($"{-less:0} more");
 

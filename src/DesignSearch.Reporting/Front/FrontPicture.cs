@@ -88,7 +88,7 @@ internal static class FrontPicture
             places.Avoid(PixelX(chart, to) - 1, PixelY(chart, from), PixelX(chart, to) + 1, PixelY(chart, to));
         }
 
-        foreach (var point in chart.Points.Where(p => p.PickName.Length > 0 || p.Rank == 0))
+        foreach (var point in chart.Points.Where(p => p.PickName.Length > 0 || p.Rank == 0).OrderByDescending(p => p.LifeCost))
         {
             var text = point.Rank == 0 ? "bare house" : point.PickName;
             var (left, middle, leadX) = places.Place(PixelX(chart, point), PixelY(chart, point), text);

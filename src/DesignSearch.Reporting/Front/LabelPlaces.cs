@@ -1,6 +1,7 @@
 namespace DesignSearch.Reporting;
 
-/// <summary>Finds room for labels beside points: each goes to the nearest place where it covers neither an earlier label nor anything else that must stay clear.</summary>
+/// <summary>Finds room for labels beside points: each goes to the nearest place where it covers neither an earlier label nor anything else that must stay clear, and its line to the point crosses no earlier one.
+/// Points placed from right to left keep their labels in their own order.</summary>
 /// <param name="width">Width of the field the labels must stay in.</param>
 /// <param name="height">Height of the field.</param>
 /// <param name="fontSize">Size of the letters, same unit.</param>
@@ -11,6 +12,7 @@ internal sealed class LabelPlaces(double width, double height, double fontSize)
     private const double MostOfField = 0.55;
 
     private readonly List<(double Left, double Top, double Right, double Bottom)> taken = [];
+    private readonly List<(double FromX, double FromY, double ToX, double ToY)> leads = [];
 
     /// <summary>Keeps labels off a field.</summary>
     public void Avoid(double left, double top, double right, double bottom) => taken.Add((left, top, right, bottom));
@@ -35,7 +37,8 @@ internal sealed class LabelPlaces(double width, double height, double fontSize)
             var left = across >= 0 ? x + across : x + across - wide;
             left = Math.Clamp(left, 2, Math.Max(2, width - wide - 2));
             var middle = Math.Clamp(y + down, half + 2, height - half - 2);
-            var cover = taken.Sum(t => Overlap(left, left + wide, t.Left, t.Right) * Overlap(middle - half, middle + half, t.Top, t.Bottom));
+            var lead = Lead(x, y, left, middle, wide, half);
+            var cover = taken.Sum(t => Overlap(left, left + wide, t.Left, t.Right) * Overlap(middle - half, middle + half, t.Top, t.Bottom)) + (leads.Count(l => Cross(l, lead)) * fontSize * fontSize);
             if (cover < leastCover)
                 (best, leastCover) = ((left, middle), cover);
             if (cover == 0)
@@ -43,7 +46,9 @@ internal sealed class LabelPlaces(double width, double height, double fontSize)
         }
 
         taken.Add((best.Left - 4, best.Middle - half, best.Left + wide + 4, best.Middle + half));
-        return (best.Left, best.Middle, Math.Clamp(x, best.Left + 2, best.Left + wide - 2));
+        var line = Lead(x, y, best.Left, best.Middle, wide, half);
+        leads.Add(line);
+        return (best.Left, best.Middle, line.ToX);
     }
 
     private IEnumerable<(double Across, double Down)> Offsets()
@@ -55,6 +60,15 @@ internal sealed class LabelPlaces(double width, double height, double fontSize)
             yield return (30 + (10 * ring), -1.2 * fontSize * ring);
         }
     }
+
+    private (double FromX, double FromY, double ToX, double ToY) Lead(double x, double y, double left, double middle, double wide, double half) =>
+        (x, y, Math.Clamp(x, left + 2, left + wide - 2), middle + half - (0.2 * fontSize));
+
+    private static bool Cross((double FromX, double FromY, double ToX, double ToY) a, (double FromX, double FromY, double ToX, double ToY) b) =>
+        Side(a, b.FromX, b.FromY) * Side(a, b.ToX, b.ToY) < 0 && Side(b, a.FromX, a.FromY) * Side(b, a.ToX, a.ToY) < 0;
+
+    private static double Side((double FromX, double FromY, double ToX, double ToY) line, double x, double y) =>
+        ((line.ToX - line.FromX) * (y - line.FromY)) - ((line.ToY - line.FromY) * (x - line.FromX));
 
     private static double Overlap(double a, double b, double c, double d) => Math.Max(0, Math.Min(b, d) - Math.Max(a, c));
 }

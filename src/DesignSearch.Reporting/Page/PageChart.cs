@@ -65,7 +65,7 @@ internal static class PageChart
                 places.Avoid(X(to) - Left - 1, Y(from) - Top, X(to) - Left + 1, Y(to) - Top);
             }
 
-            return Markup.All(chart.Points.Where(p => p.PickName.Length > 0 || p.Rank == 0).Select(p =>
+            return Markup.All(chart.Points.Where(p => p.PickName.Length > 0 || p.Rank == 0).OrderByDescending(p => p.LifeCost).Select(p =>
             {
                 var lines = places.Lines(p.Rank == 0 ? "bare house" : p.PickName);
                 var (left, middle, leadX) = places.Place(X(p) - Left, Y(p) - Top, lines);

@@ -15,6 +15,9 @@ public sealed class JournalFile : IDisposable
 {
     private const string Opening = "designsearch journal 1";
 
+    // Ends the line of a layout that was given up early: its figures are bounds, not results.
+    private const string Bound = "bound";
+
     private static readonly JsonSerializerOptions Strict = new() { RespectNullableAnnotations = true, RespectRequiredConstructorParameters = true };
 
     private readonly FileStream stream;
@@ -85,12 +88,12 @@ public sealed class JournalFile : IDisposable
     public void Append(IEnumerable<(double[] Point, Evaluation Evaluation)> points)
     {
         foreach (var (point, evaluation) in points)
-            Line($"{Numbers(point)};{Numbers(evaluation.Objectives)};{Numbers(evaluation.Violations)};{Numbers([evaluation.Merit])}");
+            Line($"{Numbers(point)};{Numbers(evaluation.Objectives)};{Numbers(evaluation.Violations)};{Numbers([evaluation.Merit])}{(evaluation.IsBound ? ";" + Bound : "")}");
         Flush();
     }
 
     /// <inheritdoc/>
-    public void Dispose() => stream.Dispose();
+    public void Dispose() => FileLimit.Guard(stream.Name, stream.Dispose);
 
     private static (List<string> Lines, long GoodLength) GoodLines(byte[] bytes)
     {
@@ -142,7 +145,9 @@ public sealed class JournalFile : IDisposable
     private static (double[] Point, Evaluation Evaluation) Parse(string line)
     {
         var parts = line.Split(';');
-        return (Read(parts[0]), new Evaluation(Read(parts[1]), Read(parts[2]), Read(parts[3])[0]));
+        if (parts.Length > 5 || (parts.Length == 5 && parts[4] != Bound))
+            throw new FormatException();
+        return (Read(parts[0]), new Evaluation(Read(parts[1]), Read(parts[2]), Read(parts[3])[0], parts.Length == 5));
     }
 
     private static double[] Read(string list) => list.Length == 0 ? [] : [.. list.Split(',').Select(n => double.Parse(n, CultureInfo.InvariantCulture))];
@@ -151,7 +156,7 @@ public sealed class JournalFile : IDisposable
 
     private static string Sum(string text) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)).AsSpan(0, 4));
 
-    private void Line(string text) => stream.Write(Encoding.UTF8.GetBytes($"{text} {Sum(text)}\n"));
+    private void Line(string text) => FileLimit.Guard(stream.Name, () => stream.Write(Encoding.UTF8.GetBytes($"{text} {Sum(text)}\n")));
 
-    private void Flush() => stream.Flush(flushToDisk: true);
+    private void Flush() => FileLimit.Guard(stream.Name, () => stream.Flush(flushToDisk: true));
 }

@@ -38,6 +38,10 @@ public static class RunStore
                 throw new InputException(new InputFault(folder.RunFile, 1, 0, FormattableString.Invariant($"format {format}"), FormattableString.Invariant($"format {StoredRun.CurrentFormat}; search again with this version of the program")));
             return document.Deserialize<StoredRun>(Json) ?? throw new JsonException("empty");
         }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new InputException(new InputFault(folder.RunFile, 0, 0, "", "a file that can be read: " + e.Message.ReplaceLineEndings(" ")));
+        }
         catch (JsonException e)
         {
             throw new InputException(new InputFault(folder.RunFile, (int)(e.LineNumber ?? 0) + 1, (int)(e.BytePositionInLine ?? 0) + 1, "", "an undamaged run file; search again"));

@@ -31,7 +31,8 @@ internal static class ScenarioRecords
             House = FormattableString.Invariant($"{house.LengthM:0.#} × {house.WidthM:0.#} m, {house.EavesM:0.#} m at the eaves and {house.RidgeM:0.#} m at the ridge; cover {house.CoverM2:0} m² with U {house.CoverUWPerM2K:0.0} W/(m²K)"),
             Winters = [.. winters.Winters.Select(w => Record(w.Winter, w.Weight, house.FrostLimitC))],
             WeatherSource = scenario.Climate.Sentence,
-            WeatherShares = [.. Fields.Select(f => Share(scenario.Climate.Record, f.Field, f.Words))],
+            // A field that the file lacks is reckoned from the others, so there is nothing to share out.
+            WeatherShares = [.. Fields.Where(f => scenario.Climate.Record?.Origins.ContainsKey(f.Field) ?? true).Select(f => Share(scenario.Climate.Record, f.Field, f.Words))],
             Assumptions = [.. SeasonAssumptions.Catalogue.Select(e => new AssumptionRecord(e.Key, scenario.Assumptions.Value(e.Key), e.Unit, !scenario.AssumptionsSet.Contains(e.Key), e.Source))],
         };
     }

@@ -11,20 +11,24 @@ internal sealed class Population(SearchSpace space, int capacity, int objectives
     private readonly double[] figures = new double[(capacity + 1) * objectives];
     private readonly double[] violations = new double[capacity + 1];
     private readonly int[] beaten = new int[capacity + 1];
+    private readonly int[] order = new int[capacity + 1];
     private readonly double[] width = new double[objectives];
 
     public int Count { get; private set; }
 
     public EvaluatedPoint this[int place] => members[place];
 
-    public void Add(EvaluatedPoint point)
+    /// <summary>Takes a point in where it deserves a place; says whether it did, with several objectives always true.</summary>
+    public bool Add(EvaluatedPoint point)
     {
         if (objectives == 1 && Count == capacity)
         {
-            var like = MostLike(point.Point);
-            if (!Dominance.Dominates(members[like].Evaluation, point.Evaluation))
-                Put(like, point);
-            return;
+            // Every second one against the worst of all, so that the whole closes in; the others keep niches alive.
+            var like = point.Index % 3 != 0 ? MostLike(point.Point) : WorstOfOne();
+            if (Dominance.Dominates(members[like].Evaluation, point.Evaluation))
+                return false;
+            Put(like, point);
+            return true;
         }
 
         Put(Count, point);
@@ -34,6 +38,19 @@ internal sealed class Population(SearchSpace space, int capacity, int objectives
         Count++;
         if (Count > capacity)
             Remove(Worst());
+        return true;
+    }
+
+    private int WorstOfOne()
+    {
+        var worst = 0;
+        for (var i = 1; i < Count; i++)
+        {
+            if (Dominance.Dominates(members[worst].Evaluation, members[i].Evaluation))
+                worst = i;
+        }
+
+        return worst;
     }
 
     private int MostLike(double[] point)
@@ -97,7 +114,36 @@ internal sealed class Population(SearchSpace space, int capacity, int objectives
             most = Math.Max(most, beaten[i]);
         }
 
-        return furthest > 0 ? worst : Crowded(most);
+        return furthest > 0 ? worst : objectives == 2 ? Least(most) : Crowded(most);
+    }
+
+    // Of those that most others dominate, none of which dominates another: the one without which the least area is lost; never an end.
+    private int Least(int most)
+    {
+        var count = 0;
+        for (var i = 0; i < Count; i++)
+        {
+            if (beaten[i] < most)
+                continue;
+            var at = count++;
+            for (; at > 0 && figures[2 * order[at - 1]] > figures[2 * i]; at--)
+                order[at] = order[at - 1];
+            order[at] = i;
+        }
+
+        if (count < 3)
+            return order[count - 1];
+        var worst = -1;
+        var least = double.PositiveInfinity;
+        for (var at = 1; at < count - 1; at++)
+        {
+            var own = 2 * order[at];
+            var area = (figures[2 * order[at + 1]] - figures[own]) * (figures[(2 * order[at - 1]) + 1] - figures[own + 1]);
+            if (area < least)
+                (worst, least) = (order[at], area);
+        }
+
+        return worst;
     }
 
     private int Crowded(int most)

@@ -10,6 +10,12 @@ public sealed class SearchEngine(IProblem problem, SearchSettings settings)
 {
     private readonly SearchSpace space = new(problem.Variables);
 
+    /// <summary>
+    /// Whether every point there is will be gone through, because they are few enough and the budget covers them. A search that does not
+    /// proposes the same points in the same order whatever its budget, so it can be taken up with a larger one.
+    /// </summary>
+    public bool GoesThroughAll => space.Size is { } size && size <= settings.EnumerateUpTo && size <= settings.MaxEvaluations;
+
     /// <summary>Searches until the budget, the caller or the problem ends it.</summary>
     /// <param name="progress">Told after every block; null for silence.</param>
     /// <param name="log">Given every freshly evaluated stretch; null for none.</param>
@@ -24,6 +30,6 @@ public sealed class SearchEngine(IProblem problem, SearchSettings settings)
     {
         settings.Check();
         using var source = (replay ?? []).GetEnumerator();
-        return new SearchRun(problem, space, settings, new BlockEvaluator(problem, settings.Threads, source, log), progress, cancel).ToTheEnd();
+        return new SearchRun(problem, space, settings, new BlockEvaluator(problem, settings.Threads, source, log), progress, cancel).ToTheEnd(GoesThroughAll);
     }
 }

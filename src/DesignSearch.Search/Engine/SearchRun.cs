@@ -3,7 +3,8 @@ namespace DesignSearch.Search;
 /// <summary>One search from its first block to its result.</summary>
 internal sealed class SearchRun
 {
-    private const int PopulationSize = 32;
+    private const int PopulationSize = 24;
+    private const int SinglePopulation = 96;
     private const int Attempts = 400;
     private const int ModelSteps = 10;
 
@@ -35,7 +36,7 @@ internal sealed class SearchRun
         (this.problem, this.space, this.settings) = (problem, space, settings);
         (this.evaluator, this.progress, this.cancel) = (evaluator, progress, cancel);
         archive = FrontArchive.For(problem.Objectives.Count);
-        population = new(space, PopulationSize, problem.Objectives.Count);
+        population = new(space, problem.Objectives.Count == 1 ? SinglePopulation : PopulationSize, problem.Objectives.Count);
         best = new(settings.BestByMerit);
         proposer = new(space, archive, population);
         trend = new(problem.Objectives.Count);
@@ -44,10 +45,9 @@ internal sealed class SearchRun
         violations = new double[problem.Constraints.Count];
     }
 
-    public SearchResult ToTheEnd()
+    public SearchResult ToTheEnd(bool throughAll)
     {
-        var small = space.Size is { } size && size <= settings.EnumerateUpTo && size <= settings.MaxEvaluations;
-        var reason = small ? Enumerate() : Search();
+        var reason = throughAll ? Enumerate() : Search();
         if (reason is not (StopReason.Enumerated or StopReason.Cancelled) && settings.ProofSimulations > 0 && space.IsFinite && problem is IBoundedProblem bounded)
             proof = new Prover(bounded, space, archive, Settle, settings.ProofSimulations, () => cancel.IsCancellationRequested).Run();
         return Result(reason);
@@ -217,7 +217,10 @@ internal sealed class SearchRun
             var point = new EvaluatedPoint(points[i], results[i], evaluations++);
             if (i < origins.Count)
                 Book(origins[i].Ranked, origins[i].Way, results[i]);
-            Learn(point);
+            var kept = Learn(point);
+            // With one objective there is no area to gain: what finds a place among the parents counts.
+            if (i < origins.Count && bounds.Length == 1 && population.Count == SinglePopulation)
+                proposer.Book(origins[i].Way, kept ? 1 : 0);
         }
 
         trend.Mark(evaluations);
@@ -241,7 +244,7 @@ internal sealed class SearchRun
         proposer.Book(made, gain);
     }
 
-    private void Learn(EvaluatedPoint point)
+    private bool Learn(EvaluatedPoint point)
     {
         Missed(point.Point);
         ranking.Learn(point, bounds, ModelSteps);
@@ -249,10 +252,10 @@ internal sealed class SearchRun
         {
             if (!archive.Covers(point.Evaluation.Objectives))
                 throw new InvalidOperationException("The problem gave up a point before it was beaten.");
-            return;
+            return false;
         }
 
-        population.Add(point);
+        var kept = population.Add(point);
         var missed = point.Evaluation.TotalViolation;
         if (missed == 0)
         {
@@ -264,6 +267,7 @@ internal sealed class SearchRun
         }
         else if (nearestMiss is null || missed < nearestMiss.Evaluation.TotalViolation)
             nearestMiss = point;
+        return kept;
     }
 
     private SearchResult Result(StopReason reason) => new()

@@ -10,24 +10,26 @@ internal sealed class Features
     private const int Knots = 9;
     private const int MostPairs = 600;
 
-    private readonly SearchSpace space;
     private readonly int[] slots;
     private readonly int[] starts;
     private readonly int[] lines;
     private readonly bool[] smooth;
     private readonly int[] pairStarts;
+    private readonly double[] lows;
+    private readonly double[] shares;
     private readonly int[] slot;
     private readonly double[] part;
     private readonly double pairWeight;
 
     public Features(SearchSpace space)
     {
-        this.space = space;
         var n = space.Count;
         slots = new int[n];
         starts = new int[n];
         lines = new int[n];
         smooth = new bool[n];
+        lows = [.. Enumerable.Range(0, n).Select(space.LowOf)];
+        shares = [.. Enumerable.Range(0, n).Select(i => space.HighOf(i) > lows[i] ? 1 / (space.HighOf(i) - lows[i]) : 0)];
         slot = new int[n];
         part = new double[n];
         Size = 1;
@@ -77,7 +79,7 @@ internal sealed class Features
             var at = point[i];
             if (smooth[i])
             {
-                var knot = (at - space.LowOf(i)) / (space.HighOf(i) - space.LowOf(i)) * (Knots - 1);
+                var knot = (at - lows[i]) * shares[i] * (Knots - 1);
                 slot[i] = Math.Min((int)knot, Knots - 2);
                 part[i] = knot - slot[i];
                 (index[count], value[count++]) = (starts[i] + slot[i], 1 - part[i]);
@@ -90,7 +92,7 @@ internal sealed class Features
             }
 
             if (lines[i] >= 0)
-                (index[count], value[count++]) = (lines[i], (2 * (at - space.LowOf(i)) / (space.HighOf(i) - space.LowOf(i))) - 1);
+                (index[count], value[count++]) = (lines[i], (2 * (at - lows[i]) * shares[i]) - 1);
         }
 
         return pairStarts.Length == 0 ? count : Pairs(index, value, count);

@@ -11,15 +11,16 @@ internal sealed class RidgeModel(Features features, int figures)
     private const double Ridge = 0.1;
 
     private readonly double[][] weights = [.. Enumerable.Range(0, figures).Select(_ => new double[features.Size])];
-    private readonly List<double[]> points = [];
-    private readonly List<double[]> targets = [];
-    private readonly List<double[]> duals = [];
+    private readonly List<Known> known = [];
     private readonly int[] index = new int[features.Most];
     private readonly double[] value = new double[features.Most];
     private int oldest;
     private int turn;
 
-    public int Count => points.Count;
+    // A point by its features, so that they are worked out once.
+    private sealed record Known(int[] Index, double[] Value, double Square, double[] Target, double[] Dual);
+
+    public int Count => known.Count;
 
     /// <summary>Predicts the figures of a point that are needed.</summary>
     public void Predict(ReadOnlySpan<double> point, Span<double> result, bool[] needed)
@@ -28,27 +29,27 @@ internal sealed class RidgeModel(Features features, int figures)
         for (var k = 0; k < figures; k++)
         {
             if (needed[k])
-                result[k] = Dot(weights[k], count);
+                result[k] = Dot(weights[k], index.AsSpan(0, count), value.AsSpan(0, count));
         }
     }
 
     /// <summary>Adds a point, to be solved for next; the oldest makes room when there are too many.</summary>
-    public void Add(double[] point, double[] target)
+    public void Add(ReadOnlySpan<double> point, double[] target)
     {
-        var at = points.Count;
-        if (points.Count < Capacity)
+        var count = features.Of(point, index, value);
+        var square = 0.0;
+        for (var f = 0; f < count; f++)
+            square += value[f] * value[f];
+        var one = new Known(index[..count], value[..count], square, target, new double[figures]);
+        if (known.Count < Capacity)
         {
-            points.Add(point);
-            targets.Add(target);
-            duals.Add(new double[figures]);
-            turn = at;
+            turn = known.Count;
+            known.Add(one);
             return;
         }
 
-        Forget(oldest);
-        points[oldest] = point;
-        targets[oldest] = target;
-        Array.Clear(duals[oldest]);
+        Forget(known[oldest]);
+        known[oldest] = one;
         turn = oldest;
         oldest = (oldest + 1) % Capacity;
     }
@@ -56,49 +57,46 @@ internal sealed class RidgeModel(Features features, int figures)
     /// <summary>Takes the next few known points in turn; the scale says what a raw figure counts as now.</summary>
     public void Improve(int steps, Func<int, double, double> scale, bool[] needed)
     {
-        Span<double> target = stackalloc double[figures];
-        for (var step = 0; step < steps && points.Count > 0; step++)
+        for (var step = 0; step < steps && known.Count > 0; step++)
         {
+            var one = known[turn];
             for (var k = 0; k < figures; k++)
-                target[k] = scale(k, targets[turn][k]);
-            Solve(turn, target, needed);
-            turn = (turn + 1) % points.Count;
+            {
+                if (needed[k])
+                    Solve(one, k, scale(k, one.Target[k]));
+            }
+
+            turn = (turn + 1) % known.Count;
         }
     }
 
-    private void Solve(int place, ReadOnlySpan<double> target, bool[] needed)
+    private void Solve(Known one, int figure, double target)
     {
-        var count = features.Of(points[place], index, value);
-        var square = 0.0;
-        for (var f = 0; f < count; f++)
-            square += value[f] * value[f];
-        for (var k = 0; k < figures; k++)
-        {
-            if (!needed[k])
-                continue;
-            var dual = duals[place];
-            var change = (target[k] - Dot(weights[k], count) - (Ridge * dual[k])) / (Ridge + square);
-            dual[k] += change;
-            var weight = weights[k];
-            for (var f = 0; f < count; f++)
-                weight[index[f]] += change * value[f];
-        }
+        var weight = weights[figure];
+        var dual = one.Dual[figure];
+        var change = (target - Dot(weight, one.Index, one.Value) - (Ridge * dual)) / (Ridge + one.Square);
+        one.Dual[figure] = dual + change;
+        Shift(weight, one, change);
     }
 
-    private void Forget(int place)
+    private void Forget(Known one)
     {
-        var count = features.Of(points[place], index, value);
         for (var k = 0; k < figures; k++)
-        {
-            for (var f = 0; f < count; f++)
-                weights[k][index[f]] -= duals[place][k] * value[f];
-        }
+            Shift(weights[k], one, -one.Dual[k]);
     }
 
-    private double Dot(double[] weight, int count)
+    private static void Shift(double[] weight, Known one, double change)
+    {
+        ReadOnlySpan<int> index = one.Index;
+        ReadOnlySpan<double> value = one.Value;
+        for (var f = 0; f < index.Length && f < value.Length; f++)
+            weight[index[f]] += change * value[f];
+    }
+
+    private static double Dot(double[] weight, ReadOnlySpan<int> index, ReadOnlySpan<double> value)
     {
         var sum = 0.0;
-        for (var f = 0; f < count; f++)
+        for (var f = 0; f < index.Length && f < value.Length; f++)
             sum += weight[index[f]] * value[f];
         return sum;
     }

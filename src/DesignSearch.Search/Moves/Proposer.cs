@@ -4,7 +4,7 @@ namespace DesignSearch.Search;
 internal sealed class Proposer(SearchSpace space, FrontArchive archive, Population population)
 {
     private const int Stratified = 32;
-    private const int Drawn = 4;
+    private const int Drawn = 6;
 
     private readonly Credit credit = new(5, 0.06);
 
@@ -104,7 +104,7 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
     private double[] Mix(ref RandomStream random)
     {
         if (archive.Count < 2)
-            return Cross(ref random);
+            return TowardsBest(ref random);
         var place = Place(ref random);
         double[] a = archive[place].Point, b = archive[Near(place, ref random)].Point;
         var child = new double[a.Length];
@@ -124,6 +124,23 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
 
         if (random.Below(2) == 0)
             Redraw(child, random.Below(child.Length), ref random);
+        return child;
+    }
+
+    // With a single best: part of the way to it, and a difference of two others (Storn and Price, 1997).
+    private double[] TowardsBest(ref RandomStream random)
+    {
+        if (archive.Count == 0 || archive[0].Evaluation.Objectives.Length > 1)
+            return Cross(ref random);
+        double[] from = Parent(ref random), a = Parent(ref random), b = Parent(ref random), best = archive[0].Point;
+        double near = random.Unit(), scale = 0.3 + (0.6 * random.Unit());
+        var child = (double[])from.Clone();
+        for (var i = 0; i < child.Length; i++)
+        {
+            if (random.Below(5) > 0)
+                child[i] = space.Variables[i].Kind == VariableKind.Category ? (near < 0.5 ? from[i] : best[i]) : Rounded(i, from[i] + (near * (best[i] - from[i])) + (scale * (a[i] - b[i])), ref random);
+        }
+
         return child;
     }
 
@@ -179,11 +196,12 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
         var chosen = random.Below(archive.Count);
         if (archive is not SortedFront || archive.Count < 3)
             return chosen;
-        var widest = Gap(chosen);
+        var alone = random.Below(4) != 0;
+        var widest = alone ? Alone(chosen) : Gap(chosen);
         for (var draw = 1; draw < Drawn; draw++)
         {
             var place = random.Below(archive.Count);
-            var gap = Gap(place);
+            var gap = alone ? Alone(place) : Gap(place);
             if (gap > widest)
                 (chosen, widest) = (place, gap);
         }
@@ -197,6 +215,14 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
         var middle = Math.Clamp(place, 1, archive.Count - 2);
         double[] before = archive[middle - 1].Evaluation.Objectives, after = archive[middle + 1].Evaluation.Objectives;
         return (after[0] - before[0]) * (before[1] - after[1]);
+    }
+
+    // What the front would lose without it; at an end the nearest inner one's.
+    private double Alone(int place)
+    {
+        var middle = Math.Clamp(place, 1, archive.Count - 2);
+        double[] before = archive[middle - 1].Evaluation.Objectives, own = archive[middle].Evaluation.Objectives, after = archive[middle + 1].Evaluation.Objectives;
+        return (after[0] - own[0]) * (before[1] - own[1]);
     }
 
     private int Near(int place, ref RandomStream random)

@@ -103,7 +103,7 @@ internal static class BatchRunner<T>
         for (var b = 0; rots && b < batches.Length; b++)
             batches[b].Compost.Offer(ref batches[b].House);
         for (var b = 0; b < batches.Length; b++)
-            batches[b].House.Settle(batches[b].Loop.T1);
+            batches[b].House.Settle(batches[b].Loop.TopAhead);
         for (var b = 0; hasBench && b < batches.Length; b++)
             batches[b].Bench.Settle(batches[b].House.Air);
         for (var b = 0; rots && b < batches.Length; b++)

@@ -10,8 +10,8 @@ internal struct BenchBlock<T>
     /// <summary>Air and pots under the fleece [°C], electric heat of this step [W].</summary>
     public T Bench, HeatW;
 
-    /// <summary>Sums over the steps of the hour: heat [W], twice the temperature [°C]; the lowest end of a step so far [°C].</summary>
-    public T SumHeat, SumMean, Lowest;
+    /// <summary>Sums over the steps of the hour: heat [W], temperature at the ends of the steps [°C]; the lowest end of a step so far [°C].</summary>
+    public T SumHeat, SumBench, Lowest;
 
     private readonly T present, store, toAir, toCover, most, set, inverse;
     private T mostNow, shed, rest;
@@ -35,7 +35,7 @@ internal struct BenchBlock<T>
     public void Hour(in HourForcing f)
     {
         mostNow = most * T.Of(f.Power);
-        SumHeat = SumMean = T.Of(0);
+        SumHeat = SumBench = T.Of(0);
     }
 
     /// <summary>What the fleece radiates to the inside of the cover, before the cover is eliminated.</summary>
@@ -58,10 +58,9 @@ internal struct BenchBlock<T>
     /// <param name="airC">Air of the house then [°C].</param>
     public void Settle(in T airC)
     {
-        var before = Bench;
         Bench = rest + toAir * inverse * airC;
         SumHeat += HeatW;
-        SumMean += before + Bench;
+        SumBench += Bench;
         Lowest = T.Min(Lowest, Bench);
     }
 

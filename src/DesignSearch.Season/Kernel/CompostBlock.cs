@@ -35,7 +35,7 @@ internal struct CompostBlock<T>
         stepSeconds = T.Of(step);
         Span<double> first = stackalloc double[Pack.Widest];
         for (var i = 0; i < T.Width; i++)
-            first[i] = houses[i].HeaterSetC > heaps[i].SetPointC ? houses[i].HeaterW : 0;
+            first[i] = houses[i].HeaterBeforeW(heaps[i].SetPointC);
         heaterFirst = T.Load(first);
         Core = Pack.Of<T, C>(heaps, x => x.VolumeM3 > 0 ? a.CompostStartC : airC);
         Solids = Pack.Of<T, C>(heaps, x => x.VolumeM3 > 0 ? x.DegradableKg : 0);

@@ -13,7 +13,7 @@ internal struct HouseBlock<T>
     public T ReleaseW, HeaterW, ReleaseShare, FanW;
 
     /// <summary>Sums over the steps of the hour: temperatures at the ends of the steps, two flows.</summary>
-    public T SumAir, SumCover, SumFloor, SumSoil3, SumMass, SumSky, SumVent, SumRelease, SumHeater, SumFan, SumShare, SumMean, LowestAir;
+    public T SumAir, SumCover, SumFloor, SumSoil3, SumMass, SumSky, SumVent, SumRelease, SumHeater, SumFan, SumShare, LowestAir;
 
     /// <summary>This hour's conductances [W/K] and sources [W].</summary>
     public T Outer, Leak, Sun;
@@ -75,7 +75,7 @@ internal struct HouseBlock<T>
         releaseSet = Pack.Of<T, C>(c, x => x.ReleaseSetC);
         fadeFrom = Pack.Of<T, C>(c, x => x.ReleaseSetC + x.FadeFromK);
         fadeSlope = Pack.Of<T, C>(c, x => 1 / x.FadeOverK);
-        heaterFirst = Pack.Of<T, C>(c, x => x.HeaterSetC > x.ReleaseSetC ? x.HeaterW : 0);
+        heaterFirst = Pack.Of<T, C>(c, x => x.HeaterBeforeW(x.ReleaseSetC));
         fan = Pack.Of<T, C>(c, x => x.FanW);
         heaterMost = Pack.Of<T, C>(c, x => x.HeaterW);
         heaterSet = Pack.Of<T, C>(c, x => x.HeaterSetC);
@@ -129,7 +129,7 @@ internal struct HouseBlock<T>
         wallIn = sunWall * sun;
         massIn = massOutside * te;
         outerIn = Outer * te;
-        SumAir = SumCover = SumFloor = SumSoil3 = SumMass = SumSky = SumVent = SumRelease = SumHeater = SumFan = SumShare = SumMean = T.Of(0);
+        SumAir = SumCover = SumFloor = SumSoil3 = SumMass = SumSky = SumVent = SumRelease = SumHeater = SumFan = SumShare = T.Of(0);
     }
 
     /// <summary>Eliminates cover, wall, soil and barrels: what is left are the rows of floor and air.</summary>
@@ -192,7 +192,7 @@ internal struct HouseBlock<T>
     }
 
     /// <summary>Vent, release and heater in closed form, then every temperature backwards.</summary>
-    /// <param name="tankTopC">Top layer of the tank at the beginning of the step [°C].</param>
+    /// <param name="tankTopC">Top layer of the tank half-way through the step [°C].</param>
     public void Settle(in T tankTopC)
     {
         var (one, zero) = (T.Of(1), T.Of(0));
@@ -216,7 +216,6 @@ internal struct HouseBlock<T>
         p += T.IfGreater(need, atSet, strength, zero);
         r += T.IfGreater(need, atSet, full, part);
         HeaterW = T.Min(T.Max(heaterSet * p - r, zero), heaterNow);
-        var before = Air;
         Air = (r + HeaterW) / p;
         FanW = duty * fanNow;
         ReleaseW = T.IfGreater(need, atSet, strength * (tankTopC - Air), part - FanW);
@@ -232,7 +231,6 @@ internal struct HouseBlock<T>
         Barrels = restBarrel + barrelAir * inverseBarrel * Air;
         WallMass = restMass + wallMass * inverseMass * wall;
         SumVent += vent * (Air - outside);
-        SumMean += before + Air;
     }
 
     /// <summary>Adds the step to the hour's sums.</summary>

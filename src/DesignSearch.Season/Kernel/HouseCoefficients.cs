@@ -99,6 +99,10 @@ internal readonly record struct HouseCoefficients()
 
     public double FadeOverK { get; init; } = 1;
 
+    /// <summary>What of the heater has come on before another source with a thermostat of its own does: all of it when it is set higher, for then its relay clicks first [W].</summary>
+    /// <param name="setC">That thermostat's middle [°C].</param>
+    public double HeaterBeforeW(double setC) => HeaterSetC > setC ? HeaterW : 0;
+
     /// <summary>Thickness of the floor's surface (0) and of the three layers below it [m]; the deep layer is parted so that its upper third follows the weeks.</summary>
     public static double SoilLayerM(SeasonAssumptions a, int layer) => layer switch
     {

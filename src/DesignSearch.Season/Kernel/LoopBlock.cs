@@ -12,6 +12,9 @@ internal struct LoopBlock<T>
 
     public T Collector, OutPipe, BackPipe, T1, T2, T3, T4;
 
+    /// <summary>Top layer as it will be half-way through the next step, carried on from this one [°C]; the release goes by it.</summary>
+    public T TopAhead;
+
     /// <summary>Heat the tank gives to the air in this step [W]; share of the step that the pump ran; sun on the plane [W/m²].</summary>
     public T TankLoss, Pump, Light;
 
@@ -22,7 +25,7 @@ internal struct LoopBlock<T>
     private readonly T outStore, backStore, outLoss, backLoss, flowMost, exchanger, pass, releaseFlow, ceiling, hold, inverseGate, gateLight;
 
     private T outside, windLoss, absorbed, gateNow, loss;
-    private T r1, r2, r3, r4, flow, outA, outB, collectorA, collectorB, backA, backB, halfLoss;
+    private T r1, r2, r3, r4, flow, outA, outB, collectorA, collectorB, backA, backB, halfLoss, topBefore;
 
     public LoopBlock(ReadOnlySpan<C> c, double step, double airC, double lightWPerM2)
     {
@@ -49,7 +52,7 @@ internal struct LoopBlock<T>
         hold = Pack.Of<T, C>(c, x => x.HoldK);
         (gateLight, inverseGate) = (T.Of(lightWPerM2), T.Of(1 / Math.Max(lightWPerM2, 1e-3)));
         Collector = OutPipe = BackPipe = T.Of(airC);
-        T1 = T2 = T3 = T4 = T.Of(Math.Max(8, airC));
+        T1 = T2 = T3 = T4 = TopAhead = topBefore = T.Of(Math.Max(8, airC));
     }
 
     /// <summary>Heat in tank, collector and pipes, divided by the step, against 0 °C [W].</summary>
@@ -160,6 +163,8 @@ internal struct LoopBlock<T>
         Pair(ref T1, ref T2);
         Pair(ref T2, ref T3);
         Pair(ref T1, ref T2);
+        TopAhead = T1 + T.Of(0.5) * (T1 - topBefore);
+        topBefore = T1;
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

@@ -109,8 +109,8 @@ internal struct TallyBlock<T>
     public void Frost(ref HouseBlock<T> house, ref LoopBlock<T> loop, ref BenchBlock<T> bench, in HourForcing f, int hour, double steps)
     {
         var zero = T.Of(0);
-        MeanAir = house.SumMean * T.Of(0.5 / steps);
-        MeanBench = bench.SumMean * T.Of(0.5 / steps);
+        MeanAir = house.SumAir * T.Of(1 / steps);
+        MeanBench = bench.SumBench * T.Of(1 / steps);
         var plants = bench.Plants(MeanAir, MeanBench);
         var frost = T.IfGreater(limit, plants, T.Of(1), zero);
         FrostHours += frost;

@@ -76,6 +76,17 @@ public sealed class HardWinterTests
     }
 
     [Fact]
+    public void Winters_are_drawn_from_weather_of_one_endless_spell_too()
+    {
+        // Air that never moves has no cold and no mild days: the whole winter is one spell.
+        var source = WinterMaker.Synthetic(ReferenceSites.Redmond, Season, WinterKind.Typical, 4, new());
+        Array.Fill(source.AirC, 1.5);
+        var drawn = WinterMaker.Drawn([source], 3, 8, new());
+        Assert.All(drawn, w => Assert.Equal(source.Hours, w.AirC.Length));
+        Assert.All(drawn, w => Assert.All(w.AirC, a => Assert.True(double.IsFinite(a))));
+    }
+
+    [Fact]
     public void A_picture_holds_every_counted_day()
     {
         var hard = WinterMaker.Synthetic(ReferenceSites.Redmond, Season, WinterKind.Hard, 4, new());

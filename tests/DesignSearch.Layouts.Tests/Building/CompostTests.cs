@@ -33,6 +33,23 @@ public sealed class CompostTests : IDisposable
         Assert.Contains(heap.Cautions, c => c.Topic == "Compost gas");
     }
 
+    [Theory]
+    [InlineData(0.4, "too dry at 40 %")]
+    [InlineData(0.58, "this mix has 58")]
+    [InlineData(0.72, "too wet at 72 %")]
+    public void A_mix_outside_the_usual_moisture_is_warned_of(double moisture, string said)
+    {
+        var folder = Directory.CreateDirectory(Path.Combine(small.Folder, "own")).FullName;
+        File.WriteAllText(Path.Combine(folder, "compost-mixes.csv"), FormattableString.Invariant($"id,name,unit,price,price_low,price_high,price_second_hand,life_years,labour_hours,dry_kg_per_m3,degradable_share,rate_per_day,heat_j_per_kg,moisture,note\nmy-mix,My mix,m3,1,1,1,,1,0.6,260,0.45,0.0015,19000000,{moisture},mine\n"));
+        var file = Path.Combine(small.Folder, "scenario.toml");
+        File.WriteAllText(file, File.ReadAllText(file).Replace("catalogs = [", "catalogs = [\"own\", ", StringComparison.Ordinal));
+        var scenario = small.Read();
+        var judged = new Judge(new LayoutAssessor(scenario, WinterSet.Make(scenario))).Of(SmallScenario.Of(
+            scenario,
+            ("compost_mix", "my-mix"), ("compost_m3", 12), ("compost_coil", "coil-pex-20"), ("compost_coil_m", 100), ("compost_pump", "solar-pump-19w"), ("compost_set_c", 5), ("compost_rest_c", 40)));
+        Assert.Contains(said, judged.Cautions.Single(c => c.Topic == "Heat from compost").Text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Without_a_heap_its_choices_sleep()
     {

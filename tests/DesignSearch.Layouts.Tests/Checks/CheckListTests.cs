@@ -115,6 +115,28 @@ public sealed class CheckListTests
         Assert.Equal(RefusalCounter.Count(assessor, new LayoutSpace(scenario)), RefusalCounter.Count(assessor, new LayoutSpace(scenario)));
     }
 
+    [Theory]
+    [InlineData(46.3, 180, true)]
+    [InlineData(46.3, 230, true)]
+    [InlineData(46.3, 90, true)]
+    [InlineData(46.3, 0, false)]
+    [InlineData(46.3, 271, false)]
+    [InlineData(-38, 0, true)]
+    [InlineData(-38, 330, true)]
+    [InlineData(-38, 180, false)]
+    [InlineData(-38, 91, false)]
+    [InlineData(12, 0, true)]
+    public void A_collector_that_looks_away_from_the_noon_sun_is_refused(double latitude, double azimuth, bool serves)
+    {
+        using var small = new SmallScenario();
+        var scenario = small.Read();
+        scenario = scenario with { Place = scenario.Place with { LatitudeDeg = latitude } };
+        var built = LayoutBuilder.Build(scenario, SmallScenario.Solar(scenario, ("azimuth_deg", azimuth)));
+        var check = CheckList.Of(scenario, built, 0, 0, -18, []).Single(c => c.Id == "faces-sun");
+        Assert.Equal(serves, check.Passed);
+        Assert.Equal(serves, check.Margin >= 0);
+    }
+
     [Fact]
     public void The_metal_next_to_a_glazed_collector_is_bought_without_asking()
     {

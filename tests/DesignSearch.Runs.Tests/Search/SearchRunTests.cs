@@ -1,5 +1,7 @@
+using DesignSearch.Climate.Tests;
 using DesignSearch.Files;
 using DesignSearch.Layouts.Tests;
+using DesignSearch.Search;
 using DesignSearch.Testing;
 using Xunit;
 
@@ -40,6 +42,45 @@ public sealed class SearchRunTests
     }
 
     [Fact]
+    public void A_search_taken_up_with_a_larger_budget_ends_like_one_that_had_it_from_the_start()
+    {
+        using var whole = new SmallScenario();
+        Search(whole, resume: false, evaluations: 150);
+        using var longer = new SmallScenario();
+        // 70 is not a whole number of blocks: the last one was cut short.
+        Search(longer, resume: false, evaluations: 70);
+        var before = File.ReadAllText(Path.Combine(longer.Folder, "journal"));
+        Search(longer, resume: true, evaluations: 150);
+        Assert.Equal(File.ReadAllBytes(Path.Combine(whole.Folder, "journal")), File.ReadAllBytes(Path.Combine(longer.Folder, "journal")));
+        Assert.Equal(Names(whole), Names(longer));
+        Assert.StartsWith(before, File.ReadAllText(Path.Combine(longer.Folder, "journal")), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_search_taken_up_with_too_small_or_quite_another_budget_is_refused_and_why_is_said()
+    {
+        using var run = new SmallScenario();
+        Search(run, resume: false, evaluations: 70);
+        var refused = Assert.Throws<InputException>(() => Search(run, resume: true, evaluations: 48));
+        Assert.Contains(refused.Faults, f => f.Expected.Contains("at least 70", StringComparison.Ordinal));
+        refused = Assert.Throws<InputException>(() => Search(run, resume: true, evaluations: 19_000));
+        Assert.Contains(refused.Faults, f => f.Expected.Contains("now it covers every one there is", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_layout_that_was_given_up_stays_marked_in_the_journal()
+    {
+        using var run = new SmallScenario();
+        var path = Path.Combine(run.Folder, "journal");
+        (double[], Evaluation)[] written = [([1, 2], new([3.5, 4], [0], 0, IsBound: true)), ([1, 3], new([3.5, 5], [0], 2))];
+        using (var journal = JournalFile.Begin(path, new(Version, 1, 16, [])))
+            journal.Append(written);
+        Assert.Equal([true, false], JournalFile.Points(path).Select(p => p.Evaluation.IsBound));
+        using var again = JournalFile.TakeUp(path, new(Version, 1, 16, []), out var read);
+        Assert.Equal([true, false], read.Select(p => p.Evaluation.IsBound));
+    }
+
+    [Fact]
     public void A_finished_folder_is_not_overwritten_without_being_told_to()
     {
         using var run = new SmallScenario();
@@ -68,6 +109,21 @@ public sealed class SearchRunTests
             Assert.Equal((ranked.BuildPrice, ranked.LifeCost, ranked.FrostHours, ranked.FrostDegreeHoursKh, ranked.LowestAirC, ranked.StandbyKwh), (again.BuildPrice, again.LifeCost, again.FrostHours, again.FrostDegreeHoursKh, again.LowestAirC, again.StandbyKwh));
             Assert.Equal(ranked.Winters.Select(w => w.Outcome.Ledger), again.Winters.Select(w => w.Outcome.Ledger));
         }
+    }
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void A_search_on_a_weather_file_runs_to_its_report(bool hasSkyRadiation)
+    {
+        // A PVGIS file holds long-wave from the sky, a TMY3 file does not.
+        using var run = new SmallScenario(("[climate]", "[climate]\nweather_file = \"w.csv\""), ("elevation_m = 640", "elevation_m = 420"));
+        var sky = new MadeSky(46.3, 13.9, 1);
+        File.WriteAllText(Path.Combine(run.Folder, "w.csv"), hasSkyRadiation ? sky.PvgisTypical(means: true, 0) : sky.Tmy3());
+        var stored = Search(run, resume: false, evaluations: 48);
+        Assert.Equal(hasSkyRadiation, stored.Scenario.WeatherShares.Any(s => s.Field == "long-wave from the sky"));
+        Assert.All(stored.Scenario.WeatherShares, s => Assert.Equal(1, s.Measured + s.Modelled + s.Filled + s.Synthesised, 9));
+        Assert.NotEmpty(RunStore.Load(new RunFolder(run.Folder)).Judgement.Ranking);
     }
 
     [Fact]

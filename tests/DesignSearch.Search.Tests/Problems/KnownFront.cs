@@ -47,6 +47,20 @@ public sealed record KnownFront(double[] Ideal, double[] Nadir, double Area, IRe
         ["catalogue"] = new([448.54, 0], [2335.2993, 114], 0.7745789840, Read(CataloguePoints)),
     };
 
+    /// <summary>The front of some points, all that is known.</summary>
+    public static KnownFront Of(IEnumerable<double[]> figures)
+    {
+        var points = new List<double[]>();
+        foreach (var one in figures.OrderBy(f => f[0]).ThenBy(f => f[1]))
+        {
+            if (points.Count == 0 || one[1] < points[^1][1])
+                points.Add(one);
+        }
+
+        var unit = new KnownFront([points[0][0], points[^1][1]], [points[^1][0], points[0][1]], 1, points);
+        return unit with { Area = unit.Share(points) };
+    }
+
     /// <summary>Scales objectives so that the front's corners are 0 and 1.</summary>
     public double[] Scale(double[] objectives) =>
         [(objectives[0] - Ideal[0]) / (Nadir[0] - Ideal[0]), (objectives[1] - Ideal[1]) / (Nadir[1] - Ideal[1])];

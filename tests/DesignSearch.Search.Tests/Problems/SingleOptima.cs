@@ -40,6 +40,29 @@ public static class SingleOptima
              Over(1 - (140.45 * w / (d * d * n))), Over(((w + d) / 1.5) - 1)]);
     });
 
+    /// <summary>Welded beam (Ragsdell and Phillips, 1976; limits and variables as in Coello, 2000): weld height and length, beam height and breadth.</summary>
+    public static FormulaProblem WeldedBeam() => new(FormulaProblem.Reals((0.1, 2), (0.1, 10), (0.1, 10), (0.1, 2)), 1, 7, x =>
+    {
+        const double load = 6000, reach = 14, young = 30e6, shear = 12e6;
+        double h = x[0], l = x[1], t = x[2], b = x[3], middle = (h + t) / 2;
+        var direct = load / (Math.Sqrt(2) * h * l);
+        var radius = Math.Sqrt((l * l / 4) + (middle * middle));
+        var turning = load * (reach + (l / 2)) * radius / (2 * Math.Sqrt(2) * h * l * ((l * l / 12) + (middle * middle)));
+        var weld = Math.Sqrt((direct * direct) + (direct * turning * l / radius) + (turning * turning));
+        var bending = 6 * load * reach / (b * t * t);
+        var sag = 4 * load * reach * reach * reach / (young * t * t * t * b);
+        var buckling = 4.013 * young * t * b * b * b / 6 / (reach * reach) * (1 - (t / (2 * reach) * Math.Sqrt(young / (4 * shear))));
+        return ([(1.10471 * h * h * l) + (0.04811 * t * b * (reach + l))],
+            [Over((weld / 13_600) - 1), Over((bending / 30_000) - 1), Over(h - b), Over((0.10471 * h * h) + (0.04811 * t * b * (reach + l)) - 5), Over(0.125 - h), Over((sag / 0.25) - 1), Over((load / buckling) - 1)]);
+    });
+
+    /// <summary>Gear train (Sandgren, 1990): four wheels of 12 to 60 teeth, the square of what the ratio is off 1/6.931.</summary>
+    public static FormulaProblem GearTrain() => new(FormulaProblem.Whole(49, 49, 49, 49), 1, 0, x =>
+    {
+        var off = (1 / 6.931) - ((x[0] + 12) * (x[1] + 12) / ((x[2] + 12) * (x[3] + 12)));
+        return ([off * off], []);
+    });
+
     private static Variable Real(string name, double low, double high) => new() { Name = name, Kind = VariableKind.Real, Low = low, High = high };
 
     // A constraint that cannot be computed is broken.

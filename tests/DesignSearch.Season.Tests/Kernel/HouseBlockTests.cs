@@ -107,7 +107,7 @@ public sealed class HouseBlockTests
                 if (at < 0)
                     continue;
                 values[at] ??= new double[24];
-                var ours = held ? Pack.At(day.SumHeater, 0) / 60 - Taken : Pack.At(day.SumMean, 0) / 120;
+                var ours = held ? Pack.At(day.SumHeater, 0) / 60 - Taken : Pack.At(day.SumAir, 0) / 60;
                 values[at][h] = ours;
                 if (Math.Abs(ours - expected[at][h]) >= Math.Abs(worst[at]))
                     (worst[at], worstAt[at]) = (ours - expected[at][h], h);

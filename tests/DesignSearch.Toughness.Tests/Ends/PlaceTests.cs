@@ -33,6 +33,20 @@ public sealed class PlaceTests
             Assert.True(Path.Combine(kept.Folder, name) is var path && (!File.Exists(path) || File.ReadAllText(path).EndsWith(end, StringComparison.Ordinal)), name);
     }
 
+    // The journal, the lists, the stored run and the page each meet the limit once.
+    [SkippableTheory]
+    [InlineData(4)]
+    [InlineData(24)]
+    [InlineData(120)]
+    public void A_limit_on_the_size_of_files_ends_in_four_with_a_sentence(int kilobytes)
+    {
+        Skip.IfNot(OperatingSystem.IsLinux(), "The limit is set the way of Linux.");
+        using var run = new SmallScenario();
+        string[] launcher = ["/bin/bash", "-c", FormattableString.Invariant($"ulimit -f {kilobytes}; exec \"$@\""), "bash"];
+        OneSentence(Designsearch.RunIn(launcher, [("DOTNET_EnableWriteXorExecute", "0")], "search", run.Folder, "--evaluations", "96", "--quiet").With(4), "would become larger");
+        Assert.Empty(Directory.EnumerateFiles(run.Folder, "*.tmp", SearchOption.AllDirectories));
+    }
+
     [SkippableTheory]
     [InlineData("parts")]
     [InlineData("--help")]

@@ -27,7 +27,7 @@ public sealed class SignalTests
         var found = stored.RootElement.GetProperty("search").GetProperty("evaluations").GetInt32();
         Assert.InRange(found, 16, 99_999);
         var other = Designsearch.Run("search", run.Folder, "--resume", "--evaluations", "100", "--quiet").With(2);
-        Assert.Contains("same --evaluations", other.Error, StringComparison.Ordinal);
+        Assert.Contains("--evaluations then covered every layout there is", other.Error, StringComparison.Ordinal);
         Assert.Equal(whole, File.ReadAllText(journal));
         Designsearch.Run("search", run.Folder, "--resume", "--evaluations", "100000", "--quiet").With(0);
         Assert.StartsWith(whole, File.ReadAllText(journal), StringComparison.Ordinal);

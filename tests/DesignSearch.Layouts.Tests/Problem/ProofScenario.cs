@@ -1,0 +1,67 @@
+namespace DesignSearch.Layouts.Tests;
+
+/// <summary>
+/// Invented scenarios for the search: two January weeks, so that every layout of a large space can be simulated. The middling one has
+/// 1 402 920 different layouts, the small one 2688 that pass the first checks, the large one more than a thousand million.
+/// </summary>
+internal static class ProofScenario
+{
+    private static readonly (string, string)[] Common =
+    [
+        ("start = \"11-01\"\nend = \"03-31\"", "start = \"01-05\"\nend = \"01-18\"\nwarm_up_days = 2"),
+        ("\n[[winters]]\nname = \"hard\"\nkind = \"hard\"\nweight = 0.1\nreturn_years = 10\n", ""),
+        ("mains_at_greenhouse = false", "mains_at_greenhouse = true"),
+        ("mount = [\"stand-timber\", \"two-position-rocker\"]", "mount = \"stand-timber\""),
+        ("release = \"fan-coil-small\"", "release = \"fan-coil-150\""),
+    ];
+
+    public static SmallScenario Middling() => new(
+    [
+        .. Common,
+        ("night_cover = [\"none\", \"aluminised-hand\"]", "night_cover = [\"none\", \"bubble-screen-hand\", \"aluminised-hand\"]"),
+        ("lining = [\"none\", \"bubble-lining-large\"]", "lining = [\"none\", \"bubble-lining-large\", \"twinwall-lining-6\"]"),
+        ("sealing = [\"none\", \"sealing-basic\"]", "sealing = [\"none\", \"sealing-basic\", \"sealing-thorough\"]"),
+        ("perimeter_board = \"none\"", "perimeter_board = [\"none\", \"edge-board-30\", \"edge-board-50\"]"),
+        ("wind_break = \"none\"", "wind_break = [\"none\", \"wind-net-half\"]"),
+        ("heater_set_c = 4", "heater_set_c = [3, 4]"),
+        ("collector_count = 2", "collector_count = [1, 2]"),
+        ("tilt_deg = 60", "tilt_deg = [50, 60, 70]"),
+        ("tank = \"cage-1000-used\"", "tank = [\"cage-600-used\", \"cage-1000-used\", \"drum-tank-200\"]"),
+        ("tank_jacket = \"jacket-wool-100\"", "tank_jacket = [\"none\", \"jacket-wool-50\", \"jacket-wool-100\"]"),
+        ("pipe_insulation = \"foam-pe-20-large\"", "pipe_insulation = [\"none\", \"foam-pe-20-large\"]"),
+        ("release_set_c = 5", "release_set_c = [3, 5]\nrelease_band_k = [1, 2]"),
+    ]);
+
+    public static SmallScenario Small() => new(
+    [
+        .. Common,
+        ("perimeter_board = \"none\"", "perimeter_board = [\"none\", \"edge-board-50\"]"),
+        ("wind_break = \"none\"", "wind_break = [\"none\", \"wind-net-half\"]"),
+        ("tilt_deg = 60", "tilt_deg = [50, 70]"),
+        ("tank_jacket = \"jacket-wool-100\"", "tank_jacket = [\"none\", \"jacket-wool-100\"]"),
+        ("release_set_c = 5", "release_set_c = [4, 6]"),
+    ]);
+
+    public static SmallScenario Large() => new(
+    [
+        .. Common,
+        ("night_cover = [\"none\", \"aluminised-hand\"]", "night_cover = [\"none\", \"bubble-screen-hand\", \"aluminised-hand\", \"aluminised-motor\"]"),
+        ("lining = [\"none\", \"bubble-lining-large\"]", "lining = [\"none\", \"bubble-lining-large\", \"twinwall-lining-6\", \"north-board-50\"]"),
+        ("sealing = [\"none\", \"sealing-basic\"]", "sealing = [\"none\", \"sealing-basic\", \"sealing-thorough\"]"),
+        ("perimeter_board = \"none\"", "perimeter_board = [\"none\", \"edge-board-30\", \"edge-board-50\"]"),
+        ("wind_break = \"none\"", "wind_break = [\"none\", \"wind-net-half\"]"),
+        ("barrel = [\"none\", \"barrel-200-used\"]", "barrel = [\"none\", \"barrel-200-used\", \"barrel-120-used\"]"),
+        ("barrel_count = [2, 4, 6]", "barrel_count = { from = 1, to = 8, step = 1 }"),
+        ("heater = [\"none\", \"fan-heater-1kw\", \"fan-heater-2kw\"]", "heater = [\"none\", \"fan-heater-1kw\", \"fan-heater-1500\", \"fan-heater-2kw\"]"),
+        ("heater_set_c = 4", "heater_set_c = [2, 3, 4, 5]"),
+        ("collector = [\"none\", \"flat-plate-2m2\"]", "collector = [\"none\", \"flat-plate-2m2\", \"flat-plate-thin-1m6\"]"),
+        ("collector_count = 2", "collector_count = [1, 2, 3, 4]"),
+        ("mount = \"stand-timber\"", "mount = [\"stand-timber\", \"two-position-rocker\"]"),
+        ("tilt_deg = 60", "tilt_deg = [40, 50, 60, 70, 80]"),
+        ("limit_deg = 30", "limit_deg = [20, 30, 45]"),
+        ("tank = \"cage-1000-used\"", "tank = [\"cage-600-used\", \"cage-1000-used\", \"drum-tank-200\"]"),
+        ("tank_jacket = \"jacket-wool-100\"", "tank_jacket = [\"none\", \"jacket-wool-50\", \"jacket-wool-100\"]"),
+        ("pipe_insulation = \"foam-pe-20-large\"", "pipe_insulation = [\"none\", \"foam-pe-20-large\"]"),
+        ("release_set_c = 5", "release_set_c = [3, 4, 5]\nrelease_band_k = [1, 2]"),
+    ]);
+}

@@ -1,0 +1,18 @@
+using Xunit;
+
+namespace DesignSearch.Search.Tests;
+
+public class SpreadTests
+{
+    [Fact]
+    public void Even_gaps_from_end_to_end_have_none() =>
+        Assert.Equal(0, Spread.Of([[0, 1], [0.5, 0.5], [0.25, 0.75], [1, 0], [0.75, 0.25]], [0, 1], [1, 0]), 1e-12);
+
+    // By hand, in units of √2/4: gaps 1 and 2, end missed by 1; mean 1.5; (1 + 0.5 + 0.5) / (1 + 3).
+    [Fact]
+    public void Uneven_gaps_and_a_missed_end_count() =>
+        Assert.Equal(0.5, Spread.Of([[0.25, 0.75], [0.5, 0.5], [1, 0]], [0, 1], [1, 0]), 1e-12);
+
+    [Fact]
+    public void One_point_covers_nothing() => Assert.Equal(1, Spread.Of([[0.5, 0.5]], [0, 1], [1, 0]));
+}
