@@ -75,7 +75,8 @@ public sealed partial class ReportPageTests
         const string fleece = "under the fleece";
         Assert.DoesNotContain(fleece, TextOf(Page), StringComparison.Ordinal);
         var ranking = run.Judgement.Ranking.Select(l => l with { Choices = new Dictionary<string, string>(l.Choices) { ["bench"] = "bench-fleece" } }).ToList();
-        var page = ReportPage.Of(run with { Judgement = run.Judgement with { Ranking = ranking } });
+        var weighed = run.Weighing.Picks.Select(p => p with { Week = p.Week with { UnderFleece = true } }).ToList();
+        var page = ReportPage.Of(run with { Judgement = run.Judgement with { Ranking = ranking }, Weighing = run.Weighing with { Picks = weighed } });
         var text = TextOf(page);
         Assert.Contains("It, or a bench under fleece in it, must stay above", text, StringComparison.Ordinal);
         Assert.Contains("are those under the fleece.", text, StringComparison.Ordinal);
