@@ -43,7 +43,9 @@ public sealed class PlaceTests
         Skip.IfNot(OperatingSystem.IsLinux(), "The limit is set the way of Linux.");
         using var run = new SmallScenario();
         string[] launcher = ["/bin/bash", "-c", FormattableString.Invariant($"ulimit -f {kilobytes}; exec \"$@\""), "bash"];
-        OneSentence(Designsearch.RunIn(launcher, [("DOTNET_EnableWriteXorExecute", "0")], "search", run.Folder, "--evaluations", "96", "--quiet").With(4), "would become larger");
+        var ended = Designsearch.RunIn(launcher, [("DOTNET_EnableWriteXorExecute", "0")], "search", run.Folder, "--evaluations", "96", "--quiet").With(4);
+        OneSentence(ended, "Cannot write");
+        Assert.Contains("would become larger", ended.Error, StringComparison.Ordinal);
         Assert.Empty(Directory.EnumerateFiles(run.Folder, "*.tmp", SearchOption.AllDirectories));
     }
 
