@@ -5,7 +5,7 @@ namespace DesignSearch.Layouts;
 /// <summary>Mains and extra-low voltage: what must be brought to the greenhouse for what is chosen.</summary>
 internal static class SupplyBuilding
 {
-    private const string System = "electrics";
+    public const string System = "electrics";
     private const double MainsRating = 400;
     private const double ShortCableM = 5;
     private const double SpareLoad = 1.25;

@@ -7,6 +7,7 @@ namespace DesignSearch.Layouts;
 /// <param name="PriceSoFar">Everything bought so far; after the last stage the layout's build price.</param>
 /// <param name="FrostDegreeHoursKh">Frost degree-hours that are left, weighted over the winters [K·h].</param>
 /// <param name="WorstFrostHours">Frost hours of the worst winter that are left.</param>
-/// <param name="LowestAirC">Lowest hour mean over the winters [°C].</param>
-/// <param name="StandbyKwh">Stand-by electricity, weighted over the winters [kWh].</param>
-public sealed record Stage(int Number, string Adds, decimal Price, decimal PriceSoFar, double FrostDegreeHoursKh, int WorstFrostHours, double LowestAirC, double StandbyKwh);
+/// <param name="LowestAirC">Lowest hour mean of the plants' air over the winters [°C].</param>
+/// <param name="StandbyKwh">Electric heat, weighted over the winters [kWh].</param>
+/// <param name="UnderFleece">True where the plants' air is that under the fleece of a bench.</param>
+public sealed record Stage(int Number, string Adds, decimal Price, decimal PriceSoFar, double FrostDegreeHoursKh, int WorstFrostHours, double LowestAirC, double StandbyKwh, bool UnderFleece);

@@ -20,13 +20,14 @@ internal static class StagePlan
             left.RemoveAll(added.Contains);
             stages.Add(new(
                 stages.Count + 1,
-                string.Join(", ", added.Select(c => Neighbours.Words(scenario, c, pick.Layout[c.Key]) + Count(pick, c))),
+                string.Join(", ", added.Select(c => Neighbours.Words(scenario, c, pick.Layout[c.Key]) + Count(pick, c))) + (HasElectrics(then) && !HasElectrics(now) ? ", with the electrics it needs" : ""),
                 then.Figures.BuildPrice - now.Figures.BuildPrice,
                 then.Figures.BuildPrice,
                 then.Figures.FrostDegreeHoursKh,
                 then.Figures.WorstFrostHours,
                 then.Figures.LowestAirC,
-                then.StandbyKwh));
+                then.StandbyKwh,
+                then.Priced.Built.Installation.Bench.AreaM2 > 0));
             now = then;
         }
 
@@ -47,6 +48,8 @@ internal static class StagePlan
         var money = Math.Max(1, (double)(then.Figures.BuildPrice - now.Figures.BuildPrice));
         return ((now.Figures.FrostDegreeHoursKh - then.Figures.FrostDegreeHoursKh) / money, (now.StandbyKwh - then.StandbyKwh) / money);
     }
+
+    private static bool HasElectrics(Trial trial) => trial.Priced.Bill.Any(l => l.System == SupplyBuilding.System);
 
     private static string Count(Trial pick, Choice choice) => choice.Key switch
     {

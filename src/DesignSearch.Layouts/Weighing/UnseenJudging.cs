@@ -55,7 +55,7 @@ internal static class UnseenJudging
             MeanStandbyKwh = outcomes.Average(o => o.StandbyKwh),
             MostStandbyKwh = outcomes.Max(o => o.StandbyKwh),
             ChosenStandbyKwh = Chosen(o => o.StandbyKwh),
-            Sentence = FormattableString.Invariant($"It held in {held} of {count} winters it was not chosen on; from so few, the true share can be anything from {100 * low:0} to {100 * high:0} % (95 % interval after Wilson 1927)."),
+            Sentence = FormattableString.Invariant($"It held in {held} of {count} winters it was not chosen on; so few say only that in the long run it should hold in {100 * low:0} to {100 * high:0} of 100 (such a range is right 19 times in 20)."),
             Flattery = "",
         };
         return unseen with { Flattery = Flattery(unseen, scenario) };

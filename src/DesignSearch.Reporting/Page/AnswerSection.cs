@@ -12,7 +12,7 @@ internal static class AnswerSection
         return Markup.Of($"""
             <header>
             {Banner(run.Search)}<p class="place">{PlainText.Name(scenario.Name)} · {PlainText.Name(scenario.PlaceName)}</p>
-            <h1>{run.Judgement.Answer}</h1>
+            <h1>{PlainText.Sentence(run.Judgement.Answer)}</h1>
             {NearestMiss(run)}<p>{scenario.Description}</p>
             <p>The house: {scenario.House}. {(run.Judgement.Ranking.Any(l => l.HasBench) ? "It, or a bench under fleece in it," : "It")} must stay above {Say.Plain(scenario.FrostLimitC)}{"\u00A0"}°C from {scenario.Season}, on a budget of {Say.Money(scenario.Budget, scenario.Currency)} for building. {HowSure(run.Search)}</p>
             <p class="aid"><strong>This is a planning aid.</strong> It compares layouts by a simplified model of one house; it is not a design, an approval or a promise.
@@ -35,7 +35,7 @@ internal static class AnswerSection
 
     private static Markup NearestMiss(StoredRun run) => Markup.When(run.Judgement.NearestMiss.Count > 0, () => Markup.Of($"""
         <section class="miss" aria-labelledby="miss"><h2 id="miss">How near it came</h2>
-        <ul>{run.Judgement.NearestMiss.Select(s => Markup.Of($"<li>{s}</li>"))}</ul></section>
+        <ul>{run.Judgement.NearestMiss.Select(s => Markup.Of($"<li>{PlainText.Sentence(s)}</li>"))}</ul></section>
 
         """));
 }

@@ -15,5 +15,5 @@ internal static class CautionsSection
 
     /// <summary>The cautions of a layout as a list of terms.</summary>
     public static Markup List(JudgedLayout layout) =>
-        Markup.Of($"""<dl class="care">{layout.Cautions.Select(c => Markup.Of($"<div><dt>{Say.Capital(PlainText.Name(c.Topic))}</dt><dd>{c.Text}</dd></div>"))}</dl>""");
+        Markup.Of($"""<dl class="care">{layout.Cautions.Select(c => Markup.Of($"<div><dt>{Say.Capital(PlainText.Name(c.Topic))}</dt><dd>{PlainText.Sentence(c.Text)}</dd></div>"))}</dl>""");
 }

@@ -17,7 +17,7 @@ internal static class ChecksSection
     public static Markup Table(JudgedLayout layout) => PageTable.Of(
         $"Checks of layout {Say.Whole(layout.Rank)}",
         [new("check"), new("result"), new("to spare", IsFigure: true), new("what was found"), new("where the rule comes from")],
-        layout.Checks.Select(c => new Cell[] { PlainText.Name(c.Title), c.Passed ? "met" : "missed", Cell.Figure(Spare(c), c.Margin), c.Sentence, c.Source }),
+        layout.Checks.Select(c => new Cell[] { PlainText.Name(c.Title), c.Passed ? "met" : "missed", Cell.Figure(Spare(c), c.Margin), PlainText.Sentence(c.Sentence), c.Source }),
         sortable: true);
 
     private static Markup Cost(StoredRun run)

@@ -24,7 +24,7 @@ internal static class CompareSection
             """));
         return Markup.When(weighing.Comparisons.Count > 0, () => Markup.Of($"""
             <section aria-labelledby="compare"><h2 id="compare">Is it worth its money?</h2>
-            <p><strong>Turning or a bigger fixed collector?</strong> {weighing.Turning.Sentence}</p>
+            <p><strong>Turning or a bigger fixed collector?</strong> {PlainText.Sentence(weighing.Turning.Sentence)}</p>
             <p>Each way is shown by the cheapest layout found of it that holds, or the nearest where none holds. {Cheaper(run)}</p>
             {PageTable.Box(Caption, Markup.Of($"""<table class="ways"><caption>{Caption}</caption><thead><tr>{heads}</tr></thead>{groups}</table>"""))}</section>
 
@@ -41,7 +41,7 @@ internal static class CompareSection
             : "";
     }
 
-    private static Markup Answer(Comparison comparison) => Markup.Of($"""<span class="answer">{comparison.Answer}</span>""");
+    private static Markup Answer(Comparison comparison) => Markup.Of($"""<span class="answer">{PlainText.Sentence(comparison.Answer)}</span>""");
 
     private static Markup Row(Way way) => way.Best is not { } best
         ? Markup.Of($"""<tr><th scope="row">{PlainText.Name(way.Name)}</th><td colspan="7">None: {way.WhyNone}.</td></tr>{"\n"}""")

@@ -14,21 +14,21 @@ internal static class DoubtsSection
 
     private static Markup Figures(StoredRun run)
     {
-        var picks = PickNames.Of(run.Judgement).Select(p => (Name: PickNames.Heading(p.Names), run.Weighing.Picks.FirstOrDefault(w => w.Rank == p.Layout.Rank)?.Doubts)).Where(p => p.Doubts is { Count: > 0 }).ToList();
+        var picks = PickNames.Of(run.Judgement).Select(p => (Name: PickNames.Heading(p.Names), p.Layout.HasBench, run.Weighing.Picks.FirstOrDefault(w => w.Rank == p.Layout.Rank)?.Doubts)).Where(p => p.Doubts is { Count: > 0 }).ToList();
         var columns = new Column[] { new("pick, if"), new("holds"), new("frost hours, worst winter", IsFigure: true), new("lowest air", IsFigure: true), new("electric heat [kWh]", IsFigure: true), new($"life cost [{PlainText.Cut(run.Scenario.Currency, 24)}]", IsFigure: true), new("what that means") };
         var rows = picks.SelectMany(p => p.Doubts!.Select(d => new Cell[]
         {
             $"{p.Name}, if {PlainText.Name(d.What)}",
             d.Holds ? "yes" : "no",
             Cell.Figure(Say.TwoFigures(d.WorstFrostHours), d.WorstFrostHours),
-            Cell.Figure(Say.Air(d.LowestAirC, run.Scenario.FrostLimitC), d.LowestAirC),
+            PlantAir.Of(d.LowestAirC, run.Scenario.FrostLimitC, p.HasBench),
             Cell.Figure(Say.TwoFigures(d.StandbyKwh), d.StandbyKwh),
             Cell.Figure(Say.Whole((double)d.LifeCost), (double)d.LifeCost),
-            d.Sentence,
+            PlainText.Sentence(d.Sentence),
         }));
         return Markup.When(picks.Count > 0, () =>
         {
-            var (name, doubts) = picks[0];
+            var (name, _, doubts) = picks[0];
             var fails = doubts!.Where(d => !d.Holds).Select(d => PlainText.Name(d.What)).ToList();
             var finding = fails.Count == 0 ? $"{name}: none of these doubts, one at a time, makes it fail." : fails.Count == doubts!.Count ? $"{name}: it does not hold with or without these doubts." : $"{name}: it would no longer hold if {Say.Joined(fails)}.";
             return Markup.Of($"<p>{finding}</p>\n{PageTable.Of("The biggest doubts, one at a time", columns, rows, sortable: true)}");
@@ -41,7 +41,7 @@ internal static class DoubtsSection
         var columns = new Column[] { new("assumption"), new("value", IsFigure: true), new("unit"), new("whose figure"), new("where it comes from") };
         var rows = scenario.Assumptions.Select(a => new Cell[]
         {
-            PlainText.Name(a.Key), Cell.Figure(Say.Plain(a.Value), a.Value), PlainText.Cut(a.Unit, 24), a.IsDefault ? "assumed" : "yours", a.Source,
+            PlainText.Name(a.Key), Cell.Figure(Say.Plain(a.Value), a.Value), PlainText.Name(a.Unit), a.IsDefault ? "assumed" : "yours", a.Source,
         });
         return Markup.When(scenario.Assumptions.Count > 0, () => Markup.Of($"""
             <p>{Say.Whole(left)} of {Say.Whole(scenario.Assumptions.Count)} figures below were left as assumed. Whatever you can measure on your own house makes the answer surer: write it under [assumptions] in scenario.toml and search again.</p>

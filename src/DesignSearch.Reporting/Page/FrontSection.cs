@@ -14,9 +14,9 @@ internal static class FrontSection
         var chart = FrontChart.Of(run);
         return Markup.Of($"""
             <section aria-labelledby="front"><h2 id="front">Cost against frost</h2>
-            <figure><figcaption>{chart.Finding} {chart.Note} Choose a point to read about its layout; the arrow keys walk along the line.</figcaption>
+            <figure><figcaption>{chart.Finding} {chart.Note}<span class="screen"> Choose a point to read about its layout; the arrow keys walk along the line.</span></figcaption>
             {Legend(chart)}<div class="wide">{PageChart.Of(chart, detailed, 860, 480, "wide")}</div><div class="narrow">{PageChart.Of(chart, detailed, 340, 420, "narrow")}</div><p class="readout" aria-hidden="true"></p></figure>
-            <div class="fronts">{Table(run, detailed)}</div><p>Every ranked layout with full figures, for a spreadsheet: <a href="ranking.csv">ranking.csv</a>, the front alone: <a href="front.csv">front.csv</a>. The chart as a picture: <a href="pareto.png">pareto.png</a>, <a href="pareto.svg">pareto.svg</a>.</p>
+            <div class="fronts">{Table(run, detailed)}</div><p class="screen">Every ranked layout with full figures, for a spreadsheet: <a href="ranking.csv">ranking.csv</a>, the front alone: <a href="front.csv">front.csv</a>. The chart as a picture: <a href="pareto.png">pareto.png</a>, <a href="pareto.svg">pareto.svg</a>.</p>
             </section>
 
             """);
@@ -48,7 +48,7 @@ internal static class FrontSection
             Cell.Figure(Say.TwoFigures(l.FrostDegreeHoursKh), l.FrostDegreeHoursKh),
             Bought(layouts, l, step),
             Cell.Figure(Say.TwoFigures(l.WorstFrostHours), l.WorstFrostHours),
-            Cell.Figure(Say.Air(l.LowestAirC, run.Scenario.FrostLimitC), l.LowestAirC),
+            PlantAir.Of(l.LowestAirC, run.Scenario.FrostLimitC, l.HasBench),
             Cell.Figure(Say.TwoFigures(l.StandbyKwh), l.StandbyKwh),
         });
         return PageTable.Of("The front: layouts that no other beats on both life cost and frost", columns, rows, sortable: true);

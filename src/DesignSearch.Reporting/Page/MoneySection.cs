@@ -12,7 +12,7 @@ internal static class MoneySection
     private static Markup Stages(StoredRun run)
     {
         var (stages, currency) = (run.Weighing.Stages, run.Scenario.Currency);
-        var columns = new Column[] { new("stage"), new("add"), new($"to pay now [{PlainText.Cut(currency, 24)}]", IsFigure: true), new("spent so far", IsFigure: true), new("frost hours left, worst winter", IsFigure: true), new("frost degree-hours left", IsFigure: true), new("lowest air", IsFigure: true), new("stand-by a winter", IsFigure: true) };
+        var columns = new Column[] { new("stage"), new("add"), new($"to pay now [{PlainText.Cut(currency, 24)}]", IsFigure: true), new("spent so far", IsFigure: true), new("frost hours left, worst winter", IsFigure: true), new("frost degree-hours left", IsFigure: true), new("lowest air", IsFigure: true), new("electric heat a winter", IsFigure: true) };
         var rows = stages.Select(s => new Cell[]
         {
             Say.Whole(s.Number),
@@ -21,7 +21,7 @@ internal static class MoneySection
             Say.Cents(s.PriceSoFar),
             Say.TwoFigures(s.WorstFrostHours),
             Say.DegreeHours(s.FrostDegreeHoursKh),
-            Say.Air(s.LowestAirC, run.Scenario.FrostLimitC),
+            PlantAir.Of(s.LowestAirC, run.Scenario.FrostLimitC, s.UnderFleece),
             Say.Kwh(s.StandbyKwh),
         });
         return Markup.When(stages.Count > 0, () => Markup.Of($"""

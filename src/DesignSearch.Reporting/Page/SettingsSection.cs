@@ -16,5 +16,5 @@ internal static class SettingsSection
     public static Markup Table(JudgedLayout layout) => PageTable.Of(
         $"Settings of layout {Say.Whole(layout.Rank)}",
         [new("control"), new("set to"), new("why")],
-        layout.Settings.Select(s => new Cell[] { PlainText.Name(s.What), PlainText.Name(s.Value), s.Reason }));
+        layout.Settings.Select(s => new Cell[] { PlainText.Name(s.What), PlainText.Name(s.Value), PlainText.Sentence(s.Reason) }));
 }

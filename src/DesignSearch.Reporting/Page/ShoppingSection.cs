@@ -10,7 +10,7 @@ internal static class ShoppingSection
     /// <summary>The section.</summary>
     public static Markup Of(JudgedLayout layout, IReadOnlyList<string> names, string currency) => Markup.Of($"""
         <section class="shopping" aria-labelledby="shopping"><h2 id="shopping">Shopping list</h2>
-        <p>{Say.Capital(PlainText.Name(layout.Title))}: layout {layout.Rank}, {Say.Joined(names)}. Prices in {PlainText.Cut(currency, 24)}. The same list for a spreadsheet: <a href="{ListFile.PathOf(layout)}">{ListFile.PathOf(layout)}</a></p>
+        <p>{Say.Capital(PlainText.Name(layout.Title))}: layout {layout.Rank}, {Say.Joined(names)}. Prices in {PlainText.Cut(currency, 24)}.<span class="screen"> The same list for a spreadsheet: <a href="{ListFile.PathOf(layout)}">{ListFile.PathOf(layout)}</a></span></p>
         {Table(layout, currency, "Shopping list, layout " + layout.Rank, ticks: true)}</section>
 
         """);
@@ -37,7 +37,7 @@ internal static class ShoppingSection
         layout.Bill.Select(l => new Cell[] { PlainText.Name(l.Name), Amount(l.Quantity, l.Unit), Say.Cents(l.Total) }));
 
     private static Markup Line(BillLine line, bool ticks) => Markup.Of($"""
-        <tr>{Markup.When(ticks, () => Markup.Of($"""<td class="tick"><input type="checkbox" aria-label="got it: {PlainText.Name(line.Name)}"></td>"""))}<th scope="row">{PlainText.Name(line.Name)}<small>{line.Why} {Where(line)}</small></th><td class="n">{Amount(line.Quantity, line.Unit)}{Owned(line)}</td><td class="n">{Say.Cents(line.UnitPrice)}</td><td class="n">{Say.Cents(line.Total)}</td></tr>
+        <tr>{Markup.When(ticks, () => Markup.Of($"""<td class="tick"><input type="checkbox" aria-label="got it: {PlainText.Name(line.Name)}"></td>"""))}<th scope="row">{PlainText.Name(line.Name)}<small>{PlainText.Sentence(line.Why)} {Where(line)}</small></th><td class="n">{Amount(line.Quantity, line.Unit)}{Owned(line)}</td><td class="n">{Say.Cents(line.UnitPrice)}</td><td class="n">{Say.Cents(line.Total)}</td></tr>
 
         """);
 

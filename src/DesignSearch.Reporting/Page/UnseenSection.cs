@@ -13,7 +13,7 @@ internal static class UnseenSection
         var picks = PickNames.Of(run.Judgement).Select(p => (Name: PickNames.Heading(p.Names), p.Layout, run.Weighing.Picks.FirstOrDefault(w => w.Rank == p.Layout.Rank)?.Unseen)).Where(p => p.Unseen is not null).ToList();
         var columns = new Column[]
         {
-            new("pick"), new("held", IsFigure: true), new("true share, 95 % sure", IsFigure: true), new("worst night"), new("most frost hours in one", IsFigure: true), new("electric heat, least to most (mean)", IsFigure: true), new("electric heat, chosen winters", IsFigure: true), new("lowest air, hard winter", IsFigure: true),
+            new("pick"), new("held", IsFigure: true), new("share in the long run", IsFigure: true), new("worst night"), new("most frost hours in one", IsFigure: true), new("electric heat, least to most (mean)", IsFigure: true), new("electric heat, chosen winters", IsFigure: true), new("lowest air, hard winter", IsFigure: true),
         };
         var rows = picks.Select(p => new Cell[]
         {
@@ -29,7 +29,7 @@ internal static class UnseenSection
         return Markup.When(picks.Count > 0, () => Markup.Of($"""
             <section aria-labelledby="unseen"><h2 id="unseen">On winters it was not chosen on</h2>
             <p>{run.Weighing.UnseenFrom} The bare house held in {Say.Whole(picks[0].Unseen!.BareHeld)} of them. The hard winter stands beside them in the last column, not among them.</p>
-            <ul>{picks.Select(p => Markup.Of($"<li>{p.Name}: {p.Unseen!.Sentence} {p.Unseen.Flattery}</li>"))}</ul>
+            <ul>{picks.Select(p => Markup.Of($"<li>{p.Name}: {PlainText.Sentence(p.Unseen!.Sentence)} {PlainText.Sentence(p.Unseen.Flattery)}</li>"))}</ul>
             {PageTable.Of("Unseen winters", columns, rows)}</section>
 
             """));
@@ -38,6 +38,6 @@ internal static class UnseenSection
     private static Cell Hard(JudgedLayout layout, StoredRun run)
     {
         var hard = run.Scenario.Winters.Where(w => w.Kind == "hard").Select(w => layout.Winters.FirstOrDefault(o => o.Winter == w.Name)).OfType<WinterOutcome>().ToList();
-        return hard.Count == 0 ? "none" : Cell.Figure(Say.Air(hard.Min(w => w.Outcome.LowestAirC), run.Scenario.FrostLimitC), hard.Min(w => w.Outcome.LowestAirC));
+        return hard.Count == 0 ? "none" : PlantAir.Of(hard.Min(w => w.Outcome.LowestAirC), run.Scenario.FrostLimitC, layout.HasBench);
     }
 }

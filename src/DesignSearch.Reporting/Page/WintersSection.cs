@@ -36,7 +36,7 @@ internal static class WintersSection
         {
             l.Name,
             PlainText.Name(w.Winter),
-            Cell.Figure(Say.Air(w.Outcome.LowestAirC, run.Scenario.FrostLimitC) + (l.Layout.HasBench ? " under the fleece" : ""), w.Outcome.LowestAirC),
+            PlantAir.Of(w.Outcome.LowestAirC, run.Scenario.FrostLimitC, l.Layout.HasBench),
             When(w, starts),
             Cell.Figure(Say.TwoFigures(w.Outcome.FrostHours), w.Outcome.FrostHours),
             Cell.Figure(Say.DegreeHours(w.Outcome.FrostDegreeHoursKh), w.Outcome.FrostDegreeHoursKh),

@@ -1,20 +1,27 @@
 using System.Text;
+using System.Text.RegularExpressions;
 
 namespace DesignSearch.Reporting;
 
 /// <summary>Makes text from outside fit to be shown: what cannot be seen but changes how a line reads is replaced by a sign that can be seen.</summary>
-internal static class PlainText
+internal static partial class PlainText
 {
     /// <summary>Longest text of one name on the page, in characters.</summary>
-    public const int LongestName = 160;
+    public const int LongestName = 240;
 
     /// <summary>Longest text of one sentence or paragraph on the page, in characters.</summary>
     public const int LongestSentence = 2000;
 
     private const char Replacement = '\uFFFD';
 
-    /// <summary>A name, cut where it is longer than <see cref="LongestName"/>.</summary>
-    public static string Name(string? text) => Cut(text, LongestName);
+    /// <summary>Furthest that a cut goes back to end at a whole word, in characters.</summary>
+    private const int LongestWord = 24;
+
+    /// <summary>A name, cut where it is longer than <see cref="LongestName"/>; a figure in it stays on one line with its unit.</summary>
+    public static string Name(string? text) => UnitGap().Replace(Cut(text, LongestName), "\u00A0");
+
+    /// <summary>A sentence of a run, set like the page's own: no line ends between a figure and its unit, and thousands stand apart.</summary>
+    public static string Sentence(string? text) => Thousands().Replace(UnitGap().Replace(Cut(text, LongestSentence), "\u00A0"), m => Say.Grouped(m.Value));
 
     /// <summary>Any text, cut to a number of characters with the full count behind it.</summary>
     public static string Cut(string? text, int longest)
@@ -24,6 +31,8 @@ internal static class PlainText
         if (text.Length <= longest)
             return Visible(text);
         var end = char.IsHighSurrogate(text[longest - 1]) ? longest - 1 : longest;
+        var gap = text.LastIndexOf(' ', end - 1, Math.Min(end, LongestWord));
+        end = gap > 0 ? gap : end;
         return Visible(text[..end]) + "… (" + Say.Whole(text.Length) + " characters)";
     }
 
@@ -46,4 +55,11 @@ internal static class PlainText
 
     private static bool IsHidden(Rune rune) =>
         Rune.IsControl(rune) || rune.Value is 0x061C or (>= 0x200B and <= 0x200F) or (>= 0x2028 and <= 0x202E) or (>= 0x2060 and <= 0x206F) or 0xFEFF or 0xFFFE or 0xFFFF;
+
+    [GeneratedRegex(@"(?<=\d) (?=(?:°C|K·h|kWh|kW|W|K|m²|m³|m|mm|cm|kg|kPa|L|V|A|h|N|Nm|%)(?![\w²³]))")]
+    private static partial Regex UnitGap();
+
+    // Four figures or more that stand alone: no part of a date, a range, a standard's number or a decimal.
+    [GeneratedRegex(@"(?<![\w.,:/–-])\d{4,}(?=\.\d|[^\w:/–-]|$)")]
+    private static partial Regex Thousands();
 }

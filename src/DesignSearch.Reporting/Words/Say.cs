@@ -31,8 +31,8 @@ internal static class Say
     /// <summary>Heat or electricity [kWh].</summary>
     public static string Kwh(double value) => Unit(TwoFigures(value), "kWh");
 
-    /// <summary>Frost degree-hours [K·h].</summary>
-    public static string DegreeHours(double value) => Unit(TwoFigures(value), "K·h");
+    /// <summary>Frost degree-hours [K·h]; what is less than a tenth is no more than that.</summary>
+    public static string DegreeHours(double value) => Unit(value is > 0 and < 0.1 ? "under 0.1" : TwoFigures(value), "K·h");
 
     /// <summary>A temperature to half a degree.</summary>
     public static string Celsius(double value) => Unit(double.IsFinite(value) ? Group(Half(value), "0.0") : Nothing, "°C");
@@ -71,6 +71,14 @@ internal static class Say
     /// <summary>A heading as it stands inside a sentence: a small first letter, unless the second is a capital too.</summary>
     public static string Small(string text) => text.Length < 2 || char.IsUpper(text[1]) ? text : char.ToLowerInvariant(text[0]) + text[1..];
 
+    /// <summary>Digits of a whole number with thin gaps between thousands.</summary>
+    public static string Grouped(string digits)
+    {
+        for (var i = digits.Length - 3; i > 0; i -= 3)
+            digits = digits.Insert(i, Gap);
+        return digits;
+    }
+
     private static double Half(double value) => Math.Round(value * 2, MidpointRounding.AwayFromZero) / 2;
 
     private static string Unit(string number, string unit) => unit.Length == 0 ? number : number + "\u00A0" + unit;
@@ -81,8 +89,7 @@ internal static class Say
         var whole = text.IndexOfAny(['.', 'E']);
         if (whole < 0)
             whole = text.Length;
-        for (var i = whole - 3; i > 0; i -= 3)
-            text = text.Insert(i, Gap);
+        text = Grouped(text[..whole]) + text[whole..];
         return value < 0 && text.Any(c => c is >= '1' and <= '9') ? Minus + text : text;
     }
 }

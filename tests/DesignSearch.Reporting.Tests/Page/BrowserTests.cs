@@ -105,8 +105,27 @@ public sealed class BrowserTests(BrowserFixture browser) : IClassFixture<Browser
         Assert.Equal(lines, await page.Locator("section.shopping input[type=checkbox]").CountAsync());
         Assert.False(await page.Locator("nav").IsVisibleAsync());
         Assert.Equal("rgb(255, 255, 255)", await page.Locator("body").EvaluateAsync<string>("b => getComputedStyle(b).backgroundColor"));
-        var pdf = await page.PdfAsync(new() { PreferCSSPageSize = true });
-        Assert.Equal("%PDF"u8.ToArray(), pdf[..4]);
+        var pages = await PdfPages.Of(await page.PdfAsync(new() { PreferCSSPageSize = true, Format = "A4" }));
+        var headings = await page.Locator("h2:visible").AllInnerTextsAsync();
+        var listed = pages.Where(p => p.Contains("Shopping list", StringComparison.Ordinal) || p.Contains("price of one", StringComparison.Ordinal)).ToList();
+        Assert.NotEmpty(listed);
+        Assert.DoesNotContain(headings, h => h != "Shopping list" && listed.Any(p => p.Contains(h, StringComparison.Ordinal)));
+    }
+
+    [SkippableTheory]
+    [InlineData("A4")]
+    [InlineData("Letter")]
+    public async Task The_finished_sample_prints_its_list_on_one_sheet_and_repeats_the_heads_of_long_tables(string sheet)
+    {
+        var page = (await browser.Open(Repository.At("runs", "sample-finished", "report.html"))).Page;
+        var pages = await PdfPages.Of(await page.PdfAsync(new() { PreferCSSPageSize = true, Format = sheet }));
+        var list = Assert.Single(pages, p => p.Contains("Shopping list", StringComparison.Ordinal));
+        Assert.Contains("Build price", list, StringComparison.Ordinal);
+        // The front runs over a sheet: the head with its sort buttons stands on both.
+        Assert.Equal(2, pages.Count(p => p.Contains("rank and layout", StringComparison.Ordinal)));
+        // Nothing that only works on a screen, and no word broken in a narrow column.
+        Assert.DoesNotContain(pages, p => p.Contains("arrow keys", StringComparison.Ordinal) || p.Contains("Choose a point", StringComparison.Ordinal));
+        Assert.Contains(pages, p => System.Text.RegularExpressions.Regex.IsMatch(p, @"(?m)^\s*without\b"));
     }
 
     // Scripts and styles are not words; the document's own script is left out on both sides.
