@@ -19,4 +19,17 @@ public class DominanceTests
         Assert.True(Dominance.Dominates(new([9, 9], [0]), new Evaluation([1, 1], [0.2])));
         Assert.False(Dominance.Dominates(new([1, 1], [0.2]), new Evaluation([9, 9], [0.2])));
     }
+
+    [Fact]
+    public void Better_in_two_of_three_is_better_still() => Assert.True(Dominance.Dominates([1, 1, 5], [2, 2, 5]));
+
+    [Fact]
+    public void Among_equal_violations_the_objectives_decide_only_where_there_is_none()
+    {
+        Assert.True(Dominance.Dominates(new([1, 1], [0]), new Evaluation([1, 2], [0])));
+        Assert.False(Dominance.Dominates(new([1, 2], [0]), new Evaluation([1, 1], [0])));
+        Assert.False(Dominance.Dominates(new([1, 1], [0.3]), new Evaluation([1, 1], [0.3])));
+        Assert.Throws<ArgumentNullException>(() => Dominance.Dominates(null!, new Evaluation([1], [])));
+        Assert.Throws<ArgumentNullException>(() => Dominance.Dominates(new Evaluation([1], []), null!));
+    }
 }

@@ -33,4 +33,14 @@ public class HypervolumeTests
             var area = (from x in Enumerable.Range(0, 5) from y in Enumerable.Range(0, 5) where flat.Any(p => p[0] <= x && p[1] <= y) select 1).Count();
             Assert.Equal(area, Hypervolume.Of(flat, [5, 5]), 9);
         });
+
+    [Fact]
+    public void One_objective_is_a_length_and_a_point_on_the_reference_adds_nothing()
+    {
+        Assert.Equal(3, Hypervolume.Of([[4], [2], [5]], [5]));
+        Assert.Equal(0, Hypervolume.Of([[5, 1], [1, 5]], [5, 5]));
+        Assert.Equal(0, Hypervolume.Of([], [5, 5]));
+        Assert.Throws<ArgumentNullException>(() => Hypervolume.Of(null!, [1]));
+        Assert.Throws<ArgumentNullException>(() => Hypervolume.Of([[1]], null!));
+    }
 }

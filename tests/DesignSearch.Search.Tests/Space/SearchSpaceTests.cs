@@ -54,4 +54,40 @@ public class SearchSpaceTests
         Assert.Contains("2 to 1", fault.Message, StringComparison.Ordinal);
         Assert.Contains("stands for 2", fault.Message, StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData(double.NegativeInfinity, 1)]
+    [InlineData(0, double.PositiveInfinity)]
+    [InlineData(0, double.NaN)]
+    [InlineData(1, 1)]
+    public void Bounds_of_a_real_are_finite_and_apart(double low, double high) =>
+        Assert.Contains("expected two finite bounds", Assert.Throws<ArgumentException>(() => new SearchSpace(FormulaProblem.Reals((low, high)))).Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void A_space_needs_a_variable_and_a_variable_a_level()
+    {
+        Assert.Contains("at least one variable", Assert.Throws<ArgumentException>(() => new SearchSpace([])).Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentNullException>(() => new SearchSpace(null!));
+        Assert.Equal(1, new SearchSpace(FormulaProblem.Whole(1)).Size!.Value);
+        Assert.Throws<ArgumentNullException>(() => new SearchSpace(Sleepy).Canonicalise(null!));
+    }
+
+    [Fact]
+    public void A_real_is_held_between_its_bounds_and_cannot_be_enumerated()
+    {
+        var space = new SearchSpace([.. FormulaProblem.Reals((-2, 3), (-2, 3), (-2, 3), (-2, 3)), new() { Name = "asleep", Kind = VariableKind.Real, Low = 4, High = 6, AwakeWhen = _ => false }]);
+        double[] point = [-5, 7, 0.25, double.NaN, 5];
+        space.Canonicalise(point);
+        Assert.Equal([-2, 3, 0.25, -2, 4], point);
+        Assert.Null(space.Size);
+        Assert.Throws<InvalidOperationException>(() => space.Points());
+    }
+
+    [Fact]
+    public void Keys_of_a_hundred_thousand_neighbours_differ_and_minus_nothing_is_nothing()
+    {
+        var keys = from a in Enumerable.Range(0, 50) from b in Enumerable.Range(0, 50) from c in Enumerable.Range(0, 40) select SearchSpace.KeyOf([a, b / 64.0, c]);
+        Assert.Equal(100_000, keys.Distinct().Count());
+        Assert.Equal(SearchSpace.KeyOf([0.0]), SearchSpace.KeyOf([-0.0]));
+    }
 }
