@@ -90,4 +90,13 @@ public class SearchSpaceTests
         Assert.Equal(100_000, keys.Distinct().Count());
         Assert.Equal(SearchSpace.KeyOf([0.0]), SearchSpace.KeyOf([-0.0]));
     }
+
+    [Fact]
+    public void A_condition_may_look_at_all_that_went_before()
+    {
+        // Of nine pairs, six add up to 2 or more and wake the third variable: 3 + 6 · 4.
+        var space = new SearchSpace([.. FormulaProblem.Whole(3, 3), new() { Name = "c", Kind = VariableKind.Ordered, Levels = 4, AwakeWhen = p => p.Take(2).Sum() >= 2 }]);
+        Assert.Equal(27, space.Size!.Value);
+        Assert.Equal(27, space.Points().Select(p => SearchSpace.KeyOf(p)).Distinct().Count());
+    }
 }
