@@ -18,6 +18,9 @@ public static class CommandTree
 
         """;
 
+    // Wider than this a line is hard to follow, on a wide screen or in a file.
+    private const int WidestHelp = 110;
+
     private static readonly (string Command, string Example)[] Examples =
     [
         ("search", "search runs/frost-hollow"),
@@ -59,7 +62,12 @@ public static class CommandTree
         }
 
         foreach (var help in root.Options.OfType<HelpOption>())
-            help.Action = new HelpWithExamples((HelpAction)help.Action!);
+        {
+            var plain = (HelpAction)help.Action!;
+            plain.MaxWidth = Math.Min(plain.MaxWidth, WidestHelp);
+            help.Action = new HelpWithExamples(plain);
+        }
+
         return root;
     }
 

@@ -40,7 +40,7 @@ public sealed class Session(TextWriter output, TextWriter error, bool live, Func
     /// <summary>The argument RUN.</summary>
     public static Argument<string> RunArgument()
     {
-        var run = new Argument<string>("RUN") { Description = "A run: a folder that holds a scenario.toml." };
+        var run = new Argument<string>("RUN") { HelpName = "RUN", Description = "A run: a folder that holds a scenario.toml." };
         run.CompletionSources.Add(_ => Runs());
         return run;
     }

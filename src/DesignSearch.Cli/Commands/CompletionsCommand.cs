@@ -25,7 +25,7 @@ internal sealed class CompletionsCommand : Command
 
     public CompletionsCommand(Session session) : base("completions", "Prints what a shell needs to complete commands, options and runs by the Tab key.")
     {
-        var shell = new Argument<string>("SHELL") { Description = "bash or powershell." };
+        var shell = new Argument<string>("SHELL") { HelpName = "SHELL", Description = "bash or powershell." };
         shell.AcceptOnlyFromAmong("bash", "powershell");
         Arguments.Add(shell);
         SetAction(parsed => session.Guarded(parsed, "", _ =>

@@ -10,7 +10,7 @@ internal sealed class PartsCommand : Command
 {
     public PartsCommand(Session session) : base("parts", "Lists the parts that can be bought, after checking the catalogue.")
     {
-        var kind = new Argument<string?>("KIND") { Description = "Only parts of this kind, for instance tank.", Arity = ArgumentArity.ZeroOrOne };
+        var kind = new Argument<string?>("KIND") { HelpName = "KIND", Description = "Only parts of this kind, for instance tank.", Arity = ArgumentArity.ZeroOrOne };
         var folders = new Option<string[]>("--catalog") { Description = "A catalogue folder; may be given again. Without it: catalogs/starter.", HelpName = "FOLDER" };
         kind.CompletionSources.Add(_ => PartKinds.All.Select(k => new CompletionItem(k.Name)));
         Arguments.Add(kind);

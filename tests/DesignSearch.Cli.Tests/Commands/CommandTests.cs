@@ -99,6 +99,10 @@ public sealed class CommandTests
     {
         Assert.Contains("distinct layouts", Run("check", Repository.At("runs", "frost-hollow")).Output, StringComparison.Ordinal);
         Assert.Contains("cage-1000-used", Run("parts", "tank", "--catalog", Repository.At("catalogs", "starter")).Output, StringComparison.Ordinal);
+        var all = Run("--help").Output;
+        Assert.Contains("search <RUN> ", all, StringComparison.Ordinal);
+        Assert.Contains("parts <KIND> ", all, StringComparison.Ordinal);
+        Assert.All(all.Split('\n'), line => Assert.InRange(line.TrimEnd().Length, 0, 110));
         var help = Run("search", "--help").Output;
         Assert.StartsWith("Examples:", help, StringComparison.Ordinal);
         Assert.Contains("nothing holds the frost limit", help, StringComparison.Ordinal);
