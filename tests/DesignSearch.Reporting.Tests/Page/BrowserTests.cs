@@ -1,5 +1,5 @@
-using DesignSearch.Testing;
 using Deque.AxeCore.Playwright;
+using DesignSearch.Testing;
 using Microsoft.Playwright;
 using Xunit;
 
