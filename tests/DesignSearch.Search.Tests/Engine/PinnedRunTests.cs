@@ -24,6 +24,10 @@ public class PinnedRunTests
         { "nothing meets the constraints", "615c7700fc0cadf5" },
         { "until the volume stagnates", "3fa2e3297a2a3be4" },
         { "until a volume is reached", "fd0c820041a29c5f" },
+        { "one objective, reals, levels and kinds", "ee7650c9c3056b97" },
+        { "one objective, a constraint, nearly an equation", "f08a2b44adb7d611" },
+        { "two objectives, reals and kinds, long", "7fd73fcb121d7783" },
+        { "three objectives, long", "d7805ed6775e7bb0" },
     };
 
     [SkippableTheory]
@@ -46,6 +50,10 @@ public class PinnedRunTests
         "reals, levels and kinds, three objectives, two constraints, sleepers" => (Mixed(0), new() { MaxEvaluations = 500, BlockSize = 2 }),
         "nothing meets the constraints" => (Mixed(100), new() { MaxEvaluations = 300, BlockSize = 8 }),
         "until the volume stagnates" => (Mixed(0), new() { MaxEvaluations = 5000, Stagnation = 0.02, StagnationEvaluations = 150, Seed = 2 }),
+        "one objective, reals, levels and kinds" => (Kinds(1), new() { MaxEvaluations = 2500, BlockSize = 1, Seed = 4 }),
+        "one objective, a constraint, nearly an equation" => (Narrow(), new() { MaxEvaluations = 1500, BlockSize = 4 }),
+        "two objectives, reals and kinds, long" => (Kinds(2), new() { MaxEvaluations = 3000, BlockSize = 4, Seed = 6 }),
+        "three objectives, long" => (Mixed(0), new() { MaxEvaluations = 2500, BlockSize = 4, Seed = 7 }),
         _ => (Engineering.Gear(), new() { MaxEvaluations = 2000, TargetHypervolume = 0.9 }),
     };
 
@@ -66,6 +74,25 @@ public class PinnedRunTests
             double[] objectives = [(x[0] * x[0]) + (kind * (1 + x[3])), ((x[0] - 1) * (x[0] - 1)) + (x[5] / 10) + (tilt * tilt), (x[1] * kind) + (5 / (1 + x[5]))];
             return (objectives, [Math.Max(0, 0.5 + tighter - x[1] - (x[3] / 10)), Math.Max(0, (x[5] * kind) - 30 + tighter)]);
         });
+
+    // The kinds each want other reals, so that steps taken between members of two kinds go astray.
+    private static FormulaProblem Kinds(int objectives) => new(
+        [.. FormulaProblem.Reals((-5, 5), (-5, 5), (0, 100)), new() { Name = "kind", Kind = VariableKind.Category, Levels = 5 }, new() { Name = "count", Kind = VariableKind.Ordered, Levels = 200 }],
+        objectives,
+        0,
+        x =>
+        {
+            var (across, along) = (x[0] - x[3] + 2, x[1] + (0.4 * x[3]));
+            var bowl = (across * across) + (along * along) + (Math.Abs(x[2] - (20 * x[3])) / 50) + (Math.Abs(x[4] - (37 * x[3])) / 90);
+            return (new[] { bowl + (0.1 * x[3]), ((x[0] + x[1]) * (x[0] + x[1])) + (x[2] / 100) + (x[4] / 200) }[..objectives], []);
+        });
+
+    // A crescent of which only a thin strip is allowed.
+    private static FormulaProblem Narrow() => new(
+        FormulaProblem.Reals((-2, 2), (-1, 3), (0, 1)),
+        1,
+        1,
+        x => ([((1 - x[0]) * (1 - x[0])) + (100 * (x[1] - (x[0] * x[0])) * (x[1] - (x[0] * x[0]))) + x[2]], [Math.Max(0, Math.Abs(x[0] + x[1] - 1) - 0.05)]));
 
     private static string Digest(IProblem problem, SearchSettings settings)
     {
