@@ -15,7 +15,7 @@ internal static class PicksSection
             <section aria-labelledby="picks"><h2 id="picks">{Heading(picks.Count)}</h2>
             <p>{Markup.When(picks.Count == 0, () => Markup.Of($"No layout passes every check, so there is none to recommend. "))}For comparison, the bare house with nothing added: {Say.TwoFigures(bare.FrostHours)} frost hours in an average winter, {Say.TwoFigures(bare.WorstFrostHours)} in the worst, lowest air {Say.Air(bare.LowestAirC, run.Scenario.FrostLimitC)}.</p>
             <div class="cards">
-            {picks.Select(p => Card(p.Layout, p.Names, run.Scenario))}</div>
+            {picks.Select(p => Card(p.Layout, p.Names, picks.Count(other => other.Layout.Title == p.Layout.Title) > 1, run.Scenario))}</div>
             </section>
 
             """);
@@ -52,9 +52,9 @@ internal static class PicksSection
         _ => "Three layouts to look at first",
     };
 
-    private static Markup Card(JudgedLayout layout, IReadOnlyList<string> names, ScenarioRecord scenario) => Markup.Of($"""
+    private static Markup Card(JudgedLayout layout, IReadOnlyList<string> names, bool sharesTitle, ScenarioRecord scenario) => Markup.Of($"""
         <article class="card{(layout.Holds ? " holds" : "")}"><h3>{PickNames.Heading(names)}</h3>
-        <p class="title">{Say.Capital(PlainText.Name(layout.Title))}</p>
+        <p class="title">{Say.Capital(PlainText.Name(sharesTitle ? layout.FullTitle : layout.Title))}</p>
         {Markup.When(names.Count > 1, () => Markup.Of($"<p>One and the same layout is {Say.Joined(names)}.</p>\n"))}<p>{Verdict(layout)}</p>
         {Figures(layout, scenario)}
         {Markup.When(layout.Cautions.Count > 0, () => Markup.Of($"<p class=\"care\"><strong>Take care:</strong> {Say.Joined([.. layout.Cautions.Select(c => Say.Small(PlainText.Name(c.Topic)))])}.</p>\n"))}{Markup.When(layout.Bill.Count > 0, () => Markup.Of($"<details><summary>Its list, {Say.Money(layout.BuildPrice, scenario.Currency)}</summary>\n{ShoppingSection.Short(layout, scenario.Currency)}</details>\n"))}<p><a href="#layout-{layout.Rank}">Everything about layout {layout.Rank}</a></p>

@@ -17,8 +17,11 @@ internal static partial class PlainText
     /// <summary>Furthest that a cut goes back to end at a whole word, in characters.</summary>
     private const int LongestWord = 24;
 
-    /// <summary>A name, cut where it is longer than <see cref="LongestName"/>; a figure in it stays on one line with its unit.</summary>
-    public static string Name(string? text) => UnitGap().Replace(Cut(text, LongestName), "\u00A0");
+    /// <summary>
+    /// A name, cut where it is longer than <see cref="LongestName"/>; a figure in it that has a unit stays on one line with it, and its
+    /// thousands stand apart. Other figures are left as they are: they may be the number of a model.
+    /// </summary>
+    public static string Name(string? text) => ThousandsOfUnit().Replace(UnitGap().Replace(Cut(text, LongestName), "\u00A0"), m => Say.Grouped(m.Value));
 
     /// <summary>A sentence of a run, set like the page's own: no line ends between a figure and its unit, and thousands stand apart.</summary>
     public static string Sentence(string? text) => Thousands().Replace(UnitGap().Replace(Cut(text, LongestSentence), "\u00A0"), m => Say.Grouped(m.Value));
@@ -62,4 +65,7 @@ internal static partial class PlainText
     // Four figures or more that stand alone: no part of a date, a range, a standard's number or a decimal.
     [GeneratedRegex(@"(?<![\w.,:/–-])\d{4,}(?=\.\d|[^\w:/–-]|$)")]
     private static partial Regex Thousands();
+
+    [GeneratedRegex(@"(?<![\w.,:/–-])\d{4,}(?=(?:\.\d+)?\u00A0)")]
+    private static partial Regex ThousandsOfUnit();
 }

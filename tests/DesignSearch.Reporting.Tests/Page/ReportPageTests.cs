@@ -1,6 +1,7 @@
 using System.Net;
 using System.Text;
 using System.Text.RegularExpressions;
+using DesignSearch.Runs;
 using Xunit;
 
 namespace DesignSearch.Reporting.Tests;
@@ -102,6 +103,20 @@ public sealed partial class ReportPageTests
         Assert.Equal(run.Judgement.Picks.CheapestThatHolds, run.Judgement.Picks.MostProtection);
         Assert.Equal(2, Regex.Count(Page, "<article "));
         Assert.Contains("One and the same layout is cheapest that holds and most protection.", Page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Picks_that_share_a_title_are_told_apart_on_their_cards()
+    {
+        var run = InventedRun.Finished();
+        var picked = PickNames.Of(run.Judgement).Select(p => p.Layout.Rank).ToArray();
+        Assert.True(picked.Length > 1);
+        var alike = run.Judgement.Ranking.Select(l => l.Rank == picked[1] ? l with { Title = run.Judgement.Ranking[picked[0] - 1].Title, Apart = "with the stronger pump" } : l).ToList();
+        Assert.Contains("but with the stronger pump", Cards(run with { Judgement = run.Judgement with { Ranking = alike } }), StringComparison.Ordinal);
+        var apart = run.Judgement.Ranking.Select(l => l.Rank == picked[1] ? l with { Apart = "with the stronger pump" } : l).ToList();
+        Assert.DoesNotContain("but with the stronger pump", Cards(run with { Judgement = run.Judgement with { Ranking = apart } }), StringComparison.Ordinal);
+
+        static string Cards(StoredRun run) => PicksSection.Of(run).ToString();
     }
 
     [Fact]

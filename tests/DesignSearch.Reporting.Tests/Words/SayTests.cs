@@ -54,6 +54,11 @@ public sealed class SayTests
     [InlineData("4.0 m² and 12 m³, 5 m long, 3 months, 20 K·h", "4.0\u00A0m² and 12\u00A0m³, 5\u00A0m long, 3 months, 20\u00A0K·h")]
     public void Sentences_of_a_run_are_set_like_the_pages_own(string written, string expected) => Assert.Equal(expected, PlainText.Sentence(written));
 
+    [Theory]
+    [InlineData("6 barrels (1164 L), 2 kW heater", "6 barrels (1\u202F164\u00A0L), 2\u00A0kW heater")]
+    [InlineData("pump 4025 with 1500.5 L, EN 12975 of 2006", "pump 4025 with 1\u202F500.5\u00A0L, EN 12975 of 2006")]
+    public void A_name_keeps_the_number_of_its_model(string written, string expected) => Assert.Equal(expected, PlainText.Name(written));
+
     [Fact]
     public void A_name_too_long_is_cut_between_words_where_it_has_any()
     {
