@@ -46,17 +46,17 @@ internal static class GreenhouseCourses
         }
     }
 
-    public static void Large(int seeds, int first, int most, int simulations)
+    public static void Large(int seeds, int first, int most, int simulations, int boxes)
     {
         using var small = ProofScenario.Large();
         var problem = Problem(small);
         var results = new List<SearchResult>();
         for (var seed = first; seed < first + seeds; seed++)
         {
-            var settings = new SearchSettings { Seed = (ulong)seed, MaxEvaluations = most, BlockSize = 16, Threads = 2, ProofSimulations = seed == first ? simulations : 0 };
+            var settings = new SearchSettings { Seed = (ulong)seed, MaxEvaluations = most, BlockSize = 16, Threads = 2, ProofSimulations = seed == first ? simulations : 0, ProofBoxes = boxes };
             results.Add(new SearchEngine(problem, settings).Run());
             if (results[^1].Proof is { } proof)
-                Console.WriteLine(FormattableString.Invariant($"# {new SearchSpace(problem.Variables).Size} different layouts; proof with {proof.Simulations} simulations: gap {100 * proof.Gap:0.0} %"));
+                Console.WriteLine(FormattableString.Invariant($"# {new SearchSpace(problem.Variables).Size} different layouts; proof with {proof.Simulations} simulations and {proof.Boxes} boxes: gap {100 * proof.Gap:0.0} %"));
         }
 
         var union = KnownFront.Of(results.SelectMany(r => r.Front).Select(p => p.Evaluation.Objectives));

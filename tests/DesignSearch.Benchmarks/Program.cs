@@ -27,7 +27,7 @@ if (args is ["greenhouse", ..])
 
 if (args is ["large", ..])
 {
-    GreenhouseCourses.Large(seeds, first, most, Word("proof", 100_000));
+    GreenhouseCourses.Large(seeds, first, most, Word("proof", 100_000), Word("boxes", 1_000_000));
     return;
 }
 

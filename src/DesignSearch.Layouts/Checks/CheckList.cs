@@ -11,7 +11,7 @@ public static class CheckList
     [
         "budget", "build-hours", "parts", "collector-space", "store-floor", "mount-area", "mount-wind", "turn-limit", "drive-torque", "drive-holding",
         "collector-freezing", "first-metres", "pipe-rating", "insulation-fit", "pump-lift", "pump-flow", "drain-fall", "tank-heat", "cable-drop", "cable-fuse", "supply-power", "start-current", "start-drop", "mains-current", "voltages-apart",
-        "floor-load", "anchorage", "drive-locking", "turning-time", "insulation-heat", "pressure-safety", "compost-heat", "bench-enough", "faces-sun",
+        "floor-load", "anchorage", "drive-locking", "turning-time", "insulation-heat", "pressure-safety", "compost-heat", "bench-enough", "faces-sun", "heater-band",
     ];
 
     /// <summary>Every check of a layout.</summary>
@@ -48,6 +48,8 @@ public static class CheckList
             checks.Add(heat);
         if (!built.Layout[ChoiceTable.BenchKey].IsNone)
             checks.Add(Bench(scenario.Greenhouse.BenchM2));
+        else if (HeaterBand(scenario.Greenhouse.FrostLimitC, built.Installation.Heater) is { } band)
+            checks.Add(band);
         if (outcomes.Sum(o => o.PowerCutHours) is > 0 and var cut)
             checks.Add(PowerCut(scenario, outcomes, cut));
 
@@ -74,6 +76,15 @@ public static class CheckList
         var pump = built.Layout["compost_pump"].Id;
         var weakest = Math.Min(coil.MaxTemperatureC, built.Parts.Select(p => p.Part).OfType<Pump>().Where(p => p.Info.Id == pump).Select(p => p.MaxTemperatureC).DefaultIfEmpty(coil.MaxTemperatureC).Min());
         return new Check("compost-heat", "pipe and pump bear a hot heap", weakest >= HottestHeapC, weakest / HottestHeapC - 1, FormattableString.Invariant($"A fresh heap may reach {HottestHeapC:0} °C; pipe and pump bear {weakest:0} °C."), "Common practice, no source: hot heaps reach 60 to 70 °C");
+    }
+
+    // The season holds a heater's set point evenly; a real thermostat swings about it. One set below the limit anyhow shows its frost itself.
+    private static Check? HeaterBand(double limitC, HeaterNumbers heater)
+    {
+        if (heater.PowerW <= 0 || heater.SetPointC < limitC)
+            return null;
+        var coldest = heater.SetPointC - (heater.BandK / 2);
+        return new Check("heater-band", "heater's thermostat clear of the limit", coldest >= limitC - 1e-9, (coldest - limitC) / Math.Max(heater.BandK, 0.1), FormattableString.Invariant($"Set at {heater.SetPointC:0.#} °C, its band of {heater.BandK:0.#} K lets the air fall to {coldest:0.#} °C before it heats; the limit is {limitC:0.#} °C."), "The band in the catalogue; that a thermostat swings half a band to either side: common practice, no source");
     }
 
     // Between the tropics the noon sun stands on either side.

@@ -41,6 +41,9 @@ public sealed record Choice
     /// <summary>Numbers: what is tried when the scenario is silent.</summary>
     public IReadOnlyList<double> Usual { get; init; } = [];
 
+    /// <summary>Numbers: whether <see cref="Standard"/> and <see cref="Usual"/> count from the frost limit [K].</summary>
+    public bool AboveLimit { get; init; }
+
     /// <summary>Parts: whether a part of the catalogue may be chosen here.</summary>
     public bool Offers(IPart part) => part.Kind == PartKind && (Role is null || part is SmallPart small && small.Role == Role && small.Volts < SupplyPlan.MainsVolts);
 

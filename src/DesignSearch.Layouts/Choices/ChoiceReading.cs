@@ -28,10 +28,10 @@ internal static class ChoiceReading
     }
 
     /// <summary>Reads the levels of a choice: one value, a list, or a range { from, to, step }; silence means everything usual.</summary>
-    public static VariedChoice Levels(TomlTable table, Choice choice, Catalogue catalogue, double latitudeDeg)
+    public static VariedChoice Levels(TomlTable table, Choice choice, Catalogue catalogue, ChoiceGround ground)
     {
         if (table.Find(choice.Key) is not { } value)
-            return new(choice, Usual(choice, catalogue, latitudeDeg));
+            return new(choice, Usual(choice, catalogue, ground));
         var levels = value.Kind switch
         {
             TomlKind.List when value.Items.Count == 0 => Refuse(table, value, choice, "at least one value"),
@@ -65,11 +65,10 @@ internal static class ChoiceReading
         return [ChoiceTable.AtRest(choice)];
     }
 
-    private static List<ChoiceValue> Usual(Choice choice, Catalogue catalogue, double latitudeDeg) => choice switch
+    private static List<ChoiceValue> Usual(Choice choice, Catalogue catalogue, ChoiceGround ground) => choice switch
     {
-        { Kind: ChoiceKind.Number, Usual.Count: 0 } => [ChoiceValue.Of(ChoiceTable.Standard(choice, latitudeDeg))],
         { Role: not null } => [ChoiceValue.Cheapest],
-        { Kind: ChoiceKind.Number } => [.. choice.Usual.Select(ChoiceValue.Of)],
+        { Kind: ChoiceKind.Number } => [.. ChoiceTable.Usual(choice, ground).Select(ChoiceValue.Of)],
         _ => [.. choice.MayBeNone ? [ChoiceValue.None] : Array.Empty<ChoiceValue>(), .. catalogue.All.Where(choice.Offers).Select(p => ChoiceValue.Part(p.Id))],
     };
 }

@@ -19,9 +19,9 @@ public static class ChoiceTable
         Part("barrel", "water barrels", "barrel"),
         Number("barrel_count", "number of barrels", "pieces", 1, 40, 4, [2, 4, 6], whole: true) with { AwakeWhen = (c, _) => !c["barrel"].IsNone },
         Part("heater", "stand-by heater", "heater"),
-        Number("heater_set_c", "stand-by heater's thermostat", "°C", 0, 25, 4, [4, 5]) with { AwakeWhen = (c, _) => !c["heater"].IsNone },
+        Number("heater_set_c", "stand-by heater's thermostat", "°C", 0, 25, 2, [2, 3]) with { AboveLimit = true, AwakeWhen = (c, _) => !c["heater"].IsNone },
         Part(BenchKey, "bench under fleece", "bench"),
-        Number("bench_set_c", "thermostat of the heated bench", "°C", 0, 25, 4, [4, 5]) with { AwakeWhen = (c, p) => p.TryFind<Bench>(c[BenchKey].Id, out var bench) && bench.WattsPerM2 > 0 },
+        Number("bench_set_c", "thermostat of the heated bench", "°C", 0, 25, 2, [2, 3]) with { AboveLimit = true, AwakeWhen = (c, p) => p.TryFind<Bench>(c[BenchKey].Id, out var bench) && bench.WattsPerM2 > 0 },
         Part("collector", "collector", "collector"),
         Number("collector_count", "number of collectors", "pieces", 1, 40, 2, [1, 2, 3, 4], whole: true) with { AwakeWhen = HasCollector },
         Part("mount", "mount", "mount", mayBeNone: false) with { AwakeWhen = HasCollector },
@@ -44,7 +44,7 @@ public static class ChoiceTable
         Number("stop_difference_k", "pump stops below this difference", "K", 0.5, 10, 3, [3]) with { AwakeWhen = HasCollector },
         Part("release", "heat release from the tank", "release", mayBeNone: false) with { AwakeWhen = HasCollector },
         Number("release_count", "how much of it", "pieces or m", 1, 200, 1, [1, 2], whole: true) with { AwakeWhen = HasCollector },
-        Number("release_set_c", "thermostat of the heat release", "°C", 0, 25, 5, [5]) with { AwakeWhen = HasCollector },
+        Number("release_set_c", "thermostat of the heat release", "°C", 0, 25, 3, [3]) with { AboveLimit = true, AwakeWhen = HasCollector },
         Number("release_band_k", "band of that thermostat", "K", 0.2, 6, 1, [1]) with { AwakeWhen = HasCollector },
         Number("supply_w", "power of the low-voltage supply, 0 for the cheapest that serves", "W", 0, 2000, 0, [0]) with { AwakeWhen = NeedsLowVoltage },
         Number("cable_mm2", "cross-section of the low-voltage cable to the greenhouse, 0 for the cheapest that serves", "mm²", 0, 25, 0, [0]) with { AwakeWhen = NeedsLowVoltage },
@@ -55,7 +55,7 @@ public static class ChoiceTable
         Part("compost_coil", "pipe in the compost heap, and as much again in the house", "compost-coil", mayBeNone: false) with { AwakeWhen = HasCompost },
         Number("compost_coil_m", "length of that pipe in the heap", "m", 10, 400, 100, [75, 150]) with { AwakeWhen = HasCompost },
         Part("compost_pump", "pump of the compost heap", "pump", mayBeNone: false) with { AwakeWhen = HasCompost },
-        Number("compost_set_c", "thermostat of the compost heap's pump", "°C", 0, 25, 5, [5]) with { AwakeWhen = HasCompost },
+        Number("compost_set_c", "thermostat of the compost heap's pump", "°C", 0, 25, 3, [3]) with { AboveLimit = true, AwakeWhen = HasCompost },
         Number("compost_rest_c", "core below which that pump rests", "°C", 0, 60, 40, [40]) with { AwakeWhen = HasCompost },
     ];
 
@@ -68,18 +68,30 @@ public static class ChoiceTable
     /// <summary>What a choice holds while it sleeps.</summary>
     public static ChoiceValue AtRest(Choice choice) => choice.Kind == ChoiceKind.Part ? ChoiceValue.None : ChoiceValue.Of(0);
 
-    /// <summary>What a layout file means when it is silent about a number: for tilt and direction, towards the low winter sun.</summary>
+    /// <summary>
+    /// What a layout file means when it is silent about a number: for tilt and direction, towards the low winter sun; for a thermostat, a
+    /// little above the frost limit.
+    /// </summary>
     /// <param name="choice">A number.</param>
-    /// <param name="latitudeDeg">Latitude of the place [°].</param>
-    public static double Standard(Choice choice, double latitudeDeg) => choice.Key switch
+    /// <param name="ground">Latitude and frost limit.</param>
+    public static double Standard(Choice choice, ChoiceGround ground) => choice.Key switch
     {
-        "tilt_deg" => Math.Clamp(Math.Round((Math.Abs(latitudeDeg) + 15) / 5) * 5, 0, 90),
-        "azimuth_deg" => latitudeDeg >= 0 ? 180 : 0,
-        _ => choice.Standard,
+        "tilt_deg" => Math.Clamp(Math.Round((Math.Abs(ground.LatitudeDeg) + 15) / 5) * 5, 0, 90),
+        "azimuth_deg" => ground.LatitudeDeg >= 0 ? 180 : 0,
+        _ => Counted(choice, choice.Standard, ground),
     };
+
+    /// <summary>What is tried where a scenario is silent about a number.</summary>
+    /// <param name="choice">A number.</param>
+    /// <param name="ground">Latitude and frost limit.</param>
+    public static IReadOnlyList<double> Usual(Choice choice, ChoiceGround ground) =>
+        choice.Usual.Count == 0 ? [Standard(choice, ground)] : [.. choice.Usual.Select(value => Counted(choice, value, ground)).Distinct()];
 
     /// <summary>True for the parts by which a person tells layouts apart.</summary>
     public static bool NamesTheLayout(Choice choice) => choice.Key is "night_cover" or "lining" or "barrel" or "heater" or BenchKey or "collector" or "mount" or "tank" or "compost_mix";
+
+    private static double Counted(Choice choice, double value, ChoiceGround ground) =>
+        choice.AboveLimit ? Math.Clamp(ground.FrostLimitC + value, choice.Min, choice.Max) : value;
 
     private static bool HasCollector(IChoiceReader choices, Catalogue parts) => !choices["collector"].IsNone;
 

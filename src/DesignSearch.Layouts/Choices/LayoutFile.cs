@@ -28,9 +28,9 @@ public static class LayoutFile
     /// <param name="path">Where the file lies.</param>
     /// <param name="shownAs">How messages name it.</param>
     /// <param name="catalogue">Parts that may be named.</param>
-    /// <param name="latitudeDeg">Latitude, for the standard tilt and direction [°].</param>
+    /// <param name="ground">Latitude and frost limit, for the numbers that the file is silent about.</param>
     /// <param name="faults">Takes every fault.</param>
-    public static Layout Read(string path, string shownAs, Catalogue catalogue, double latitudeDeg, FaultList faults)
+    public static Layout Read(string path, string shownAs, Catalogue catalogue, ChoiceGround ground, FaultList faults)
     {
         var file = TomlReader.ReadFile(path, shownAs, faults);
         if (!faults.IsEmpty && !file.Keys.Any())
@@ -42,7 +42,7 @@ public static class LayoutFile
             return Layout.Bare(catalogue);
         var values = ChoiceTable.All.Select(c => choices.Find(c.Key) is { } found
             ? ChoiceReading.One(choices, c, found, catalogue)
-            : c.Role is not null ? ChoiceValue.Cheapest : c.Kind == ChoiceKind.Part ? ChoiceValue.None : ChoiceValue.Of(ChoiceTable.Standard(c, latitudeDeg))).ToList();
+            : c.Role is not null ? ChoiceValue.Cheapest : c.Kind == ChoiceKind.Part ? ChoiceValue.None : ChoiceValue.Of(ChoiceTable.Standard(c, ground))).ToList();
         choices.ReportUnknown();
         var layout = Layout.Of(values, catalogue);
         foreach (var (choice, value) in layout.Awake.Where(a => a.Value.IsNone && !a.Choice.MayBeNone))

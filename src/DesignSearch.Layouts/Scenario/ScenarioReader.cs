@@ -38,7 +38,7 @@ public static class ScenarioReader
         var money = MoneyReading.Read(file.Table("money", required: true));
         var (assumptions, set) = AssumptionReading.Read(file.Table("assumptions", required: false));
         var search = SearchReading(file.Table("search", required: false));
-        var choices = Choices(file.Table("choices", required: false), catalogue, place.LatitudeDeg, greenhouse.BenchM2, file);
+        var choices = Choices(file.Table("choices", required: false), catalogue, new(place.LatitudeDeg, greenhouse.FrostLimitC), greenhouse.BenchM2, file);
         file.ReportUnknown();
         faults.ThrowIfAny();
 
@@ -99,10 +99,10 @@ public static class ScenarioReader
         return Stock.Load(path, catalogue.All.Count > 0 ? catalogue : null, faults);
     }
 
-    private static List<VariedChoice> Choices(TomlTable? table, Catalogue catalogue, double latitudeDeg, double benchM2, TomlTable file)
+    private static List<VariedChoice> Choices(TomlTable? table, Catalogue catalogue, ChoiceGround ground, double benchM2, TomlTable file)
     {
         table ??= TomlReader.ReadText("", file.File, new FaultList());
-        var choices = ChoiceTable.All.Select(c => ChoiceReading.Levels(table, c, catalogue, latitudeDeg)).ToList();
+        var choices = ChoiceTable.All.Select(c => ChoiceReading.Levels(table, c, catalogue, ground)).ToList();
         table.ReportUnknown();
         if (benchM2 == 0)
         {

@@ -17,7 +17,7 @@ public static class SimulateRun
     {
         var scenario = ScenarioReader.Read(folder.Path, weatherFile);
         var faults = new FaultList();
-        var layout = LayoutFile.Read(layoutFile, layoutFile, scenario.Catalogue, scenario.Place.LatitudeDeg, faults);
+        var layout = LayoutFile.Read(layoutFile, layoutFile, scenario.Catalogue, new(scenario.Place.LatitudeDeg, scenario.Greenhouse.FrostLimitC), faults);
         faults.ThrowIfAny();
         var assessor = new LayoutAssessor(scenario, WinterSet.Make(scenario, asRecorded: weatherFile is not null));
         var judged = new Judge(assessor).Of(layout);

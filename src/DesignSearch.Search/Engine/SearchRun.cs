@@ -49,7 +49,7 @@ internal sealed class SearchRun
     {
         var reason = throughAll ? Enumerate() : Search();
         if (reason is not (StopReason.Enumerated or StopReason.Cancelled) && settings.ProofSimulations > 0 && space.IsFinite && problem is IBoundedProblem bounded)
-            proof = new Prover(bounded, space, archive, Settle, settings.ProofSimulations, () => cancel.IsCancellationRequested).Run();
+            proof = new Prover(bounded, space, archive, Settle, settings.ProofSimulations, settings.ProofBoxes, () => cancel.IsCancellationRequested).Run();
         return Result(reason);
     }
 
@@ -164,7 +164,7 @@ internal sealed class SearchRun
 
             if (archive.Covers(bounds))
                 continue;
-            var promise = ranking.Promise(point, bounds);
+            var promise = ranking.Promise(point, bounds, proposer.Descent);
             if (promise > most)
                 (chosen, most, way) = (point, promise, proposer.Way);
         }
@@ -297,5 +297,5 @@ internal sealed class SearchRun
 
     private static string Words(SearchProof proof) => proof.IsComplete
         ? FormattableString.Invariant($"Branch and bound with {proof.Simulations} simulations proved that nothing better exists.")
-        : FormattableString.Invariant($"Branch and bound could not prove it with {proof.Simulations} simulations; bounds leave at most {100 * proof.Gap:0.0} % of the dominated volume open.");
+        : FormattableString.Invariant($"Branch and bound could not prove it with {proof.Simulations} simulations and {proof.Boxes} boxes; bounds leave at most {100 * proof.Gap:0.0} % of the dominated volume open.");
 }

@@ -30,6 +30,12 @@ public sealed record SearchSettings
     /// </summary>
     public long ProofSimulations { get; init; }
 
+    /// <summary>
+    /// Boxes that branch and bound may look at, most of them without a simulation, 1 or more. On a space far too large for it this ends the
+    /// proof where <see cref="ProofSimulations"/> would not, because hardly a box is ever small enough to be simulated.
+    /// </summary>
+    public long ProofBoxes { get; init; } = 10_000_000;
+
     /// <summary>Ends the search once the dominated volume grew by less than this fraction over <see cref="StagnationEvaluations"/>; null never.</summary>
     public double? Stagnation { get; init; }
 
@@ -51,6 +57,7 @@ public sealed record SearchSettings
         ArgumentOutOfRangeException.ThrowIfNegative(BestByMerit);
         ArgumentOutOfRangeException.ThrowIfNegative(EnumerateUpTo);
         ArgumentOutOfRangeException.ThrowIfNegative(ProofSimulations);
+        ArgumentOutOfRangeException.ThrowIfLessThan(ProofBoxes, 1);
         ArgumentOutOfRangeException.ThrowIfLessThan(StagnationEvaluations, 1);
     }
 }

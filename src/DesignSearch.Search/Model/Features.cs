@@ -7,7 +7,12 @@ namespace DesignSearch.Search;
 internal sealed class Features
 {
     private const int MostLevels = 12;
-    private const int Knots = 9;
+    private const int KnotsOfLevels = 9;
+    private const int LeastKnots = 5;
+    private const int MostKnots = 13;
+
+    // Weights of all pairs of reals together, about: with few variables the knots lie close, with many they smooth.
+    private const double PairWeights = 500;
     private const int MostPairs = 600;
 
     private readonly int[] slots;
@@ -37,7 +42,7 @@ internal sealed class Features
         {
             var variable = space.Variables[i];
             smooth[i] = variable.Kind == VariableKind.Real || (variable.Kind == VariableKind.Ordered && variable.Levels > MostLevels);
-            slots[i] = smooth[i] ? Knots : variable.Levels;
+            slots[i] = variable.Kind == VariableKind.Real ? KnotsOfReals(n) : smooth[i] ? KnotsOfLevels : variable.Levels;
             starts[i] = Size;
             Size += slots[i];
             lines[i] = variable.Kind == VariableKind.Category || slots[i] < 3 ? -1 : Size++;
@@ -79,8 +84,8 @@ internal sealed class Features
             var at = point[i];
             if (smooth[i])
             {
-                var knot = (at - lows[i]) * shares[i] * (Knots - 1);
-                slot[i] = Math.Min((int)knot, Knots - 2);
+                var knot = (at - lows[i]) * shares[i] * (slots[i] - 1);
+                slot[i] = Math.Min((int)knot, slots[i] - 2);
                 part[i] = knot - slot[i];
                 (index[count], value[count++]) = (starts[i] + slot[i], 1 - part[i]);
                 (index[count], value[count++]) = (starts[i] + slot[i] + 1, part[i]);
@@ -97,6 +102,9 @@ internal sealed class Features
 
         return pairStarts.Length == 0 ? count : Pairs(index, value, count);
     }
+
+    private static int KnotsOfReals(int variables) =>
+        variables < 2 ? MostKnots : Math.Clamp((int)Math.Round(Math.Sqrt(PairWeights / (variables * (variables - 1) / 2.0))), LeastKnots, MostKnots);
 
     private int Pairs(Span<int> index, Span<double> value, int count)
     {

@@ -2,7 +2,8 @@ namespace DesignSearch.Search;
 
 /// <summary>
 /// Says which of several points not yet evaluated promises most: predicts their figures with a ridge model, takes those that the
-/// screen knows exactly from there, and asks what the front would gain.
+/// screen knows exactly from there, and asks what the front would gain. Between the knots of a real variable the model is coarse; there
+/// only what it says of the difference between a point and its parents is believed, and the parents' own figures are the ground.
 /// </summary>
 internal sealed class Ranking
 {
@@ -14,11 +15,13 @@ internal sealed class Ranking
     private readonly int objectives;
     private readonly FrontArchive archive;
     private readonly RidgeModel model;
+    private readonly bool isCoarse;
     private readonly double[] ideal;
     private readonly double[] width;
     private readonly double[] error;
     private readonly bool[] needed;
     private readonly double[] predicted;
+    private readonly double[] ofParent;
     private readonly double[] scaled;
     private double[][] front = [];
     private bool stale = true;
@@ -27,11 +30,13 @@ internal sealed class Ranking
     {
         (this.archive, this.objectives) = (archive, objectives);
         model = new(new(space), objectives + 1);
+        isCoarse = space.Variables.Any(v => v.Kind == VariableKind.Real);
         ideal = new double[objectives];
         width = new double[objectives];
         error = new double[objectives];
         needed = new bool[objectives + 1];
         predicted = new double[objectives + 1];
+        ofParent = new double[objectives + 1];
         scaled = new double[objectives];
     }
 
@@ -48,10 +53,16 @@ internal sealed class Ranking
     }
 
     /// <summary>How much a point promises; higher is better.</summary>
-    public double Promise(ReadOnlySpan<double> point, ReadOnlySpan<double> bounds)
+    public double Promise(ReadOnlySpan<double> point, ReadOnlySpan<double> bounds, Descent descent)
     {
         Refresh();
         model.Predict(point, predicted, needed);
+        if (isCoarse)
+        {
+            Ground(descent.First, 1 - descent.ShareOfSecond);
+            Ground(descent.Second, descent.ShareOfSecond);
+        }
+
         for (var k = 0; k < objectives; k++)
         {
             var low = double.IsFinite(bounds[k]) ? Scale(k, bounds[k]) : double.NegativeInfinity;
@@ -89,6 +100,19 @@ internal sealed class Ranking
         {
             Refresh();
             model.Improve(steps, Scale, needed);
+        }
+    }
+
+    // Adds a share of what the model misses of a parent.
+    private void Ground(EvaluatedPoint? parent, double share)
+    {
+        if (parent is null || share <= 0)
+            return;
+        model.Predict(parent.Point, ofParent, needed);
+        for (var k = 0; k < objectives; k++)
+        {
+            if (needed[k])
+                predicted[k] += share * (Scale(k, parent.Evaluation.Objectives[k]) - ofParent[k]);
         }
     }
 

@@ -11,6 +11,9 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
     /// <summary>How the last point was made; negative for the start.</summary>
     public int Way { get; private set; } = -1;
 
+    /// <summary>Whom the last point was made from.</summary>
+    public Descent Descent { get; private set; }
+
     public void Book(int way, double gain)
     {
         if (way >= 0)
@@ -45,7 +48,7 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
 
     private double[] Move(ref RandomStream random)
     {
-        Way = -1;
+        (Way, Descent) = (-1, default);
         if (population.Count < 4)
             return Anywhere(ref random);
         Way = credit.Choose(ref random);
@@ -83,8 +86,9 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
 
     private double[] Cross(ref RandomStream random)
     {
-        var child = (double[])Parent(ref random).Clone();
-        var other = Parent(ref random);
+        Descent = new(Parent(ref random), Parent(ref random), 0.5);
+        var child = (double[])Descent.First!.Point.Clone();
+        var other = Descent.Second!.Point;
         for (var i = 0; i < child.Length; i++)
         {
             if (random.Below(2) == 0)
@@ -106,11 +110,13 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
         if (archive.Count < 2)
             return TowardsBest(ref random);
         var place = Place(ref random);
-        double[] a = archive[place].Point, b = archive[Near(place, ref random)].Point;
+        Descent = new(archive[place], archive[Near(place, ref random)], 0.5);
+        double[] a = Descent.First!.Point, b = Descent.Second!.Point;
         var child = new double[a.Length];
         if (random.Below(2) == 0)
         {
             var along = (2.2 * random.Unit()) - 0.6;
+            Descent = Descent with { ShareOfSecond = Math.Clamp(along, 0, 1) };
             for (var i = 0; i < child.Length; i++)
                 child[i] = space.Variables[i].Kind == VariableKind.Category ? (along < 0.5 ? a[i] : b[i]) : Rounded(i, a[i] + (along * (b[i] - a[i])), ref random);
             return child;
@@ -132,7 +138,7 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
     {
         if (archive.Count == 0 || archive[0].Evaluation.Objectives.Length > 1)
             return Cross(ref random);
-        double[] from = Parent(ref random), a = Parent(ref random), b = Parent(ref random), best = archive[0].Point;
+        double[] from = Parent(ref random).Point, a = Parent(ref random).Point, b = Parent(ref random).Point, best = archive[0].Point;
         double near = random.Unit(), scale = 0.3 + (0.6 * random.Unit());
         var child = (double[])from.Clone();
         for (var i = 0; i < child.Length; i++)
@@ -146,16 +152,18 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
 
     private double[] Step(ref RandomStream random)
     {
-        double[] from = Parent(ref random), a = Parent(ref random), b = Parent(ref random);
+        Descent = new(Parent(ref random));
+        double[] a = Parent(ref random).Point, b = Parent(ref random).Point;
         if (archive.Count > 3 && random.Below(4) == 0)
         {
             var place = Place(ref random);
-            from = archive[place].Point;
+            Descent = new(archive[place]);
             var other = Near(place, ref random);
             (a, b) = (archive[other].Point, archive[Near(other, ref random)].Point);
         }
 
         var scale = 0.3 + (0.7 * random.Unit());
+        var from = Descent.First!.Point;
         var child = (double[])from.Clone();
         var always = random.Below(child.Length);
         var whole = random.Below(2) == 0;
@@ -174,7 +182,8 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
     {
         if (random.Below(8) == 0)
             return Anywhere(ref random);
-        var child = (double[])Parent(ref random).Clone();
+        Descent = new(Parent(ref random));
+        var child = (double[])Descent.First!.Point.Clone();
         for (var change = 2 + random.Below(3); change > 0; change--)
             Redraw(child, random.Below(child.Length), ref random);
         return child;
@@ -182,13 +191,14 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
 
     private double[] Neighbour(ref RandomStream random)
     {
-        var child = (double[])(archive.Count > 0 ? archive[Place(ref random)].Point : Parent(ref random)).Clone();
+        Descent = new(archive.Count > 0 ? archive[Place(ref random)] : Parent(ref random));
+        var child = (double[])Descent.First!.Point.Clone();
         Redraw(child, random.Below(child.Length), ref random);
         return child;
     }
 
-    private double[] Parent(ref RandomStream random) =>
-        archive.Count > 0 && random.Below(archive.Count < 4 ? 10 : 2) == 0 ? archive[Place(ref random)].Point : population[random.Below(population.Count)].Point;
+    private EvaluatedPoint Parent(ref RandomStream random) =>
+        archive.Count > 0 && random.Below(archive.Count < 4 ? 10 : 2) == 0 ? archive[Place(ref random)] : population[random.Below(population.Count)];
 
     // A place in the archive: the one with the widest gap beside it, of a few drawn.
     private int Place(ref RandomStream random)
@@ -239,7 +249,7 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
         if (one.Kind == VariableKind.Category || random.Below(4) == 0)
             point[variable] = Value(variable, random.Unit());
         else if (one.Kind == VariableKind.Real)
-            point[variable] += random.Normal() * (high - low) * Math.Pow(10, -3 * random.Unit());
+            point[variable] += random.Normal() * (high - low) * Math.Pow(10, -2 * random.Unit());
         else
             point[variable] += (random.Below(2) == 0 ? 1 : -1) * (1 + (random.Below(3) == 0 ? random.Below(Math.Max(1, one.Levels / 3)) : 0));
     }

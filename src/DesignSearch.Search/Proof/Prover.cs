@@ -4,13 +4,14 @@ namespace DesignSearch.Search;
 /// Branch and bound over boxes of levels. A box is dropped once the front covers its bounds; the box that could add most is split
 /// first. Variables that do not act one way are split into single levels before anything is simulated.
 /// </summary>
-internal sealed class Prover(IBoundedProblem problem, SearchSpace space, FrontArchive archive, Func<double[], bool> settle, long most, Func<bool> stop)
+internal sealed class Prover(IBoundedProblem problem, SearchSpace space, FrontArchive archive, Func<double[], bool> settle, long most, long mostBoxes, Func<bool> stop)
 {
     private readonly PriorityQueue<Open, (double, long)> open = new();
     private readonly double[] scale = new double[problem.Objectives.Count];
     private long bounds;
     private long evaluated;
     private long made;
+    private long looked;
 
     private sealed record Open(int[] Low, int[] High, double[] Bounds);
 
@@ -23,14 +24,14 @@ internal sealed class Prover(IBoundedProblem problem, SearchSpace space, FrontAr
         }
 
         Offer(new int[space.Count], [.. space.Variables.Select(v => v.Levels - 1)], [.. scale.Select(_ => double.NegativeInfinity)]);
-        while (bounds + evaluated < most && !stop() && open.TryDequeue(out var box, out _))
+        while (bounds + evaluated < most && looked < mostBoxes && !stop() && open.TryDequeue(out var box, out _))
         {
             if (!archive.Covers(box.Bounds))
                 Split(box);
         }
 
         double[][] left = [.. open.UnorderedItems.Select(o => o.Element.Bounds).Where(b => !archive.Covers(b))];
-        return new(left.Length == 0, bounds, evaluated, left.Length == 0 ? 0 : Gap(left));
+        return new(left.Length == 0, bounds, evaluated, looked, left.Length == 0 ? 0 : Gap(left));
     }
 
     private void Split(Open box)
@@ -65,6 +66,7 @@ internal sealed class Prover(IBoundedProblem problem, SearchSpace space, FrontAr
 
     private void Offer(int[] low, int[] high, double[] parent)
     {
+        looked++;
         Pin(low, high);
         var box = new LevelBox(low, high);
         var figures = new double[parent.Length];

@@ -36,6 +36,25 @@ public sealed class CheckListTests
         Assert.Contains(checks, c => c.Id == check && !c.Passed && c.Margin < 0 && c.Sentence.Length > 20 && c.Source.Length > 5);
     }
 
+    // A band of 2 K swings 1 K to either side; the limit is 2 °C.
+    [Theory]
+    [InlineData(4, 0.5)]
+    [InlineData(3, 0.0)]
+    [InlineData(2.9, -0.05)]
+    [InlineData(2, -0.5)]
+    [InlineData(1.9, null)]
+    public void A_heater_that_would_swing_below_the_limit_does_not_hold_it(double setC, double? margin)
+    {
+        using var small = new SmallScenario();
+        var scenario = small.Read();
+        var check = CheckList.Of(scenario, LayoutBuilder.Build(scenario, SmallScenario.Of(scenario, ("heater", "fan-heater-1kw"), ("heater_set_c", setC))), 0, 0, -10, []).SingleOrDefault(c => c.Id == "heater-band");
+        Assert.Equal(margin is null, check is null);
+        if (check is null || margin is not { } expected)
+            return;
+        Assert.Equal(expected, check.Margin, 1e-9);
+        Assert.Equal(expected >= 0, check.Passed);
+    }
+
     [Fact]
     public void A_turning_frame_needs_a_drive_that_is_strong_enough()
     {

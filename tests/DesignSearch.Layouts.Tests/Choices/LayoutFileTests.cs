@@ -14,7 +14,7 @@ public sealed class LayoutFileTests
         var path = Path.Combine(small.Folder, "layout.toml");
         File.WriteAllText(path, LayoutFile.Write(layout, "a title\nwith a line break"));
         var faults = new FaultList();
-        var back = LayoutFile.Read(path, "layout.toml", scenario.Catalogue, 46, faults);
+        var back = LayoutFile.Read(path, "layout.toml", scenario.Catalogue, new(46, 2), faults);
         Assert.Empty(faults.Faults);
         Assert.Equal(layout.Awake.Select(a => (a.Choice.Key, a.Value)), back.Awake.Select(a => (a.Choice.Key, a.Value)));
     }
@@ -27,13 +27,28 @@ public sealed class LayoutFileTests
         var path = Path.Combine(small.Folder, "layout.toml");
         File.WriteAllText(path, "format = 1\n[choices]\n");
         var faults = new FaultList();
-        Assert.DoesNotContain(LayoutFile.Read(path, "layout.toml", scenario.Catalogue, 46, faults).Awake, a => !a.Value.IsNone);
+        Assert.DoesNotContain(LayoutFile.Read(path, "layout.toml", scenario.Catalogue, new(46, 2), faults).Awake, a => !a.Value.IsNone);
         Assert.Empty(faults.Faults);
 
         File.WriteAllText(path, "format = 1\n[choices]\ncollector = \"flat-plate-2m2\"\nheatre = \"none\"\n");
-        LayoutFile.Read(path, "layout.toml", scenario.Catalogue, 46, faults);
+        LayoutFile.Read(path, "layout.toml", scenario.Catalogue, new(46, 2), faults);
         Assert.Contains(faults.Faults, f => f.Expected.Contains("'tank'", StringComparison.Ordinal));
         Assert.Contains(faults.Faults, f => f.Value == "heatre" && f.Line == 4);
+    }
+
+    [Theory]
+    [InlineData(2, 4, 4, 5, 5)]
+    [InlineData(8, 10, 10, 11, 11)]
+    [InlineData(-5, 0, 0, 0, 0)]
+    public void A_thermostat_that_is_left_out_stands_above_the_limit(double limitC, double heater, double bench, double release, double heap)
+    {
+        var ground = new ChoiceGround(46, limitC);
+        double Standard(string key) => ChoiceTable.Standard(ChoiceTable.All[ChoiceTable.IndexOf(key)], ground);
+        Assert.Equal([heater, bench, release, heap], new[] { "heater_set_c", "bench_set_c", "release_set_c", "compost_set_c" }.Select(Standard));
+
+        using var small = new SmallScenario(("heater_set_c = 4\n", ""), ("frost_limit_c = 2", FormattableString.Invariant($"frost_limit_c = {limitC}")));
+        var levels = small.Read().Choices.Single(c => c.Choice.Key == "heater_set_c").Levels.Select(l => l.Number);
+        Assert.Equal(limitC == -5 ? [0] : [heater, heater + 1], levels);
     }
 
     [Fact]

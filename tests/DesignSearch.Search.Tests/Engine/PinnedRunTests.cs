@@ -8,7 +8,8 @@ namespace DesignSearch.Search.Tests;
 
 /// <summary>
 /// The whole course of some short searches, point by point. A journal is taken up only by the version of the program that began it, so
-/// a change that moves these bytes raises the version, and is made because the bars of the peers' tests gain by it.
+/// a change that moves the catalogue's raises the version (the program's own searches have levels and kinds only); any is made because
+/// the bars of the peers' tests gain by it.
 /// </summary>
 public class PinnedRunTests
 {
@@ -17,17 +18,17 @@ public class PinnedRunTests
         { "catalogue, one at a time", "7dcf20f66149a415" },
         { "catalogue, blocks of 16", "07dfb983a14471fb" },
         { "catalogue without a screen, blocks of 64", "4c07c39125ffda16" },
-        { "catalogue of other figures, proved in part", "eace82bb123efebb" },
+        { "catalogue of other figures, proved in part", "dfeb8d3378181383" },
         { "gear, whole numbers", "d7d6ccd08dd49c19" },
-        { "thirty reals", "2094194138e48a27" },
-        { "reals, levels and kinds, three objectives, two constraints, sleepers", "280b8c8371da6b47" },
-        { "nothing meets the constraints", "615c7700fc0cadf5" },
-        { "until the volume stagnates", "3fa2e3297a2a3be4" },
+        { "thirty reals", "f4a6db76d46de4a1" },
+        { "reals, levels and kinds, three objectives, two constraints, sleepers", "edd2918276867956" },
+        { "nothing meets the constraints", "05d5a071805ec990" },
+        { "until the volume stagnates", "6db385550383cc7a" },
         { "until a volume is reached", "fd0c820041a29c5f" },
-        { "one objective, reals, levels and kinds", "ee7650c9c3056b97" },
-        { "one objective, a constraint, nearly an equation", "f08a2b44adb7d611" },
-        { "two objectives, reals and kinds, long", "7fd73fcb121d7783" },
-        { "three objectives, long", "d7805ed6775e7bb0" },
+        { "one objective, reals, levels and kinds", "d7e4dff22dc69171" },
+        { "one objective, a constraint, nearly an equation", "8dd179274db23d47" },
+        { "two objectives, reals and kinds, long", "75e4df7756131fa1" },
+        { "three objectives, long", "d5921bb686606122" },
     };
 
     [SkippableTheory]

@@ -15,6 +15,7 @@ public class SearchSettingsTests
         { nameof(SearchSettings.BestByMerit), Few with { BestByMerit = -1 } },
         { nameof(SearchSettings.EnumerateUpTo), Few with { EnumerateUpTo = -1 } },
         { nameof(SearchSettings.ProofSimulations), Few with { ProofSimulations = -1 } },
+        { nameof(SearchSettings.ProofBoxes), Few with { ProofBoxes = 0 } },
         { nameof(SearchSettings.StagnationEvaluations), Few with { StagnationEvaluations = 0 } },
     };
 
@@ -26,7 +27,7 @@ public class SearchSettingsTests
     [Fact]
     public void The_ends_of_every_range_are_taken()
     {
-        var least = new SearchSettings { MaxEvaluations = 1, BlockSize = 1, Threads = 1, BestByMerit = 0, EnumerateUpTo = 0, ProofSimulations = 0, StagnationEvaluations = 1 };
+        var least = new SearchSettings { MaxEvaluations = 1, BlockSize = 1, Threads = 1, BestByMerit = 0, EnumerateUpTo = 0, ProofSimulations = 0, ProofBoxes = 1, StagnationEvaluations = 1 };
         Assert.Equal(1, new SearchEngine(new ShelfProblem(), least).Run().Evaluations);
         Assert.Equal(StopReason.Budget, new SearchEngine(new ShelfProblem(), least with { BlockSize = 64 }).Run().StoppedBecause);
     }

@@ -19,6 +19,8 @@ public class PeerTests
     [InlineData("ZDT1", 20000, 0.9989, Measured + "pymoo 0.6.2 SMS-EMOA, 0.9994")]
     [InlineData("ZDT2", 5000, 0.9655, Measured + "pagmo 2.18 NSPSO, 0.966")]
     [InlineData("ZDT3", 5000, 0.9485, Measured + "pagmo 2.18 NSGA-II, 0.949")]
+    [InlineData("ZDT4", 5000, 0.2665, Measured + "pagmo 2.18 NSGA-II, 0.267")]
+    [InlineData("RE22", 1000, 0.9902, Measured + "pagmo 2.18 MOEA/D, 0.9907")]
     [InlineData("RE22", 5000, 0.9974, Measured + "pagmo 2.18 MOEA/D, 0.9979")]
     [InlineData("RE23", 1000, 0.9987, Measured + "pagmo 2.18 NSPSO, 0.9992")]
     [InlineData("ZDT6", 2000, 0.977, Measured + "pagmo 2.18 NSPSO, 0.977")]

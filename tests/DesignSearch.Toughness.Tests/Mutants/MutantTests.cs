@@ -61,7 +61,7 @@ public sealed class MutantTests
         {
             var faults = new FaultList();
             var path = Path.Combine(folder, "layout.toml");
-            var layout = LayoutFile.Read(path, path, scenario.Catalogue, scenario.Place.LatitudeDeg, faults);
+            var layout = LayoutFile.Read(path, path, scenario.Catalogue, new(scenario.Place.LatitudeDeg, scenario.Greenhouse.FrostLimitC), faults);
             faults.ThrowIfAny();
             LayoutBuilder.Build(scenario, layout);
         });
