@@ -28,6 +28,9 @@ public class PinnedRunTests
         { "one objective, reals, levels and kinds", "d7e4dff22dc69171" },
         { "one objective, a constraint, nearly an equation", "8dd179274db23d47" },
         { "two objectives, reals and kinds, long", "75e4df7756131fa1" },
+        { "a space gone through, a last block that is short", "90eb64701120b20a" },
+        { "a proof to the end, with sleepers", "f56d213db3decf47" },
+        { "more points than the model keeps", "526cda5082774112" },
         { "three objectives, long", "d5921bb686606122" },
     };
 
@@ -54,6 +57,9 @@ public class PinnedRunTests
         "one objective, reals, levels and kinds" => (Kinds(1), new() { MaxEvaluations = 2500, BlockSize = 1, Seed = 4 }),
         "one objective, a constraint, nearly an equation" => (Narrow(), new() { MaxEvaluations = 1500, BlockSize = 4 }),
         "two objectives, reals and kinds, long" => (Kinds(2), new() { MaxEvaluations = 3000, BlockSize = 4, Seed = 6 }),
+        "a space gone through, a last block that is short" => (new ShelfProblem(), new() { MaxEvaluations = 200, BlockSize = 7 }),
+        "a proof to the end, with sleepers" => (new StallProblem(), new() { MaxEvaluations = 30, EnumerateUpTo = 0, ProofSimulations = 5000 }),
+        "more points than the model keeps" => (Engineering.Gear(), new() { MaxEvaluations = 4500 }),
         "three objectives, long" => (Mixed(0), new() { MaxEvaluations = 2500, BlockSize = 4, Seed = 7 }),
         _ => (Engineering.Gear(), new() { MaxEvaluations = 2000, TargetHypervolume = 0.9 }),
     };

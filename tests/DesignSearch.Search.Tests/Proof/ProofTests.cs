@@ -46,6 +46,23 @@ public class ProofTests
     }
 
     [Fact]
+    public void A_proof_on_a_space_with_sleepers_finds_the_front_of_going_through_all()
+    {
+        var all = new SearchEngine(new StallProblem(), new() { MaxEvaluations = 5000, EnumerateUpTo = 5000, BlockSize = 7 }).Run();
+        Assert.Equal(StopReason.Enumerated, all.StoppedBecause);
+        Assert.Equal(3072, all.DistinctPoints);
+        Assert.True(all.IsExact);
+        var proved = new SearchEngine(new StallProblem(), new() { MaxEvaluations = 30, EnumerateUpTo = 0, ProofSimulations = 5000 }).Run();
+        Assert.True(proved.IsExact, proved.StoppedInWords);
+        Assert.Contains("proved that nothing better exists", proved.StoppedInWords, StringComparison.Ordinal);
+        Assert.Equal(all.Front.Select(p => p.Evaluation.Objectives), proved.Front.Select(p => p.Evaluation.Objectives));
+        Assert.Equal(30 + proved.Proof!.Evaluations, proved.Evaluations);
+        Assert.InRange(proved.Proof.Evaluations, 1, all.Evaluations / 2);
+        Assert.Equal(proved.Proof.Bounds + proved.Proof.Evaluations, proved.Proof.Simulations);
+        Assert.Equal(0, proved.Proof.Gap);
+    }
+
+    [Fact]
     public void A_proof_is_the_same_again()
     {
         SearchResult Run(int threads) => new SearchEngine(new CatalogueProblem(), new() { MaxEvaluations = 500, ProofSimulations = 5000, Threads = threads }).Run();
