@@ -39,4 +39,34 @@ public class StoppableTests
         new SearchEngine(new CatalogueProblem(), new() { MaxEvaluations = 500 }).Run(log: log);
         Assert.DoesNotContain(log.Entries, e => e.Evaluation.IsBound);
     }
+
+    [Theory]
+    [InlineData(0, "before it was beaten")]
+    [InlineData(5, "evaluate to the end")]
+    public void A_problem_that_gives_up_what_it_may_not_is_found_out(int kept, string words)
+    {
+        var engine = new SearchEngine(new GivesUpAtOnce(), new() { MaxEvaluations = 20, EnumerateUpTo = 0, BestByMerit = kept });
+        Assert.Contains(words, Assert.Throws<InvalidOperationException>(() => engine.Run()).Message, StringComparison.Ordinal);
+    }
+
+    private sealed class GivesUpAtOnce : IStoppableProblem
+    {
+        public IReadOnlyList<Variable> Variables { get; } = [new() { Name = "x", Kind = VariableKind.Ordered, Levels = 40 }];
+
+        public IReadOnlyList<string> Objectives { get; } = ["up", "down"];
+
+        public IReadOnlyList<string> Constraints { get; } = [];
+
+        public void Screen(ReadOnlySpan<double> point, Span<double> objectiveBounds, Span<double> violations)
+        {
+        }
+
+        public void Evaluate(ReadOnlySpan<double[]> points, Span<Evaluation> evaluations)
+        {
+            for (var i = 0; i < points.Length; i++)
+                evaluations[i] = new([points[i][0], -points[i][0]], [], IsBound: true);
+        }
+
+        public void EvaluateUntil(ReadOnlySpan<double[]> points, ReadOnlySpan<double[]> limits, Span<Evaluation> evaluations) => Evaluate(points, evaluations);
+    }
 }
