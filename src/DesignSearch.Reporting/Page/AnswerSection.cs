@@ -29,7 +29,14 @@ internal static class AnswerSection
 
     private static Markup HowSure(SearchRecord search) => search.IsExact
         ? Markup.Of($"Every one of the {Say.Whole(search.Evaluations)} layouts that can be made from the choices was simulated, so no better one exists in this model with these parts.")
-        : Markup.Of($"The search simulated {Say.Whole(search.Evaluations)} of {Space(search.SpaceSize)} possible layouts, so a slightly better one may exist.");
+        : Markup.Of($"The search simulated {Say.Whole(search.Evaluations)} of {Space(search.SpaceSize)} possible layouts{Settled(search)}");
+
+    private static string Settled(SearchRecord search) => search.SettledShare switch
+    {
+        null => ", so a slightly better one may exist.",
+        < 0.5 and var share => FormattableString.Invariant($"; only {100 * share:0} % of the best it ended with was found by half time. Search longer before you buy, with --evaluations {2 * search.Evaluations}."),
+        var share => FormattableString.Invariant($"; {100 * share:0} % of the best it ended with was found by half time, so a slightly better one may exist."),
+    };
 
     private static string Space(double size) => size < 1e6 ? Say.Whole(size) : size < 1e12 ? $"about {Say.TwoFigures(size / 1e6)} million" : size < 1e18 ? $"about {Say.TwoFigures(size / 1e12)} million million" : "more than a million million million";
 

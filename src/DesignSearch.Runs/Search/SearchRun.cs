@@ -67,7 +67,7 @@ public static class SearchRun
             FormatVersion = StoredRun.CurrentFormat,
             ProgramVersion = request.ProgramVersion,
             Inputs = inputs,
-            Search = new SearchRecord(seed, result.Evaluations, SpaceSize(problem), Word(result.StoppedBecause), result.StoppedInWords, result.IsExact, result.StoppedBecause == StopReason.Cancelled, Math.Round(elapsed().TotalSeconds, 1)),
+            Search = new SearchRecord(seed, result.Evaluations, SpaceSize(problem), Word(result.StoppedBecause), result.StoppedInWords, result.IsExact, result.StoppedBecause == StopReason.Cancelled, Math.Round(elapsed().TotalSeconds, 1), result.IsExact ? null : Math.Round(result.UnchangedInLastHalf, 3)),
             Scenario = ScenarioRecords.Of(scenario, assessor.Winters),
             Judgement = judgement,
             Weighing = weighing,

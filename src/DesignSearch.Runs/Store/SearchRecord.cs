@@ -9,4 +9,5 @@ namespace DesignSearch.Runs;
 /// <param name="IsExact">True when every layout was simulated, so that the answer is exact for this model and catalogue.</param>
 /// <param name="IsPartial">True when it was stopped by hand or signal; the report carries a banner then.</param>
 /// <param name="Seconds">Time it took.</param>
-public sealed record SearchRecord(ulong Seed, long Evaluations, double SpaceSize, string StoppedBecause, string StoppedInWords, bool IsExact, bool IsPartial, double Seconds);
+/// <param name="SettledShare">Share of the layouts that none beats which the first half of the search had found, 0 … 1; null where the answer is exact.</param>
+public sealed record SearchRecord(ulong Seed, long Evaluations, double SpaceSize, string StoppedBecause, string StoppedInWords, bool IsExact, bool IsPartial, double Seconds, double? SettledShare = null);

@@ -119,6 +119,17 @@ public sealed partial class ReportPageTests
         static string Cards(StoredRun run) => PicksSection.Of(run).ToString();
     }
 
+    [Theory]
+    [InlineData(null, "possible layouts, so a slightly better one may exist.")]
+    [InlineData(0.875, "; 88 % of the best it ended with was found by half time, so a slightly better one may exist.")]
+    [InlineData(0.25, "; only 25 % of the best it ended with was found by half time. Search longer before you buy, with --evaluations 12000.")]
+    public void How_settled_the_search_was_stands_in_the_head(double? settled, string words)
+    {
+        var run = InventedRun.Finished();
+        var page = TextOf(ReportPage.Of(run with { Search = run.Search with { Evaluations = 6000, SpaceSize = 4.2e7, IsExact = false, SettledShare = settled } }));
+        Assert.Contains(words, page, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_run_stopped_by_hand_says_so_first_and_a_miss_tells_how_near_it_came()
     {
