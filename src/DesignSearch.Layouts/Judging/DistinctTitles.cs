@@ -30,11 +30,11 @@ internal static class DistinctTitles
         foreach (var i in alike.Skip(1))
         {
             var words = inOrder.Where(c => Value(i, c).Length > 0 && Value(i, c) != Value(alike[0], c)).Select(c => Words(scenario, c, Value(i, c)));
-            apart[i] = string.Join(", ", words);
+            apart[i] = string.Join("; ", words);
         }
     }
 
     private static string Words(Scenario scenario, Choice choice, string value) => choice.Kind == ChoiceKind.Number
         ? $"{choice.Title} {value} {choice.Unit}".TrimEnd()
-        : value == ChoiceValue.NoneWord ? $"no {choice.Title}" : Neighbours.Words(scenario, choice, ChoiceValue.Part(value));
+        : value == ChoiceValue.NoneWord ? $"no {choice.Title}" : $"{choice.Title}: {Neighbours.Words(scenario, choice, ChoiceValue.Part(value))}";
 }
