@@ -102,6 +102,16 @@ public sealed class SeasonSimulatorTests
         Assert.Equal(2, outcome.LowestAirC, 6);
     }
 
+    /// <summary>The relay of the one set higher clicks first; set alike, the tank's heat goes before the mains'.</summary>
+    [Fact]
+    public void A_heater_set_like_the_release_lets_the_tank_go_first()
+    {
+        Outcome Set(double heaterC) => Run(MadeLayout.Full with { Heater = new(1500, heaterC, 1) });
+        var (alike, higher) = (Set(MadeLayout.Release.SetPointC), Set(MadeLayout.Release.SetPointC + 0.001));
+        Assert.True(alike.ReleasedKwh > 1.02 * higher.ReleasedKwh, FormattableString.Invariant($"{alike.ReleasedKwh} and {higher.ReleasedKwh} kWh released"));
+        Assert.True(alike.StandbyKwh < higher.StandbyKwh);
+    }
+
     [Fact]
     public void Hours_are_those_of_the_outcome()
     {
