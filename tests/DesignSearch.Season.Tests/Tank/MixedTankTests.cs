@@ -45,4 +45,8 @@ public sealed class MixedTankTests
     [InlineData("F", 500, 231.1)]
     public void Standing_loss_by_class(string energyClass, double litres, double expected) =>
         Validation.Equal($"tank E2 class {energyClass} {litres} L", "W", expected, TankLoss.StandingW(energyClass, litres), 0.1, "Commission Delegated Regulation (EU) 812/2013, Annex II");
+
+    [Fact]
+    public void Loss_per_kelvin_is_that_at_the_test_difference() =>
+        Validation.Equal("tank E2 class C 300 L per kelvin", "W/K", 2.18, TankLoss.WPerK("C", 300), 0.005, "Commission Delegated Regulation (EU) 812/2013, Annex II; 45 K after EN 12897 (from memory)");
 }
