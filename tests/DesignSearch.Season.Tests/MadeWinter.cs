@@ -57,6 +57,6 @@ internal static class MadeWinter
         };
     }
 
-    public static WinterForcing Forcing(Winter winter, SeasonAssumptions? assumptions = null) =>
-        WinterForcing.Prepare(winter, Array.ConvertAll(winter.GlobalWPerM2, g => 24 * g), assumptions ?? SeasonAssumptions.Default);
+    public static WinterForcing Forcing(Winter winter, SeasonAssumptions? assumptions = null, Func<int, bool>? isCheapHour = null) =>
+        WinterForcing.Prepare(winter, Array.ConvertAll(winter.GlobalWPerM2, g => 24 * g), assumptions ?? SeasonAssumptions.Default, isCheapHour);
 }

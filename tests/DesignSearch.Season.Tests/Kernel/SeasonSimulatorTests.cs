@@ -113,6 +113,17 @@ public sealed class SeasonSimulatorTests
     }
 
     [Fact]
+    public void What_is_cheap_by_day_and_by_night_is_all_the_current_there_is() => MadeLayout.Any.Sample(
+        layout =>
+        {
+            var whole = layout with { Compost = CompostHeapTests.Heap(8, 40), Bench = new(3, 5.5, 150, 4) };
+            Outcome Cheap(Func<int, bool> hours) => SeasonSimulator.Run(MadeWinter.Forcing(Winter, isCheapHour: hours), new LayoutCase(whole, Plane));
+            var (all, night, day) = (Cheap(_ => true), Cheap(h => h is < 6 or >= 22), Cheap(h => h is >= 6 and < 22));
+            Assert.Equal(all.StandbyKwh + all.PumpKwh, all.CheapKwh, 6);
+            Assert.Equal(all.CheapKwh, night.CheapKwh + day.CheapKwh, 6);
+        }, iter: 50);
+
+    [Fact]
     public void Hours_are_those_of_the_outcome()
     {
         var rows = new List<HourRow>();
