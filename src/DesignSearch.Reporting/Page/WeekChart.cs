@@ -7,6 +7,7 @@ namespace DesignSearch.Reporting;
 /// <summary>Draws a week as bands over one another on one axis of time: temperatures, the tank with its pump, the sun, the stand-by heater.</summary>
 internal static class WeekChart
 {
+    private const int MostSteps = 12;
     private const double Left = 46;
     private const double Right = 12;
     private const double Head = 20;
@@ -58,7 +59,9 @@ internal static class WeekChart
             double Scale(double value) => end - ((value - from) / (to - from) * tall);
             var step = tall == TallBand ? 5 * Math.Max(1, Math.Ceiling((to - from) / 40)) : to - from;
             var ticks = new List<Markup>();
-            for (var v = from; v <= to + 1e-9; v += step)
+            // Counted, since a figure so large that a step no longer changes it would never be passed.
+            var steps = step > 0 ? (int)Math.Min(MostSteps, Math.Floor(((to - from) / step) + 1e-9)) : 0;
+            foreach (var v in Enumerable.Range(0, steps + 1).Select(i => from + (i * step)))
                 ticks.Add(Markup.Of($"""<path class="grid" d="M{Left} {Scale(v)}H{width - Right}"/><text x="{Left - 5}" y="{Scale(v) + 4}" text-anchor="end">{Say.Plain(v)}</text>"""));
             bands.Add(Markup.Of($"""<g>{ticks}<text class="name" x="{Left}" y="{start - 6}">{title}</text><g transform="translate({width - Right} {start - 6})">{key}</g>{draw(Scale)}</g>"""));
             top = end + Gap;

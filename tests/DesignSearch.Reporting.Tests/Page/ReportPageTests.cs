@@ -120,6 +120,17 @@ public sealed partial class ReportPageTests
     }
 
     [Theory]
+    [InlineData(1e17)]
+    [InlineData(1e300)]
+    [InlineData(-1e17)]
+    public void A_week_of_absurd_figures_has_a_chart_with_few_lines(double absurd)
+    {
+        var week = InventedRun.Finished().Weighing.Picks.Select(p => p.Week).First(w => w is not null)!;
+        var spoilt = week with { Hours = [.. week.Hours.Select(h => h with { AirC = absurd, OutsideC = absurd, BareAirC = absurd, TankC = absurd })] };
+        Assert.InRange(Regex.Count(WeekChart.Of(spoilt, absurd, 700, "w", "f").ToString(), "class=\"grid\""), 3, 40);
+    }
+
+    [Theory]
     [InlineData(null, "possible layouts, so a slightly better one may exist.")]
     [InlineData(0.875, "; 88 % of the best it ended with was found by half time, so a slightly better one may exist.")]
     [InlineData(0.25, "; only 25 % of the best it ended with was found by half time. Search longer before you buy, with --evaluations 12000.")]
