@@ -34,9 +34,12 @@ internal static class AnswerSection
     private static string Settled(SearchRecord search) => search.SettledShare switch
     {
         null => ", so a slightly better one may exist.",
-        < 0.5 and var share => FormattableString.Invariant($"; only {100 * share:0} % of the best it ended with was found by half time. Search longer before you buy, with --evaluations {2 * search.Evaluations}."),
+        < 0.5 and var share => FormattableString.Invariant($"; only {100 * share:0} % of the best it ended with was found by half time. Search longer before you buy{Budget(search)}."),
         var share => FormattableString.Invariant($"; {100 * share:0} % of the best it ended with was found by half time, so a slightly better one may exist."),
     };
+
+    // A search that was cut short by hand or clock needs no larger budget, only time.
+    private static string Budget(SearchRecord search) => search.StoppedBecause == "evaluations" ? FormattableString.Invariant($", with --evaluations {2 * search.Evaluations}") : "";
 
     private static string Space(double size) => size < 1e6 ? Say.Whole(size) : size < 1e12 ? $"about {Say.TwoFigures(size / 1e6)} million" : size < 1e18 ? $"about {Say.TwoFigures(size / 1e12)} million million" : "more than a million million million";
 

@@ -131,13 +131,14 @@ public sealed partial class ReportPageTests
     }
 
     [Theory]
-    [InlineData(null, "possible layouts, so a slightly better one may exist.")]
-    [InlineData(0.875, "; 88 % of the best it ended with was found by half time, so a slightly better one may exist.")]
-    [InlineData(0.25, "; only 25 % of the best it ended with was found by half time. Search longer before you buy, with --evaluations 12000.")]
-    public void How_settled_the_search_was_stands_in_the_head(double? settled, string words)
+    [InlineData(null, "evaluations", "possible layouts, so a slightly better one may exist.")]
+    [InlineData(0.875, "evaluations", "; 88 % of the best it ended with was found by half time, so a slightly better one may exist.")]
+    [InlineData(0.25, "evaluations", "; only 25 % of the best it ended with was found by half time. Search longer before you buy, with --evaluations 12000.")]
+    [InlineData(0.25, "stopped", "; only 25 % of the best it ended with was found by half time. Search longer before you buy.")]
+    public void How_settled_the_search_was_stands_in_the_head(double? settled, string stopped, string words)
     {
         var run = InventedRun.Finished();
-        var page = TextOf(ReportPage.Of(run with { Search = run.Search with { Evaluations = 6000, SpaceSize = 4.2e7, IsExact = false, SettledShare = settled } }));
+        var page = TextOf(ReportPage.Of(run with { Search = run.Search with { Evaluations = 6000, SpaceSize = 4.2e7, IsExact = false, StoppedBecause = stopped, SettledShare = settled } }));
         Assert.Contains(words, page, StringComparison.Ordinal);
     }
 
