@@ -103,7 +103,7 @@ internal static class BatchRunner<T>
         for (var b = 0; rots && b < batches.Length; b++)
             batches[b].Compost.Offer(ref batches[b].House);
         for (var b = 0; b < batches.Length; b++)
-            batches[b].House.Settle(batches[b].Loop.TopAhead);
+            batches[b].House.Decide(batches[b].Loop.TopAhead);
         for (var b = 0; hasBench && b < batches.Length; b++)
             batches[b].Bench.Settle(batches[b].House.Air);
         for (var b = 0; rots && b < batches.Length; b++)
@@ -111,10 +111,9 @@ internal static class BatchRunner<T>
         for (var b = 0; b < batches.Length; b++)
             batches[b].Loop.Settle(batches[b].House.ReleaseW, batches[b].House.ReleaseShare);
         for (var b = 0; b < batches.Length; b++)
-        {
-            batches[b].House.Sum();
+            batches[b].House.Settle();
+        for (var b = 0; b < batches.Length; b++)
             batches[b].Loop.Mix();
-        }
     }
 
     // Every layout may have a plane of its own: gathered once an hour; h is negative in the dark, when there is nothing to gather.

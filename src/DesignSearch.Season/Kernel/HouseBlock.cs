@@ -9,8 +9,8 @@ internal struct HouseBlock<T>
 {
     public T Air, Cover, Inner, Floor, Soil1, Soil2, Soil3, Barrels, WallMass;
 
-    /// <summary>What the step decided [W], and the share of it that the release ran.</summary>
-    public T ReleaseW, HeaterW, ReleaseShare, FanW;
+    /// <summary>What the step released [W], and the share of it that the release ran.</summary>
+    public T ReleaseW, ReleaseShare;
 
     /// <summary>Sums over the steps of the hour: temperatures at the ends of the steps, two flows.</summary>
     public T SumAir, SumCover, SumFloor, SumSoil3, SumMass, SumSky, SumVent, SumRelease, SumHeater, SumFan, SumShare, LowestAir;
@@ -25,10 +25,10 @@ internal struct HouseBlock<T>
     private readonly T innerAir, innerFloor, latent, innerWall, linkOpen, linkClosed, outerStill, outerPerWind, skyFactor, aroundFactor;
     private readonly T floorAir, floorWall, wallAir, wallMass, massOutside, floorSoil, soil12, soil23, soilDeep, edge, barrelAir;
     private readonly T leakStill, leakPerWind, sunAir, sunFloor, sunBarrels, sunWall, ventMost, ventAbove, release, releaseSet, fadeFrom, fadeSlope, heaterFirst, fan, heaterMost;
-    private readonly T inverse1, inverse2, inverse3, inverseBarrel, inverseMass, barrelPivot, massPivot, floorPivot;
+    private readonly T inverse1, inverse2, inverse3, inverseBarrel, inverseMass, barrelPivot, massPivot, floorPivot, toSoil1, toSoil2, toSoil3, toBarrels, toMass;
 
     private T heaterSet, heaterNow, fadeNow, outside, skyC, skyK, skyK2, link, airIn, floorIn, deepIn, barrelIn, wallIn, massIn, outerIn;
-    private T skyG, toInner, inverseC, restC, inverseI, restI, innerFloorNow, fromFloor, fromAir, inverseV, restV, wallFloorG, wallAirG, inverseF, restF, floorAirG;
+    private T skyG, inverseC, restC, inverseI, restI, innerFloorNow, fromFloor, fromAir, inverseV, restV, wallFloorG, wallAirG, inverseF, restF, floorAirG;
     private T rest1, rest2, rest3, restBarrel, restMass, pivot, rest;
 
     public HouseBlock(ReadOnlySpan<C> c, double step, double airC, double soil1C, double soil2C, double soil3C)
@@ -91,6 +91,9 @@ internal struct HouseBlock<T>
         barrelPivot = barrelAir - barrelAir * barrelAir * inverseBarrel;
         massPivot = wallMass - wallMass * wallMass * inverseMass + wallAir + floorWall + innerWall;
 
+        (toSoil1, toSoil2, toSoil3) = (floorSoil * inverse1, soil12 * inverse2, soil23 * inverse3);
+        (toBarrels, toMass) = (barrelAir * inverseBarrel, wallMass * inverseMass);
+
         Air = Cover = Inner = Floor = Barrels = WallMass = T.Of(airC);
         (Soil1, Soil2, Soil3) = (T.Of(soil1C), T.Of(soil2C), T.Of(soil3C));
     }
@@ -138,45 +141,49 @@ internal struct HouseBlock<T>
         var (one, zero) = (T.Of(1), T.Of(0));
 
         // Long-wave as the exact secant at the old cover: no power function, and the balance closes.
-        var coverK = Cover + T.Of(273.15);
-        skyG = skyFactor * (coverK * coverK + skyK2) * (coverK + skyK);
+        var cover = Cover;
+        var coverK = cover + T.Of(273.15);
+        var sky = skyFactor * (coverK * coverK + skyK2) * (coverK + skyK);
 
         // Vapour travels only from a warmer floor to a colder cover; it sets in over 2 K.
-        innerFloorNow = innerFloor + latent * T.Min(T.Max((Floor - Inner) * T.Of(0.5), zero), one);
+        var floorToInner = innerFloor + latent * T.Min(T.Max((Floor - Inner) * T.Of(0.5), zero), one);
 
-        inverseC = one / (coverStore + Outer + skyG + link);
-        restC = coverStore * Cover + outerIn + skyG * skyC;
-        toInner = link * inverseC;
-        inverseI = one / (innerAir + innerFloorNow + innerWall + link - link * toInner);
-        restI = toInner * restC + InnerIn;
-        fromFloor = innerFloorNow * inverseI;
-        fromAir = innerAir * inverseI;
+        var throughCover = one / (coverStore + Outer + sky + link);
+        var coverRest = coverStore * cover + outerIn + sky * skyC;
+        var inner = link * throughCover;
+        var throughInner = one / (innerAir + floorToInner + innerWall + link - link * inner);
+        var innerRest = inner * coverRest + InnerIn;
+        var (floorShare, airShare, wallShare) = (floorToInner * throughInner, innerAir * throughInner, innerWall * throughInner);
 
-        restMass = (massStore * WallMass + massIn) * inverseMass;
-        var fromWall = innerWall * inverseI;
-        inverseV = one / (massPivot - innerWall * fromWall);
-        restV = wallIn + wallMass * restMass + fromWall * restI;
-        wallFloorG = floorWall + innerWall * fromFloor;
-        wallAirG = wallAir + innerWall * fromAir;
+        var mass = (massStore * WallMass + massIn) * inverseMass;
+        inverseV = one / (massPivot - innerWall * wallShare);
+        restV = wallIn + wallMass * mass + wallShare * innerRest;
+        wallFloorG = floorWall + innerWall * floorShare;
+        wallAirG = wallAir + innerWall * airShare;
+        (skyG, inverseC, restC, inverseI, restI) = (sky, throughCover, coverRest, throughInner, innerRest);
+        (innerFloorNow, fromFloor, fromAir, restMass) = (floorToInner, floorShare, airShare, mass);
     }
 
     /// <summary>Goes on to the row of the air alone.</summary>
     /// <param name="tankLossW">Heat the tank gives to the air [W].</param>
     public void Reduce(in T tankLossW)
     {
-        rest3 = (soil3Store * Soil3 + deepIn) * inverse3;
-        rest2 = (soil2Store * Soil2 + soil23 * rest3) * inverse2;
-        rest1 = (soil1Store * Soil1 + soil12 * rest2) * inverse1;
-        restBarrel = (barrelStore * Barrels + barrelIn) * inverseBarrel;
+        var soil3 = (soil3Store * Soil3 + deepIn) * inverse3;
+        var soil2 = (soil2Store * Soil2 + soil23 * soil3) * inverse2;
+        var soil1 = (soil1Store * Soil1 + soil12 * soil2) * inverse1;
+        var barrel = (barrelStore * Barrels + barrelIn) * inverseBarrel;
 
-        var wallShare = wallFloorG * inverseV;
-        inverseF = T.Of(1) / (floorPivot + innerFloorNow - innerFloorNow * fromFloor - wallFloorG * wallShare);
-        restF = floorStore * Floor + floorIn + floorSoil * rest1 + fromFloor * restI + wallShare * restV;
-        floorAirG = floorAir + innerFloorNow * fromAir + wallAirG * wallShare;
-        var floorShare = floorAirG * inverseF;
-        var wallAirShare = wallAirG * inverseV;
-        pivot = airStore + innerAir + floorAir + barrelPivot + wallAir + Leak - innerAir * fromAir - wallAirG * wallAirShare - floorAirG * floorShare;
-        rest = airStore * Air + airIn + tankLossW + barrelAir * restBarrel + fromAir * restI + wallAirShare * restV + floorShare * restF;
+        var (floorToInner, floorFirst, airFirst, throughWall, wallFloor, wallToAir, inner, wall) = (innerFloorNow, fromFloor, fromAir, inverseV, wallFloorG, wallAirG, restI, restV);
+        var wallShare = wallFloor * throughWall;
+        var throughFloor = T.Of(1) / (floorPivot + floorToInner - floorToInner * floorFirst - wallFloor * wallShare);
+        var floor = floorStore * Floor + floorIn + floorSoil * soil1 + floorFirst * inner + wallShare * wall;
+        var floorToAir = floorAir + floorToInner * airFirst + wallToAir * wallShare;
+        var floorShare = floorToAir * throughFloor;
+        var wallAirShare = wallToAir * throughWall;
+        pivot = airStore + innerAir + floorAir + barrelPivot + wallAir + Leak - innerAir * airFirst - wallToAir * wallAirShare - floorToAir * floorShare;
+        rest = airStore * Air + airIn + tankLossW + barrelAir * barrel + airFirst * inner + wallAirShare * wall + floorShare * floor;
+        (rest1, rest2, rest3, restBarrel) = (soil1, soil2, soil3, barrel);
+        (inverseF, restF, floorAirG) = (throughFloor, floor, floorToAir);
     }
 
     /// <summary>Heat that would hold the air at a temperature at the end of this step, nothing else given [W].</summary>
@@ -191,11 +198,11 @@ internal struct HouseBlock<T>
         rest += source;
     }
 
-    /// <summary>Vent, release and heater in closed form, then every temperature backwards.</summary>
+    /// <summary>Vent, release and heater in closed form: the air at the end of the step.</summary>
     /// <param name="tankTopC">Top layer of the tank half-way through the step [°C].</param>
-    public void Settle(in T tankTopC)
+    public void Decide(in T tankTopC)
     {
-        var (one, zero) = (T.Of(1), T.Of(0));
+        var (one, zero, top) = (T.Of(1), T.Of(0), tankTopC);
         var (p, r) = (pivot, rest);
 
         // Vents: as much as brings the air back to their set point, as far as they open; useless while it is warmer outside.
@@ -205,47 +212,49 @@ internal struct HouseBlock<T>
 
         // Release: what the set point needs, within what the tank's top can give; it fades in as the tank gets warmer than that.
         // Its fan heats the air as well, so both count against the need.
-        var fade = T.Min(T.Max((tankTopC - fadeFrom) * fadeNow, zero), one);
+        var fade = T.Min(T.Max((top - fadeFrom) * fadeNow, zero), one);
         var (strength, fanNow) = (release * fade, fan * fade);
         // A heater that is set higher has come on before.
         var need = releaseSet * p - r - heaterFirst;
-        var atSet = strength * (tankTopC - releaseSet) + fanNow;
-        var full = strength * tankTopC + fanNow;
+        var atSet = strength * (top - releaseSet) + fanNow;
+        var full = strength * top + fanNow;
         var duty = T.Min(T.Max(need, zero) / T.Max(atSet, T.Of(1e-9)), one);
         var part = duty * atSet;
         p += T.IfGreater(need, atSet, strength, zero);
         r += T.IfGreater(need, atSet, full, part);
-        HeaterW = T.Min(T.Max(heaterSet * p - r, zero), heaterNow);
-        Air = (r + HeaterW) / p;
-        FanW = duty * fanNow;
-        ReleaseW = T.IfGreater(need, atSet, strength * (tankTopC - Air), part - FanW);
-        ReleaseShare = duty * fade;
-
-        Floor = (restF + floorAirG * Air) * inverseF;
-        var wall = (restV + wallFloorG * Floor + wallAirG * Air) * inverseV;
-        Inner = (restI + innerFloorNow * Floor + innerAir * Air + innerWall * wall) * inverseI;
-        Cover = (restC + link * Inner) * inverseC;
-        Soil1 = rest1 + floorSoil * inverse1 * Floor;
-        Soil2 = rest2 + soil12 * inverse2 * Soil1;
-        Soil3 = rest3 + soil23 * inverse3 * Soil2;
-        Barrels = restBarrel + barrelAir * inverseBarrel * Air;
-        WallMass = restMass + wallMass * inverseMass * wall;
-        SumVent += vent * (Air - outside);
+        var heater = T.Min(T.Max(heaterSet * p - r, zero), heaterNow);
+        var air = (r + heater) / p;
+        var fanW = duty * fanNow;
+        var released = T.IfGreater(need, atSet, strength * (top - air), part - fanW);
+        var share = duty * fade;
+        (Air, ReleaseW, ReleaseShare) = (air, released, share);
+        SumVent += vent * (air - outside);
+        SumAir += air;
+        SumRelease += released;
+        SumHeater += heater;
+        SumFan += fanW;
+        SumShare += share;
+        LowestAir = T.Min(LowestAir, air);
     }
 
-    /// <summary>Adds the step to the hour's sums.</summary>
-    public void Sum()
+    /// <summary>Every other temperature, backwards from the air.</summary>
+    public void Settle()
     {
-        SumSky += skyG * (Cover - skyC);
-        SumAir += Air;
-        SumCover += Cover;
-        SumFloor += Floor;
-        SumSoil3 += Soil3;
-        SumMass += WallMass;
-        SumRelease += ReleaseW;
-        SumHeater += HeaterW;
-        SumFan += FanW;
-        SumShare += ReleaseShare;
-        LowestAir = T.Min(LowestAir, Air);
+        var air = Air;
+        var floor = (restF + floorAirG * air) * inverseF;
+        var wall = (restV + wallFloorG * floor + wallAirG * air) * inverseV;
+        var inner = (restI + innerFloorNow * floor + innerAir * air + innerWall * wall) * inverseI;
+        var cover = (restC + link * inner) * inverseC;
+        var soil1 = rest1 + toSoil1 * floor;
+        var soil2 = rest2 + toSoil2 * soil1;
+        var soil3 = rest3 + toSoil3 * soil2;
+        var mass = restMass + toMass * wall;
+        Barrels = restBarrel + toBarrels * air;
+        (Floor, Inner, Cover, Soil1, Soil2, Soil3, WallMass) = (floor, inner, cover, soil1, soil2, soil3, mass);
+        SumSky += skyG * (cover - skyC);
+        SumCover += cover;
+        SumFloor += floor;
+        SumSoil3 += soil3;
+        SumMass += mass;
     }
 }

@@ -77,45 +77,48 @@ internal struct LoopBlock<T>
     /// <summary>Takes the tank's loss at the temperatures now; the same heat warms the house and leaves the layers.</summary>
     public void Lose(in T airC)
     {
-        var (l1, l2, l3, l4) = (layerLoss * (T1 - airC), layerLoss * (T2 - airC), layerLoss * (T3 - airC), layerLoss * (T4 - airC));
+        var (a, b, c, d, air) = (T1, T2, T3, T4, airC);
+        var (l1, l2, l3, l4) = (layerLoss * (a - air), layerLoss * (b - air), layerLoss * (c - air), layerLoss * (d - air));
         TankLoss = l1 + l2 + l3 + l4;
-        r1 = layerStore * T1 - l1;
-        r2 = layerStore * T2 - l2;
-        r3 = layerStore * T3 - l3;
-        r4 = layerStore * T4 - l4;
+        r1 = layerStore * a - l1;
+        r2 = layerStore * b - l2;
+        r3 = layerStore * c - l3;
+        r4 = layerStore * d - l4;
     }
 
     /// <summary>Pump, and the water's way from the tank's bottom through return pipe, collector and outgoing pipe as a line in the bottom's temperature.</summary>
     public void Circulate()
     {
         var (one, zero, half) = (T.Of(1), T.Of(0), T.Of(0.5));
-        var middle = Collector - half * Pump * (Collector - BackPipe) - outside;
-        loss = loss1 + loss2 * T.Max(middle, zero - middle) + windLoss;
-        var held = collectorStore * Collector + absorbed + loss * outside;
+        var (collector, back, air) = (Collector, BackPipe, outside);
+        var middle = collector - half * Pump * (collector - back) - air;
+        var lost = loss1 + loss2 * T.Max(middle, zero - middle) + windLoss;
+        var held = collectorStore * collector + absorbed + lost * air;
 
         // The pump as a duty: as much of the step as holds the collector at its switching temperature.
         var wanted = T4 + hold;
         var gate = gateNow * T.Min(T.Max((ceiling - T1) * T.Of(1 / CeilingFadeK), zero), one);
-        var spare = held - (collectorStore + loss) * wanted;
-        Pump = gate * T.Min(T.Max(spare / (flowMost * T.Max(wanted - BackPipe, T.Of(0.05))), zero), one);
-        flow = flowMost * Pump;
+        var spare = held - (collectorStore + lost) * wanted;
+        var pump = gate * T.Min(T.Max(spare / (flowMost * T.Max(wanted - back, T.Of(0.05))), zero), one);
+        var water = flowMost * pump;
 
         // While water flows the loss is that of the mean of inlet and outlet.
-        halfLoss = loss * half * Pump;
-        var inverseBack = one / (backStore + flow + backLoss);
-        var inverseCollector = one / (collectorStore + flow + loss - halfLoss);
-        var inverseOut = one / (outStore + flow + outLoss);
-        backA = (backStore * BackPipe + backLoss * outside) * inverseBack;
-        backB = flow * inverseBack;
-        var slope = (flow - halfLoss) * inverseCollector;
-        collectorA = held * inverseCollector;
-        collectorB = slope;
-        var forward = flow * inverseOut;
-        var a = (outStore * OutPipe + outLoss * outside) * inverseOut + forward * (collectorA + slope * backA);
-        var b = forward * slope * backB;
+        var halfLost = lost * half * pump;
+        var inverseBack = one / (backStore + water + backLoss);
+        var inverseCollector = one / (collectorStore + water + lost - halfLost);
+        var inverseOut = one / (outStore + water + outLoss);
+        var coldBack = (backStore * back + backLoss * air) * inverseBack;
+        var flowBack = water * inverseBack;
+        var slope = (water - halfLost) * inverseCollector;
+        var still = held * inverseCollector;
+        var forward = water * inverseOut;
+        var a = (outStore * OutPipe + outLoss * air) * inverseOut + forward * (still + slope * coldBack);
+        var b = forward * slope * flowBack;
         var closed = one / (one - b * pass);
         outA = a * closed;
         outB = b * exchanger * closed;
+        (loss, Pump, flow, halfLoss, backA, backB, collectorA, collectorB) = (lost, pump, water, halfLost, coldBack, flowBack, still, slope);
+        SumPump += pump;
     }
 
     /// <summary>Solves the tank, then the loop backwards.</summary>
@@ -123,9 +126,9 @@ internal struct LoopBlock<T>
     /// <param name="releaseShare">Share of the step that the release ran.</param>
     public void Settle(in T releaseW, in T releaseShare)
     {
-        var zero = T.Of(0);
+        var (zero, water, air) = (T.Of(0), flow, outside);
         var draw = releaseFlow * releaseShare;
-        var (down, up) = (T.Max(flow - draw, zero), T.Max(draw - flow, zero));
+        var (down, up) = (T.Max(water - draw, zero), T.Max(draw - water, zero));
 
         // Either down or up is zero, so the inner layers hang on the top or on the bottom alone.
         var inner = T.Of(1) / (layerStore + down + up);
@@ -133,38 +136,41 @@ internal struct LoopBlock<T>
         var (q2, q3) = (r2 * inner, r3 * inner);
         var inlet4 = pass + exchanger * outB;
         var p1 = layerStore + draw + down;
-        var p4 = layerStore + flow + up;
-        var x = flow * inlet4 + up * rise * rise;
+        var p4 = layerStore + water + up;
+        var x = water * inlet4 + up * rise * rise;
         var y = draw + down * fall * fall;
-        var s1 = r1 + flow * exchanger * outA + up * (q2 + rise * q3);
+        var s1 = r1 + water * exchanger * outA + up * (q2 + rise * q3);
         var s4 = r4 - releaseW + down * (q3 + fall * q2);
         var inverse = T.Of(1) / (p1 * p4 - x * y);
-        T1 = (s1 * p4 + x * s4) * inverse;
-        T4 = (p1 * s4 + y * s1) * inverse;
-        T2 = q2 + rise * q3 + fall * T1 + rise * rise * T4;
-        T3 = q3 + fall * q2 + fall * fall * T1 + rise * T4;
+        var top = (s1 * p4 + x * s4) * inverse;
+        var bottom = (p1 * s4 + y * s1) * inverse;
+        T1 = top;
+        T2 = q2 + rise * q3 + fall * top + rise * rise * bottom;
+        T3 = q3 + fall * q2 + fall * fall * top + rise * bottom;
+        T4 = bottom;
 
-        OutPipe = outA + outB * T4;
-        BackPipe = backA + backB * (pass * OutPipe + exchanger * T4);
-        Collector = collectorA + collectorB * BackPipe;
-        SumToTank += flow * exchanger * (OutPipe - T4);
+        var outgoing = outA + outB * bottom;
+        var back = backA + backB * (pass * outgoing + exchanger * bottom);
+        var collector = collectorA + collectorB * back;
+        (OutPipe, BackPipe, Collector) = (outgoing, back, collector);
+        SumToTank += water * exchanger * (outgoing - bottom);
         SumAbsorbed += absorbed;
-        SumCollectorLoss += loss * (Collector - outside) - halfLoss * (Collector - BackPipe);
-        SumPipeLoss += outLoss * (OutPipe - outside) + backLoss * (BackPipe - outside);
-        SumPump += Pump;
+        SumCollectorLoss += loss * (collector - air) - halfLoss * (collector - back);
+        SumPipeLoss += outLoss * (outgoing - air) + backLoss * (back - air);
     }
 
     /// <summary>Warm water below cold rises: neighbours that stand upside down become their mean; heat is kept.</summary>
     public void Mix()
     {
-        Pair(ref T1, ref T2);
-        Pair(ref T2, ref T3);
-        Pair(ref T3, ref T4);
-        Pair(ref T1, ref T2);
-        Pair(ref T2, ref T3);
-        Pair(ref T1, ref T2);
-        TopAhead = T1 + T.Of(0.5) * (T1 - topBefore);
-        topBefore = T1;
+        var (a, b, c, d) = (T1, T2, T3, T4);
+        Pair(ref a, ref b);
+        Pair(ref b, ref c);
+        Pair(ref c, ref d);
+        Pair(ref a, ref b);
+        Pair(ref b, ref c);
+        Pair(ref a, ref b);
+        TopAhead = a + T.Of(0.5) * (a - topBefore);
+        (T1, T2, T3, T4, topBefore) = (a, b, c, d, a);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

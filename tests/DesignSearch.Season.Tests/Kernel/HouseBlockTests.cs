@@ -39,8 +39,8 @@ public sealed class HouseBlockTests
     {
         house.Eliminate();
         house.Reduce(Lane1.Of(0));
-        house.Settle(Lane1.Of(0));
-        house.Sum();
+        house.Decide(Lane1.Of(0));
+        house.Settle();
     }
 
     private static readonly double[] Tc1Day1 = [22, 22, 22, 22, 22, 22, 27.7, 27.9, 28.1, 28.4, 28.6, 28.8, 29, 29.2, 29.4, 29.6, 29.8, 30, 24.5, 24.5, 24.5, 24.5, 24.5, 24.5];
@@ -100,8 +100,8 @@ public sealed class HouseBlockTests
                 {
                     day.Eliminate();
                     day.Reduce(Lane1.Of(held ? -Taken : 0));
-                    day.Settle(Lane1.Of(0));
-                    day.Sum();
+                    day.Decide(Lane1.Of(0));
+                    day.Settle();
                 }
 
                 if (at < 0)

@@ -107,8 +107,8 @@ internal sealed class MeasuredHouse
             {
                 block.Eliminate();
                 block.Reduce(Lane1.Of(0));
-                block.Settle(Lane1.Of(0));
-                block.Sum();
+                block.Decide(Lane1.Of(0));
+                block.Settle();
             }
 
             if (h < winter.WarmUpHours || winter.Start.AddHours(h).Hour is >= 6 and < 18)
