@@ -3,9 +3,18 @@ using DesignSearch.Benchmarks;
 using DesignSearch.Search;
 
 CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
+var words = args.ToLookup(a => a.Split('=')[0], a => a.Split('=')[^1]);
+int Word(string name, int otherwise) => words[name].Select(w => int.Parse(w, CultureInfo.InvariantCulture)).FirstOrDefault(otherwise);
+int seeds = Word("seeds", 21), first = Word("first", 1), block = Word("block", 1), most = Word("most", 20_000);
 if (args is ["planes"])
 {
     PlaneTimes.Run();
+    return;
+}
+
+if (args is ["share", ..])
+{
+    SearchShare.Run(args.Length > 1 && !args[1].Contains('=') ? args[1] : "runs/frost-hollow", Word("evaluations", 3000), Word("rounds", 3));
     return;
 }
 
@@ -15,9 +24,6 @@ if (args is ["season", .. var rest])
     return;
 }
 
-var words = args.ToLookup(a => a.Split('=')[0], a => a.Split('=')[^1]);
-int Word(string name, int otherwise) => words[name].Select(w => int.Parse(w, CultureInfo.InvariantCulture)).FirstOrDefault(otherwise);
-int seeds = Word("seeds", 21), first = Word("first", 1), block = Word("block", 1), most = Word("most", 20_000);
 var only = words["only"].SelectMany(w => w.Split(',')).ToHashSet();
 if (args is ["greenhouse", ..])
 {

@@ -35,7 +35,7 @@ internal static class HostileRun
             Turning = l.Rank == 3 ? Text() : l.Turning,
             Choices = l.Choices.ToDictionary(c => c.Key, _ => Text()),
             Bill = [.. l.Bill.Select(b => b with { PartId = Text(), Name = Text(), System = Text(), Why = Text(), Where = Text(), Unit = Text() })],
-            Checks = [.. l.Checks.Select(c => c with { Title = Text(), Sentence = Text(), Source = Text() })],
+            Checks = [.. l.Checks.Select(c => new Layouts.Check(c.Id, Text(), c.Passed, c.Margin, Text(), Text()))],
             Settings = [.. l.Settings.Select(s => new Layouts.Setting(Text(), Text(), Text()))],
             Apart = Text(),
             Wires = [.. l.Wires.Select(w => w with { Device = Text(), Cable = Text(), SwitchedBy = Text(), Stops = Text() })],

@@ -22,7 +22,7 @@ internal static class BenchBuilding
 
     /// <summary>Whether a thermostat of the catalogue bears the current of a bench by itself.</summary>
     public static bool SwitchesDirectly(double volts, double amperes, Needs needs) =>
-        volts >= SupplyPlan.MainsVolts || needs.Catalogue.SmallParts.Any(p => p.Role == SmallPartRole.Thermostat && p.Volts == volts && p.RatedA >= amperes);
+        volts >= SupplyPlan.MainsVolts || needs.Shelf.Small(SmallPartRole.Thermostat).Any(p => p.Volts == volts && p.RatedA >= amperes);
 
     private static void Thermostat(double volts, double amperes, Needs needs)
     {

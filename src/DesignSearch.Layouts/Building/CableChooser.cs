@@ -15,52 +15,55 @@ internal static class CableChooser
     /// <returns>The line with its cables. Where nothing serves the feeder is null; a section asked for is taken even if it loses too much, and a check then says so.</returns>
     public static LowLine Choose(LowLine line, double sectionMm2, Needs needs)
     {
-        var cables = needs.LowCables;
+        var cables = needs.Shelf.LowCables;
         var running = line.RunningA;
-        LowLine? best = null;
+        var fuse = LowLine.FuseFor(running);
         Cable? asked = null;
+        PricedCable? best = null;
         var least = decimal.MaxValue;
+        var (own, bestOwn) = (new PricedCable?[line.Circuits.Count], new PricedCable?[line.Circuits.Count]);
         foreach (var feeder in cables)
         {
             if (feeder.Cable.RatedA < running || (sectionMm2 != 0 && feeder.Cable.SectionMm2 != sectionMm2))
                 continue;
             asked ??= feeder.Cable;
             var price = Price(feeder, line.FeederM);
-            if (Branches(line, running, feeder.OhmPerM, cables, ref price) is not { } circuits || price >= least)
+            if (!Branches(line, running, fuse, feeder.OhmPerM, cables, own, ref price) || price >= least)
                 continue;
-            (best, least) = (line with { Feeder = feeder.Cable, Circuits = circuits }, price);
+            (best, least) = (feeder, price);
+            (own, bestOwn) = (bestOwn, own);
         }
 
-        if (best is not null || sectionMm2 == 0 || asked is null)
-            return best ?? line;
+        if (best is not null)
+            return line with { Feeder = best.Cable, Circuits = [.. line.Circuits.Select((c, i) => bestOwn[i] is { } cable ? c with { Cable = cable.Cable } : c)] };
+        if (sectionMm2 == 0 || asked is null)
+            return line;
         // A section that was asked for and loses too much: thick enough branches for the current, and the check tells.
         return line with { Feeder = asked, Circuits = [.. line.Circuits.Select(c => c.CableM > 0 ? c with { Cable = cables.FirstOrDefault(k => k.Cable.RatedA >= c.RunningA)?.Cable } : c)] };
     }
 
-    private static Circuit[]? Branches(LowLine line, double running, double feederOhmPerM, IReadOnlyList<PricedCable> cables, ref decimal price)
+    // Fills in the cable of each device that wants one; false where nothing serves.
+    private static bool Branches(LowLine line, double running, double fuse, double feederOhmPerM, IReadOnlyList<PricedCable> cables, PricedCable?[] own, ref decimal price)
     {
+        Array.Clear(own);
         var left = CableDrop.UsualLimit * line.Volts - CableDrop.Volts(line.FeederM, running, feederOhmPerM);
         if (left < 0)
-            return null;
-        var found = new Circuit[line.Circuits.Count];
-        var fuse = LowLine.FuseSizesA.FirstOrDefault(f => f >= running - 1e-9);
-        for (var i = 0; i < found.Length; i++)
+            return false;
+        for (var i = 0; i < own.Length; i++)
         {
             var c = line.Circuits[i];
-            found[i] = c;
             var startLeft = LargestStartDrop * line.Volts - CableDrop.Volts(line.FeederM, running + c.StartA - c.RunningA, feederOhmPerM);
             if (startLeft < 0)
-                return null;
+                return false;
             if (c.CableM <= 0)
                 continue;
-            var serves = Cheapest(c, fuse, left, startLeft, cables);
-            if (serves is null)
-                return null;
-            found[i] = c with { Cable = serves.Cable };
+            if (Cheapest(c, fuse, left, startLeft, cables) is not { } serves)
+                return false;
+            own[i] = serves;
             price += Price(serves, c.CableM);
         }
 
-        return found;
+        return true;
     }
 
     // As the bill counts it, so that what is cheapest here is cheapest there.

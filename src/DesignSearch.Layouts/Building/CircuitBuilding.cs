@@ -44,7 +44,7 @@ internal static class CircuitBuilding
             Pump("pump of the compost heap", heapPump, "thermostat of the house and one in the core");
         if (bench is { Volts: > 0 })
             Add(HeatedBench, bench.Volts, bench.WattsPerM2 * scenario.Greenhouse.BenchM2, bench.Volts < SupplyPlan.MainsVolts ? NearM : 0, BenchBuilding.SwitchesDirectly(bench.Volts, bench.WattsPerM2 * scenario.Greenhouse.BenchM2 / bench.Volts, needs) ? "thermostat under its fleece" : "relay, by the thermostat under the fleece");
-        if (movesCover && needs.Cheapest(needs.Catalogue.SmallParts.Where(p => p.Role == SmallPartRole.CoverMotor && p.Volts == ControlVolts)) is { } motor)
+        if (movesCover && needs.Shelf.Small(SmallPartRole.CoverMotor).FirstOrDefault(p => p.Volts == ControlVolts) is { } motor)
         {
             foreach (var side in new[] { "one side", "the other side" })
                 Add("cover motor, " + side, motor.Volts, motor.Watts, scenario.Greenhouse.LengthM, "light sensor through a reversing interlock", "built-in limit switches at both ends; both directions can never be on together", motor.RatedA);
@@ -66,7 +66,7 @@ internal static class CircuitBuilding
 
     /// <summary>Whether some mains thermostat bears the heater's current.</summary>
     public static bool SwitchesDirectly(Heater heater, Needs needs) =>
-        needs.Catalogue.SmallParts.Any(p => p.Role == SmallPartRole.Thermostat && p.Volts == SupplyPlan.MainsVolts && p.RatedA >= heater.Watts / heater.Volts);
+        needs.Shelf.Small(SmallPartRole.Thermostat).Any(p => p.Volts == SupplyPlan.MainsVolts && p.RatedA >= heater.Watts / heater.Volts);
 
     /// <summary>Whether one thermostat must switch a fan and a pump of different voltage.</summary>
     public static bool Relayed(SolarLoop solar) => solar.Release.FanWatts > 0 && solar.ReleasePump is { } pump && pump.Volts != solar.Release.Volts;

@@ -33,8 +33,7 @@ internal static class CompostBuilding
         needs.Small(SmallPartRole.TemperatureSensor, 1, System, "Stops the pump before the core is quenched.", "in the core of the heap");
         needs.Small(SmallPartRole.DifferenceController, 1, System, "Lets the pump run only while the core is warm.", "in the control box", pump.Volts == 230 ? 230 : 24);
 
-        var bore = coil.BoreMm / 1000;
-        var flow = PumpCurve.Of(pump).FlowM3PerS(0, q => PipeFriction.DropPa(q, bore, 2 * length * Fittings, RoughnessM, WaterC)) * WaterProperties.DensityKgPerM3(WaterC);
+        var flow = needs.Shelf.HeapFlow(pump, coil, length, () => PumpCurve.Of(pump).FlowM3PerS(0, q => PipeFriction.DropPa(q, coil.BoreMm / 1000, 2 * length * Fittings, RoughnessM, WaterC)) * WaterProperties.DensityKgPerM3(WaterC));
         var inHouse = PipeLoss.PerMetreK(1, coil.OuterMm / 1000, coil.OuterMm / 1000, PipeFilm) * length;
         var numbers = new CompostNumbers(
             volume,

@@ -10,22 +10,31 @@ public static class LayoutBuilder
     /// <param name="scenario">Place, house and catalogue.</param>
     /// <param name="layout">The choices; every part they name is in the scenario's catalogue.</param>
     /// <exception cref="ArgumentException">The layout names a part that the catalogue lacks.</exception>
-    public static BuiltLayout Build(Scenario scenario, Layout layout)
+    public static BuiltLayout Build(Scenario scenario, Layout layout) => Build(scenario, Begin(scenario, layout));
+
+    /// <summary>The first half of the work: what most checks need, before anything is listed.</summary>
+    internal static BegunLayout Begin(Scenario scenario, Layout layout)
     {
         var needs = new Needs(scenario.Catalogue, scenario.Money.Prices);
-        var house = HouseBuilding.Build(scenario, layout, needs);
-        var (barrels, barrelFloor) = StoreBuilding.Build(scenario, layout, needs);
         var solar = SolarBuilding.Build(scenario, layout, needs);
+        var floor = StoreBuilding.FloorM2(scenario.Catalogue, layout) + (solar is null ? 0 : solar.TankCount * solar.Tank.FootprintM2);
+        scenario.Catalogue.TryFind<Heater>(layout["heater"].Id, out var standby);
+        var heater = standby is null ? HeaterNumbers.None : new HeaterNumbers(standby.Watts, layout["heater_set_c"].Number, standby.BandK);
+        return new(layout, needs, solar, floor, standby, heater);
+    }
+
+    /// <summary>The second half: everything listed, and the current brought to it.</summary>
+    internal static BuiltLayout Build(Scenario scenario, BegunLayout begun)
+    {
+        var (layout, needs, solar, floor, standby, heater) = begun;
+        var house = HouseBuilding.Build(scenario, layout, needs);
+        var barrels = StoreBuilding.Build(scenario, layout, needs);
         if (solar is not null)
             SolarBuilding.List(solar, scenario, layout, needs);
         var (compost, heapPump) = CompostBuilding.Build(scenario, layout, needs);
         var (bench, benchPart) = BenchBuilding.Build(scenario, layout, needs);
-        var heater = HeaterNumbers.None;
-        if (scenario.Catalogue.TryFind<Heater>(layout["heater"].Id, out var standby))
-        {
+        if (standby is not null)
             needs.Add(standby, 1, "stand-by heater", "Holds the limit when all else is spent.", "half a metre clear all round, never under film");
-            heater = new HeaterNumbers(standby.Watts, layout["heater_set_c"].Number, standby.BandK);
-        }
 
         var movesCover = scenario.Catalogue.TryFind<NightCover>(layout["night_cover"].Id, out var cover) && cover.IsAutomatic;
         var supply = SupplyBuilding.Build(scenario, layout, solar, standby, heapPump, benchPart, movesCover, needs);
@@ -44,7 +53,7 @@ public static class LayoutBuilder
             Mount = solar is null ? null : SolarBuilding.MountOf(solar, layout),
             Solar = solar,
             Supply = supply,
-            StoreFloorM2 = barrelFloor + (solar is null ? 0 : solar.TankCount * solar.Tank.FootprintM2),
+            StoreFloorM2 = floor,
             Parts = needs.Parts,
             Missing = needs.Missing,
         };

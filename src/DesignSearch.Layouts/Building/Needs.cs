@@ -3,23 +3,19 @@ using DesignSearch.Parts;
 namespace DesignSearch.Layouts;
 
 /// <summary>Gathers what a layout needs, and what the catalogue could not give.</summary>
-/// <param name="catalogue">Where parts that follow from others are picked, the cheapest that serves.</param>
+/// <param name="catalogue">Where parts are found by their id.</param>
 /// <param name="level">Which of the prices are paid.</param>
 internal sealed class Needs(Catalogue catalogue, PriceLevel level)
 {
-    private const double MainsRating = 400;
-
-    private IReadOnlyList<PricedCable>? lowCables;
-    private List<NeededPart> parts = [];
+    private List<NeededPart> parts = new(64);
     private List<string> missing = [];
 
     public Catalogue Catalogue => catalogue;
 
-    public IReadOnlyList<NeededPart> Parts => parts;
+    /// <summary>Parts that follow from others: the cheapest that serves is picked.</summary>
+    public PartShelf Shelf { get; } = PartShelf.Of(catalogue, level);
 
-    /// <summary>Outdoor cables for extra-low voltage, the cheapest first.</summary>
-    public IReadOnlyList<PricedCable> LowCables => lowCables ??= [.. catalogue.Cables.Where(c => c.IsOutdoor && c.MaxVolts < MainsRating)
-        .Select(c => new PricedCable(c, CopperResistance.OhmPerM(c.SectionMm2, c.ConductorClass), PriceOf(c))).OrderBy(c => c.Price).ThenBy(c => c.Cable.Id, StringComparer.Ordinal)];
+    public IReadOnlyList<NeededPart> Parts => parts;
 
     /// <summary>What no part of the catalogue serves, in plain words.</summary>
     public IReadOnlyList<string> Missing => missing;
@@ -31,35 +27,28 @@ internal sealed class Needs(Catalogue catalogue, PriceLevel level)
             parts.Add(new(part, amount, system, why, where));
     }
 
-    /// <summary>The price of a part that is paid.</summary>
-    public decimal PriceOf(IPart part) => part.Info.PriceAt(level);
-
-    /// <summary>The cheapest of some parts, the first id where two cost the same; null of none.</summary>
-    public T? Cheapest<T>(IEnumerable<T> parts) where T : class, IPart
-    {
-        T? best = null;
-        foreach (var part in parts)
-        {
-            if (best is null || PriceOf(part).CompareTo(PriceOf(best)) is var by && (by < 0 || (by == 0 && string.CompareOrdinal(part.Id, best.Id) < 0)))
-                best = part;
-        }
-
-        return best;
-    }
-
     /// <summary>Price of everything, what is owned left out.</summary>
-    public decimal Price(Stock stock) => Pricing.Total(Pricer.Bill(parts, stock, level));
+    public decimal Price(Stock stock) => Pricer.BuildPrice(parts, stock, level);
 
     /// <summary>How much must be bought: pieces come whole, what is cut is bought to the tenth.</summary>
     public static decimal Bought(IPart part, double quantity) =>
         part.Unit is PartUnit.Piece or PartUnit.Set ? (decimal)Math.Ceiling(quantity - 1e-9) : Math.Ceiling((decimal)quantity * 10 - 1e-6m) / 10;
 
+    /// <summary>No needs yet, from the same catalogue at the same prices.</summary>
+    public Needs Fresh() => new(catalogue, level);
+
+    /// <summary>Adds all that others need and lack.</summary>
+    public void AddAll(Needs others)
+    {
+        parts.AddRange(others.parts);
+        missing.AddRange(others.missing);
+    }
+
     /// <summary>The same needs, to be added to by themselves.</summary>
     public Needs Copy()
     {
-        var copy = new Needs(Catalogue, level);
+        var copy = Fresh();
         copy.TakeOver(this);
-        copy.lowCables = LowCables;
         return copy;
     }
 
@@ -72,8 +61,15 @@ internal sealed class Needs(Catalogue catalogue, PriceLevel level)
     /// <summary>Adds the cheapest small part of a role; a voltage above 0 must fit, and a current that it carries or switches must be borne.</summary>
     public void Small(SmallPartRole role, double quantity, string system, string why, string where, double volts = 0, double amperes = 0)
     {
-        var fitting = Cheapest(catalogue.SmallParts.Where(p => p.Role == role && (volts == 0 || p.Volts == 0 || p.Volts == volts) && (amperes == 0 || p.RatedA == 0 || p.RatedA >= amperes - 1e-9)));
-        Pick(fitting, $"a small part of role '{role}'{(volts > 0 ? FormattableString.Invariant($" for {volts:0} V") : "")}{(amperes > 0 ? FormattableString.Invariant($" and {amperes:0.0} A") : "")}", quantity, system, why, where);
+        foreach (var part in Shelf.Small(role))
+        {
+            if ((volts != 0 && part.Volts != 0 && part.Volts != volts) || (amperes != 0 && part.RatedA != 0 && !(part.RatedA >= amperes - 1e-9)))
+                continue;
+            Add(part, quantity, system, why, where);
+            return;
+        }
+
+        missing.Add(FormattableString.Invariant($"a small part of role '{role}'{(volts > 0 ? FormattableString.Invariant($" for {volts:0} V") : "")}{(amperes > 0 ? FormattableString.Invariant($" and {amperes:0.0} A") : "")}"));
     }
 
     /// <summary>Adds the small part that was chosen; the cheapest of its role where none was named.</summary>
@@ -86,10 +82,16 @@ internal sealed class Needs(Catalogue catalogue, PriceLevel level)
     }
 
     /// <summary>Adds a part that was looked for, or notes what the catalogue lacks.</summary>
-    public void Pick(IPart? found, string wanted, double quantity, string system, string why, string where)
+    /// <param name="found">The part; null where nothing serves.</param>
+    /// <param name="wanted">What was looked for; put into words only where it is missing.</param>
+    /// <param name="quantity">How much, in the part's unit.</param>
+    /// <param name="system">Subsystem.</param>
+    /// <param name="why">Why it is needed.</param>
+    /// <param name="where">Where it goes.</param>
+    public void Pick(IPart? found, FormattableString wanted, double quantity, string system, string why, string where)
     {
         if (found is null)
-            missing.Add(wanted);
+            missing.Add(FormattableString.Invariant(wanted));
         else
             Add(found, quantity, system, why, where);
     }

@@ -40,10 +40,11 @@ internal static class SolarBuilding
         var empty = protection.Method != FreezeMethod.Antifreeze;
         var lift = empty ? Math.Max(0, scenario.Site.CollectorAboveTankM) : 0;
         var hot = collector.IsGlazed && !pipe.IsMetal;
-        var first = hot ? needs.Cheapest(parts.Pipes.Where(p => p.IsMetal && p.IsOutdoor && p.MaxTemperatureC >= collector.StagnationC && p.BoreMm >= pipe.BoreMm * 0.75 && (!empty || p.RoughnessUm < Corrugated))) : pipe;
+        var first = hot ? needs.Shelf.MetalPipes.FirstOrDefault(p => p.MaxTemperatureC >= collector.StagnationC && p.BoreMm >= pipe.BoreMm * 0.75 && (!empty || p.RoughnessUm < Corrugated)) : pipe;
         var near = first is null || insulation is null ? null : insulation.MaxTemperatureC >= collector.StagnationC || !collector.IsGlazed ? insulation
-            : needs.Cheapest(parts.PipeInsulations.Where(i => i.MaxTemperatureC >= collector.StagnationC && first.OuterMm >= i.InnerFromMm && first.OuterMm <= i.InnerToMm));
-        var limits = new[] { tank.MaxTemperatureC, pipe.MaxTemperatureC, pump.MaxTemperatureC, release.MaxTemperatureC, jacket?.MaxTemperatureC ?? double.MaxValue };
+            : needs.Shelf.PipeInsulations.FirstOrDefault(i => i.MaxTemperatureC >= collector.StagnationC && first.OuterMm >= i.InnerFromMm && first.OuterMm <= i.InnerToMm);
+        var weakest = Math.Min(Math.Min(Math.Min(tank.MaxTemperatureC, pipe.MaxTemperatureC), Math.Min(pump.MaxTemperatureC, release.MaxTemperatureC)), jacket?.MaxTemperatureC ?? double.MaxValue);
+        var ceiling = weakest - CeilingMarginK;
         var releaseCount = layout["release_count"].Number;
         var releaseFlow = release.Unit == PartUnit.Metre ? release.FlowLPerMin : release.FlowLPerMin * releaseCount;
         return new SolarLoop
@@ -65,14 +66,13 @@ internal static class SolarBuilding
             FirstInsulation = near,
             LoopLitres = area * Math.Max(protection.FluidLPerM2, collector.WaterL / collector.AreaM2) + Math.PI / 4 * pipe.BoreMm * pipe.BoreMm * 1e-3 * 2 * scenario.Site.PipeRunM,
             Pump = pump,
-            Flow = LoopFlow.Settle(collector, count, pump, pipe, 2 * scenario.Site.PipeRunM, lift, layout["flow_l_per_min_m2"].Number / SecondsPerMinute),
-            CeilingC = limits.Min() - CeilingMarginK,
+            Flow = needs.Shelf.Flow(collector, count, pump, pipe, 2 * scenario.Site.PipeRunM, lift, layout["flow_l_per_min_m2"].Number / SecondsPerMinute),
+            CeilingC = ceiling,
             Release = release,
             ReleaseCount = releaseCount,
             ReleaseWPerK = release.WPerK * releaseCount,
             // The thriftiest that serves, the cheapest of these: a cheap strong one would want a larger supply and thicker cables.
-            ReleasePump = parts.Pumps.Where(p => p.FlowAtNoHeadLPerMin >= releaseFlow * 1.5 && p.MaxTemperatureC >= limits.Min() - CeilingMarginK && p.Volts == pump.Volts)
-                .OrderBy(p => p.Watts).ThenBy(needs.PriceOf).ThenBy(p => p.Id, StringComparer.Ordinal).FirstOrDefault(),
+            ReleasePump = needs.Shelf.Pumps.FirstOrDefault(p => p.FlowAtNoHeadLPerMin >= releaseFlow * 1.5 && p.MaxTemperatureC >= ceiling && p.Volts == pump.Volts),
         };
     }
 
@@ -156,7 +156,7 @@ internal static class SolarBuilding
         if (solar.Drive is { } drive)
             Turning(solar, drive, layout, needs);
         if (solar.Collector.IsGlazed && solar.FirstMetres is null)
-            needs.Pick(null, FormattableString.Invariant($"a metal pipe for the first metres that bears {solar.Collector.StagnationC:0} °C"), 1, "pipe run", "", "");
+            needs.Pick(null, $"a metal pipe for the first metres that bears {solar.Collector.StagnationC:0} °C", 1, "pipe run", "", "");
         if (first > 0)
             needs.Add(solar.FirstMetres!, 2 * first * HouseBuilding.Cuts, "pipe run", "Bears the heat of a collector that stands dry in the sun, as plastic would not; 5 % for cuts included.", "the first metres from the collector, both ways");
         needs.Add(solar.Pipe, 2 * (run - first) * HouseBuilding.Cuts, "pipe run", "Brings the warmth to the tank and the cool water back; 5 % for cuts included.", "from the collector to the tank, out and back");
@@ -179,7 +179,7 @@ internal static class SolarBuilding
         needs.Small(SmallPartRole.BallValve, 2, "pump and control", "To fill and to drain.", "beside the tank; never between collector and relief");
         needs.Add(solar.Pipe, 2 * ReleasePipeM * HouseBuilding.Cuts, "heat release", "Joins tank and heat release; 5 % for cuts included.", "inside the greenhouse, out and back");
         needs.Add(solar.Release, solar.ReleaseCount, "heat release", "Gives the tank's heat to the air.", "low down, where the cold air lies");
-        needs.Pick(solar.ReleasePump, FormattableString.Invariant($"a pump of {solar.Pump.Volts:0} V for the heat release"), 1, "heat release", "Moves the tank's water through the heat release.", "beside the tank");
+        needs.Pick(solar.ReleasePump, $"a pump of {solar.Pump.Volts:0} V for the heat release", 1, "heat release", "Moves the tank's water through the heat release.", "beside the tank");
         needs.Small(SmallPartRole.Thermostat, 1, "heat release", "Starts the heat release when the air falls to its setting.", "at plant height, out of the sun", solar.Release.Volts >= SupplyPlan.MainsVolts || (solar.Release.FanWatts == 0 && solar.Pump.Volts >= SupplyPlan.MainsVolts) ? SupplyPlan.MainsVolts : 24);
         if (CircuitBuilding.Relayed(solar))
             needs.Small(SmallPartRole.Relay, 1, "heat release", "Lets one thermostat switch a fan and a pump of different voltage and keeps the two apart.", "in the control box");

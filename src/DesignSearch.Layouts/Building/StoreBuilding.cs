@@ -11,10 +11,14 @@ internal static class StoreBuilding
     private const double SunlitShareOfSide = 0.5;
     private const double MostSun = 0.35;
 
-    public static (BarrelNumbers Numbers, double FloorM2) Build(Scenario scenario, Layout layout, Needs needs)
+    /// <summary>Floor under the barrels [m²].</summary>
+    public static double FloorM2(Catalogue parts, Layout layout) =>
+        parts.TryFind<Barrel>(layout["barrel"].Id, out var barrel) ? layout["barrel_count"].Number * barrel.DiameterM * barrel.DiameterM : 0;
+
+    public static BarrelNumbers Build(Scenario scenario, Layout layout, Needs needs)
     {
         if (!needs.Catalogue.TryFind<Barrel>(layout["barrel"].Id, out var barrel))
-            return (BarrelNumbers.None, 0);
+            return BarrelNumbers.None;
         var count = layout["barrel_count"].Number;
         needs.Add(barrel, count, "barrels", "Takes up the day's warmth and gives it back at night without any control.", "where the low sun strikes them, away from the door");
         needs.Small(SmallPartRole.Lid, count, "barrels", "Children and animals drown in open water.", "on every barrel");
@@ -22,6 +26,6 @@ internal static class StoreBuilding
         var side = Math.PI * barrel.DiameterM * barrel.HeightM;
         var top = Math.PI / 4 * barrel.DiameterM * barrel.DiameterM;
         var sun = Math.Min(MostSun, count * barrel.DiameterM * barrel.HeightM * SunlitShareOfSide / scenario.Greenhouse.FloorM2);
-        return (new BarrelNumbers(count * barrel.VolumeL * Filled, count * (side + top), sun), count * barrel.DiameterM * barrel.DiameterM);
+        return new BarrelNumbers(count * barrel.VolumeL * Filled, count * (side + top), sun);
     }
 }

@@ -6,7 +6,6 @@ namespace DesignSearch.Layouts;
 internal static class SupplyBuilding
 {
     public const string System = "electrics";
-    private const double MainsRating = 400;
     private const double ShortCableM = 5;
     private const double SpareLoad = 1.25;
 
@@ -15,28 +14,35 @@ internal static class SupplyBuilding
         var circuits = CircuitBuilding.Of(scenario, solar, heater, heapPump, bench, movesCover, needs);
         if (circuits.Count == 0)
             return null;
-        var mains = circuits.Where(c => c.Volts >= SupplyPlan.MainsVolts).ToList();
-        var low = circuits.Where(c => c.Volts < SupplyPlan.MainsVolts).GroupBy(c => c.Volts).OrderBy(g => g.Key).Select(g => (Volts: g.Key, Circuits: g.ToList())).ToList();
+        SupplyPlan Plan(bool mainsInHouse, Needs into)
+        {
+            var key = new SupplyKey(mainsInHouse, scenario.Site.MainsAtGreenhouse, scenario.Site.MainsCableM, layout["supply_w"].Number, layout["cable_mm2"].Number, layout["control_box"].Id, heater?.Id ?? "", circuits);
+            var (plan, own) = needs.Shelf.Supply(key, k => Anew(k, layout["control_box"], heater, needs.Fresh()));
+            into.AddAll(own);
+            return plan;
+        }
 
         // Where only low voltage is needed, it is brought from the dwelling or made beside the greenhouse from mains brought there: whichever costs less.
-        if (mains.Count > 0 || scenario.Site.MainsAtGreenhouse)
-            return Plan(scenario, layout, mains, low, true, heater, needs);
+        if (scenario.Site.MainsAtGreenhouse || circuits.Exists(c => c.Volts >= SupplyPlan.MainsVolts))
+            return Plan(true, needs);
         var (far, near) = (needs.Copy(), needs.Copy());
-        var (farPlan, nearPlan) = (Plan(scenario, layout, mains, low, false, heater, far), Plan(scenario, layout, mains, low, true, heater, near));
+        var (farPlan, nearPlan) = (Plan(false, far), Plan(true, near));
         var takesFar = (far.Missing.Count, far.Price(scenario.Stock)).CompareTo((near.Missing.Count, near.Price(scenario.Stock))) <= 0;
         needs.TakeOver(takesFar ? far : near);
         return takesFar ? farPlan : nearPlan;
     }
 
-    private static SupplyPlan Plan(Scenario scenario, Layout layout, IReadOnlyList<Circuit> mains, List<(double Volts, List<Circuit> Circuits)> low, bool mainsInHouse, Heater? heater, Needs needs)
+    private static (SupplyPlan Plan, Needs Needs) Anew(SupplyKey key, ChoiceValue controlBox, Heater? heater, Needs needs)
     {
-        var lines = low.Select(l => Line(scenario, layout, l.Volts, l.Circuits, mainsInHouse, needs)).ToList();
+        var mains = key.Circuits.Where(c => c.Volts >= SupplyPlan.MainsVolts);
+        var low = key.Circuits.Where(c => c.Volts < SupplyPlan.MainsVolts).GroupBy(c => c.Volts).OrderBy(g => g.Key).Select(g => (Volts: g.Key, Circuits: g.ToList())).ToList();
+        var lines = low.Select(l => Line(key, l.Volts, l.Circuits, needs)).ToList();
         var inputs = lines.Select(l => new Circuit(FormattableString.Invariant($"supply of {l.Volts:0} V"), SupplyPlan.MainsVolts, l.Watts / (l.Supply?.Efficiency ?? 1), 0, "always on", "")
         {
             StartA = l.StartA * l.Volts / (l.Supply?.Efficiency ?? 1) / SupplyPlan.MainsVolts,
         }).ToList();
         if (lines.Count > 0)
-            Box(layout, low.Sum(l => l.Circuits.Count(c => c.CableM > 0)), lines, mainsInHouse, needs);
+            Box(controlBox, low.Sum(l => l.Circuits.Count(c => c.CableM > 0)), lines, key.MainsInHouse, needs);
         var all = mains.Concat(inputs).ToList();
         var running = all.Sum(c => c.RunningA);
         var plan = new SupplyPlan
@@ -50,26 +56,26 @@ internal static class SupplyBuilding
             DwellingA = running,
             DwellingStartA = running + all.Max(c => c.StartA - c.RunningA),
         };
-        return mainsInHouse ? Mains(scenario, plan, all, heater, needs) : plan;
+        return (key.MainsInHouse ? Mains(key, plan, all, heater, needs) : plan, needs);
     }
 
-    private static SupplyPlan Mains(Scenario scenario, SupplyPlan plan, List<Circuit> circuits, Heater? heater, Needs needs)
+    private static SupplyPlan Mains(SupplyKey key, SupplyPlan plan, List<Circuit> circuits, Heater? heater, Needs needs)
     {
-        var hasMains = scenario.Site.MainsAtGreenhouse;
+        var hasMains = key.MainsAtGreenhouse;
         var watts = circuits.Sum(c => c.Watts);
         var amperes = watts / SupplyPlan.MainsVolts;
-        var metres = hasMains ? ShortCableM : scenario.Site.MainsCableM;
-        Cable? Fitting(double length, double current) => needs.Cheapest(needs.Catalogue.Cables.Where(c => c.MaxVolts >= MainsRating && c.IsOutdoor && c.RatedA >= current && CableDrop.Volts(c, length, current) <= CableDrop.UsualLimit * SupplyPlan.MainsVolts));
+        var metres = hasMains ? ShortCableM : key.MainsCableM;
+        Cable? Fitting(double length, double current) => needs.Shelf.MainsCables.FirstOrDefault(c => c.Cable.RatedA >= current && CableDrop.Volts(length, current, c.OhmPerM) <= CableDrop.UsualLimit * SupplyPlan.MainsVolts)?.Cable;
         var cable = Fitting(metres, amperes);
-        needs.Pick(cable, FormattableString.Invariant($"a mains cable for {amperes:0.0} A over {metres:0} m"), metres * HouseBuilding.Cuts, System, "Brings the mains, 5 % for cuts included; a licensed person lays and joins it.", hasMains ? "inside the greenhouse" : "in a duct from the dwelling to the greenhouse");
+        needs.Pick(cable, $"a mains cable for {amperes:0.0} A over {metres:0} m", metres * HouseBuilding.Cuts, System, "Brings the mains, 5 % for cuts included; a licensed person lays and joins it.", hasMains ? "inside the greenhouse" : "in a duct from the dwelling to the greenhouse");
         if (!hasMains)
             needs.Small(SmallPartRole.Conduit, metres, System, "Protects the mains cable in the ground.", "from the dwelling to the greenhouse");
         var branches = circuits.Select(c => c.CableM > 0 ? c with { Cable = Fitting(c.CableM, c.RunningA) } : c).ToList();
         foreach (var branch in branches.Where(c => c.CableM > 0))
-            needs.Pick(branch.Cable, FormattableString.Invariant($"a mains cable for {branch.RunningA:0.0} A over {branch.CableM:0} m"), branch.CableM * HouseBuilding.Cuts, System, $"Joins the {branch.Device} to the mains box, 5 % for cuts included; licensed work.", "inside the greenhouse, apart from the low voltage");
+            needs.Pick(branch.Cable, $"a mains cable for {branch.RunningA:0.0} A over {branch.CableM:0} m", branch.CableM * HouseBuilding.Cuts, System, $"Joins the {branch.Device} to the mains box, 5 % for cuts included; licensed work.", "inside the greenhouse, apart from the low voltage");
         needs.Small(SmallPartRole.ResidualCurrentDevice, 1, System, "Cuts the mains on a small fault current; in a wet place it is what saves a life.", "in the mains box");
-        var breaker = needs.Catalogue.SmallParts.Where(p => p.Role == SmallPartRole.CircuitBreaker && p.RatedA >= amperes && p.RatedA <= (cable?.RatedA ?? double.PositiveInfinity)).OrderBy(p => p.RatedA).ThenBy(p => needs.PriceOf(p)).ThenBy(p => p.Id, StringComparer.Ordinal).FirstOrDefault();
-        needs.Pick(breaker, FormattableString.Invariant($"a circuit breaker for {amperes:0.0} A that is not above the cable's {cable?.RatedA ?? 0:0} A"), 1, System, "Protects the mains cable; never above the cable's rating.", "in the mains box");
+        var breaker = needs.Shelf.Breakers.FirstOrDefault(p => p.RatedA >= amperes && p.RatedA <= (cable?.RatedA ?? double.PositiveInfinity));
+        needs.Pick(breaker, $"a circuit breaker for {amperes:0.0} A that is not above the cable's {cable?.RatedA ?? 0:0} A", 1, System, "Protects the mains cable; never above the cable's rating.", "in the mains box");
         needs.Small(SmallPartRole.ControlBox, 1, System, "Keeps water off the mains, apart from the low voltage.", "inside by the door, above splashes", SupplyPlan.MainsVolts);
         needs.Small(SmallPartRole.Gland, 2 + circuits.Count(c => c.CableM > 0 || c.Device is CircuitBuilding.StandbyHeater or CircuitBuilding.HeatedBench), System, "Seals each cable into its box.", "under the mains box");
         if (heater is { HasThermostat: false })
@@ -86,15 +92,16 @@ internal static class SupplyBuilding
         needs.Small(SmallPartRole.Thermostat, 1, "stand-by heater", "Starts the heater when the air falls to its setting.", "at plant height, out of the sun", direct ? SupplyPlan.MainsVolts : 24, direct ? amperes : 0);
     }
 
-    private static LowLine Line(Scenario scenario, Layout layout, double volts, List<Circuit> circuits, bool mainsInHouse, Needs needs)
+    private static LowLine Line(SupplyKey key, double volts, List<Circuit> circuits, Needs needs)
     {
-        var bare = new LowLine(volts, null, null, mainsInHouse ? ShortCableM : scenario.Site.MainsCableM, circuits);
-        var least = layout["supply_w"].Number;
+        var mainsInHouse = key.MainsInHouse;
+        var bare = new LowLine(volts, mainsInHouse ? ShortCableM : key.MainsCableM, circuits);
+        var least = key.SupplyW;
         var wanted = Math.Max(bare.Watts * SpareLoad, bare.StartA * volts);
-        var supply = needs.Cheapest(needs.Catalogue.Supplies.Where(s => s.Volts == volts && !s.IsBattery && s.Watts >= (least > 0 ? least : wanted - 1e-9)));
-        needs.Pick(supply, FormattableString.Invariant($"a supply of {volts:0} V for {(least > 0 ? least : wanted):0} W"), 1, System, "Makes the safe low voltage for pumps, valves and drive; strong enough while a drive starts.", mainsInHouse ? "in a box of its own beside the mains box" : "in the dwelling, beside the fuse board");
-        var line = CableChooser.Choose(bare with { Supply = supply }, layout["cable_mm2"].Number, needs);
-        needs.Pick(line.Feeder, FormattableString.Invariant($"a cable for {line.RunningA:0.0} A at {volts:0} V over {line.FeederM:0} m with at most 5 % drop"), line.FeederM * HouseBuilding.Cuts, System, "Brings the low voltage without losing more than a twentieth of it, 5 % for cuts included.", mainsInHouse ? "inside the greenhouse" : "from the dwelling to the greenhouse, in a duct apart from any mains");
+        var supply = needs.Shelf.Supplies.FirstOrDefault(s => s.Volts == volts && s.Watts >= (least > 0 ? least : wanted - 1e-9));
+        needs.Pick(supply, $"a supply of {volts:0} V for {(least > 0 ? least : wanted):0} W", 1, System, "Makes the safe low voltage for pumps, valves and drive; strong enough while a drive starts.", mainsInHouse ? "in a box of its own beside the mains box" : "in the dwelling, beside the fuse board");
+        var line = CableChooser.Choose(bare with { Supply = supply }, key.CableMm2, needs);
+        needs.Pick(line.Feeder, $"a cable for {line.RunningA:0.0} A at {volts:0} V over {line.FeederM:0} m with at most 5 % drop", line.FeederM * HouseBuilding.Cuts, System, "Brings the low voltage without losing more than a twentieth of it, 5 % for cuts included.", mainsInHouse ? "inside the greenhouse" : "from the dwelling to the greenhouse, in a duct apart from any mains");
         foreach (var branch in line.Circuits.Where(c => c.Cable is not null))
             needs.Add(branch.Cable!, branch.CableM * HouseBuilding.Cuts, System, FormattableString.Invariant($"Joins the {branch.Device} to the control box at {volts:0} V; 5 % for cuts included."), "from the control box to the device");
         var fuse = line.FuseA ?? line.RunningA;
@@ -102,11 +109,11 @@ internal static class SupplyBuilding
         return line;
     }
 
-    private static void Box(Layout layout, int cables, List<LowLine> lines, bool mainsInHouse, Needs needs)
+    private static void Box(ChoiceValue controlBox, int cables, List<LowLine> lines, bool mainsInHouse, Needs needs)
     {
         if (!mainsInHouse)
             needs.Small(SmallPartRole.Conduit, lines.Max(l => l.FeederM), System, "Protects the low-voltage cables in the ground.", "from the dwelling to the greenhouse, apart from any mains");
-        needs.Chosen(layout["control_box"], SmallPartRole.ControlBox, 1, System, "Keeps controls dry, apart from any mains.", "inside by the door, above splashes", 24);
+        needs.Chosen(controlBox, SmallPartRole.ControlBox, 1, System, "Keeps controls dry, apart from any mains.", "inside by the door, above splashes", 24);
         needs.Small(SmallPartRole.Gland, lines.Count + cables, System, "Seals each cable into its box.", "under the control box");
     }
 }

@@ -6,6 +6,11 @@ namespace DesignSearch.Layouts;
 /// <summary>The rules a layout must meet. Those that need no season are refused before any simulation.</summary>
 public static class CheckList
 {
+    /// <summary>Name of the check that nothing is lacking, and by how much a layout misses it that lacks something.</summary>
+    internal const string Parts = "parts";
+
+    internal const double PartsMissed = 1;
+
     /// <summary>Names of all checks, in the order in which the search counts violations.</summary>
     public static IReadOnlyList<string> Names { get; } =
     [
@@ -21,61 +26,79 @@ public static class CheckList
     /// <param name="labourHours">Its hours of own work.</param>
     /// <param name="lowestOutsideC">Lowest outdoor hour of the design winters [°C].</param>
     /// <param name="outcomes">Outcomes of the winters; empty before the simulation.</param>
-    public static IReadOnlyList<Check> Of(Scenario scenario, BuiltLayout built, decimal buildPrice, double labourHours, double lowestOutsideC, IReadOnlyList<Outcome> outcomes)
+    /// <returns>The checks, the tightest first.</returns>
+    public static IReadOnlyList<Check> Of(Scenario scenario, BuiltLayout built, decimal buildPrice, double labourHours, double lowestOutsideC, IReadOnlyList<Outcome> outcomes) =>
+        [.. Unsorted(scenario, built, buildPrice, labourHours, lowestOutsideC, outcomes).OrderBy(c => c.Margin).ThenBy(c => c.Id, StringComparer.Ordinal)];
+
+    /// <summary>The same checks as they come.</summary>
+    internal static List<Check> Unsorted(Scenario scenario, BuiltLayout built, decimal buildPrice, double labourHours, double lowestOutsideC, IReadOnlyList<Outcome> outcomes)
     {
-        var checks = new List<Check> { Budget(scenario.Money, buildPrice) };
+        var checks = BeforeTheList(scenario, built.Layout, built.Solar, built.StoreFloorM2, built.Installation.Heater, lowestOutsideC, outcomes);
+        checks.Add(Budget(scenario.Money, buildPrice));
         if (scenario.Money.BuildHours is { } hours)
             checks.Add(Limit("build-hours", "hours of own work", labourHours, hours, "h", "The builder's own limit"));
         if (built.Missing.Count > 0)
-            checks.Add(new Check("parts", "parts in the catalogue", false, -1, "The catalogue lacks " + string.Join(", and ", built.Missing) + ".", "The catalogue"));
-        if (built.StoreFloorM2 > 0)
-            checks.Add(Limit("store-floor", "floor for tank and barrels", built.StoreFloorM2, scenario.Site.StoreFloorM2, "m²", "The site's own limit"));
-        if (built.StoreFloorM2 > 0)
-            checks.Add(FloorLoad(scenario, built));
-        if (built.Solar is { } solar)
+            checks.Add(new Check(Parts, "parts in the catalogue", false, -PartsMissed, "The catalogue lacks " + string.Join(", and ", built.Missing) + ".", "The catalogue"));
+        if (built.Solar is { } solar && PressureCheck.Of(built, solar) is { } pressure)
+            checks.Add(pressure);
+        if (built.Supply is { } supply)
+            checks.AddRange(SupplyChecks.Of(scenario, built, supply));
+        if (outcomes.Sum(o => o.PowerCutHours) is > 0 and var cut)
+            checks.Add(PowerCut(scenario, outcomes, cut));
+        return checks;
+    }
+
+    /// <summary>The checks that need neither list nor supply.</summary>
+    internal static List<Check> BeforeTheList(Scenario scenario, Layout layout, SolarLoop? solar, double storeFloorM2, HeaterNumbers heater, double lowestOutsideC, IReadOnlyList<Outcome> outcomes)
+    {
+        var checks = new List<Check>(Names.Count);
+        if (storeFloorM2 > 0)
+        {
+            checks.Add(Limit("store-floor", "floor for tank and barrels", storeFloorM2, scenario.Site.StoreFloorM2, "m²", "The site's own limit"));
+            checks.Add(FloorLoad(scenario, layout, solar));
+        }
+
+        if (solar is not null)
         {
             checks.AddRange(MountChecks.Of(scenario, solar));
             checks.AddRange(LoopChecks.Of(scenario, solar, lowestOutsideC, outcomes));
-            checks.Add(FacesSun(scenario.Place.LatitudeDeg, built.Layout["azimuth_deg"].Number));
-            if (PressureCheck.Of(built, solar) is { } pressure)
-                checks.Add(pressure);
+            checks.Add(FacesSun(scenario.Place.LatitudeDeg, layout["azimuth_deg"].Number));
         }
 
-        if (built.Supply is { } supply)
-            checks.AddRange(SupplyChecks.Of(scenario, built, supply));
-
-        if (CompostHeat(built) is { } heat)
+        if (CompostHeat(scenario.Catalogue, layout) is { } heat)
             checks.Add(heat);
-        if (!built.Layout[ChoiceTable.BenchKey].IsNone)
+        if (!layout[ChoiceTable.BenchKey].IsNone)
             checks.Add(Bench(scenario.Greenhouse.BenchM2));
-        else if (HeaterBand(scenario.Greenhouse.FrostLimitC, built.Installation.Heater) is { } band)
+        else if (HeaterBand(scenario.Greenhouse.FrostLimitC, heater) is { } band)
             checks.Add(band);
-        if (outcomes.Sum(o => o.PowerCutHours) is > 0 and var cut)
-            checks.Add(PowerCut(scenario, outcomes, cut));
-
-        return [.. checks.OrderBy(c => c.Margin).ThenBy(c => c.Id, StringComparer.Ordinal)];
+        return checks;
     }
 
     /// <summary>Fills the violations of a layout by the order of <see cref="Names"/>: 0 where a check is met, else the share by which it is missed.</summary>
     public static void Violations(IReadOnlyList<Check> checks, Span<double> violations)
     {
         violations.Clear();
-        foreach (var check in checks.Where(c => !c.Passed))
-            violations[Place[check.Id]] = Math.Max(1e-6, -check.Margin);
+        foreach (var check in checks)
+        {
+            if (!check.Passed)
+                violations[Place[check.Id]] = Math.Max(1e-6, -check.Margin);
+        }
     }
+
+    /// <summary>Place of a check in <see cref="Names"/>.</summary>
+    internal static int PlaceOf(string id) => Place[id];
 
     private static readonly Dictionary<string, int> Place = Names.Select((n, i) => (n, i)).ToDictionary(p => p.n, p => p.i, StringComparer.Ordinal);
 
     // A fresh heap may reach this; what lies in it or takes its water must bear it.
     private const double HottestHeapC = 70;
 
-    private static Check? CompostHeat(BuiltLayout built)
+    private static Check? CompostHeat(Catalogue parts, Layout layout)
     {
-        if (built.Parts.Select(p => p.Part).OfType<CompostCoil>().FirstOrDefault() is not { } coil)
+        if (layout["compost_mix"].IsNone || !parts.TryFind<CompostCoil>(layout["compost_coil"].Id, out var coil) || !parts.TryFind<Pump>(layout["compost_pump"].Id, out var pump))
             return null;
-        var pump = built.Layout["compost_pump"].Id;
-        var weakest = Math.Min(coil.MaxTemperatureC, built.Parts.Select(p => p.Part).OfType<Pump>().Where(p => p.Info.Id == pump).Select(p => p.MaxTemperatureC).DefaultIfEmpty(coil.MaxTemperatureC).Min());
-        return new Check("compost-heat", "pipe and pump bear a hot heap", weakest >= HottestHeapC, weakest / HottestHeapC - 1, FormattableString.Invariant($"A fresh heap may reach {HottestHeapC:0} °C; pipe and pump bear {weakest:0} °C."), "Common practice, no source: hot heaps reach 60 to 70 °C");
+        var weakest = Math.Min(coil.MaxTemperatureC, pump.MaxTemperatureC);
+        return Check.Of("compost-heat", "pipe and pump bear a hot heap", weakest >= HottestHeapC, weakest / HottestHeapC - 1, $"A fresh heap may reach {HottestHeapC:0} °C; pipe and pump bear {weakest:0} °C.", "Common practice, no source: hot heaps reach 60 to 70 °C");
     }
 
     // The season holds a heater's set point evenly; a real thermostat swings about it. One set below the limit anyhow shows its frost itself.
@@ -84,7 +107,7 @@ public static class CheckList
         if (heater.PowerW <= 0 || heater.SetPointC < limitC)
             return null;
         var coldest = heater.SetPointC - (heater.BandK / 2);
-        return new Check("heater-band", "heater's thermostat clear of the limit", coldest >= limitC - 1e-9, (coldest - limitC) / Math.Max(heater.BandK, 0.1), FormattableString.Invariant($"Set at {heater.SetPointC:0.#} °C, its band of {heater.BandK:0.#} K lets the air fall to {coldest:0.#} °C before it heats; the limit is {limitC:0.#} °C."), "The band in the catalogue; that a thermostat swings half a band to either side: common practice, no source");
+        return Check.Of("heater-band", "heater's thermostat clear of the limit", coldest >= limitC - 1e-9, (coldest - limitC) / Math.Max(heater.BandK, 0.1), $"Set at {heater.SetPointC:0.#} °C, its band of {heater.BandK:0.#} K lets the air fall to {coldest:0.#} °C before it heats; the limit is {limitC:0.#} °C.", "The band in the catalogue; that a thermostat swings half a band to either side: common practice, no source");
     }
 
     // Between the tropics the noon sun stands on either side.
@@ -95,15 +118,15 @@ public static class CheckList
         var (noon, word) = latitudeDeg >= 0 ? (180.0, "south") : (0.0, "north");
         var off = Math.Abs((azimuthDeg - noon + 540) % 360 - 180);
         var serves = Math.Abs(latitudeDeg) <= TropicDeg || off <= 90;
-        return new Check("faces-sun", "collector looks towards the noon sun", serves, serves ? Math.Max(0, 1 - off / 90) : Math.Min(-0.001, 1 - off / 90), FormattableString.Invariant($"It faces {azimuthDeg:0}° clockwise from true north, {off:0}° away from the noon sun, which stands in the {word} here ({noon:0}°)."), "The sun's path: outside the tropics the noon sun is always on the side of the equator");
+        return Check.Of("faces-sun", "collector looks towards the noon sun", serves, serves ? Math.Max(0, 1 - off / 90) : Math.Min(-0.001, 1 - off / 90), $"It faces {azimuthDeg:0}° clockwise from true north, {off:0}° away from the noon sun, which stands in the {word} here ({noon:0}°).", "The sun's path: outside the tropics the noon sun is always on the side of the equator");
     }
 
-    private static Check Bench(double areaM2) => new(
+    private static Check Bench(double areaM2) => Check.Of(
         "bench-enough",
         "a bench is enough",
         areaM2 > 0,
         areaM2 > 0 ? 1 : -1,
-        areaM2 > 0 ? FormattableString.Invariant($"All plants that must live stand on {areaM2:0.#} m² of bench.") : "The whole house must be held: the scenario names no bench that is enough.",
+        areaM2 > 0 ? (FormattableString)$"All plants that must live stand on {areaM2:0.#} m² of bench." : $"The whole house must be held: the scenario names no bench that is enough.",
         "The builder's own word");
 
     // Told, not refused: frost in the cut counts as frost like any other.
@@ -111,24 +134,24 @@ public static class CheckList
     {
         var above = cut - outcomes.Sum(o => o.PowerCutFrostHours);
         var lowest = outcomes.Where(o => o.PowerCutHours > 0).Min(o => o.PowerCutLowestAirC);
-        return new Check("power-cut", "a power cut on the coldest night", true, (double)above / cut, FormattableString.Invariant($"Of {cut} h without mains it stays above {scenario.Greenhouse.FrostLimitC:0.#} °C for {above} h; the lowest is {lowest:0.0} °C."), "The season model; told, not refused: frost in the cut counts as frost");
+        return Check.Of("power-cut", "a power cut on the coldest night", true, (double)above / cut, $"Of {cut} h without mains it stays above {scenario.Greenhouse.FrostLimitC:0.#} °C for {above} h; the lowest is {lowest:0.0} °C.", "The season model; told, not refused: frost in the cut counts as frost");
     }
 
     internal static Check Limit(string id, string title, double value, double limit, string unit, string source) =>
-        new(id, title, value <= limit + 1e-9, limit > 0 ? 1 - value / limit : value > 0 ? -1 : 0, FormattableString.Invariant($"It takes {value:0.#} of {limit:0.#} {unit}."), source);
+        Check.Of(id, title, value <= limit + 1e-9, limit > 0 ? 1 - value / limit : value > 0 ? -1 : 0, $"It takes {value:0.#} of {limit:0.#} {unit}.", source);
 
-    private static Check FloorLoad(Scenario scenario, BuiltLayout built)
+    private static Check FloorLoad(Scenario scenario, Layout layout, SolarLoop? solar)
     {
         var (tank, barrel) = (0.0, 0.0);
-        if (built.Solar is { Tank: { } store })
+        if (solar is { Tank: { } store })
             tank = (store.VolumeL + store.EmptyKg) / store.FootprintM2;
-        if (scenario.Catalogue.TryFind<Barrel>(built.Layout["barrel"].Id, out var one))
+        if (scenario.Catalogue.TryFind<Barrel>(layout["barrel"].Id, out var one))
             barrel = (one.VolumeL + one.EmptyKg) / (Math.PI / 4 * one.DiameterM * one.DiameterM);
         var load = Math.Max(tank, barrel);
         var bears = scenario.Site.FloorBearsKgPerM2;
-        return new Check("floor-load", "weight on the floor", load <= bears, 1 - load / bears, FormattableString.Invariant($"Full of water the {(tank >= barrel ? "tank" : "barrel")} weighs {load:0} kg on each square metre it stands on; the floor bears {bears:0}."), "A litre of water weighs a kilogram; what the floor bears is the builder's figure, 1500 kg/m² where none is given (own choice)");
+        return Check.Of("floor-load", "weight on the floor", load <= bears, 1 - load / bears, $"Full of water the {(tank >= barrel ? "tank" : "barrel")} weighs {load:0} kg on each square metre it stands on; the floor bears {bears:0}.", "A litre of water weighs a kilogram; what the floor bears is the builder's figure, 1500 kg/m² where none is given (own choice)");
     }
 
     private static Check Budget(MoneyTerms money, decimal price) =>
-        new("budget", "build price", price <= money.Budget, money.Budget > 0 ? (double)(1 - price / money.Budget) : price > 0 ? -1 : 0, FormattableString.Invariant($"It costs {price:0} of {money.Budget:0} {money.Currency} to build."), "The builder's own limit");
+        Check.Of("budget", "build price", price <= money.Budget, money.Budget > 0 ? (double)(1 - price / money.Budget) : price > 0 ? -1 : 0, $"It costs {price:0} of {money.Budget:0} {money.Currency} to build.", "The builder's own limit");
 }

@@ -28,13 +28,13 @@ internal static class MountChecks
         yield return CheckList.Limit("turn-limit", "turn to either side", solar.LimitDeg, solar.Mount.LimitAngleDeg, "°", "The catalogue's figure for the mount");
         if (solar.Drive is not { } drive)
             yield break;
-        yield return new Check("drive-locking", "holding without current", drive.IsSelfLocking && drive.GearEfficiency <= WormGear.SlipsAbove, 1 - drive.GearEfficiency / WormGear.SlipsAbove, FormattableString.Invariant($"The drive's gear passes on {100 * drive.GearEfficiency:0} % and is {(drive.IsSelfLocking ? "" : "not ")}sold as self-locking; below {100 * WormGear.LocksBelow:0} % a worm gear holds by itself, above {100 * WormGear.SlipsAbove:0} % it does not. Vibration defeats both: stops or a bolt take the storm."), "A gearbox maker's published advice");
+        yield return Check.Of("drive-locking", "holding without current", drive.IsSelfLocking && drive.GearEfficiency <= WormGear.SlipsAbove, 1 - drive.GearEfficiency / WormGear.SlipsAbove, $"The drive's gear passes on {100 * drive.GearEfficiency:0} % and is {(drive.IsSelfLocking ? "" : "not ")}sold as self-locking; below {100 * WormGear.LocksBelow:0} % a worm gear holds by itself, above {100 * WormGear.SlipsAbove:0} % it does not. Vibration defeats both: stops or a bolt take the storm.", "A gearbox maker's published advice");
         var seconds = 2 * solar.LimitDeg / drive.SpeedDegPerS;
-        yield return new Check("turning-time", "time for the whole turn", seconds <= MostSeconds, 1 - seconds / MostSeconds, FormattableString.Invariant($"From stop to stop, {2 * solar.LimitDeg:0}°, the frame takes {seconds:0} of at most {MostSeconds:0} s."), "The catalogue's speed; ten minutes, so that a rising wind does not catch it half way: own choice");
+        yield return Check.Of("turning-time", "time for the whole turn", seconds <= MostSeconds, 1 - seconds / MostSeconds, $"From stop to stop, {2 * solar.LimitDeg:0}°, the frame takes {seconds:0} of at most {MostSeconds:0} s.", "The catalogue's speed; ten minutes, so that a rising wind does not catch it half way: own choice");
         var needed = TorqueNm(solar, perFrame, site.WorkingWindMPerS) * TorqueInHand;
-        yield return new Check("drive-torque", "torque of the drive", needed <= drive.TorqueNm, 1 - needed / drive.TorqueNm, FormattableString.Invariant($"Turning in {site.WorkingWindMPerS:0} m/s of wind, with half as much again in hand, takes {needed:0.0} of the drive's {drive.TorqueNm:0.0} N·m."), "Wind pressure ρv²/2 (ρ 1.226 kg/m³), force coefficient 1.5 and a tenth of the chord off the axis: common practice, no source; friction µPd/2 (bearing makers' tables)");
+        yield return Check.Of("drive-torque", "torque of the drive", needed <= drive.TorqueNm, 1 - needed / drive.TorqueNm, $"Turning in {site.WorkingWindMPerS:0} m/s of wind, with half as much again in hand, takes {needed:0.0} of the drive's {drive.TorqueNm:0.0} N·m.", "Wind pressure ρv²/2 (ρ 1.226 kg/m³), force coefficient 1.5 and a tenth of the chord off the axis: common practice, no source; friction µPd/2 (bearing makers' tables)");
         var storm = WindNm(perFrame, site.WorkingWindMPerS * 1.5);
-        yield return new Check("drive-holding", "holding until the stops take the load", storm <= drive.HoldsNm, 1 - storm / drive.HoldsNm, FormattableString.Invariant($"A gust half as fast again as the working wind pulls with {storm:0} N·m; the drive holds {drive.HoldsNm:0} N·m. In a storm end stops or a bolt must take the load, never the gear."), "Common practice, no source");
+        yield return Check.Of("drive-holding", "holding until the stops take the load", storm <= drive.HoldsNm, 1 - storm / drive.HoldsNm, $"A gust half as fast again as the working wind pulls with {storm:0} N·m; the drive holds {drive.HoldsNm:0} N·m. In a storm end stops or a bolt must take the load, never the gear.", "Common practice, no source");
     }
 
     /// <summary>Torque at the shaft of one frame: wind, imbalance and starting friction [N·m].</summary>
@@ -55,13 +55,13 @@ internal static class MountChecks
         var lift = WindForce.ForceN(WindForce.PressurePa(site.DesignWindMPerS), solar.AreaM2, ForceCoefficient);
         var weight = solar.Count * solar.Collector.WeightKg * Gravity;
         var each = Math.Max(0, lift - weight) / solar.Anchors;
-        return new Check("anchorage", "feet in a storm", each <= site.AnchorHoldsN, 1 - each / site.AnchorHoldsN, FormattableString.Invariant($"A gust of {site.DesignWindMPerS:0} m/s may lift with {lift / 1000:0.0} kN, the collectors weigh {weight / 1000:0.0} kN: each of {solar.Anchors} anchors must stand {each:0} N of the {site.AnchorHoldsN:0} N it holds. Test one by pulling."), "Wind pressure ρv²/2 (EN 1991-1-4 form, ρ 1.25 kg/m³), force coefficient 1.5 up as well as sideways: common practice, no source; the anchor's pull is the builder's figure, 1000 N where none is given (common practice, no source)");
+        return Check.Of("anchorage", "feet in a storm", each <= site.AnchorHoldsN, 1 - each / site.AnchorHoldsN, $"A gust of {site.DesignWindMPerS:0} m/s may lift with {lift / 1000:0.0} kN, the collectors weigh {weight / 1000:0.0} kN: each of {solar.Anchors} anchors must stand {each:0} N of the {site.AnchorHoldsN:0} N it holds. Test one by pulling.", "Wind pressure ρv²/2 (EN 1991-1-4 form, ρ 1.25 kg/m³), force coefficient 1.5 up as well as sideways: common practice, no source; the anchor's pull is the builder's figure, 1000 N where none is given (common practice, no source)");
     }
 
     private static Check Wind(SolarLoop solar, double designMPerS)
     {
         var holds = solar.Mount.HoldsWindMPerS;
         var force = WindForce.ForceN(WindForce.PressurePa(designMPerS), solar.AreaM2, ForceCoefficient);
-        return new Check("mount-wind", "storm on the stand", holds >= designMPerS, 1 - designMPerS / holds, FormattableString.Invariant($"A gust of {designMPerS:0} m/s pulls at the collectors with {force / 1000:0.0} kN, up as well as sideways; the stand is good for {holds:0} m/s if its feet hold."), "Wind pressure ρv²/2 (EN 1991-1-4 form, ρ 1.25 kg/m³); force coefficient 1.5, common practice, no source");
+        return Check.Of("mount-wind", "storm on the stand", holds >= designMPerS, 1 - designMPerS / holds, $"A gust of {designMPerS:0} m/s pulls at the collectors with {force / 1000:0.0} kN, up as well as sideways; the stand is good for {holds:0} m/s if its feet hold.", "Wind pressure ρv²/2 (EN 1991-1-4 form, ρ 1.25 kg/m³); force coefficient 1.5, common practice, no source");
     }
 }

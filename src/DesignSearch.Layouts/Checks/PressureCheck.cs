@@ -19,7 +19,7 @@ internal static class PressureCheck
         var (reliefs, vessels, vents) = (Count(built, SmallPartRole.ReliefValve), Count(built, SmallPartRole.ExpansionVessel), Count(built, SmallPartRole.AirVent));
         var passed = reliefs >= closed && vessels >= closed && vents >= 1;
         var litres = (loop ? solar.LoopLitres : 0) + (solar.Tank.IsClosed ? solar.TankCount * solar.Tank.VolumeL : 0);
-        return new Check("pressure-safety", "relief, expansion and vent", passed, passed ? 0 : -1, FormattableString.Invariant($"What is closed holds {litres:0} L, which grow by some {litres * Growth:0.0} L when they warm and want {litres * Growth / TakesUp:0} L of expansion vessel in all; relief valves {reliefs:0}, vessels {vessels:0} for {closed:0}, vents {vents:0}."), "Safety rules for closed solar loops, the local code decides; growth 4 % and half of the vessel: common practice, no source");
+        return Check.Of("pressure-safety", "relief, expansion and vent", passed, passed ? 0 : -1, $"What is closed holds {litres:0} L, which grow by some {litres * Growth:0.0} L when they warm and want {litres * Growth / TakesUp:0} L of expansion vessel in all; relief valves {reliefs:0}, vessels {vessels:0} for {closed:0}, vents {vents:0}.", "Safety rules for closed solar loops, the local code decides; growth 4 % and half of the vessel: common practice, no source");
     }
 
     private static decimal Count(BuiltLayout built, SmallPartRole role) => built.Parts.Where(p => p.Part is SmallPart part && part.Role == role).Sum(p => p.Quantity);

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using DesignSearch.Parts;
 
 namespace DesignSearch.Layouts;
@@ -59,7 +60,7 @@ public static class ChoiceTable
         Number("compost_rest_c", "core below which that pump rests", "°C", 0, 60, 40, [40]) with { AwakeWhen = HasCompost },
     ];
 
-    private static readonly Dictionary<string, int> Index = All.Select((c, i) => (c.Key, i)).ToDictionary(p => p.Key, p => p.i, StringComparer.Ordinal);
+    private static readonly FrozenDictionary<string, int> Index = All.Select((c, i) => (c.Key, i)).ToFrozenDictionary(p => p.Key, p => p.i, StringComparer.Ordinal);
 
     /// <summary>Place of a choice in <see cref="All"/>.</summary>
     /// <exception cref="KeyNotFoundException">There is no such choice.</exception>

@@ -91,7 +91,7 @@ public sealed class Judge(LayoutAssessor assessor)
                 return new WinterOutcome(winter.Name, weight, o, assessor.DriveKwh(built, winter), assessor.Plane(built, winter)?.Moves ?? 0);
             })],
             Checks = checks,
-            Bill = priced.Bill,
+            Bill = assessor.Bill(priced),
             Wires = WireWriter.Of(built),
             Settings = SettingsWriter.Of(assessor.Scenario, built),
             Cautions = CautionWriter.Of(built),

@@ -1,3 +1,4 @@
+using System.Numerics;
 using DesignSearch.Climate;
 using DesignSearch.Parts;
 using DesignSearch.Season;
@@ -9,7 +10,10 @@ namespace DesignSearch.Layouts;
 /// <param name="winters">Its winters.</param>
 public sealed class LayoutAssessor(Scenario scenario, WinterSet winters)
 {
-    private readonly Lazy<double> bareFrostHours = new(() => Simulate(winters, [LayoutBuilder.Build(scenario, Layout.Bare(scenario.Catalogue))])[0].Select((o, i) => o.FrostHours * winters.Winters[i].Weight).Sum());
+    private const int StretchLanes = 2;
+    private const int StretchesPerThread = 2;
+
+    private readonly Lazy<double> bareFrostHours = new(() => Simulate(winters, [LayoutBuilder.Build(scenario, Layout.Bare(scenario.Catalogue))], 1)[0].Select((o, i) => o.FrostHours * winters.Winters[i].Weight).Sum());
 
     /// <summary>The scenario.</summary>
     public Scenario Scenario => scenario;
@@ -21,20 +25,51 @@ public sealed class LayoutAssessor(Scenario scenario, WinterSet winters)
     public double BareFrostHours => bareFrostHours.Value;
 
     /// <summary>Works a layout out and prices it; nothing is simulated.</summary>
-    public PricedLayout Price(Layout layout)
+    public PricedLayout Price(Layout layout) => Price(LayoutBuilder.Begin(scenario, layout));
+
+    /// <summary>Screens a layout: prices it, and says by how much it misses the checks that need no season.</summary>
+    /// <param name="layout">The layout.</param>
+    /// <param name="violations">Filled by the order of <see cref="CheckList.Names"/>, 0 where a check is met.</param>
+    /// <param name="enough">Where the violations add up to this before the parts are listed, it stops.</param>
+    /// <returns>The layout, priced; null where it stopped, with violations that are known so far.</returns>
+    public PricedLayout? Screen(Layout layout, Span<double> violations, double enough = double.PositiveInfinity)
     {
-        var built = LayoutBuilder.Build(scenario, layout);
-        var bill = Pricer.Bill(built.Parts, scenario.Stock, scenario.Money.Prices);
-        return new PricedLayout(built, bill, Pricing.Total(bill), Pricer.Replacements(built.Parts, scenario.Money), Pricer.LabourHours(built.Parts));
+        var begun = LayoutBuilder.Begin(scenario, layout);
+        if (double.IsFinite(enough))
+        {
+            CheckList.Violations(CheckList.BeforeTheList(scenario, layout, begun.Solar, begun.StoreFloorM2, begun.Heater, winters.LowestOutsideC, []), violations);
+            if (begun.LacksParts)
+                violations[CheckList.PlaceOf(CheckList.Parts)] = CheckList.PartsMissed;
+            var sum = 0.0;
+            foreach (var violation in violations)
+                sum += violation;
+            if (sum >= enough)
+                return null;
+        }
+
+        var priced = Price(begun);
+        CheckList.Violations(CheckList.Unsorted(scenario, priced.Built, priced.BuildPrice, priced.LabourHours, winters.LowestOutsideC, []), violations);
+        return priced;
     }
+
+    private PricedLayout Price(BegunLayout begun)
+    {
+        var built = LayoutBuilder.Build(scenario, begun);
+        return new PricedLayout(built, Pricer.BuildPrice(built.Parts, scenario.Stock, scenario.Money.Prices), Pricer.Replacements(built.Parts, scenario.Money), Pricer.LabourHours(built.Parts));
+    }
+
+    /// <summary>The shopping list of a layout; its sum is the build price.</summary>
+    public IReadOnlyList<BillLine> Bill(PricedLayout priced) => Pricer.Bill(priced.Built.Parts, scenario.Stock, scenario.Money.Prices);
 
     /// <summary>Checks of a layout; without outcomes only those that need no season.</summary>
     public IReadOnlyList<Check> Checks(PricedLayout priced, IReadOnlyList<Outcome> outcomes) =>
         CheckList.Of(scenario, priced.Built, priced.BuildPrice, priced.LabourHours, winters.LowestOutsideC, outcomes);
 
     /// <summary>Simulates layouts through every winter.</summary>
+    /// <param name="layouts">The layouts.</param>
+    /// <param name="threads">Threads to use, 1 or more; what comes out does not depend on how many.</param>
     /// <returns>For each layout, one outcome a winter.</returns>
-    public Outcome[][] Simulate(IReadOnlyList<BuiltLayout> layouts) => Simulate(winters, layouts);
+    public Outcome[][] Simulate(IReadOnlyList<BuiltLayout> layouts, int threads = 1) => Simulate(winters, layouts, threads);
 
     /// <summary>Figures of a simulated layout.</summary>
     public LayoutFigures Figures(PricedLayout priced, IReadOnlyList<Outcome> outcomes, bool passesChecks)
@@ -72,21 +107,26 @@ public sealed class LayoutAssessor(Scenario scenario, WinterSet winters)
         ? plane.TravelDeg / drive.SpeedDegPerS * drive.Watts * solar.Frames / 3.6e6
         : 0;
 
-    private static Outcome[][] Simulate(WinterSet winters, IReadOnlyList<BuiltLayout> layouts)
+    // Cut between winters first, for a long stretch of layouts goes faster through the kernel than two short ones; then into more stretches than
+    // threads, as long as each fills a few lanes: a thread that was held up leaves its last one to another.
+    private static Outcome[][] Simulate(WinterSet winters, IReadOnlyList<BuiltLayout> layouts, int threads)
     {
         var results = layouts.Select(_ => new Outcome[winters.Winters.Count]).ToArray();
-        var cases = new LayoutCase[layouts.Count];
-        var outcomes = new Outcome[layouts.Count];
-        for (var w = 0; w < winters.Winters.Count; w++)
+        var count = winters.Winters.Count;
+        var least = threads / (int)BigInteger.GreatestCommonDivisor(threads, count);
+        var stretches = threads == 1 ? 1 : Math.Clamp(layouts.Count / (StretchLanes * SeasonSimulator.LaneWidth) / least, 1, StretchesPerThread) * least;
+        Share.Out(count * stretches, threads, part =>
         {
+            var (w, stretch) = (part % count, part / count);
+            var (from, to) = (layouts.Count * stretch / stretches, layouts.Count * (stretch + 1) / stretches);
             var (winter, _, forcing) = winters.Winters[w];
+            var (cases, outcomes) = (new LayoutCase[to - from], new Outcome[to - from]);
             for (var i = 0; i < cases.Length; i++)
-                cases[i] = new LayoutCase(layouts[i].Installation, layouts[i].Mount is { } mount ? winters.Planes.Get(winter, mount) : null);
+                cases[i] = new LayoutCase(layouts[from + i].Installation, layouts[from + i].Mount is { } mount ? winters.Planes.Get(winter, mount) : null);
             SeasonSimulator.Run(forcing, cases, outcomes);
             for (var i = 0; i < outcomes.Length; i++)
-                results[i][w] = outcomes[i];
-        }
-
+                results[from + i][w] = outcomes[i];
+        });
         return results;
     }
 }

@@ -11,22 +11,36 @@ public static class Pricer
     /// <param name="level">Which of the prices are paid.</param>
     public static IReadOnlyList<BillLine> Bill(IReadOnlyList<NeededPart> parts, Stock stock, PriceLevel level = PriceLevel.Usual)
     {
-        var used = new Dictionary<string, decimal>(StringComparer.Ordinal);
-        var lines = new List<BillLine>(parts.Count);
-        foreach (var need in parts)
-        {
-            var left = stock.QuantityOf(need.Part.Id) - used.GetValueOrDefault(need.Part.Id);
-            var line = Pricing.Line(need.Part, need.Quantity, Math.Max(0, left), need.System, need.Why, need.Where, level);
-            used[need.Part.Id] = used.GetValueOrDefault(need.Part.Id) + line.Owned;
-            lines.Add(line);
-        }
+        var free = new FreeStock(stock);
+        return [.. parts.Select(need => Pricing.Line(need.Part, need.Quantity, free.Take(need), need.System, need.Why, need.Where, level))];
+    }
 
-        return lines;
+    /// <summary>The sum of the shopping list, without its lines.</summary>
+    /// <param name="parts">What is needed.</param>
+    /// <param name="stock">What is owned.</param>
+    /// <param name="level">Which of the prices are paid.</param>
+    public static decimal BuildPrice(IReadOnlyList<NeededPart> parts, Stock stock, PriceLevel level)
+    {
+        var (free, sum) = (new FreeStock(stock), 0m);
+        for (var i = 0; i < parts.Count; i++)
+            sum += Pricing.Total(parts[i].Quantity, free.Take(parts[i]), parts[i].Part.Info.PriceAt(level));
+        return sum;
     }
 
     /// <summary>Present value of what must be bought again within the years of use, what was owned at first included.</summary>
-    public static decimal Replacements(IReadOnlyList<NeededPart> parts, MoneyTerms terms) =>
-        Cents(parts.Sum(p => (double)(p.Quantity * p.Part.Info.PriceAt(terms.Prices)) * PresentValue.OfReplacements(terms.Interest, p.Part.Info.LifeYears, terms.Years)));
+    public static decimal Replacements(IReadOnlyList<NeededPart> parts, MoneyTerms terms)
+    {
+        var sum = 0.0;
+        for (var i = 0; i < parts.Count; i++)
+        {
+            var info = parts[i].Part.Info;
+            // What outlives the years of use is bought once.
+            if (info.LifeYears < terms.Years)
+                sum += (double)(parts[i].Quantity * info.PriceAt(terms.Prices)) * PresentValue.OfReplacements(terms.Interest, info.LifeYears, terms.Years);
+        }
+
+        return Cents(sum);
+    }
 
     /// <summary>Running cost of a layout.</summary>
     /// <param name="kwhPerWinter">Electricity of one winter, weighted over the winters [kWh]; nothing runs in summer.</param>
@@ -41,7 +55,13 @@ public static class Pricer
     }
 
     /// <summary>Hours of own work.</summary>
-    public static double LabourHours(IReadOnlyList<NeededPart> parts) => Math.Round(parts.Sum(p => (double)p.Quantity * p.Part.Info.LabourHours), 1);
+    public static double LabourHours(IReadOnlyList<NeededPart> parts)
+    {
+        var sum = 0.0;
+        for (var i = 0; i < parts.Count; i++)
+            sum += (double)parts[i].Quantity * parts[i].Part.Info.LabourHours;
+        return Math.Round(sum, 1);
+    }
 
     /// <summary>What the hours of own work are counted at; 0 without a rate.</summary>
     public static decimal Labour(double hours, MoneyTerms terms) => Cents(hours * (double)terms.LabourRatePerHour);

@@ -1,10 +1,11 @@
 using DesignSearch.Search;
+using DesignSearch.Season;
 
 namespace DesignSearch.Layouts;
 
 /// <summary>The search for layouts: life cost against frost degree-hours, under the checks.</summary>
 /// <param name="assessor">Prices, checks and simulates.</param>
-public sealed class LayoutProblem(LayoutAssessor assessor) : IBoundedProblem
+public sealed class LayoutProblem(LayoutAssessor assessor) : IBoundedProblem, ISharingProblem, IEarlyScreen
 {
     // Layouts that hold rank before all others, whatever their score.
     private const double HoldsFirst = 1e6;
@@ -44,28 +45,38 @@ public sealed class LayoutProblem(LayoutAssessor assessor) : IBoundedProblem
     }
 
     /// <inheritdoc/>
-    public void Screen(ReadOnlySpan<double> point, Span<double> objectiveBounds, Span<double> violations)
+    public void Screen(ReadOnlySpan<double> point, Span<double> objectiveBounds, Span<double> violations) => ScreenUntil(point, objectiveBounds, violations, double.PositiveInfinity);
+
+    /// <inheritdoc/>
+    public bool ScreenUntil(ReadOnlySpan<double> point, Span<double> objectiveBounds, Span<double> violations, double enough)
     {
-        var priced = assessor.Price(space.At(point));
+        if (assessor.Screen(space.At(point), violations, enough) is not { } priced)
+            return false;
         objectiveBounds[0] = (double)(priced.BuildPrice + priced.Replacements + Pricer.Labour(priced.LabourHours, assessor.Scenario.Money));
         objectiveBounds[1] = 0;
-        CheckList.Violations(assessor.Checks(priced, []), violations);
+        return true;
     }
 
     /// <inheritdoc/>
-    public void Evaluate(ReadOnlySpan<double[]> points, Span<Evaluation> evaluations)
+    public void Evaluate(ReadOnlySpan<double[]> points, Span<Evaluation> evaluations) => Evaluate(points, evaluations, 1);
+
+    /// <inheritdoc/>
+    public void Evaluate(ReadOnlySpan<double[]> points, Span<Evaluation> evaluations, int threads)
     {
-        var priced = new PricedLayout[points.Length];
-        for (var i = 0; i < priced.Length; i++)
-            priced[i] = assessor.Price(space.At(points[i]));
-        var outcomes = assessor.Simulate([.. priced.Select(p => p.Built)]);
-        for (var i = 0; i < priced.Length; i++)
-        {
-            var checks = assessor.Checks(priced[i], outcomes[i]);
-            var figures = assessor.Figures(priced[i], outcomes[i], checks.All(c => c.Passed));
-            var violations = new double[CheckList.Names.Count];
-            CheckList.Violations(checks, violations);
-            evaluations[i] = new Evaluation([(double)figures.LifeCost, figures.FrostDegreeHoursKh], violations, figures.Score(assessor.BareFrostHours) + (figures.Holds ? HoldsFirst : 0));
-        }
+        var block = points.ToArray();
+        var (priced, made) = (new PricedLayout[block.Length], new Evaluation[block.Length]);
+        Share.Out(block.Length, threads, i => priced[i] = assessor.Price(space.At(block[i])));
+        var outcomes = assessor.Simulate([.. priced.Select(p => p.Built)], threads);
+        Share.Out(block.Length, threads, i => made[i] = Weigh(priced[i], outcomes[i]));
+        made.CopyTo(evaluations);
+    }
+
+    private Evaluation Weigh(PricedLayout priced, Outcome[] outcomes)
+    {
+        var checks = assessor.Checks(priced, outcomes);
+        var figures = assessor.Figures(priced, outcomes, checks.All(c => c.Passed));
+        var violations = new double[CheckList.Names.Count];
+        CheckList.Violations(checks, violations);
+        return new Evaluation([(double)figures.LifeCost, figures.FrostDegreeHoursKh], violations, figures.Score(assessor.BareFrostHours) + (figures.Holds ? HoldsFirst : 0));
     }
 }

@@ -49,7 +49,7 @@ internal static class StagePlan
         return ((now.Figures.FrostDegreeHoursKh - then.Figures.FrostDegreeHoursKh) / money, (now.StandbyKwh - then.StandbyKwh) / money);
     }
 
-    private static bool HasElectrics(Trial trial) => trial.Priced.Bill.Any(l => l.System == SupplyBuilding.System);
+    private static bool HasElectrics(Trial trial) => trial.Priced.Built.Parts.Any(p => p.System == SupplyBuilding.System);
 
     private static string Count(Trial pick, Choice choice) => choice.Key switch
     {

@@ -14,7 +14,7 @@ public static class CopperResistance
     /// <summary>Whether the table has a row for this conductor.</summary>
     /// <param name="sectionMm2">Cross-section [mm²].</param>
     /// <param name="conductorClass">1 or 2 for fixed wiring, 5 for flexible.</param>
-    public static bool IsListed(double sectionMm2, int conductorClass) => conductorClass is 1 or 2 or 5 && OhmPerKm.Any(r => r.Mm2 == sectionMm2);
+    public static bool IsListed(double sectionMm2, int conductorClass) => conductorClass is 1 or 2 or 5 && RowOf(sectionMm2) >= 0;
 
     /// <summary>Resistance per metre of one conductor [Ω/m].</summary>
     /// <param name="sectionMm2">Cross-section [mm²], 0.5 to 25 as listed.</param>
@@ -25,7 +25,18 @@ public static class CopperResistance
     {
         if (!IsListed(sectionMm2, conductorClass))
             throw new ArgumentOutOfRangeException(nameof(sectionMm2), sectionMm2, "IEC 60228 lists no such conductor of this class.");
-        var row = OhmPerKm.First(r => r.Mm2 == sectionMm2);
+        var row = OhmPerKm[RowOf(sectionMm2)];
         return (conductorClass == 5 ? row.Flexible : row.Fixed) / 1000 * (1 + (PerKelvin * (temperatureC - 20)));
+    }
+
+    private static int RowOf(double sectionMm2)
+    {
+        for (var i = 0; i < OhmPerKm.Length; i++)
+        {
+            if (OhmPerKm[i].Mm2 == sectionMm2)
+                return i;
+        }
+
+        return -1;
     }
 }

@@ -30,6 +30,12 @@ internal sealed class BlockEvaluator(IProblem problem, int threads, IEnumerator<
     private void Fresh(double[][] points, double[][]? limits, Evaluation[] results, int from)
     {
         var left = points.Length - from;
+        if (left > 0 && limits is null && problem is ISharingProblem sharing)
+        {
+            sharing.Evaluate(points.AsSpan(from), results.AsSpan(from), threads);
+            return;
+        }
+
         var parts = Math.Min(threads, left);
         if (parts <= 1)
         {

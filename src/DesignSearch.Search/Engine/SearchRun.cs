@@ -22,7 +22,7 @@ internal sealed class SearchRun
     private readonly VolumeTrend trend;
     private readonly Ranking ranking;
     private readonly double[] bounds;
-    private readonly double[] violations;
+    private readonly ScreenMemo screen;
     private EvaluatedPoint? nearestMiss;
     private SearchProof? proof;
     private long evaluations;
@@ -42,7 +42,7 @@ internal sealed class SearchRun
         trend = new(problem.Objectives.Count);
         ranking = new(space, archive, problem.Objectives.Count);
         bounds = new double[problem.Objectives.Count];
-        violations = new double[problem.Constraints.Count];
+        screen = new(problem);
     }
 
     public SearchResult ToTheEnd(bool throughAll)
@@ -177,16 +177,7 @@ internal sealed class SearchRun
 
     private bool Refused(double[] point) => Missed(point) > 0;
 
-    private double Missed(double[] point)
-    {
-        Array.Fill(bounds, double.NegativeInfinity);
-        Array.Clear(violations);
-        problem.Screen(point, bounds, violations);
-        var sum = 0.0;
-        foreach (var violation in violations)
-            sum += Math.Max(violation, 0);
-        return sum;
-    }
+    private double Missed(double[] point) => screen.Missed(point, bounds);
 
     // A few changes that each miss the limits by less; in place. True once the point passes and is new.
     private bool Repaired(double[] point, ref RandomStream random)
@@ -196,7 +187,7 @@ internal sealed class SearchRun
         {
             var other = (double[])point.Clone();
             proposer.Disturb(other, ref random);
-            var after = Missed(other);
+            var after = screen.Missed(other, bounds, missed);
             if (after >= missed)
                 continue;
             other.CopyTo(point, 0);

@@ -60,13 +60,12 @@ public sealed class SearchSpace
         ArgumentNullException.ThrowIfNull(point);
         for (var i = 0; i < variables.Length; i++)
         {
-            var variable = variables[i];
-            if (variable.AwakeWhen is { } awake && !awake(point))
-                point[i] = LowOf(i);
-            else if (variable.Kind == VariableKind.Real)
-                point[i] = point[i] > variable.Low ? Math.Min(point[i], variable.High) : variable.Low;
+            var (variable, low) = (variables[i], LowOf(i));
+            // At its lowest a variable rests already, whether it sleeps or not.
+            if (!(point[i] > low) || (variable.AwakeWhen is { } awake && !awake(point)))
+                point[i] = low;
             else
-                point[i] = point[i] > 0 ? Math.Min(Math.Round(point[i]), variable.Levels - 1) : 0;
+                point[i] = variable.Kind == VariableKind.Real ? Math.Min(point[i], variable.High) : Math.Min(Math.Round(point[i]), variable.Levels - 1);
         }
     }
 

@@ -49,11 +49,14 @@ public sealed class CostPropertyTests
 
     [Fact]
     public void The_search_counts_what_the_bill_adds_up_to() =>
-        Values.Sample(values =>
+        Gen.Select(Values, Gen.Int[0, int.MaxValue - 1], Gen.Int[0, 400], Gen.Int[0, 3]).Sample((values, which, tenths, level) =>
         {
             var built = LayoutBuilder.Build(Wide, Layout.Of(values, Wide.Catalogue));
-            var bill = Pricer.Bill(built.Parts, Wide.Stock);
-            return Pricing.Total(bill) == bill.Sum(l => decimal.Round(l.ToBuy * l.UnitPrice, 2, MidpointRounding.AwayFromZero));
+            // Something that the layout needs is owned, perhaps in part.
+            var stock = built.Parts.Count == 0 ? Stock.Empty : Stock.Of((built.Parts[which % built.Parts.Count].Part.Id, tenths / 20m));
+            var bill = Pricer.Bill(built.Parts, stock, (PriceLevel)level);
+            return Pricing.Total(bill) == bill.Sum(l => decimal.Round(l.ToBuy * l.UnitPrice, 2, MidpointRounding.AwayFromZero))
+                && Pricing.Total(bill) == Pricer.BuildPrice(built.Parts, stock, (PriceLevel)level);
         }, iter: Draws);
 
     [Fact]

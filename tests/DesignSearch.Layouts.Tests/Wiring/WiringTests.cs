@@ -35,7 +35,7 @@ public sealed class WiringTests
         foreach (var (section, amperes, metres, percent) in new[] { (4.0, 5.0, 20.0, 4.125), (6, 8, 15, 3.30), (1.5, 2, 40, 8.87) })
         {
             var cable = Load().Catalogue.Cables.First(c => c.SectionMm2 == section && c.ConductorClass == 5 && c.MaxVolts < 400);
-            var line = new LowLine(24, null, cable, metres, [new Circuit("lamp", 24, 24 * amperes, 0, "", "")]);
+            var line = new LowLine(24, metres, [new Circuit("lamp", 24, 24 * amperes, 0, "", "")]) { Feeder = cable };
             Validation.Equal(FormattableString.Invariant($"wiring loss in {section} mm2 at {amperes} A over {metres} m"), "share of 24 V [%]", percent, 100 * line.WorstDrop, 0.01, "IEC 60228 resistances, 2 L I R'");
         }
     }
@@ -44,7 +44,7 @@ public sealed class WiringTests
     public void A_fuse_lies_between_load_and_thinnest_cable()
     {
         var thin = Load().Catalogue.Cables.First(c => c.Id == "cable-2x1-5");
-        LowLine Line(double amperes) => new(24, null, thin, 1, [new Circuit("lamp", 24, 24 * amperes, 0, "", "")]);
+        LowLine Line(double amperes) => new(24, 1, [new Circuit("lamp", 24, 24 * amperes, 0, "", "")]) { Feeder = thin };
         Assert.Equal([1.0, 5, 10], new[] { 0.5, 4, 7.6 }.Select(a => Line(a).FuseA!.Value));
         Assert.Null(Line(10.5).FuseA);
     }
