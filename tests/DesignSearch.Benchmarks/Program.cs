@@ -1,4 +1,8 @@
 using System.Globalization;
+using BenchmarkDotNet.Configs;
+using BenchmarkDotNet.Jobs;
+using BenchmarkDotNet.Running;
+using BenchmarkDotNet.Toolchains.InProcess.Emit;
 using DesignSearch.Benchmarks;
 using DesignSearch.Search;
 
@@ -6,21 +10,23 @@ CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
 var words = args.ToLookup(a => a.Split('=')[0], a => a.Split('=')[^1]);
 int Word(string name, int otherwise) => words[name].Select(w => int.Parse(w, CultureInfo.InvariantCulture)).FirstOrDefault(otherwise);
 int seeds = Word("seeds", 21), first = Word("first", 1), block = Word("block", 1), most = Word("most", 20_000);
-if (args is ["planes"])
+if (args is ["season"] or ["planes"])
 {
-    PlaneTimes.Run();
+    // In this process: BenchmarkDotNet's own projects would not find the settings of this one.
+    BenchmarkRunner.Run(args[0] == "season" ? typeof(SeasonBenchmarks) : typeof(PlaneBenchmarks), ManualConfig.Create(DefaultConfig.Instance)
+        .AddJob(Job.ShortRun.WithIterationCount(9).WithToolchain(InProcessEmitToolchain.Instance)).WithArtifactsPath(Path.Combine(Path.GetTempPath(), "designsearch-benchmarks")));
+    return;
+}
+
+if (args is ["race", var program, ..])
+{
+    Yardstick.Race(program, Word("rounds", 9));
     return;
 }
 
 if (args is ["share", ..])
 {
     SearchShare.Run(args.Length > 1 && !args[1].Contains('=') ? args[1] : "runs/frost-hollow", Word("evaluations", 3000), Word("rounds", 3));
-    return;
-}
-
-if (args is ["season", .. var rest])
-{
-    SeasonTimes.Run(rest is [var n] ? int.Parse(n, CultureInfo.InvariantCulture) : 9);
     return;
 }
 

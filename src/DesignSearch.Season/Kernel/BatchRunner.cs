@@ -6,7 +6,7 @@ namespace DesignSearch.Season;
 internal static class BatchRunner<T>
     where T : unmanaged, ILane<T>
 {
-    public const int Most = 4;
+    public const int Most = 2;
 
     private const int CacheLine = 64;
 
