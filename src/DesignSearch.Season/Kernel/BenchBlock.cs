@@ -41,27 +41,29 @@ internal struct BenchBlock<T>
     /// <summary>What the fleece radiates to the inside of the cover, before the cover is eliminated.</summary>
     public void Shed(ref HouseBlock<T> house)
     {
-        shed = toCover * (Bench - house.Inner);
-        house.InnerIn = shed;
+        var given = toCover * (Bench - house.Inner);
+        (shed, house.InnerIn) = (given, given);
     }
 
     /// <summary>Heats by the air at the beginning of the step, which moves by a few tenths in it, and joins the bench to the row of the air.</summary>
     public void Offer(ref HouseBlock<T> house)
     {
         var kept = store * Bench - shed;
-        HeatW = T.Min(T.Max(set * (store + toAir) - kept - toAir * house.Air, T.Of(0)), mostNow);
-        rest = (kept + HeatW) * inverse;
-        house.Add(toAir - toAir * toAir * inverse, toAir * rest);
+        var given = T.Min(T.Max(set * (store + toAir) - kept - toAir * house.Air, T.Of(0)), mostNow);
+        var alone = (kept + given) * inverse;
+        house.Add(toAir - toAir * toAir * inverse, toAir * alone);
+        (HeatW, rest) = (given, alone);
     }
 
     /// <summary>The bench at the end of the step.</summary>
     /// <param name="airC">Air of the house then [°C].</param>
     public void Settle(in T airC)
     {
-        Bench = rest + toAir * inverse * airC;
+        var bench = rest + toAir * inverse * airC;
+        Bench = bench;
         SumHeat += HeatW;
-        SumBench += Bench;
-        Lowest = T.Min(Lowest, Bench);
+        SumBench += bench;
+        Lowest = T.Min(Lowest, bench);
     }
 
     /// <summary>The plants' air: that under the fleece where there is a bench, else the house's [°C].</summary>

@@ -10,8 +10,8 @@ internal struct CompostBlock<T>
     private const double SecondsPerDay = 86400;
     private const double FadeK = 5;
 
-    /// <summary>Core [°C], solids left [kg], heat to the house in this step [W], share of it that the pump ran.</summary>
-    public T Core, Solids, DrawW, Share;
+    /// <summary>Core [°C], solids left [kg], share of this step that the pump ran.</summary>
+    public T Core, Solids, Share;
 
     /// <summary>Sums over the steps of the hour [W].</summary>
     public T SumGrown, SumLost, SumDraw, SumShare;
@@ -61,29 +61,32 @@ internal struct CompostBlock<T>
     public void Offer(ref HouseBlock<T> house)
     {
         var (one, zero) = (T.Of(1), T.Of(0));
-        var warm = T.Min(Core - rest, Core - set - one);
-        strength = power * coil * T.Min(T.Max(warm * T.Of(1 / FadeK), zero), one);
-        need = house.Need(set) - heaterFirst;
-        atSet = strength * (Core - set);
-        Share = T.Min(T.Max(need, zero) / T.Max(atSet, T.Of(1e-9)), one);
-        part = Share * atSet;
-        house.Add(T.IfGreater(need, atSet, strength, zero), T.IfGreater(need, atSet, strength * Core, part));
-        Share = T.IfGreater(strength, zero, Share, zero);
+        var (core, goal) = (Core, set);
+        var warm = T.Min(core - rest, core - goal - one);
+        var conductance = power * coil * T.Min(T.Max(warm * T.Of(1 / FadeK), zero), one);
+        var wanted = house.Need(goal) - heaterFirst;
+        var full = conductance * (core - goal);
+        var duty = T.Min(T.Max(wanted, zero) / T.Max(full, T.Of(1e-9)), one);
+        var some = duty * full;
+        house.Add(T.IfGreater(wanted, full, conductance, zero), T.IfGreater(wanted, full, conductance * core, some));
+        Share = T.IfGreater(conductance, zero, duty, zero);
+        (strength, need, atSet, part) = (conductance, wanted, full, some);
     }
 
     /// <summary>Takes from the heap what the air took, and lets it rot.</summary>
     /// <param name="airC">Air at the end of the step [°C].</param>
     public void Settle(in T airC)
     {
-        DrawW = T.IfGreater(need, atSet, strength * (Core - airC), part);
-        var gone = rotting * Solids;
+        var (core, solids) = (Core, Solids);
+        var draw = T.IfGreater(need, atSet, strength * (core - airC), part);
+        var gone = rotting * solids;
         var grown = gone * heat;
-        var lost = loss * (Core - outside) + steam * T.Max(Core - steamFrom, T.Of(0));
-        Solids = Solids - gone * stepSeconds;
-        Core += (grown - lost - DrawW) / store;
+        var lost = loss * (core - outside) + steam * T.Max(core - steamFrom, T.Of(0));
+        Solids = solids - gone * stepSeconds;
+        Core = core + (grown - lost - draw) / store;
         SumGrown += grown;
         SumLost += lost;
-        SumDraw += DrawW;
+        SumDraw += draw;
         SumShare += Share;
     }
 }
