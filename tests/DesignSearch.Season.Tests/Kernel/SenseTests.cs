@@ -106,7 +106,9 @@ public sealed class SenseTests
                 if (!double.IsNaN(r.TankTopC))
                 {
                     Assert.InRange(r.TankTopC, coldest, Math.Max(hottest, 60));
-                    Assert.True(r.TankTopC >= r.TankBottomC - 0.1, FormattableString.Invariant($"tank {r.TankTopC} over {r.TankBottomC}"));
+                    // One pass of mixing leaves up to 3/8 of what stood upside down (MixingTests); a step makes a kelvin of it at most, in a small tank whose
+                    // pump sends water a little colder than the top.
+                    Assert.True(r.TankTopC >= r.TankBottomC - 0.375, FormattableString.Invariant($"tank {r.TankTopC} over {r.TankBottomC}"));
                 }
 
                 // The loss at the mean of inlet and outlet needs a real flow; the checks refuse less than 0.006 kg/(s·m²).
