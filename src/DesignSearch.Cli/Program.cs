@@ -3,6 +3,7 @@ using System.CommandLine.Invocation;
 using System.Runtime.InteropServices;
 using System.Text;
 using DesignSearch.Cli;
+using DesignSearch.Cli.Terminal;
 
 Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
 var error = new LenientWriter(Console.Error);

@@ -1,4 +1,4 @@
-using DesignSearch.Runs;
+using DesignSearch.Runs.Store;
 
 namespace DesignSearch.Cli;
 

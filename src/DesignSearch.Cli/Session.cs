@@ -4,8 +4,10 @@ using System.Diagnostics;
 using System.Reflection;
 using System.Runtime.InteropServices;
 using System.Text.Json;
+using DesignSearch.Cli.Terminal;
 using DesignSearch.Files;
-using DesignSearch.Runs;
+using DesignSearch.Runs.Folder;
+using DesignSearch.Runs.Store;
 
 namespace DesignSearch.Cli;
 

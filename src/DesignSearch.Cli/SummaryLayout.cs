@@ -1,4 +1,4 @@
-using DesignSearch.Layouts;
+using DesignSearch.Layouts.Decide.Judging;
 
 namespace DesignSearch.Cli;
 

@@ -1,5 +1,8 @@
 using DesignSearch.Files;
-using DesignSearch.Runs;
+using DesignSearch.Reporting.Front;
+using DesignSearch.Reporting.Page;
+using DesignSearch.Reporting.Tables;
+using DesignSearch.Runs.Store;
 
 namespace DesignSearch.Reporting;
 

@@ -1,3 +1,5 @@
+using DesignSearch.Search.Space;
+
 namespace DesignSearch.Search;
 
 /// <summary>

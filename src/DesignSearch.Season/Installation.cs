@@ -1,3 +1,10 @@
+using DesignSearch.Season.Barrels;
+using DesignSearch.Season.Benches;
+using DesignSearch.Season.Compost;
+using DesignSearch.Season.Heaters;
+using DesignSearch.Season.House;
+using DesignSearch.Season.Solar;
+
 namespace DesignSearch.Season;
 
 /// <summary>Every number the season model needs to know of one layout, SI. A component that is absent has no area, no mass or no power.</summary>

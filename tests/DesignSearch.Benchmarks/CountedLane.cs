@@ -1,4 +1,4 @@
-using DesignSearch.Season;
+using DesignSearch.Season.Lanes;
 
 namespace DesignSearch.Benchmarks;
 

@@ -1,4 +1,6 @@
 using DesignSearch.Search;
+using DesignSearch.Search.Engine;
+using DesignSearch.Search.Indicators;
 using DesignSearch.Search.Tests;
 
 namespace DesignSearch.Benchmarks;

@@ -1,8 +1,13 @@
 using System.Collections.Concurrent;
 using System.Diagnostics;
-using DesignSearch.Layouts;
+using DesignSearch.Layouts.Assess;
+using DesignSearch.Layouts.Assess.Checks;
+using DesignSearch.Layouts.Assess.Money;
+using DesignSearch.Layouts.Assess.Problem;
 using DesignSearch.Layouts.Tests;
 using DesignSearch.Search;
+using DesignSearch.Search.Engine;
+using DesignSearch.Search.Space;
 using DesignSearch.Search.Tests;
 
 namespace DesignSearch.Benchmarks;

@@ -1,5 +1,7 @@
 using BenchmarkDotNet.Attributes;
 using DesignSearch.Climate;
+using DesignSearch.Climate.Plane;
+using DesignSearch.Climate.Winters;
 
 namespace DesignSearch.Benchmarks;
 

@@ -4,7 +4,7 @@ using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
 using DesignSearch.Benchmarks;
-using DesignSearch.Search;
+using DesignSearch.Search.Engine;
 
 CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
 var words = args.ToLookup(a => a.Split('=')[0], a => a.Split('=')[^1]);

@@ -1,4 +1,5 @@
 using DesignSearch.Search;
+using DesignSearch.Search.Engine;
 using DesignSearch.Search.Tests;
 
 namespace DesignSearch.Benchmarks;

@@ -1,7 +1,11 @@
 using System.Diagnostics;
-using DesignSearch.Layouts;
+using DesignSearch.Layouts.Assess;
+using DesignSearch.Layouts.Assess.Problem;
+using DesignSearch.Layouts.Scenarios;
 using DesignSearch.Search;
+using DesignSearch.Search.Engine;
 using DesignSearch.Season;
+using DesignSearch.Season.Kernel;
 
 namespace DesignSearch.Benchmarks;
 

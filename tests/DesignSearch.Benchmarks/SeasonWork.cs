@@ -1,4 +1,6 @@
 using DesignSearch.Season;
+using DesignSearch.Season.Benches;
+using DesignSearch.Season.Kernel;
 using DesignSearch.Season.Tests;
 
 namespace DesignSearch.Benchmarks;

@@ -1,4 +1,5 @@
 using DesignSearch.Search;
+using DesignSearch.Search.Space;
 
 namespace DesignSearch.Benchmarks;
 

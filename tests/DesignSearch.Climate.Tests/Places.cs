@@ -1,4 +1,5 @@
 using System.Globalization;
+using DesignSearch.Climate.Sun;
 
 namespace DesignSearch.Climate.Tests;
 

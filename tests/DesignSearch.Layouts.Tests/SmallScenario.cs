@@ -1,4 +1,6 @@
 using DesignSearch.Files;
+using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Scenarios;
 using DesignSearch.Testing;
 
 namespace DesignSearch.Layouts.Tests;

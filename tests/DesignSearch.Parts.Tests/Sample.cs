@@ -1,5 +1,7 @@
 using System.Text;
 using DesignSearch.Files;
+using DesignSearch.Parts.Catalogues;
+using DesignSearch.Parts.Skin;
 
 namespace DesignSearch.Parts.Tests;
 

@@ -1,4 +1,7 @@
-using DesignSearch.Runs;
+using DesignSearch.Layouts.Assess.Checks;
+using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Layouts.Decide.Weigh;
+using DesignSearch.Runs.Store;
 
 namespace DesignSearch.Reporting.Tests;
 
@@ -35,11 +38,11 @@ internal static class HostileRun
             Turning = l.Rank == 3 ? Text() : l.Turning,
             Choices = l.Choices.ToDictionary(c => c.Key, _ => Text()),
             Bill = [.. l.Bill.Select(b => b with { PartId = Text(), Name = Text(), System = Text(), Why = Text(), Where = Text(), Unit = Text() })],
-            Checks = [.. l.Checks.Select(c => new Layouts.Check(c.Id, Text(), c.Passed, c.Margin, Text(), Text()))],
-            Settings = [.. l.Settings.Select(s => new Layouts.Setting(Text(), Text(), Text()))],
+            Checks = [.. l.Checks.Select(c => new Check(c.Id, Text(), c.Passed, c.Margin, Text(), Text()))],
+            Settings = [.. l.Settings.Select(s => new Setting(Text(), Text(), Text()))],
             Apart = Text(),
             Wires = [.. l.Wires.Select(w => w with { Device = Text(), Cable = Text(), SwitchedBy = Text(), Stops = Text() })],
-            Cautions = [.. l.Cautions.Select(_ => new Layouts.Caution(Text(), Text()))],
+            Cautions = [.. l.Cautions.Select(_ => new Caution(Text(), Text()))],
             Winters = [.. l.Winters.Select(w => w with { Winter = Text() })],
         }).ToList();
         return run with
@@ -64,7 +67,7 @@ internal static class HostileRun
         };
     }
 
-    private static Layouts.Weighing Hostile(Layouts.Weighing weighing, Func<string> text) => weighing with
+    private static Weighing Hostile(Weighing weighing, Func<string> text) => weighing with
     {
         UnseenFrom = text(),
         Picks = [.. weighing.Picks.Select(p => p with

@@ -1,5 +1,9 @@
-using DesignSearch.Layouts;
-using DesignSearch.Parts;
+using DesignSearch.Layouts.Assess;
+using DesignSearch.Layouts.Assess.Checks;
+using DesignSearch.Layouts.Assess.Money;
+using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Parts.Money;
+using DesignSearch.Reporting.Words;
 using DesignSearch.Season;
 
 namespace DesignSearch.Reporting.Tests;

@@ -1,5 +1,6 @@
-using DesignSearch.Layouts;
-using DesignSearch.Runs;
+using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Reporting.Words;
+using DesignSearch.Runs.Store;
 
 namespace DesignSearch.Reporting.Tests;
 

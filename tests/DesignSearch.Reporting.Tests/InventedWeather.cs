@@ -1,3 +1,5 @@
+using DesignSearch.Reporting.Weather;
+
 namespace DesignSearch.Reporting.Tests;
 
 /// <summary>A winter made up for tests of the weather picture.</summary>

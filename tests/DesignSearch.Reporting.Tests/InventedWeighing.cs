@@ -1,4 +1,5 @@
-using DesignSearch.Layouts;
+using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Layouts.Decide.Weigh;
 
 namespace DesignSearch.Reporting.Tests;
 

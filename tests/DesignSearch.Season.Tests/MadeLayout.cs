@@ -1,4 +1,8 @@
 using CsCheck;
+using DesignSearch.Season.Barrels;
+using DesignSearch.Season.Heaters;
+using DesignSearch.Season.House;
+using DesignSearch.Season.Solar;
 
 namespace DesignSearch.Season.Tests;
 

@@ -1,3 +1,9 @@
+using DesignSearch.Season.Barrels;
+using DesignSearch.Season.Benches;
+using DesignSearch.Season.Heaters;
+using DesignSearch.Season.House;
+using DesignSearch.Season.Solar;
+
 namespace DesignSearch.Season.Tests;
 
 /// <summary>Invented layouts for a house of 3 m by 6 m.</summary>

@@ -1,4 +1,8 @@
 using DesignSearch.Climate;
+using DesignSearch.Climate.Plane;
+using DesignSearch.Climate.Winters;
+using DesignSearch.Season.Assumptions;
+using DesignSearch.Season.Kernel;
 
 namespace DesignSearch.Season.Tests;
 

@@ -1,8 +1,9 @@
 using System.CommandLine;
-using DesignSearch.Layouts;
-using DesignSearch.Runs;
+using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Runs.Checking;
+using DesignSearch.Runs.Folder;
 
-namespace DesignSearch.Cli;
+namespace DesignSearch.Cli.Commands;
 
 /// <summary>check: reads everything, counts, estimates, writes nothing.</summary>
 internal sealed class CheckCommand : Command

@@ -1,8 +1,9 @@
 using System.CommandLine;
-using DesignSearch.Layouts;
-using DesignSearch.Runs;
+using DesignSearch.Layouts.Decide.Weigh;
+using DesignSearch.Runs.Folder;
+using DesignSearch.Runs.Store;
 
-namespace DesignSearch.Cli;
+namespace DesignSearch.Cli.Commands;
 
 /// <summary>compare: ways to protect the house against each other at equal protection, from the stored run.</summary>
 internal sealed class CompareCommand : Command

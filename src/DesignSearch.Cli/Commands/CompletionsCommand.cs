@@ -1,6 +1,6 @@
 using System.CommandLine;
 
-namespace DesignSearch.Cli;
+namespace DesignSearch.Cli.Commands;
 
 /// <summary>completions: the lines that teach a shell to complete the commands.</summary>
 internal sealed class CompletionsCommand : Command

@@ -1,9 +1,9 @@
 using System.CommandLine;
 using System.CommandLine.Completions;
 using DesignSearch.Files;
-using DesignSearch.Parts;
+using DesignSearch.Parts.Catalogues;
 
-namespace DesignSearch.Cli;
+namespace DesignSearch.Cli.Commands;
 
 /// <summary>parts: lists the catalogue after it was checked.</summary>
 internal sealed class PartsCommand : Command

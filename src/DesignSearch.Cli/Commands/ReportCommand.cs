@@ -1,8 +1,9 @@
 using System.CommandLine;
 using DesignSearch.Reporting;
-using DesignSearch.Runs;
+using DesignSearch.Runs.Folder;
+using DesignSearch.Runs.Store;
 
-namespace DesignSearch.Cli;
+namespace DesignSearch.Cli.Commands;
 
 /// <summary>report: rebuilds chart, lists and page from the stored run.</summary>
 internal sealed class ReportCommand : Command

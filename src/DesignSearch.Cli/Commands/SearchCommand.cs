@@ -1,10 +1,13 @@
 using System.CommandLine;
 using System.Diagnostics;
-using DesignSearch.Layouts;
+using DesignSearch.Cli.Terminal;
+using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Reporting;
-using DesignSearch.Runs;
+using DesignSearch.Runs.Folder;
+using DesignSearch.Runs.Searching;
+using DesignSearch.Runs.Store;
 
-namespace DesignSearch.Cli;
+namespace DesignSearch.Cli.Commands;
 
 /// <summary>search: finds the layouts, writes the results beside the scenario.</summary>
 internal sealed class SearchCommand : Command

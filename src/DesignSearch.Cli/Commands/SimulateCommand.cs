@@ -1,8 +1,9 @@
 using System.CommandLine;
-using DesignSearch.Reporting;
-using DesignSearch.Runs;
+using DesignSearch.Reporting.Tables;
+using DesignSearch.Runs.Folder;
+using DesignSearch.Runs.Simulate;
 
-namespace DesignSearch.Cli;
+namespace DesignSearch.Cli.Commands;
 
 /// <summary>simulate: one given layout, no search.</summary>
 internal sealed class SimulateCommand : Command

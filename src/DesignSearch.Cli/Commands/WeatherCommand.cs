@@ -1,10 +1,10 @@
 using System.CommandLine;
-using DesignSearch.Climate;
+using DesignSearch.Climate.Weather;
 using DesignSearch.Files;
-using DesignSearch.Layouts;
-using DesignSearch.Reporting;
+using DesignSearch.Layouts.Scenarios;
+using DesignSearch.Reporting.Weather;
 
-namespace DesignSearch.Cli;
+namespace DesignSearch.Cli.Commands;
 
 /// <summary>weather: reads one weather file and says what is in it.</summary>
 internal sealed class WeatherCommand : Command

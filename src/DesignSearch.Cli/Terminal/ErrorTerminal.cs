@@ -1,4 +1,4 @@
-namespace DesignSearch.Cli;
+namespace DesignSearch.Cli.Terminal;
 
 /// <summary>What the error stream of this process is written to.</summary>
 public static class ErrorTerminal

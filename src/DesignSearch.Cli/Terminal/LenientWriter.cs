@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace DesignSearch.Cli;
+namespace DesignSearch.Cli.Terminal;
 
 /// <summary>Passes text on and lets go what cannot be written: a log on a full disk must not end a search.</summary>
 /// <param name="inner">Where the text goes.</param>

@@ -2,7 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using DesignSearch.Files;
 
-namespace DesignSearch.Cli;
+namespace DesignSearch.Cli.Terminal;
 
 /// <summary>Options that take a number, read the same way on every machine.</summary>
 internal static class NumberOption

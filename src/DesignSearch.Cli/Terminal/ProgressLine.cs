@@ -1,6 +1,6 @@
 using System.Diagnostics;
 
-namespace DesignSearch.Cli;
+namespace DesignSearch.Cli.Terminal;
 
 /// <summary>
 /// Progress on the error stream: rewritten ten times a second in a terminal, cut to its width; a plain line every ten seconds elsewhere.

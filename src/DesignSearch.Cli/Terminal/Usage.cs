@@ -2,7 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using DesignSearch.Files;
 
-namespace DesignSearch.Cli;
+namespace DesignSearch.Cli.Terminal;
 
 /// <summary>Says what is wrong with a command line.</summary>
 public static class Usage

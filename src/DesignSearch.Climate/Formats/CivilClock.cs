@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Formats;
 
 /// <summary>Takes daylight saving out of the stamps of a household clock.</summary>
 internal static class CivilClock

@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Formats;
 
 /// <summary>Splits one line of a weather file, keeping where each field starts so that a fault can point at it.</summary>
 internal static class CsvFields

@@ -1,4 +1,6 @@
-namespace DesignSearch.Climate;
+using DesignSearch.Climate.Weather;
+
+namespace DesignSearch.Climate.Formats;
 
 /// <summary>One column of a format.</summary>
 /// <param name="Field">What it holds.</param>

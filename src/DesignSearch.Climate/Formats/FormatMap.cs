@@ -1,4 +1,6 @@
-namespace DesignSearch.Climate;
+using DesignSearch.Climate.Weather;
+
+namespace DesignSearch.Climate.Formats;
 
 /// <summary>How to read one format: data, not code. One TOML file each.</summary>
 internal sealed record FormatMap

@@ -1,7 +1,9 @@
 using System.Text.RegularExpressions;
+using DesignSearch.Climate.Weather;
 using DesignSearch.Files;
+using DesignSearch.Files.Toml;
 
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Formats;
 
 /// <summary>Reads a format from its TOML file.</summary>
 internal static class FormatMapReader

@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using DesignSearch.Files;
 
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Formats;
 
 /// <summary>What the head of a file says, by key; each with the line and column it stands at.</summary>
 internal sealed class HeadFacts

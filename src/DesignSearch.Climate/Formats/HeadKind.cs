@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Formats;
 
 /// <summary>How a format writes what it knows of the place.</summary>
 internal enum HeadKind

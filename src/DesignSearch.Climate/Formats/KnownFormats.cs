@@ -1,7 +1,8 @@
 using System.Text;
 using DesignSearch.Files;
+using DesignSearch.Files.Toml;
 
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Formats;
 
 /// <summary>The formats that can be read: those that come with the program and those a builder put beside a scenario.</summary>
 internal static class KnownFormats

@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Formats;
 
 /// <summary>Reads the stamps of a file row by row, with the memory that some quirks need.</summary>
 internal sealed class RowClock

@@ -1,4 +1,6 @@
-namespace DesignSearch.Climate;
+using DesignSearch.Climate.Weather;
+
+namespace DesignSearch.Climate.Formats;
 
 /// <summary>The rows of a file as they stand, in our units, missing values as NaN.</summary>
 internal sealed class SourceTable

@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Formats;
 
 /// <summary>What a value has to do with the stamp of its row.</summary>
 internal enum StampMeaning

@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Formats;
 
 /// <summary>Reads stamps by a pattern of Y, M, D, h, m and literal characters.</summary>
 /// <remarks>

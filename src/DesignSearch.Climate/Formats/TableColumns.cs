@@ -1,6 +1,7 @@
+using DesignSearch.Climate.Weather;
 using DesignSearch.Files;
 
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Formats;
 
 /// <summary>Where the columns of a format stand in one file.</summary>
 internal sealed class TableColumns

@@ -1,6 +1,7 @@
+using DesignSearch.Climate.Weather;
 using DesignSearch.Files;
 
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Formats;
 
 /// <summary>Reads the rows of a weather file by the names of its columns.</summary>
 internal sealed class TableReader(string file, FormatMap map, YearKind years, IReadOnlyList<string> lines, FaultList faults)

@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Formats;
 
 /// <summary>The usual distance of the rows of a file.</summary>
 internal static class TimeSteps

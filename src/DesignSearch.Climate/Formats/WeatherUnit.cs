@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Formats;
 
 /// <summary>Turns the units weather files come in into ours.</summary>
 internal static class WeatherUnit

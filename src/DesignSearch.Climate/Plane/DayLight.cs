@@ -1,4 +1,6 @@
-namespace DesignSearch.Climate;
+using DesignSearch.Climate.Winters;
+
+namespace DesignSearch.Climate.Plane;
 
 /// <summary>One day as the light sensor of a mount sees it, in hours since the start of the winter.</summary>
 /// <param name="Dawn">When the light first exceeds the upper level [h].</param>

@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Plane;
 
 /// <summary>The light switch that tells a turning mount when the day begins and ends.</summary>
 /// <param name="OnWPerM2">Brighter than this on the level: the day begins [W/m²].</param>

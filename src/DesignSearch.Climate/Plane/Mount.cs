@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Plane;
 
 /// <summary>Where a plane looks and how it turns, in numbers.</summary>
 /// <param name="Kind">Fixed or turning.</param>

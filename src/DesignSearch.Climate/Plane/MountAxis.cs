@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Plane;
 
 /// <summary>The axis about which a collector turns.</summary>
 public enum MountAxis

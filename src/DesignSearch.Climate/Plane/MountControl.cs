@@ -1,4 +1,6 @@
-namespace DesignSearch.Climate;
+using DesignSearch.Climate.Winters;
+
+namespace DesignSearch.Climate.Plane;
 
 /// <summary>Turns a mount the way a simple wired control would: light sensor, timer, limit switches.</summary>
 public static class MountControl

@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Plane;
 
 /// <summary>How a collector stands or turns.</summary>
 public enum MountKind

@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Plane;
 
 /// <summary>How far a mount is turned, hour by hour, as its controls would do it.</summary>
 /// <remarks>Turns are positive towards the afternoon side. Every array has as many entries as the winter has hours.</remarks>

@@ -1,4 +1,6 @@
-namespace DesignSearch.Climate;
+using DesignSearch.Climate.Winters;
+
+namespace DesignSearch.Climate.Plane;
 
 /// <summary>Writes a schedule move by move, forward in time.</summary>
 internal sealed class MoveLog

@@ -1,6 +1,8 @@
 using System.Runtime.CompilerServices;
+using DesignSearch.Climate.Sun;
+using DesignSearch.Climate.Winters;
 
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Plane;
 
 /// <summary>Keeps plane irradiance that was asked for lately, up to a bound on memory. Safe to use from several threads.</summary>
 /// <remarks>The same winter object and an equal mount give the same result object while it is kept.</remarks>

@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Plane;
 
 /// <summary>The directions a mount can look: its normal is A + B·cos(turn) + C·sin(turn), a positive turn leading to the afternoon side.</summary>
 /// <remarks>Vectors are (east, north, up).</remarks>

@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Plane;
 
 /// <summary>What falls on one plane through one winter, hour by hour, and how often the plane moved for it.</summary>
 /// <remarks>Every array has as many entries as the winter has hours. Immutable once made.</remarks>

@@ -1,4 +1,7 @@
-namespace DesignSearch.Climate;
+using DesignSearch.Climate.Sun;
+using DesignSearch.Climate.Winters;
+
+namespace DesignSearch.Climate.Plane;
 
 /// <summary>Brings the sun of a winter onto a plane that stands or turns.</summary>
 public static class PlaneModel

@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Plane;
 
 /// <summary>Shape of the sky's light after Perez et al. (1990).</summary>
 /// <param name="AroundSun">Share of the diffuse light from around the sun, 0 or more.</param>

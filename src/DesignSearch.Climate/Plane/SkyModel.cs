@@ -1,4 +1,6 @@
-namespace DesignSearch.Climate;
+using DesignSearch.Climate.Sun;
+
+namespace DesignSearch.Climate.Plane;
 
 /// <summary>Light from the sky and the ground on a tilted plane.</summary>
 public static class SkyModel

@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Plane;
 
 /// <summary>How the diffuse light is spread over the sky.</summary>
 public enum SkySplit

@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Plane;
 
 /// <summary>A direction in the observer's frame.</summary>
 internal readonly record struct Vector(double East, double North, double Up)

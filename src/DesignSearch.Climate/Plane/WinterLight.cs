@@ -1,4 +1,7 @@
-namespace DesignSearch.Climate;
+using DesignSearch.Climate.Sun;
+using DesignSearch.Climate.Winters;
+
+namespace DesignSearch.Climate.Plane;
 
 /// <summary>Everything about a winter's light that does not depend on the plane, kept for its sunlit hours only.</summary>
 internal sealed class WinterLight

@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Sun;
 
 /// <summary>How much air a sunbeam crosses, against the sun overhead.</summary>
 public static class AirMass

@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Sun;
 
 /// <summary>Splits global irradiance into beam and diffuse so that the three always close.</summary>
 public static class BeamSplit

@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Sun;
 
 /// <summary>Light under a cloudless sky.</summary>
 public static class ClearSky

@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Sun;
 
 /// <summary>Day-by-day sun by the usual series: good for daily totals, half a degree off for instants.</summary>
 public static class DailySun

@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Sun;
 
 /// <summary>The earth's heliocentric longitude, latitude and distance from a shortened planetary series.</summary>
 /// <remarks>

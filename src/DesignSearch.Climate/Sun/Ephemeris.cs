@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Sun;
 
 /// <summary>The sun as seen from the centre of the earth at one instant, in the frame that turns with the earth.</summary>
 /// <param name="DeclinationRad">Apparent declination [rad].</param>

@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Sun;
 
 /// <summary>How high hills, trees and houses stand around the collector.</summary>
 public sealed class HorizonProfile

@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Sun;
 
 /// <summary>Where the sun's centre stands, without refraction.</summary>
 /// <param name="ZenithDeg">Distance from the zenith [°], 0 to 180; above 90 the sun is down.</param>

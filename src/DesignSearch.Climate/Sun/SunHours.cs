@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Sun;
 
 /// <summary>The sun at the middle of every hour of a stretch of local standard time.</summary>
 internal sealed class SunHours

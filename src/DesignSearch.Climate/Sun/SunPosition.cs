@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Sun;
 
 /// <summary>The sun's place in the sky for an observer on the ground.</summary>
 public static class SunPosition

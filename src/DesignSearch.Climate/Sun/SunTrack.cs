@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Sun;
 
 /// <summary>The sun over one place for a stretch of days, tabulated once a day so that many instants are cheap.</summary>
 /// <remarks>Declination, equation of time and distance run straight between noons: error under 0.01°.</remarks>

@@ -1,6 +1,6 @@
 using MathNet.Numerics.RootFinding;
 
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Synthesis;
 
 /// <summary>How the clearness of single days is spread in a month; Hollands and Huget, Solar Energy 30 (1983).</summary>
 public sealed class ClearnessDistribution

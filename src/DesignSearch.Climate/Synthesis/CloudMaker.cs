@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Synthesis;
 
 /// <summary>Spreads a day's light over its hours.</summary>
 internal static class CloudMaker

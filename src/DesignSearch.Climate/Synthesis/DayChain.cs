@@ -1,4 +1,6 @@
-namespace DesignSearch.Climate;
+using DesignSearch.Climate.Winters;
+
+namespace DesignSearch.Climate.Synthesis;
 
 /// <summary>
 /// Day-to-day chain of highest temperature, lowest temperature and clearness as standardised residuals,

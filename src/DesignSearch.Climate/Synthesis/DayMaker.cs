@@ -1,6 +1,7 @@
+using DesignSearch.Climate.Winters;
 using MathNet.Numerics.Distributions;
 
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Synthesis;
 
 /// <summary>Fills days with extremes and clearness so that every month meets its means.</summary>
 internal sealed class DayMaker(MonthlyClimate climate, WinterOptions options)

@@ -1,4 +1,7 @@
-namespace DesignSearch.Climate;
+using DesignSearch.Climate.Weather;
+using DesignSearch.Climate.Winters;
+
+namespace DesignSearch.Climate.Synthesis;
 
 /// <summary>Dew point of synthetic days: near the lowest temperature, so far off that each month meets its mean humidity.</summary>
 internal static class DewMaker

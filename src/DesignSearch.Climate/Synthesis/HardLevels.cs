@@ -1,6 +1,7 @@
+using DesignSearch.Climate.Winters;
 using MathNet.Numerics.Statistics;
 
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Synthesis;
 
 /// <summary>How cold the stress week must be.</summary>
 /// <param name="LowestHourC">Lowest hour [°C].</param>

@@ -1,6 +1,8 @@
 using System.Globalization;
+using DesignSearch.Climate.Sun;
+using DesignSearch.Climate.Winters;
 
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Synthesis;
 
 /// <summary>Lays a stress week over a winter: three dull windy days, a day of clearing, three clear calm days with the coldest night.</summary>
 internal static class HardWinter

@@ -1,4 +1,6 @@
-namespace DesignSearch.Climate;
+using DesignSearch.Climate.Winters;
+
+namespace DesignSearch.Climate.Synthesis;
 
 /// <summary>Gives a drawn winter a lowest hour drawn from the distribution of yearly minima, as typical years leave their coldest nights out.</summary>
 internal static class LowestDraw

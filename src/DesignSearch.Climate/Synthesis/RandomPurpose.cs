@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Synthesis;
 
 /// <summary>What a stream of random numbers is for, so that a new use never shifts an old one.</summary>
 internal enum RandomPurpose

@@ -1,6 +1,6 @@
 using MathNet.Numerics.Distributions;
 
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Synthesis;
 
 /// <summary>A stream of random numbers of its own for every seed, purpose and index: xoshiro256** started by SplitMix64 (Blackman and Vigna 2018).</summary>
 internal sealed class RandomStream

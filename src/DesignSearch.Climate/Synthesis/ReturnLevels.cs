@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Synthesis;
 
 /// <summary>How cold the coldest hour and the coldest days become once in so many years, by the Gumbel distribution of yearly minima.</summary>
 public static class ReturnLevels

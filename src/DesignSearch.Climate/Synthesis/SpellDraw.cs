@@ -1,4 +1,7 @@
-namespace DesignSearch.Climate;
+using DesignSearch.Climate.Sun;
+using DesignSearch.Climate.Winters;
+
+namespace DesignSearch.Climate.Synthesis;
 
 /// <summary>Draws a winter by putting whole spells of other winters in a row, so that runs of dull or cold days survive.</summary>
 internal static class SpellDraw

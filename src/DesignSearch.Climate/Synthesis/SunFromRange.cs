@@ -1,6 +1,7 @@
+using DesignSearch.Climate.Winters;
 using MathNet.Numerics.Distributions;
 
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Synthesis;
 
 /// <summary>Makes the clearness of days whose temperature is known: a wide daily range goes with a clear sky.</summary>
 internal static class SunFromRange

@@ -1,4 +1,6 @@
-namespace DesignSearch.Climate;
+using DesignSearch.Climate.Sun;
+
+namespace DesignSearch.Climate.Synthesis;
 
 /// <summary>Whole months of days with their sun, as the synthesis fills them.</summary>
 internal sealed class SyntheticDays

@@ -1,4 +1,8 @@
-namespace DesignSearch.Climate;
+using DesignSearch.Climate.Formats;
+using DesignSearch.Climate.Sun;
+using DesignSearch.Climate.Winters;
+
+namespace DesignSearch.Climate.Synthesis;
 
 /// <summary>Runs the whole chain from monthly means to the hours of a winter.</summary>
 internal static class SyntheticWinter

@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Synthesis;
 
 /// <summary>Hours of temperature between daily extremes: a sine by day, an exponential by night; Parton and Logan, Agricultural Meteorology 23 (1981).</summary>
 internal static class TemperatureCurve

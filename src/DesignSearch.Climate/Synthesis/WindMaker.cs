@@ -1,6 +1,7 @@
+using DesignSearch.Climate.Winters;
 using MathNet.Numerics.Distributions;
 
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Synthesis;
 
 /// <summary>Hours of wind with the usual spread, memory and daily course.</summary>
 internal static class WindMaker

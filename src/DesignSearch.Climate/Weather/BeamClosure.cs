@@ -1,4 +1,6 @@
-namespace DesignSearch.Climate;
+using DesignSearch.Climate.Sun;
+
+namespace DesignSearch.Climate.Weather;
 
 /// <summary>Says whether the beam column of a file closes with global and diffuse; it is rebuilt from them in any case.</summary>
 internal static class BeamClosure

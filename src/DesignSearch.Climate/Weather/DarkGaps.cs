@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Weather;
 
 /// <summary>Finds gaps that were written as zero light with the sun well up.</summary>
 internal static class DarkGaps

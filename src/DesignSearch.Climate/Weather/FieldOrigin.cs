@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Weather;
 
 /// <summary>Where a value of a weather record comes from.</summary>
 public enum FieldOrigin

@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Weather;
 
 /// <summary>Finds runs of missing values in a column and fills the short ones.</summary>
 /// <param name="grid">Whose slots the columns have.</param>

@@ -1,7 +1,7 @@
 using System.Globalization;
 using DesignSearch.Files;
 
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Weather;
 
 /// <summary>Fills the gaps of every column of a grid, remembers which slots were filled and says so.</summary>
 internal sealed class GapReport(SampleGrid grid, string file, FaultList faults, List<string> repairs)

@@ -1,6 +1,7 @@
+using DesignSearch.Climate.Formats;
 using DesignSearch.Files;
 
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Weather;
 
 /// <summary>What the head of a file and the options say together: place, zones, meaning of the stamps.</summary>
 internal sealed class HeadReading

@@ -1,4 +1,7 @@
-namespace DesignSearch.Climate;
+using DesignSearch.Climate.Formats;
+using DesignSearch.Climate.Sun;
+
+namespace DesignSearch.Climate.Weather;
 
 /// <summary>Turns the samples of a grid into means of whole hours of local standard time.</summary>
 internal sealed class HourMeans

@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Weather;
 
 /// <summary>Moist air by the Magnus formula with the constants of Alduchov and Eskridge (1996).</summary>
 internal static class Humidity

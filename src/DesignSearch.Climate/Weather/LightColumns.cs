@@ -1,6 +1,7 @@
+using DesignSearch.Climate.Sun;
 using DesignSearch.Files;
 
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Weather;
 
 /// <summary>Makes the light of a grid whole: global and diffuse, no gaps, none by night.</summary>
 internal sealed class LightColumns(SampleGrid grid, GapReport gaps, string path, FaultList faults, List<string> repairs)

@@ -1,4 +1,7 @@
-namespace DesignSearch.Climate;
+using DesignSearch.Climate.Sun;
+using DesignSearch.Climate.Synthesis;
+
+namespace DesignSearch.Climate.Weather;
 
 /// <summary>Makes up what a file does not have: the sun, the wind, the dew point.</summary>
 internal sealed class MissingFields(Place place, DateTime start, double[] air, ReadingOptions options, string provider, List<string> repairs)

@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Weather;
 
 /// <summary>One month of a weather record.</summary>
 /// <param name="Month">1 to 12.</param>

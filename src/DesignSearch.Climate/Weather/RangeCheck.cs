@@ -1,6 +1,6 @@
 using DesignSearch.Files;
 
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Weather;
 
 /// <summary>Looks for values that cannot be: single ones become gaps, many of them are a wrong unit.</summary>
 internal sealed class RangeCheck(string path, SampleGrid grid, FaultList faults, List<string> repairs)

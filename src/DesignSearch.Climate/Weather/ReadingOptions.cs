@@ -1,4 +1,6 @@
-namespace DesignSearch.Climate;
+using DesignSearch.Climate.Winters;
+
+namespace DesignSearch.Climate.Weather;
 
 /// <summary>What the reader of a weather file may be told beside the file.</summary>
 public sealed record ReadingOptions

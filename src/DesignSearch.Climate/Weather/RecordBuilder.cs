@@ -1,6 +1,8 @@
+using DesignSearch.Climate.Formats;
+using DesignSearch.Climate.Sun;
 using DesignSearch.Files;
 
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Weather;
 
 /// <summary>Turns the samples of a grid into a record: gaps, hour means, the split of the light, the summary.</summary>
 internal sealed class RecordBuilder(string path, FormatMap map, Place place, SampleGrid grid, SunTrack sun, SunFit fit, bool radiationIsMean, FaultList faults, List<string> repairs)

@@ -1,7 +1,9 @@
 using System.Globalization;
+using DesignSearch.Climate.Formats;
+using DesignSearch.Climate.Sun;
 using DesignSearch.Files;
 
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Weather;
 
 /// <summary>Carries one file from its lines to a record.</summary>
 internal sealed class RecordMaker(string path, FormatMap map, string[] lines, ReadingOptions options)

@@ -1,4 +1,6 @@
-namespace DesignSearch.Climate;
+using DesignSearch.Climate.Formats;
+
+namespace DesignSearch.Climate.Weather;
 
 /// <summary>The rows of a file on an even grid of stamps in local standard time; what is missing is NaN.</summary>
 internal sealed class SampleGrid

@@ -1,4 +1,7 @@
-namespace DesignSearch.Climate;
+using DesignSearch.Climate.Sun;
+using DesignSearch.Climate.Winters;
+
+namespace DesignSearch.Climate.Weather;
 
 /// <summary>Finds the runs of cold and of dark days that a builder must fear.</summary>
 internal static class SpellFinder

@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Weather;
 
 /// <summary>Hour means that stand in for columns a file does not have.</summary>
 internal sealed record SummaryHours(DateTime Start, double[] Global, double[] Wind)

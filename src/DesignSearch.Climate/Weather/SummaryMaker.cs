@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Weather;
 
 /// <summary>Makes the summary of a record from the samples as recorded, not from hour means.</summary>
 internal static class SummaryMaker

@@ -1,7 +1,9 @@
 using System.Globalization;
+using DesignSearch.Climate.Formats;
+using DesignSearch.Climate.Sun;
 using DesignSearch.Files;
 
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Weather;
 
 /// <summary>Holds the stamps, the zone and the latitude of a file against the sun.</summary>
 internal sealed class SunCheck(string path, SampleGrid grid, SunTrack sun, HeadReading head, FaultList faults, List<string> repairs)

@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Weather;
 
 /// <summary>When the sun says the radiation was measured, against what the format says.</summary>
 /// <param name="DeclaredMin">Middle of the interval after the stamp [min], as the format has it.</param>

@@ -1,4 +1,6 @@
-namespace DesignSearch.Climate;
+using DesignSearch.Climate.Sun;
+
+namespace DesignSearch.Climate.Weather;
 
 /// <summary>Asks the sun when the radiation of a file was measured.</summary>
 /// <param name="grid">Stamps in local standard time.</param>

@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Weather;
 
 /// <summary>What a column of a weather file may hold.</summary>
 public enum WeatherField

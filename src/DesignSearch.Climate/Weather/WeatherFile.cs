@@ -1,7 +1,8 @@
 using System.Text;
+using DesignSearch.Climate.Formats;
 using DesignSearch.Files;
 
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Weather;
 
 /// <summary>Reads weather files of any known format, recognised by what stands in them.</summary>
 public static class WeatherFile

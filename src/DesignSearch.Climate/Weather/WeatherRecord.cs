@@ -1,4 +1,6 @@
-namespace DesignSearch.Climate;
+using DesignSearch.Climate.Winters;
+
+namespace DesignSearch.Climate.Weather;
 
 /// <summary>A weather file as hour means of local standard time, with what was done to it.</summary>
 /// <remarks>Every array has as many entries as the record has hours; entry h is the mean of the hour that starts h hours after <see cref="Start"/>.</remarks>

@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Weather;
 
 /// <summary>A run of cold or dark days in a record.</summary>
 /// <param name="First">First day; its year is nominal in a typical year.</param>

@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Weather;
 
 /// <summary>What a person should know of a weather record at a glance.</summary>
 /// <param name="Months">The months the record holds, in calendar order; twelve for a whole year.</param>

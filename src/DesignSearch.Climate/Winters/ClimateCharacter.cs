@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Winters;
 
 /// <summary>How cold and cloud go together from day to day.</summary>
 public enum ClimateCharacter

@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Winters;
 
 /// <summary>Yearly wave of the undisturbed ground surface, after Kusuda and Achenbach (1965).</summary>
 /// <param name="MeanC">Yearly mean at the surface [°C].</param>

@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Winters;
 
 /// <summary>Fits the yearly wave of the ground's surface to monthly means of the air.</summary>
 public static class GroundFit

@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Winters;
 
 /// <summary>A run of hours of a winter.</summary>
 /// <param name="First">First hour, counted from the start of the winter.</param>

@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Winters;
 
 /// <summary>The lowest temperature that was seen at the place, and in how many years.</summary>
 /// <param name="LowestC">[°C].</param>

@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Winters;
 
 /// <summary>What a builder knows of one month.</summary>
 /// <param name="MeanC">Mean air temperature [°C].</param>

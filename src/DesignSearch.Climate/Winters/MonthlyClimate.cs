@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Winters;
 
 /// <summary>A place with twelve monthly means: enough to make winters from when there is no weather file.</summary>
 /// <param name="Place">Where it is.</param>

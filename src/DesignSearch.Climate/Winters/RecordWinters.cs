@@ -1,4 +1,7 @@
-namespace DesignSearch.Climate;
+using DesignSearch.Climate.Formats;
+using DesignSearch.Climate.Weather;
+
+namespace DesignSearch.Climate.Winters;
 
 /// <summary>Cuts winters out of a weather record.</summary>
 internal static class RecordWinters

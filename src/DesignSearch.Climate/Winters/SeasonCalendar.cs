@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Winters;
 
 /// <summary>Puts season dates into years.</summary>
 internal static class SeasonCalendar

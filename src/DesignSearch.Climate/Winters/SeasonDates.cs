@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Winters;
 
 /// <summary>The dates that count, as month and day; the end may lie in the next year.</summary>
 /// <param name="StartMonth">1 to 12.</param>

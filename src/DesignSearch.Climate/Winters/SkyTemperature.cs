@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Winters;
 
 /// <summary>Long-wave light of the sky.</summary>
 public static class SkyTemperature

@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Winters;
 
 /// <summary>One winter, hour by hour in local standard time: first the uncounted warm-up, then the season.</summary>
 /// <remarks>

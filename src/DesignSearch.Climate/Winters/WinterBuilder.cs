@@ -1,4 +1,6 @@
-namespace DesignSearch.Climate;
+using DesignSearch.Climate.Sun;
+
+namespace DesignSearch.Climate.Winters;
 
 /// <summary>Completes hours of weather into a winter: sun, beam, sky, ground.</summary>
 internal static class WinterBuilder

@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Winters;
 
 /// <summary>One day of a winter, for a picture.</summary>
 /// <param name="Date">The day; its year is nominal for typical and made winters.</param>

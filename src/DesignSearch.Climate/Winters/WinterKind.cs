@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Winters;
 
 /// <summary>Where a winter comes from and what it stands for.</summary>
 public enum WinterKind

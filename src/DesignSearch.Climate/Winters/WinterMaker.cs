@@ -1,4 +1,7 @@
-namespace DesignSearch.Climate;
+using DesignSearch.Climate.Synthesis;
+using DesignSearch.Climate.Weather;
+
+namespace DesignSearch.Climate.Winters;
 
 /// <summary>Makes winters: cut from a record, made from monthly means, or hardened.</summary>
 public static class WinterMaker

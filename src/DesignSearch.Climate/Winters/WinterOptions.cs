@@ -1,4 +1,4 @@
-namespace DesignSearch.Climate;
+namespace DesignSearch.Climate.Winters;
 
 /// <summary>How winters are made from a record or from monthly means.</summary>
 public sealed record WinterOptions

@@ -1,4 +1,6 @@
-namespace DesignSearch.Climate;
+using DesignSearch.Climate.Weather;
+
+namespace DesignSearch.Climate.Winters;
 
 /// <summary>What a picture of a winter shows: the band of temperature, the daily sun, the hours of frost.</summary>
 /// <param name="Name">Of the winter or the file.</param>

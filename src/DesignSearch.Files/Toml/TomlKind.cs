@@ -1,4 +1,4 @@
-namespace DesignSearch.Files;
+namespace DesignSearch.Files.Toml;
 
 /// <summary>Kinds of value in a TOML file.</summary>
 public enum TomlKind

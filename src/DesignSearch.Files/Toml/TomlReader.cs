@@ -4,7 +4,7 @@ using System.Text.RegularExpressions;
 using Tomlyn;
 using Tomlyn.Parsing;
 
-namespace DesignSearch.Files;
+namespace DesignSearch.Files.Toml;
 
 /// <summary>Reads a TOML file into tables that know their lines. A line whose grammar is broken is reported and passed over, so that one slip does not hide the others.</summary>
 public static partial class TomlReader

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace DesignSearch.Files;
+namespace DesignSearch.Files.Toml;
 
 /// <summary>
 /// A table of a TOML file that is read by asking for keys. Every question marks its key; what nobody asked for is an unknown key

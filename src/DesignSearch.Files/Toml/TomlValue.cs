@@ -1,4 +1,4 @@
-namespace DesignSearch.Files;
+namespace DesignSearch.Files.Toml;
 
 /// <summary>One value of a TOML file with the place where it stands.</summary>
 /// <param name="Kind">What it is.</param>

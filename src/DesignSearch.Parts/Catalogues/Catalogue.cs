@@ -1,7 +1,16 @@
 using System.Diagnostics.CodeAnalysis;
 using DesignSearch.Files;
+using DesignSearch.Parts.Barrels;
+using DesignSearch.Parts.Benches;
+using DesignSearch.Parts.Compost;
+using DesignSearch.Parts.Electrics;
+using DesignSearch.Parts.Heaters;
+using DesignSearch.Parts.Piping;
+using DesignSearch.Parts.Skin;
+using DesignSearch.Parts.Small;
+using DesignSearch.Parts.Solar;
 
-namespace DesignSearch.Parts;
+namespace DesignSearch.Parts.Catalogues;
 
 /// <summary>Every part that may be chosen, from the CSV files of one or several folders; a folder may leave out kinds that it does not offer.</summary>
 public sealed class Catalogue

@@ -1,7 +1,7 @@
 using System.Globalization;
 using DesignSearch.Files;
 
-namespace DesignSearch.Parts;
+namespace DesignSearch.Parts.Catalogues;
 
 /// <summary>Reads the files of catalogue folders and checks what no single row can know.</summary>
 internal static class CatalogueReading

@@ -1,4 +1,4 @@
-namespace DesignSearch.Parts;
+namespace DesignSearch.Parts.Catalogues;
 
 /// <summary>Something with a price: a row of a catalogue.</summary>
 public interface IPart

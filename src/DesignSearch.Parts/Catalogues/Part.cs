@@ -1,4 +1,4 @@
-namespace DesignSearch.Parts;
+namespace DesignSearch.Parts.Catalogues;
 
 /// <summary>What the records of all kinds have in common.</summary>
 /// <param name="Info">Name, price and life.</param>

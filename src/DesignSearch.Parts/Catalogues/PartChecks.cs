@@ -1,6 +1,11 @@
 using DesignSearch.Files;
+using DesignSearch.Parts.Benches;
+using DesignSearch.Parts.Compost;
+using DesignSearch.Parts.Electrics;
+using DesignSearch.Parts.Piping;
+using DesignSearch.Parts.Solar;
 
-namespace DesignSearch.Parts;
+namespace DesignSearch.Parts.Catalogues;
 
 /// <summary>Rules between the cells of one row.</summary>
 internal static class PartChecks

@@ -1,6 +1,7 @@
 using DesignSearch.Files;
+using DesignSearch.Parts.Money;
 
-namespace DesignSearch.Parts;
+namespace DesignSearch.Parts.Catalogues;
 
 /// <summary>What every part has: name, price, life.</summary>
 public sealed record PartInfo

@@ -1,6 +1,6 @@
 using DesignSearch.Files;
 
-namespace DesignSearch.Parts;
+namespace DesignSearch.Parts.Catalogues;
 
 /// <summary>A kind of part: its file and how a row of it is read.</summary>
 /// <param name="Name">The noun, for instance <c>collector</c>.</param>

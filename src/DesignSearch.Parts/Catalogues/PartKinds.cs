@@ -1,4 +1,14 @@
-namespace DesignSearch.Parts;
+using DesignSearch.Parts.Barrels;
+using DesignSearch.Parts.Benches;
+using DesignSearch.Parts.Compost;
+using DesignSearch.Parts.Electrics;
+using DesignSearch.Parts.Heaters;
+using DesignSearch.Parts.Piping;
+using DesignSearch.Parts.Skin;
+using DesignSearch.Parts.Small;
+using DesignSearch.Parts.Solar;
+
+namespace DesignSearch.Parts.Catalogues;
 
 /// <summary>Every kind of part that a catalogue can offer. A new kind is one record and one line here.</summary>
 public static class PartKinds

@@ -1,4 +1,4 @@
-namespace DesignSearch.Parts;
+namespace DesignSearch.Parts.Catalogues;
 
 /// <summary>What a price is for.</summary>
 public enum PartUnit

@@ -1,4 +1,4 @@
-namespace DesignSearch.Parts;
+namespace DesignSearch.Parts.Catalogues;
 
 /// <summary>The words for units in catalogues and shopping lists.</summary>
 public static class PartUnits

@@ -1,4 +1,4 @@
-namespace DesignSearch.Parts;
+namespace DesignSearch.Parts.Catalogues;
 
 /// <summary>Words in files for the values of an enumeration: TwoPosition is written two-position.</summary>
 internal static class Words

@@ -1,6 +1,7 @@
 using DesignSearch.Files;
+using DesignSearch.Parts.Catalogues;
 
-namespace DesignSearch.Parts;
+namespace DesignSearch.Parts.Compost;
 
 /// <summary>Pipe laid in a compost heap, by the metre.</summary>
 /// <param name="Info">What every part has: name, price, life.</param>

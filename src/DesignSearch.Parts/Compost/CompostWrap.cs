@@ -1,6 +1,7 @@
 using DesignSearch.Files;
+using DesignSearch.Parts.Catalogues;
 
-namespace DesignSearch.Parts;
+namespace DesignSearch.Parts.Compost;
 
 /// <summary>What is wrapped round a compost heap, by the square metre.</summary>
 /// <param name="Info">What every part has: name, price, life.</param>

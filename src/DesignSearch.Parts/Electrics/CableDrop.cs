@@ -1,4 +1,4 @@
-namespace DesignSearch.Parts;
+namespace DesignSearch.Parts.Electrics;
 
 /// <summary>Voltage lost in a cable of two conductors.</summary>
 public static class CableDrop

@@ -1,4 +1,4 @@
-namespace DesignSearch.Parts;
+namespace DesignSearch.Parts.Electrics;
 
 /// <summary>Largest direct-current resistance of plain copper conductors after IEC 60228.</summary>
 public static class CopperResistance

@@ -1,4 +1,4 @@
-namespace DesignSearch.Parts;
+namespace DesignSearch.Parts.Electrics;
 
 /// <summary>The limits of extra-low voltage after the IEC vocabulary; local rules for wet places are stricter.</summary>
 public static class ExtraLowVoltage

@@ -1,4 +1,4 @@
-namespace DesignSearch.Parts;
+namespace DesignSearch.Parts.Hydraulics;
 
 /// <summary>Friction of water in pipes: Darcy's factor and the pressure it costs.</summary>
 public static class PipeFriction

@@ -1,4 +1,7 @@
-namespace DesignSearch.Parts;
+using DesignSearch.Parts.Mechanics;
+using DesignSearch.Parts.Piping;
+
+namespace DesignSearch.Parts.Hydraulics;
 
 /// <summary>The head of a pump, falling as the square of the flow.</summary>
 /// <param name="HeadAtNoFlowM">Head against a shut valve [m], above 0.</param>

@@ -1,4 +1,4 @@
-namespace DesignSearch.Parts;
+namespace DesignSearch.Parts.Hydraulics;
 
 /// <summary>Water at the pressure of the air, 0 to 95 °C; fits to the IAPWS tables (IF97 density, R12-08 viscosity).</summary>
 public static class WaterProperties

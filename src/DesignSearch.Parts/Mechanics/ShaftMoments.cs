@@ -1,4 +1,4 @@
-namespace DesignSearch.Parts;
+namespace DesignSearch.Parts.Mechanics;
 
 /// <summary>Moments at the shaft of a mount besides the wind.</summary>
 public static class ShaftMoments

@@ -1,4 +1,6 @@
-namespace DesignSearch.Parts;
+using DesignSearch.Parts.Solar;
+
+namespace DesignSearch.Parts.Mechanics;
 
 /// <summary>Torque in other units than newton metres.</summary>
 public static class TorqueUnits

@@ -1,4 +1,4 @@
-namespace DesignSearch.Parts;
+namespace DesignSearch.Parts.Mechanics;
 
 /// <summary>Wind on a flat panel that stands free.</summary>
 public static class WindForce

@@ -1,4 +1,4 @@
-namespace DesignSearch.Parts;
+namespace DesignSearch.Parts.Mechanics;
 
 /// <summary>Worm gears: efficiency and whether they hold by themselves.</summary>
 public static class WormGear

@@ -1,4 +1,4 @@
-namespace DesignSearch.Parts;
+namespace DesignSearch.Parts.Money;
 
 /// <summary>One line of a bill of materials.</summary>
 /// <param name="PartId">Id of the part in the catalogue.</param>

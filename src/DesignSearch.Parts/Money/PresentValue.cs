@@ -1,4 +1,4 @@
-namespace DesignSearch.Parts;
+namespace DesignSearch.Parts.Money;
 
 /// <summary>Present values with payments at the end of each year, as ASTM E917 and NIST Handbook 135 define them. Rates are shares: 0.03 for 3 %.</summary>
 public static class PresentValue

@@ -1,4 +1,4 @@
-namespace DesignSearch.Parts;
+namespace DesignSearch.Parts.Money;
 
 /// <summary>Which of a part's prices is paid.</summary>
 public enum PriceLevel

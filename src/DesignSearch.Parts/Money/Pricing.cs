@@ -1,4 +1,6 @@
-namespace DesignSearch.Parts;
+using DesignSearch.Parts.Catalogues;
+
+namespace DesignSearch.Parts.Money;
 
 /// <summary>The one place where quantities become money: a line is rounded to the cent, a bill is the sum of its lines.</summary>
 public static class Pricing

@@ -1,6 +1,7 @@
 using DesignSearch.Files;
+using DesignSearch.Parts.Catalogues;
 
-namespace DesignSearch.Parts;
+namespace DesignSearch.Parts.Money;
 
 /// <summary>What the builder already owns: it costs nothing up to its quantity.</summary>
 public sealed class Stock

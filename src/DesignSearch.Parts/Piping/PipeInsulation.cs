@@ -1,6 +1,7 @@
 using DesignSearch.Files;
+using DesignSearch.Parts.Catalogues;
 
-namespace DesignSearch.Parts;
+namespace DesignSearch.Parts.Piping;
 
 /// <summary>Insulation for pipe, by the metre of pipe.</summary>
 /// <param name="Info">What every part has: name, price, life.</param>

@@ -1,6 +1,7 @@
 using DesignSearch.Files;
+using DesignSearch.Parts.Catalogues;
 
-namespace DesignSearch.Parts;
+namespace DesignSearch.Parts.Piping;
 
 /// <summary>A pump for water, with a curve that falls as the square of the flow.</summary>
 /// <param name="Info">What every part has: name, price, life.</param>

@@ -1,6 +1,7 @@
 using DesignSearch.Files;
+using DesignSearch.Parts.Catalogues;
 
-namespace DesignSearch.Parts;
+namespace DesignSearch.Parts.Small;
 
 /// <summary>A small thing that a layout needs for one of its tasks.</summary>
 /// <param name="Info">What every part has: name, price, life.</param>

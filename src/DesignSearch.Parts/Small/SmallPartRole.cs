@@ -1,4 +1,4 @@
-namespace DesignSearch.Parts;
+namespace DesignSearch.Parts.Small;
 
 /// <summary>The task that a small part serves.</summary>
 public enum SmallPartRole

@@ -1,6 +1,7 @@
 using DesignSearch.Files;
+using DesignSearch.Parts.Catalogues;
 
-namespace DesignSearch.Parts;
+namespace DesignSearch.Parts.Solar;
 
 /// <summary>A solar collector, rated in the form of ISO 9806 per gross area.</summary>
 /// <param name="Info">What every part has: name, price, life.</param>

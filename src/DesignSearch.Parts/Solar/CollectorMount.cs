@@ -1,6 +1,7 @@
 using DesignSearch.Files;
+using DesignSearch.Parts.Catalogues;
 
-namespace DesignSearch.Parts;
+namespace DesignSearch.Parts.Solar;
 
 /// <summary>The stand that carries collectors, fixed or turning.</summary>
 /// <param name="Info">What every part has: name, price, life.</param>

@@ -1,6 +1,8 @@
 using DesignSearch.Files;
+using DesignSearch.Parts.Catalogues;
+using DesignSearch.Parts.Mechanics;
 
-namespace DesignSearch.Parts;
+namespace DesignSearch.Parts.Solar;
 
 /// <summary>A motor with gear that turns a mount.</summary>
 /// <param name="Info">What every part has: name, price, life.</param>

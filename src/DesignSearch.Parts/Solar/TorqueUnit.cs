@@ -1,4 +1,4 @@
-namespace DesignSearch.Parts;
+namespace DesignSearch.Parts.Solar;
 
 /// <summary>Units in which torque is sold.</summary>
 public enum TorqueUnit

@@ -1,4 +1,4 @@
-namespace DesignSearch.Parts;
+namespace DesignSearch.Parts.Solar;
 
 /// <summary>The axis about which a mount turns.</summary>
 public enum TurningAxis

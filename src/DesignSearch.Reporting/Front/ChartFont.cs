@@ -1,7 +1,7 @@
 using ScottPlot;
 using SkiaSharp;
 
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Front;
 
 /// <summary>The font that comes with the program, so that a machine without any still draws every word.</summary>
 internal sealed class ChartFont : IFontResolver

@@ -1,4 +1,4 @@
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Front;
 
 /// <summary>An axis that starts at zero: even, or stretched near zero by a square root so that small amounts can still be told apart.</summary>
 /// <param name="Largest">Largest value to be drawn.</param>

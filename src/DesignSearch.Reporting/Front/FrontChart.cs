@@ -1,6 +1,7 @@
-using DesignSearch.Runs;
+using DesignSearch.Reporting.Words;
+using DesignSearch.Runs.Store;
 
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Front;
 
 /// <summary>What the chart of life cost against frost shows, the same for the picture files and for the page.</summary>
 internal sealed record FrontChart

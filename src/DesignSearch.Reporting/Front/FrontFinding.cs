@@ -1,6 +1,7 @@
-using DesignSearch.Layouts;
+using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Reporting.Words;
 
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Front;
 
 /// <summary>Says in one sentence what the chart of life cost against frost shows.</summary>
 internal static class FrontFinding

@@ -1,6 +1,7 @@
+using DesignSearch.Reporting.Words;
 using ScottPlot;
 
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Front;
 
 /// <summary>Draws the chart of life cost against frost as files to share: <c>pareto.png</c> and <c>pareto.svg</c>.</summary>
 internal static class FrontPicture

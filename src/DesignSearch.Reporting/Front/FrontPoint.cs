@@ -1,4 +1,4 @@
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Front;
 
 /// <summary>One layout on the chart of cost against frost.</summary>
 /// <param name="Rank">Its rank; 0 for the bare house.</param>

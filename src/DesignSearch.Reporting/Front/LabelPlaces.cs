@@ -1,4 +1,4 @@
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Front;
 
 /// <summary>Finds room for labels beside points: each goes to the nearest place where it covers neither an earlier label nor anything else that must stay clear, and its line to the point crosses no earlier one.
 /// Points placed from right to left keep their labels in their own order.</summary>

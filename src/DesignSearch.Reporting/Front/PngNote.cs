@@ -1,7 +1,7 @@
 using System.Buffers.Binary;
 using System.Text;
 
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Front;
 
 /// <summary>Writes a line of text into a PNG file without touching its picture.</summary>
 /// <remarks>Chunk layout and checksum: W3C Recommendation "Portable Network Graphics (PNG) Specification", second edition, 2003, sections 5.3, 5.5 and 11.3.4.3.</remarks>

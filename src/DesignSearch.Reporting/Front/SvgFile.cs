@@ -1,7 +1,8 @@
 using System.Globalization;
 using System.Xml.Linq;
+using DesignSearch.Reporting.Words;
 
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Front;
 
 /// <summary>Turns the chart library's SVG into one that scales, has a title a screen reader can speak, and comes out the same each time.</summary>
 internal static class SvgFile

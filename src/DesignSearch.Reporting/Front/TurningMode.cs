@@ -1,6 +1,7 @@
+using DesignSearch.Reporting.Words;
 using ScottPlot;
 
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Front;
 
 /// <summary>How one way of turning the collector is shown: in words, by a shape and by a colour. Each of the three is enough on its own.</summary>
 /// <param name="Key">Word of the stored run.</param>

@@ -1,4 +1,4 @@
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Html;
 
 /// <summary>One cell of a table on the page.</summary>
 /// <param name="Shown">What is read.</param>

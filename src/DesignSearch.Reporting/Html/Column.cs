@@ -1,4 +1,4 @@
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Html;
 
 /// <summary>One column of a table on the page.</summary>
 /// <param name="Head">Its heading, unit included.</param>

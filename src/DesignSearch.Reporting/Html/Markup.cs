@@ -1,4 +1,4 @@
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Html;
 
 /// <summary>A finished piece of HTML or SVG. Only <see cref="Of"/> makes it from text, and that writes every hole of its template as text.</summary>
 /// <param name="Text">The markup.</param>

@@ -1,8 +1,9 @@
 using System.Globalization;
 using System.Runtime.CompilerServices;
 using System.Text;
+using DesignSearch.Reporting.Words;
 
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Html;
 
 /// <summary>Collects an interpolated string as markup: whatever text stands in a hole can neither open an element nor leave an attribute.</summary>
 [InterpolatedStringHandler]

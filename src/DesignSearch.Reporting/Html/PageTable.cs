@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Html;
 
 /// <summary>Writes a table of the page: captioned, its first column heading each row, in a box that scrolls sideways where the screen is narrow.</summary>
 internal static class PageTable

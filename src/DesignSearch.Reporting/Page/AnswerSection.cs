@@ -1,6 +1,8 @@
-using DesignSearch.Runs;
+using DesignSearch.Reporting.Html;
+using DesignSearch.Reporting.Words;
+using DesignSearch.Runs.Store;
 
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Page;
 
 /// <summary>Head of the page: the answer first, then what the page is and is not.</summary>
 internal static class AnswerSection

@@ -1,6 +1,8 @@
-using DesignSearch.Layouts;
+using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Reporting.Html;
+using DesignSearch.Reporting.Words;
 
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Page;
 
 /// <summary>What can hurt someone in the first pick, before the list that has it bought.</summary>
 internal static class CautionsSection

@@ -1,7 +1,10 @@
-using DesignSearch.Layouts;
-using DesignSearch.Runs;
+using DesignSearch.Layouts.Assess.Checks;
+using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Reporting.Html;
+using DesignSearch.Reporting.Words;
+using DesignSearch.Runs.Store;
 
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Page;
 
 /// <summary>The rules a layout must meet, with what is left of each allowance.</summary>
 internal static class ChecksSection

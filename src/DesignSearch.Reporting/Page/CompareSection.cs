@@ -1,7 +1,9 @@
-using DesignSearch.Layouts;
-using DesignSearch.Runs;
+using DesignSearch.Layouts.Decide.Weigh;
+using DesignSearch.Reporting.Html;
+using DesignSearch.Reporting.Words;
+using DesignSearch.Runs.Store;
 
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Page;
 
 /// <summary>Ways to protect the house compared at equal protection, turning against more fixed collector first.</summary>
 internal static class CompareSection

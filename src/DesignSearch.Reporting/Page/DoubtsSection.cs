@@ -1,6 +1,8 @@
-using DesignSearch.Runs;
+using DesignSearch.Reporting.Html;
+using DesignSearch.Reporting.Words;
+using DesignSearch.Runs.Store;
 
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Page;
 
 /// <summary>How sure the answer is: what is not known, and every figure that was assumed.</summary>
 internal static class DoubtsSection

@@ -1,7 +1,10 @@
-using DesignSearch.Layouts;
-using DesignSearch.Runs;
+using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Reporting.Front;
+using DesignSearch.Reporting.Html;
+using DesignSearch.Reporting.Words;
+using DesignSearch.Runs.Store;
 
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Page;
 
 /// <summary>Cost against frost: the chart to click and to walk by keyboard, and the front as a table.</summary>
 internal static class FrontSection

@@ -1,7 +1,7 @@
-using DesignSearch.Layouts;
+using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Season;
 
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Page;
 
 /// <summary>One way heat came in or went out over the season.</summary>
 /// <param name="Letter">Sign in the bar and in the table.</param>

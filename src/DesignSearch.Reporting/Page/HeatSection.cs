@@ -1,6 +1,8 @@
-using DesignSearch.Layouts;
+using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Reporting.Html;
+using DesignSearch.Reporting.Words;
 
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Page;
 
 /// <summary>Where the heat came from and where it went: a pair of bars for each pick and the same figures as a table.</summary>
 internal static class HeatSection

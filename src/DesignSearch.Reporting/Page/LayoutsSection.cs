@@ -1,7 +1,9 @@
-using DesignSearch.Layouts;
-using DesignSearch.Runs;
+using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Reporting.Html;
+using DesignSearch.Reporting.Words;
+using DesignSearch.Runs.Store;
 
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Page;
 
 /// <summary>The picked layouts and those of the front in full, each folded away until it is asked for.</summary>
 internal static class LayoutsSection

@@ -1,6 +1,8 @@
-using DesignSearch.Runs;
+using DesignSearch.Reporting.Html;
+using DesignSearch.Reporting.Words;
+using DesignSearch.Runs.Store;
 
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Page;
 
 /// <summary>How the answer was found and what would be needed to find it again.</summary>
 internal static class MethodSection

@@ -1,4 +1,8 @@
-namespace DesignSearch.Reporting;
+using DesignSearch.Reporting.Front;
+using DesignSearch.Reporting.Html;
+using DesignSearch.Reporting.Words;
+
+namespace DesignSearch.Reporting.Page;
 
 /// <summary>Draws the chart of life cost against frost as the page's own drawing, each point of the front a link to its layout.</summary>
 internal static class PageChart

@@ -1,7 +1,10 @@
-using DesignSearch.Layouts;
-using DesignSearch.Runs;
+using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Reporting.Front;
+using DesignSearch.Reporting.Html;
+using DesignSearch.Reporting.Words;
+using DesignSearch.Runs.Store;
 
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Page;
 
 /// <summary>The picks side by side, with the bare house to hold them against.</summary>
 internal static class PicksSection

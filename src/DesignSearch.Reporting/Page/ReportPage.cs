@@ -1,9 +1,11 @@
 using System.Security.Cryptography;
 using System.Text;
-using DesignSearch.Layouts;
-using DesignSearch.Runs;
+using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Reporting.Html;
+using DesignSearch.Reporting.Words;
+using DesignSearch.Runs.Store;
 
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Page;
 
 /// <summary>Builds <c>report.html</c>: one file that asks no other for anything and reads in full without script.</summary>
 internal static class ReportPage

@@ -1,6 +1,8 @@
-using DesignSearch.Layouts;
+using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Reporting.Html;
+using DesignSearch.Reporting.Words;
 
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Page;
 
 /// <summary>What to dial in on the finished installation.</summary>
 internal static class SettingsSection

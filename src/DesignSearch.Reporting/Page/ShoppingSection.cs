@@ -1,8 +1,10 @@
-using DesignSearch.Layouts;
-using DesignSearch.Parts;
-using DesignSearch.Runs;
+using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Parts.Money;
+using DesignSearch.Reporting.Html;
+using DesignSearch.Reporting.Words;
+using DesignSearch.Runs.Store;
 
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Page;
 
 /// <summary>The shopping list of the first pick, made to be printed and ticked off.</summary>
 internal static class ShoppingSection

@@ -1,8 +1,10 @@
 using System.Globalization;
 using System.Text;
-using DesignSearch.Layouts;
+using DesignSearch.Layouts.Decide.Weigh;
+using DesignSearch.Reporting.Html;
+using DesignSearch.Reporting.Words;
 
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Page;
 
 /// <summary>Draws a week as bands over one another on one axis of time: temperatures, the tank with its pump, the sun, the stand-by heater.</summary>
 internal static class WeekChart

@@ -1,8 +1,10 @@
 using System.Globalization;
-using DesignSearch.Layouts;
-using DesignSearch.Runs;
+using DesignSearch.Layouts.Decide.Weigh;
+using DesignSearch.Reporting.Html;
+using DesignSearch.Reporting.Words;
+using DesignSearch.Runs.Store;
 
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Page;
 
 /// <summary>The week that tries each pick hardest, hour by hour: a drawing, its finding, its figures.</summary>
 internal static class WeekSection

@@ -1,7 +1,11 @@
-using DesignSearch.Layouts;
-using DesignSearch.Runs;
+using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Layouts.Design.Wiring;
+using DesignSearch.Reporting.Html;
+using DesignSearch.Reporting.Tables;
+using DesignSearch.Reporting.Words;
+using DesignSearch.Runs.Store;
 
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Page;
 
 /// <summary>What is wired to what, as advice for the licensed person who decides.</summary>
 internal static class WiringSection

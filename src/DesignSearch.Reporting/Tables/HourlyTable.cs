@@ -1,8 +1,8 @@
 using System.Globalization;
 using DesignSearch.Files;
-using DesignSearch.Season;
+using DesignSearch.Season.Kernel;
 
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Tables;
 
 /// <summary>Every hour of a simulated layout as a table that a spreadsheet plots.</summary>
 public sealed class HourlyTable

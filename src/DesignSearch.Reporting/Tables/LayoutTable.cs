@@ -1,8 +1,8 @@
 using DesignSearch.Files;
-using DesignSearch.Layouts;
-using DesignSearch.Runs;
+using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Runs.Store;
 
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Tables;
 
 /// <summary>Writes layouts one a row with every figure in full: <c>ranking.csv</c> and <c>front.csv</c>.</summary>
 /// <remarks>The last column carries the version of the format, so that the first line is the header and any spreadsheet reads the file as it is.</remarks>

@@ -1,7 +1,8 @@
 using DesignSearch.Files;
-using DesignSearch.Layouts;
+using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Reporting.Words;
 
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Tables;
 
 /// <summary>Writes what to buy for one layout: <c>lists/1-….csv</c>, with a subtotal for each subsystem and the build price at the end.</summary>
 /// <remarks>Column <c>row</c> says what a line is, so that a sum in a spreadsheet can leave subtotals out; the last column carries the version of the format.</remarks>

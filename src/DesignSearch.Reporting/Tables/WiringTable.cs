@@ -1,8 +1,8 @@
 using DesignSearch.Files;
-using DesignSearch.Layouts;
-using DesignSearch.Runs;
+using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Runs.Store;
 
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Tables;
 
 /// <summary>Writes the wiring of one layout as a table: <c>lists/1-…-wiring.csv</c>. Advice only, and every row says so.</summary>
 internal static class WiringTable

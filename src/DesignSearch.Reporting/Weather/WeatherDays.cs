@@ -1,6 +1,7 @@
 using System.Globalization;
+using DesignSearch.Reporting.Words;
 
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Weather;
 
 /// <summary>Weather day by day, as the picture of a weather file shows it. Every list has one entry a day; NaN leaves a gap.</summary>
 public sealed record WeatherDays

@@ -1,6 +1,6 @@
-using DesignSearch.Climate;
+using DesignSearch.Climate.Weather;
 
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Weather;
 
 /// <summary>Takes the winter half-year out of a weather record, day by day.</summary>
 public static class WeatherDaysMaker

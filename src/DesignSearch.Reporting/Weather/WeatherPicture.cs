@@ -1,8 +1,10 @@
 using System.Globalization;
+using DesignSearch.Reporting.Front;
+using DesignSearch.Reporting.Words;
 using ScottPlot;
 using SkiaSharp;
 
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Weather;
 
 /// <summary>Draws weather day by day: air between its lowest and highest hour, sun on the flat, frost hours, over one date axis.</summary>
 public static class WeatherPicture

@@ -1,6 +1,6 @@
-using DesignSearch.Layouts;
+using DesignSearch.Layouts.Decide.Judging;
 
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Words;
 
 /// <summary>The picks of a run, one entry a layout: a layout that wins twice stands once, under both names.</summary>
 internal static class PickNames

@@ -1,7 +1,7 @@
 using System.Text;
 using System.Text.RegularExpressions;
 
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Words;
 
 /// <summary>Makes text from outside fit to be shown: what cannot be seen but changes how a line reads is replaced by a sign that can be seen.</summary>
 internal static partial class PlainText

@@ -1,4 +1,6 @@
-namespace DesignSearch.Reporting;
+using DesignSearch.Reporting.Html;
+
+namespace DesignSearch.Reporting.Words;
 
 /// <summary>The cell that shows the lowest air about the plants.</summary>
 internal static class PlantAir

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace DesignSearch.Reporting;
+namespace DesignSearch.Reporting.Words;
 
 /// <summary>Figures in words a person reads, rounded as far as they are known; files keep the full figures.</summary>
 internal static class Say

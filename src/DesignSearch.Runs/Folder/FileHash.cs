@@ -1,7 +1,8 @@
 using System.Security.Cryptography;
 using DesignSearch.Files;
+using DesignSearch.Runs.Store;
 
-namespace DesignSearch.Runs;
+namespace DesignSearch.Runs.Folder;
 
 /// <summary>Hashes of the files that went into a run.</summary>
 public static class FileHash

@@ -1,4 +1,6 @@
-namespace DesignSearch.Runs;
+using DesignSearch.Runs.Store;
+
+namespace DesignSearch.Runs.Folder;
 
 /// <summary>A run: a folder whose scenario.toml goes in and whose results come out beside it.</summary>
 /// <param name="path">The folder.</param>

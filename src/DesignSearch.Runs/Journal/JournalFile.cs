@@ -5,7 +5,7 @@ using System.Text.Json;
 using DesignSearch.Files;
 using DesignSearch.Search;
 
-namespace DesignSearch.Runs;
+namespace DesignSearch.Runs.Journal;
 
 /// <summary>
 /// Every simulated layout in the order of the search, one line each, flushed after every block. A line carries a check sum, so that

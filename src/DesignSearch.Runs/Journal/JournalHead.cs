@@ -1,4 +1,6 @@
-namespace DesignSearch.Runs;
+using DesignSearch.Runs.Store;
+
+namespace DesignSearch.Runs.Journal;
 
 /// <summary>What a journal was begun with; a search can only be taken up with the same.</summary>
 /// <param name="ProgramVersion">Version of the program.</param>

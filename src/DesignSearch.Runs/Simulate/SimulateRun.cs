@@ -1,8 +1,14 @@
 using DesignSearch.Files;
-using DesignSearch.Layouts;
-using DesignSearch.Season;
+using DesignSearch.Layouts.Assess;
+using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Design.Sizing;
+using DesignSearch.Layouts.Scenarios;
+using DesignSearch.Runs.Folder;
+using DesignSearch.Season.House;
+using DesignSearch.Season.Kernel;
 
-namespace DesignSearch.Runs;
+namespace DesignSearch.Runs.Simulate;
 
 /// <summary>Simulates one given layout, without a search.</summary>
 public static class SimulateRun

@@ -1,6 +1,6 @@
-using DesignSearch.Layouts;
+using DesignSearch.Layouts.Decide.Judging;
 
-namespace DesignSearch.Runs;
+namespace DesignSearch.Runs.Simulate;
 
 /// <summary>One layout simulated by itself.</summary>
 /// <param name="Scenario">Name of the scenario.</param>

@@ -1,7 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
 
-namespace DesignSearch.Runs;
+namespace DesignSearch.Runs.Store;
 
 /// <summary>Writes a number that does not exist (the temperature of a tank that is not there) as null, and reads it back.</summary>
 internal sealed class AbsentNumberConverter : JsonConverter<double>

@@ -1,4 +1,4 @@
-namespace DesignSearch.Runs;
+namespace DesignSearch.Runs.Store;
 
 /// <summary>One assumption of the model.</summary>
 /// <param name="Key">Its key in the scenario's [assumptions].</param>

@@ -1,7 +1,9 @@
 using DesignSearch.Files;
-using DesignSearch.Layouts;
+using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Runs.Folder;
 
-namespace DesignSearch.Runs;
+namespace DesignSearch.Runs.Store;
 
 /// <summary>Writes each ranked layout as a file that can be simulated.</summary>
 internal static class LayoutLists

@@ -1,7 +1,7 @@
 using System.Globalization;
-using DesignSearch.Layouts;
+using DesignSearch.Layouts.Decide.Judging;
 
-namespace DesignSearch.Runs;
+namespace DesignSearch.Runs.Store;
 
 /// <summary>Names the files of a ranked layout: its shopping list and the layout itself.</summary>
 public static class ListFile

@@ -2,8 +2,9 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using DesignSearch.Files;
+using DesignSearch.Runs.Folder;
 
-namespace DesignSearch.Runs;
+namespace DesignSearch.Runs.Store;
 
 /// <summary>Writes and reads <c>run.json</c>.</summary>
 public static class RunStore

@@ -1,4 +1,4 @@
-namespace DesignSearch.Runs;
+namespace DesignSearch.Runs.Store;
 
 /// <summary>The scenario in the words of the report.</summary>
 public sealed record ScenarioRecord

@@ -1,9 +1,11 @@
 using System.Globalization;
-using DesignSearch.Climate;
-using DesignSearch.Layouts;
-using DesignSearch.Season;
+using DesignSearch.Climate.Weather;
+using DesignSearch.Climate.Winters;
+using DesignSearch.Layouts.Assess;
+using DesignSearch.Layouts.Scenarios;
+using DesignSearch.Season.Assumptions;
 
-namespace DesignSearch.Runs;
+namespace DesignSearch.Runs.Store;
 
 /// <summary>Puts a scenario into the words of the report.</summary>
 internal static class ScenarioRecords

@@ -1,4 +1,4 @@
-namespace DesignSearch.Runs;
+namespace DesignSearch.Runs.Store;
 
 /// <summary>How a search went.</summary>
 /// <param name="Seed">Seed of every random number in it.</param>

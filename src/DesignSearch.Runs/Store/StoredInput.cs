@@ -1,4 +1,4 @@
-namespace DesignSearch.Runs;
+namespace DesignSearch.Runs.Store;
 
 /// <summary>One file that went into a run.</summary>
 /// <param name="File">Path as the scenario names it.</param>

@@ -1,6 +1,7 @@
-using DesignSearch.Layouts;
+using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Layouts.Decide.Weigh;
 
-namespace DesignSearch.Runs;
+namespace DesignSearch.Runs.Store;
 
 /// <summary>Everything a finished search leaves in <c>run.json</c>; charts, lists and the report are made from this alone.</summary>
 public sealed record StoredRun

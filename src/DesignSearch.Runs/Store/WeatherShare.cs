@@ -1,4 +1,4 @@
-namespace DesignSearch.Runs;
+namespace DesignSearch.Runs.Store;
 
 /// <summary>Where one field of the weather came from, as shares of its hours.</summary>
 /// <param name="Field">The field in plain words.</param>

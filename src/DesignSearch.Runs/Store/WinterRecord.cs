@@ -1,4 +1,4 @@
-namespace DesignSearch.Runs;
+namespace DesignSearch.Runs.Store;
 
 /// <summary>One winter as the report shows it.</summary>
 /// <param name="Name">Name.</param>

@@ -1,4 +1,6 @@
-namespace DesignSearch.Search;
+using DesignSearch.Search.Engine;
+
+namespace DesignSearch.Search.Archive;
 
 /// <summary>The best few by merit, best first; of equals the earlier stands before.</summary>
 internal sealed class BestByMerit(int capacity)

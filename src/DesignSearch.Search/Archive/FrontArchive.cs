@@ -1,4 +1,6 @@
-namespace DesignSearch.Search;
+using DesignSearch.Search.Engine;
+
+namespace DesignSearch.Search.Archive;
 
 /// <summary>Every point met that meets all constraints and that no other beats; grows without bound. Of equals the first stays.</summary>
 internal abstract class FrontArchive

@@ -1,4 +1,7 @@
-namespace DesignSearch.Search;
+using DesignSearch.Search.Engine;
+using DesignSearch.Search.Indicators;
+
+namespace DesignSearch.Search.Archive;
 
 /// <summary>The archive of one objective or of three and more: a plain list.</summary>
 internal sealed class ListedFront : FrontArchive

@@ -1,4 +1,8 @@
-namespace DesignSearch.Search;
+using DesignSearch.Search.Engine;
+using DesignSearch.Search.Indicators;
+using DesignSearch.Search.Space;
+
+namespace DesignSearch.Search.Archive;
 
 /// <summary>
 /// A small set of parents. When it is full, each newcomer costs one member: the worst violator while there is one, else the

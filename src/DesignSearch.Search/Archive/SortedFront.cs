@@ -1,4 +1,6 @@
-namespace DesignSearch.Search;
+using DesignSearch.Search.Engine;
+
+namespace DesignSearch.Search.Archive;
 
 /// <summary>The archive of two objectives: rising in the first, falling in the second, found by halving.</summary>
 internal sealed class SortedFront : FrontArchive

@@ -1,4 +1,4 @@
-namespace DesignSearch.Search;
+namespace DesignSearch.Search.Engine;
 
 /// <summary>Turns a block of points into results: replayed ones first, the rest evaluated by all threads in stretches of the block.</summary>
 internal sealed class BlockEvaluator(IProblem problem, int threads, IEnumerator<(double[] Point, Evaluation Evaluation)> replay, ISearchLog? log)

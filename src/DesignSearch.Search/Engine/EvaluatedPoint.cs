@@ -1,4 +1,4 @@
-namespace DesignSearch.Search;
+namespace DesignSearch.Search.Engine;
 
 /// <summary>A point with its result.</summary>
 /// <param name="Point">Canonical values, one per variable.</param>

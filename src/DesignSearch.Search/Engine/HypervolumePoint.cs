@@ -1,4 +1,4 @@
-namespace DesignSearch.Search;
+namespace DesignSearch.Search.Engine;
 
 /// <summary>The dominated volume after some evaluations.</summary>
 /// <param name="Evaluations">Points evaluated so far.</param>

@@ -1,4 +1,4 @@
-namespace DesignSearch.Search;
+namespace DesignSearch.Search.Engine;
 
 /// <summary>Is told every freshly evaluated stretch of points, in order, so that a journal can be kept.</summary>
 public interface ISearchLog

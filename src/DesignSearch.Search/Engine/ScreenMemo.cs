@@ -1,4 +1,6 @@
-namespace DesignSearch.Search;
+using DesignSearch.Search.Space;
+
+namespace DesignSearch.Search.Engine;
 
 /// <summary>Screens points of a problem and remembers what it found: a search looks at most points several times, above all while it repairs one.</summary>
 /// <param name="problem">The problem; its screen gives the same answer each time.</param>

@@ -1,4 +1,6 @@
-namespace DesignSearch.Search;
+using DesignSearch.Search.Space;
+
+namespace DesignSearch.Search.Engine;
 
 /// <summary>
 /// A multi-objective search under constraints: steady state, elitist, with an unbounded archive. Proposes points in blocks,

@@ -1,4 +1,4 @@
-namespace DesignSearch.Search;
+namespace DesignSearch.Search.Engine;
 
 /// <summary>Where a search stands after a block.</summary>
 /// <param name="Evaluations">Points evaluated so far, replayed ones included.</param>

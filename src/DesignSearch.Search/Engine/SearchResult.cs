@@ -1,4 +1,6 @@
-namespace DesignSearch.Search;
+using DesignSearch.Search.Proof;
+
+namespace DesignSearch.Search.Engine;
 
 /// <summary>What a search found.</summary>
 public sealed record SearchResult

@@ -1,4 +1,10 @@
-namespace DesignSearch.Search;
+using DesignSearch.Search.Archive;
+using DesignSearch.Search.Model;
+using DesignSearch.Search.Moves;
+using DesignSearch.Search.Proof;
+using DesignSearch.Search.Space;
+
+namespace DesignSearch.Search.Engine;
 
 /// <summary>One search from its first block to its result.</summary>
 internal sealed class SearchRun

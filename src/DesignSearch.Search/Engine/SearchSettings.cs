@@ -1,4 +1,4 @@
-namespace DesignSearch.Search;
+namespace DesignSearch.Search.Engine;
 
 /// <summary>How a search is run. The same settings, problem and seed give the same result at any number of threads.</summary>
 public sealed record SearchSettings

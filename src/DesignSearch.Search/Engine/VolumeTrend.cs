@@ -1,4 +1,7 @@
-namespace DesignSearch.Search;
+using DesignSearch.Search.Archive;
+using DesignSearch.Search.Indicators;
+
+namespace DesignSearch.Search.Engine;
 
 /// <summary>
 /// Follows the dominated volume in a box that is fixed once: its far corner is the worst of the first points that meet every

@@ -1,4 +1,4 @@
-namespace DesignSearch.Search;
+namespace DesignSearch.Search.Indicators;
 
 /// <summary>Pareto dominance; every objective is minimised.</summary>
 public static class Dominance

@@ -1,4 +1,4 @@
-namespace DesignSearch.Search;
+namespace DesignSearch.Search.Indicators;
 
 /// <summary>How far a known front lies from the points found.</summary>
 public static class GenerationalDistance

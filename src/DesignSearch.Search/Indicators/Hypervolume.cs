@@ -1,4 +1,4 @@
-namespace DesignSearch.Search;
+namespace DesignSearch.Search.Indicators;
 
 /// <summary>The volume between a set of points and a reference that at least one of the points dominates.</summary>
 public static class Hypervolume

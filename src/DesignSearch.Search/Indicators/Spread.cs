@@ -1,4 +1,4 @@
-namespace DesignSearch.Search;
+namespace DesignSearch.Search.Indicators;
 
 /// <summary>How evenly a front of two objectives is covered.</summary>
 public static class Spread

@@ -1,4 +1,6 @@
-namespace DesignSearch.Search;
+using DesignSearch.Search.Space;
+
+namespace DesignSearch.Search.Model;
 
 /// <summary>
 /// Turns a point into the few features that are not zero: a constant, one for each variable's level (or two for the knots beside

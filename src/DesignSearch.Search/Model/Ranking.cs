@@ -1,4 +1,9 @@
-namespace DesignSearch.Search;
+using DesignSearch.Search.Archive;
+using DesignSearch.Search.Engine;
+using DesignSearch.Search.Moves;
+using DesignSearch.Search.Space;
+
+namespace DesignSearch.Search.Model;
 
 /// <summary>
 /// Says which of several points not yet evaluated promises most: predicts their figures with a ridge model, takes those that the

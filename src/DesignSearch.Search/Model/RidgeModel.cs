@@ -1,4 +1,4 @@
-namespace DesignSearch.Search;
+namespace DesignSearch.Search.Model;
 
 /// <summary>
 /// Ridge regression of several figures on the same features, never solved outright but kept near its solution: each call of

@@ -1,4 +1,4 @@
-namespace DesignSearch.Search;
+namespace DesignSearch.Search.Moves;
 
 /// <summary>Chooses among several ways by what each gained lately per use; none falls below a floor.</summary>
 internal sealed class Credit(int ways, double floor)

@@ -1,4 +1,6 @@
-namespace DesignSearch.Search;
+using DesignSearch.Search.Engine;
+
+namespace DesignSearch.Search.Moves;
 
 /// <summary>Whom a proposed point was made from; empty for one drawn anywhere.</summary>
 /// <param name="First">The parent it mostly comes from.</param>

@@ -1,4 +1,8 @@
-namespace DesignSearch.Search;
+using DesignSearch.Search.Archive;
+using DesignSearch.Search.Engine;
+using DesignSearch.Search.Space;
+
+namespace DesignSearch.Search.Moves;
 
 /// <summary>Makes new points from those met: crossing, mixing archive neighbours, difference steps, one-variable neighbours, restarts.</summary>
 internal sealed class Proposer(SearchSpace space, FrontArchive archive, Population population)

@@ -1,4 +1,4 @@
-namespace DesignSearch.Search;
+namespace DesignSearch.Search.Moves;
 
 /// <summary>A small generator (SplitMix64 by Steele, Lea and Flood, 2014): a stream of its own for every seed and place.</summary>
 internal struct RandomStream

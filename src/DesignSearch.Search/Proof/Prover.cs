@@ -1,4 +1,8 @@
-namespace DesignSearch.Search;
+using DesignSearch.Search.Archive;
+using DesignSearch.Search.Indicators;
+using DesignSearch.Search.Space;
+
+namespace DesignSearch.Search.Proof;
 
 /// <summary>
 /// Branch and bound over boxes of levels. A box is dropped once the front covers its bounds; the box that could add most is split

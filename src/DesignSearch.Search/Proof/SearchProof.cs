@@ -1,4 +1,4 @@
-namespace DesignSearch.Search;
+namespace DesignSearch.Search.Proof;
 
 /// <summary>How far branch and bound came in proving the front.</summary>
 /// <param name="IsComplete">Whether no box is left that could hold a better point: the front is then the true one.</param>

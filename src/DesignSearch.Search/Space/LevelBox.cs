@@ -1,4 +1,4 @@
-namespace DesignSearch.Search;
+namespace DesignSearch.Search.Space;
 
 /// <summary>A box of levels: for each variable of a finite space the levels from the lower to the upper, both included.</summary>
 /// <param name="Low">Lowest level of each variable, 0 or more.</param>

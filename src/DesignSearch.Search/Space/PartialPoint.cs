@@ -1,4 +1,4 @@
-namespace DesignSearch.Search;
+namespace DesignSearch.Search.Space;
 
 /// <summary>A point of which only some values are known; tells which unknown value a condition read first.</summary>
 internal sealed class PartialPoint(int count) : IReadOnlyList<double>

@@ -1,4 +1,4 @@
-namespace DesignSearch.Search;
+namespace DesignSearch.Search.Space;
 
 /// <summary>
 /// Stands for one canonical point: 128 mixed bits. Two different points share a key about once in 10^26 pairs of a run of a

@@ -1,4 +1,4 @@
-namespace DesignSearch.Search;
+namespace DesignSearch.Search.Space;
 
 /// <summary>A set of keys that only grows: 16 bytes a place, at most two thirds full.</summary>
 internal sealed class PointSet

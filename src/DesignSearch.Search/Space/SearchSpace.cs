@@ -1,6 +1,6 @@
 using System.Numerics;
 
-namespace DesignSearch.Search;
+namespace DesignSearch.Search.Space;
 
 /// <summary>
 /// The points that variables span. Every point has one canonical form: reals inside their bounds, levels whole and in range,

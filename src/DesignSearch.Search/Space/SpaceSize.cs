@@ -1,6 +1,6 @@
 using System.Numerics;
 
-namespace DesignSearch.Search;
+namespace DesignSearch.Search.Space;
 
 /// <summary>
 /// Counts the different canonical points without visiting them. Only the variables that a condition really reads are branched

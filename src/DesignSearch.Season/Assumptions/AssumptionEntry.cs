@@ -1,4 +1,4 @@
-namespace DesignSearch.Season;
+namespace DesignSearch.Season.Assumptions;
 
 /// <summary>One number of the season model that an honest modeller could choose otherwise.</summary>
 /// <param name="Key">Name in the scenario's [assumptions], small letters and underscores, unit at its end.</param>

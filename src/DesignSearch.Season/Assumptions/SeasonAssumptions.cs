@@ -1,4 +1,4 @@
-namespace DesignSearch.Season;
+namespace DesignSearch.Season.Assumptions;
 
 /// <summary>The numbers an honest modeller could choose otherwise; each is an entry of the scenario's [assumptions].</summary>
 public sealed record SeasonAssumptions

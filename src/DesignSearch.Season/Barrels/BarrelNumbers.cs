@@ -1,4 +1,4 @@
-namespace DesignSearch.Season;
+namespace DesignSearch.Season.Barrels;
 
 /// <summary>Water barrels in the house, all alike.</summary>
 /// <param name="WaterKg">Water in all of them [kg]; 0 without barrels.</param>

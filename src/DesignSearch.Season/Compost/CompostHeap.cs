@@ -1,4 +1,6 @@
-namespace DesignSearch.Season;
+using DesignSearch.Season.Assumptions;
+
+namespace DesignSearch.Season.Compost;
 
 /// <summary>Formulas of a compost heap.</summary>
 public static class CompostHeap

@@ -1,4 +1,4 @@
-namespace DesignSearch.Season;
+namespace DesignSearch.Season.Compost;
 
 /// <summary>A compost heap beside the house, with a coil whose water circulates through pipe in the house, run by a thermostat.</summary>
 /// <param name="VolumeM3">Size when built [m³]; 0 without a heap.</param>

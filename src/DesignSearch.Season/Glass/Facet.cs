@@ -1,4 +1,4 @@
-namespace DesignSearch.Season;
+namespace DesignSearch.Season.Glass;
 
 /// <summary>One flat piece of the cover.</summary>
 /// <param name="AreaM2">Area [m²].</param>

@@ -1,4 +1,4 @@
-namespace DesignSearch.Season;
+namespace DesignSearch.Season.Glass;
 
 /// <summary>Equal parallel sheets whose transmittance falls with the angle by Snell and Fresnel, scaled to the stated normal value.</summary>
 /// <param name="Layers">Number of sheets, 1 or more.</param>

@@ -1,6 +1,7 @@
-using DesignSearch.Climate;
+using DesignSearch.Climate.Plane;
+using DesignSearch.Climate.Winters;
 
-namespace DesignSearch.Season;
+namespace DesignSearch.Season.Glass;
 
 /// <summary>Sun that passes the bare cover, facet by facet.</summary>
 public static class HouseSun

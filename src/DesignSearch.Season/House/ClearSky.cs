@@ -1,4 +1,4 @@
-namespace DesignSearch.Season;
+namespace DesignSearch.Season.House;
 
 /// <summary>Temperature of a cloudless sky; without a cloud term it doubles the frost hours of a bare house, so the season model reads the winter's own sky instead.</summary>
 public static class ClearSky

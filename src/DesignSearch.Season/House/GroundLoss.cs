@@ -1,4 +1,4 @@
-namespace DesignSearch.Season;
+namespace DesignSearch.Season.House;
 
 /// <summary>Heat loss of a slab on the ground in steady state.</summary>
 public static class GroundLoss

@@ -1,4 +1,6 @@
-namespace DesignSearch.Season;
+using DesignSearch.Season.Assumptions;
+
+namespace DesignSearch.Season.House;
 
 /// <summary>Steady heat loss of a greenhouse, by the trade's split into cover and leakage.</summary>
 public static class HouseLoss

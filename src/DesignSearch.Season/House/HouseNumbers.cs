@@ -1,4 +1,4 @@
-namespace DesignSearch.Season;
+namespace DesignSearch.Season.House;
 
 /// <summary>The greenhouse in numbers.</summary>
 public sealed record HouseNumbers

@@ -1,4 +1,4 @@
-namespace DesignSearch.Season;
+namespace DesignSearch.Season.House;
 
 /// <summary>Water in air.</summary>
 public static class MoistAir

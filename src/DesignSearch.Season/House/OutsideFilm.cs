@@ -1,4 +1,4 @@
-namespace DesignSearch.Season;
+namespace DesignSearch.Season.House;
 
 /// <summary>Published films between a surface and the wind [W/(m²K)].</summary>
 public static class OutsideFilm

@@ -1,4 +1,4 @@
-namespace DesignSearch.Season;
+namespace DesignSearch.Season.House;
 
 /// <summary>What a catalogue U-value says about the sheet alone.</summary>
 public static class SheetResistance

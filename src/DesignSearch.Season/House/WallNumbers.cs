@@ -1,4 +1,4 @@
-namespace DesignSearch.Season;
+namespace DesignSearch.Season.House;
 
 /// <summary>A solid back wall: an inner surface without mass, the mass behind it, the outside behind that.</summary>
 /// <param name="AreaM2">Area [m²]; 0 without one. It is not part of the cover.</param>

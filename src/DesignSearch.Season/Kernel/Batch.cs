@@ -1,4 +1,10 @@
-namespace DesignSearch.Season;
+using DesignSearch.Season.Benches;
+using DesignSearch.Season.Compost;
+using DesignSearch.Season.House;
+using DesignSearch.Season.Lanes;
+using DesignSearch.Season.Solar;
+
+namespace DesignSearch.Season.Kernel;
 
 /// <summary>As many layouts as the lane type is wide, in one winter.</summary>
 internal struct Batch<T>

@@ -1,6 +1,11 @@
 using System.Runtime.InteropServices;
+using DesignSearch.Season.Benches;
+using DesignSearch.Season.Compost;
+using DesignSearch.Season.House;
+using DesignSearch.Season.Lanes;
+using DesignSearch.Season.Solar;
 
-namespace DesignSearch.Season;
+namespace DesignSearch.Season.Kernel;
 
 /// <summary>Carries up to <see cref="Most"/> batches through a winter in turn, part by part: while one waits for its own result, the next one works.</summary>
 internal static class BatchRunner<T>

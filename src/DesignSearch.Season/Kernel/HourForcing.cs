@@ -1,4 +1,4 @@
-namespace DesignSearch.Season;
+namespace DesignSearch.Season.Kernel;
 
 /// <summary>What one hour's weather does to every layout.</summary>
 /// <param name="OutsideC">Outdoor air [°C].</param>

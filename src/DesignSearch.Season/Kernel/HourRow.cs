@@ -1,4 +1,4 @@
-namespace DesignSearch.Season;
+namespace DesignSearch.Season.Kernel;
 
 /// <summary>One simulated hour for a plot; temperatures are those at its end unless a mean is named, NaN for what is absent.</summary>
 /// <param name="Hour">Hour of the winter, warm-up counted.</param>

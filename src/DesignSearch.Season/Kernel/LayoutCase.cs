@@ -1,6 +1,6 @@
-using DesignSearch.Climate;
+using DesignSearch.Climate.Plane;
 
-namespace DesignSearch.Season;
+namespace DesignSearch.Season.Kernel;
 
 /// <summary>One layout as the season model meets it.</summary>
 /// <param name="Installation">Its numbers.</param>

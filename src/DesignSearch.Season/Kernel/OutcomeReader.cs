@@ -1,6 +1,8 @@
-using DesignSearch.Climate;
+using DesignSearch.Climate.Winters;
+using DesignSearch.Season.Lanes;
+using DesignSearch.Season.Solar;
 
-namespace DesignSearch.Season;
+namespace DesignSearch.Season.Kernel;
 
 /// <summary>Takes one layout's figures out of the lanes.</summary>
 internal static class OutcomeReader

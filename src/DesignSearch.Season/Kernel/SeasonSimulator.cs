@@ -1,6 +1,7 @@
 using System.Runtime.Intrinsics;
+using DesignSearch.Season.Lanes;
 
-namespace DesignSearch.Season;
+namespace DesignSearch.Season.Kernel;
 
 /// <summary>Carries layouts through a winter. A layout gets the same bits in any block, at any place in it, at any lane width, on any thread.</summary>
 public static class SeasonSimulator

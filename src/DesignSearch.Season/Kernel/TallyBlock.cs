@@ -1,4 +1,10 @@
-namespace DesignSearch.Season;
+using DesignSearch.Season.Benches;
+using DesignSearch.Season.Compost;
+using DesignSearch.Season.House;
+using DesignSearch.Season.Lanes;
+using DesignSearch.Season.Solar;
+
+namespace DesignSearch.Season.Kernel;
 
 /// <summary>Adds up the season of some layouts from the sums of each hour.</summary>
 /// <remarks>Flows are summed as W·steps and become kWh at the end. Only lanes as fields.</remarks>

@@ -1,6 +1,7 @@
-using DesignSearch.Climate;
+using DesignSearch.Climate.Winters;
+using DesignSearch.Season.Assumptions;
 
-namespace DesignSearch.Season;
+namespace DesignSearch.Season.Kernel;
 
 /// <summary>One winter made ready for many layouts of the same house; immutable, shared by all threads.</summary>
 public sealed class WinterForcing

@@ -1,4 +1,4 @@
-namespace DesignSearch.Season;
+namespace DesignSearch.Season.Lanes;
 
 /// <summary>Some layouts side by side, one double each; the physics is written once over this type and gives every layout the same bits at any width.</summary>
 /// <typeparam name="T">The lane type itself.</typeparam>

@@ -1,6 +1,6 @@
 using System.Runtime.CompilerServices;
 
-namespace DesignSearch.Season;
+namespace DesignSearch.Season.Lanes;
 
 /// <summary>One layout.</summary>
 internal readonly struct Lane1(double v) : ILane<Lane1>

@@ -1,7 +1,7 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 
-namespace DesignSearch.Season;
+namespace DesignSearch.Season.Lanes;
 
 /// <summary>Four layouts in one register of 256 bits.</summary>
 internal readonly struct Lane4(Vector256<double> v) : ILane<Lane4>

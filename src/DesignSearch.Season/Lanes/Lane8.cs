@@ -1,7 +1,7 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 
-namespace DesignSearch.Season;
+namespace DesignSearch.Season.Lanes;
 
 /// <summary>Eight layouts in one register of 512 bits.</summary>
 internal readonly struct Lane8(Vector512<double> v) : ILane<Lane8>

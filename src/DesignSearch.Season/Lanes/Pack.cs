@@ -1,4 +1,4 @@
-namespace DesignSearch.Season;
+namespace DesignSearch.Season.Lanes;
 
 /// <summary>Lays one number of several layouts side by side, and takes it apart again; used when a batch begins and ends.</summary>
 internal static class Pack

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Invocation;
 using System.Text.Json;
+using DesignSearch.Cli.Terminal;
 using DesignSearch.Layouts.Tests;
 using DesignSearch.Testing;
 using Xunit;

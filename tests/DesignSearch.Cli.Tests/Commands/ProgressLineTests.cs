@@ -1,3 +1,4 @@
+using DesignSearch.Cli.Terminal;
 using Xunit;
 
 namespace DesignSearch.Cli.Tests;

@@ -1,3 +1,7 @@
+using DesignSearch.Climate.Sun;
+using DesignSearch.Climate.Synthesis;
+using DesignSearch.Climate.Winters;
+
 namespace DesignSearch.Climate.Tests;
 
 /// <summary>A winter of clear days: 0.68 of the light above the atmosphere reaches the ground.</summary>

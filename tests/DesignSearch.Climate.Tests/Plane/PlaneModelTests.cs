@@ -1,3 +1,6 @@
+using DesignSearch.Climate.Plane;
+using DesignSearch.Climate.Sun;
+using DesignSearch.Climate.Winters;
 using DesignSearch.Testing;
 using Xunit;
 

@@ -1,3 +1,4 @@
+using DesignSearch.Climate.Plane;
 using DesignSearch.Testing;
 using Xunit;
 

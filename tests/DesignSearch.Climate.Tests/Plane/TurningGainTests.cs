@@ -1,3 +1,5 @@
+using DesignSearch.Climate.Plane;
+using DesignSearch.Climate.Winters;
 using DesignSearch.Testing;
 using Xunit;
 

@@ -1,4 +1,5 @@
 using CsCheck;
+using DesignSearch.Climate.Sun;
 using DesignSearch.Testing;
 using Xunit;
 

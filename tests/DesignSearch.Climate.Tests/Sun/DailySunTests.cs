@@ -1,3 +1,4 @@
+using DesignSearch.Climate.Sun;
 using DesignSearch.Testing;
 using Xunit;
 

@@ -1,5 +1,7 @@
 using System.Diagnostics;
 using System.Globalization;
+using DesignSearch.Climate.Sun;
+using DesignSearch.Climate.Synthesis;
 using DesignSearch.Testing;
 using Xunit;
 

@@ -1,3 +1,6 @@
+using DesignSearch.Climate.Plane;
+using DesignSearch.Climate.Synthesis;
+using DesignSearch.Climate.Winters;
 using DesignSearch.Testing;
 using MathNet.Numerics.Statistics;
 using Xunit;

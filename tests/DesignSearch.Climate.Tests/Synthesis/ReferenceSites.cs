@@ -1,3 +1,5 @@
+using DesignSearch.Climate.Winters;
+
 namespace DesignSearch.Climate.Tests;
 
 /// <summary>Monthly figures of the typical-year sites, worked out from open files of NSRDB and PVGIS; the files stay outside the project.</summary>

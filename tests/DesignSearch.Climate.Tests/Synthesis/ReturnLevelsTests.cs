@@ -1,3 +1,4 @@
+using DesignSearch.Climate.Synthesis;
 using DesignSearch.Testing;
 using Xunit;
 

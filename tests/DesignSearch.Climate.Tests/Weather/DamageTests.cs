@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using DesignSearch.Climate.Weather;
 using Xunit;
 
 namespace DesignSearch.Climate.Tests;

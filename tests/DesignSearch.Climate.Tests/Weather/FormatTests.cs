@@ -1,3 +1,5 @@
+using DesignSearch.Climate.Sun;
+using DesignSearch.Climate.Weather;
 using Xunit;
 
 namespace DesignSearch.Climate.Tests;

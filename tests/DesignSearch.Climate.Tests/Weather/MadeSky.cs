@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using DesignSearch.Climate.Sun;
 
 namespace DesignSearch.Climate.Tests;
 

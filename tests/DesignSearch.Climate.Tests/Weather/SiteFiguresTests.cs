@@ -1,4 +1,6 @@
 using System.Text;
+using DesignSearch.Climate.Synthesis;
+using DesignSearch.Climate.Winters;
 using Xunit;
 
 namespace DesignSearch.Climate.Tests;

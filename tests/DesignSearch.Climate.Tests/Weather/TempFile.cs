@@ -1,4 +1,5 @@
 using System.Text;
+using DesignSearch.Climate.Weather;
 using DesignSearch.Files;
 using Xunit;
 

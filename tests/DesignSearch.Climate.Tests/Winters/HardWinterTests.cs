@@ -1,3 +1,5 @@
+using DesignSearch.Climate.Synthesis;
+using DesignSearch.Climate.Winters;
 using Xunit;
 
 namespace DesignSearch.Climate.Tests;

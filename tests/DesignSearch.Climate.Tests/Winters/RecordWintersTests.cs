@@ -1,3 +1,5 @@
+using DesignSearch.Climate.Weather;
+using DesignSearch.Climate.Winters;
 using Xunit;
 
 namespace DesignSearch.Climate.Tests;

@@ -1,3 +1,4 @@
+using DesignSearch.Files.Toml;
 using Xunit;
 
 namespace DesignSearch.Files.Tests;

@@ -1,3 +1,8 @@
+using DesignSearch.Layouts.Assess;
+using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Design.Sizing;
+using DesignSearch.Layouts.Design.Wiring;
 using Xunit;
 
 namespace DesignSearch.Layouts.Tests;

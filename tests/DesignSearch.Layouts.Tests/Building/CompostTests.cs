@@ -1,3 +1,6 @@
+using DesignSearch.Layouts.Assess;
+using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Layouts.Design.Sizing;
 using Xunit;
 
 namespace DesignSearch.Layouts.Tests;

@@ -1,5 +1,10 @@
 using System.Globalization;
+using DesignSearch.Layouts.Assess;
+using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Design.Sizing;
+using DesignSearch.Layouts.Scenarios;
 using DesignSearch.Season;
+using DesignSearch.Season.Kernel;
 using DesignSearch.Testing;
 using Xunit;
 using Xunit.Abstractions;

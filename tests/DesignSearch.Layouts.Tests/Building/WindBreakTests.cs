@@ -1,3 +1,6 @@
+using DesignSearch.Layouts.Assess.Money;
+using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Design.Sizing;
 using Xunit;
 
 namespace DesignSearch.Layouts.Tests;

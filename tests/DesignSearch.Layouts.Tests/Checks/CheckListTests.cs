@@ -1,4 +1,11 @@
-using DesignSearch.Parts;
+using DesignSearch.Layouts.Assess;
+using DesignSearch.Layouts.Assess.Checks;
+using DesignSearch.Layouts.Assess.Money;
+using DesignSearch.Layouts.Assess.Problem;
+using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Design.Sizing;
+using DesignSearch.Parts.Catalogues;
+using DesignSearch.Parts.Small;
 using Xunit;
 
 namespace DesignSearch.Layouts.Tests;

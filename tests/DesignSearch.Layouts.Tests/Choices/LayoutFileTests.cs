@@ -1,4 +1,6 @@
 using DesignSearch.Files;
+using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Layouts.Design.Choices;
 using Xunit;
 
 namespace DesignSearch.Layouts.Tests;

@@ -1,4 +1,7 @@
-using DesignSearch.Search;
+using DesignSearch.Layouts.Assess;
+using DesignSearch.Layouts.Assess.Problem;
+using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Search.Engine;
 using Xunit;
 
 namespace DesignSearch.Layouts.Tests;

@@ -1,5 +1,12 @@
-using DesignSearch.Climate;
+using DesignSearch.Climate.Plane;
+using DesignSearch.Layouts.Assess;
+using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Layouts.Design.Sizing;
+using DesignSearch.Layouts.Scenarios;
 using DesignSearch.Season;
+using DesignSearch.Season.House;
+using DesignSearch.Season.Kernel;
+using DesignSearch.Season.Solar;
 using Xunit;
 
 namespace DesignSearch.Layouts.Tests;

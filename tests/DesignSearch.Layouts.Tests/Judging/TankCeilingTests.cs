@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Assess;
 using Xunit;
 
 namespace DesignSearch.Layouts.Tests;

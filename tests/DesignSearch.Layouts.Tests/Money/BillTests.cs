@@ -1,5 +1,10 @@
 using System.Globalization;
-using DesignSearch.Parts;
+using DesignSearch.Layouts.Assess;
+using DesignSearch.Layouts.Assess.Money;
+using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Design.Sizing;
+using DesignSearch.Layouts.Scenarios;
+using DesignSearch.Parts.Money;
 using DesignSearch.Testing;
 using Xunit;
 

@@ -1,6 +1,14 @@
 using CsCheck;
-using DesignSearch.Parts;
-using DesignSearch.Search;
+using DesignSearch.Layouts.Assess;
+using DesignSearch.Layouts.Assess.Money;
+using DesignSearch.Layouts.Assess.Problem;
+using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Design.Sizing;
+using DesignSearch.Layouts.Scenarios;
+using DesignSearch.Parts.Catalogues;
+using DesignSearch.Parts.Money;
+using DesignSearch.Search.Engine;
 using DesignSearch.Testing;
 using Xunit;
 

@@ -1,4 +1,6 @@
-using DesignSearch.Parts;
+using DesignSearch.Layouts.Assess.Money;
+using DesignSearch.Layouts.Design.Sizing;
+using DesignSearch.Parts.Money;
 using Xunit;
 
 namespace DesignSearch.Layouts.Tests;

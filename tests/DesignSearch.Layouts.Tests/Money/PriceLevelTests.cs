@@ -1,4 +1,8 @@
-using DesignSearch.Parts;
+using DesignSearch.Layouts.Assess;
+using DesignSearch.Layouts.Assess.Money;
+using DesignSearch.Layouts.Design.Sizing;
+using DesignSearch.Layouts.Scenarios;
+using DesignSearch.Parts.Money;
 using Xunit;
 
 namespace DesignSearch.Layouts.Tests;

@@ -1,4 +1,6 @@
-using DesignSearch.Search;
+using DesignSearch.Layouts.Assess;
+using DesignSearch.Layouts.Assess.Problem;
+using DesignSearch.Search.Engine;
 using Xunit;
 
 namespace DesignSearch.Layouts.Tests;

@@ -1,4 +1,9 @@
+using DesignSearch.Layouts.Assess;
+using DesignSearch.Layouts.Assess.Problem;
+using DesignSearch.Layouts.Scenarios;
 using DesignSearch.Search;
+using DesignSearch.Search.Engine;
+using DesignSearch.Search.Space;
 using DesignSearch.Testing;
 using Xunit;
 

@@ -1,4 +1,8 @@
-using DesignSearch.Search;
+using DesignSearch.Layouts.Assess;
+using DesignSearch.Layouts.Assess.Problem;
+using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Scenarios;
+using DesignSearch.Search.Engine;
 using Xunit;
 
 namespace DesignSearch.Layouts.Tests;

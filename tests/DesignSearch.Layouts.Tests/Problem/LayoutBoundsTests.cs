@@ -1,4 +1,8 @@
+using DesignSearch.Layouts.Assess;
+using DesignSearch.Layouts.Assess.Problem;
 using DesignSearch.Search;
+using DesignSearch.Search.Engine;
+using DesignSearch.Search.Space;
 using DesignSearch.Testing;
 using Xunit;
 

@@ -1,5 +1,9 @@
 using System.Globalization;
 using System.Text;
+using DesignSearch.Layouts.Assess;
+using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Design.Sizing;
 using Xunit;
 
 namespace DesignSearch.Layouts.Tests;

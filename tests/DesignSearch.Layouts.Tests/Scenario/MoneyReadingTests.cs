@@ -1,4 +1,5 @@
-using DesignSearch.Parts;
+using DesignSearch.Layouts.Scenarios;
+using DesignSearch.Parts.Money;
 using Xunit;
 
 namespace DesignSearch.Layouts.Tests;

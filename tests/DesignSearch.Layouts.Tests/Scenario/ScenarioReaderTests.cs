@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Design.Choices;
 using Xunit;
 
 namespace DesignSearch.Layouts.Tests;

@@ -1,4 +1,10 @@
+using DesignSearch.Layouts.Assess;
+using DesignSearch.Layouts.Assess.Problem;
+using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Layouts.Decide.Weigh;
+using DesignSearch.Layouts.Scenarios;
 using DesignSearch.Search;
+using DesignSearch.Search.Engine;
 
 namespace DesignSearch.Layouts.Tests;
 

@@ -1,5 +1,8 @@
 using System.Text.Json;
-using DesignSearch.Climate;
+using DesignSearch.Climate.Winters;
+using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Layouts.Decide.Weigh;
+using DesignSearch.Layouts.Design.Choices;
 using Xunit;
 
 namespace DesignSearch.Layouts.Tests;

@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Decide.Weigh;
 using DesignSearch.Testing;
 using Xunit;
 

@@ -1,4 +1,10 @@
-using DesignSearch.Parts;
+using DesignSearch.Layouts.Assess.Checks;
+using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Design.Sizing;
+using DesignSearch.Layouts.Design.Wiring;
+using DesignSearch.Layouts.Scenarios;
+using DesignSearch.Parts.Catalogues;
+using DesignSearch.Parts.Small;
 using DesignSearch.Testing;
 using Xunit;
 

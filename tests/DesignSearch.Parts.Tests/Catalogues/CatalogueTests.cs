@@ -1,5 +1,8 @@
 using CsCheck;
 using DesignSearch.Files;
+using DesignSearch.Parts.Catalogues;
+using DesignSearch.Parts.Small;
+using DesignSearch.Parts.Solar;
 using DesignSearch.Testing;
 using Xunit;
 

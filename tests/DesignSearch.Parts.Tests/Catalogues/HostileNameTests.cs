@@ -1,4 +1,5 @@
 using DesignSearch.Files;
+using DesignSearch.Parts.Catalogues;
 using Xunit;
 
 namespace DesignSearch.Parts.Tests;

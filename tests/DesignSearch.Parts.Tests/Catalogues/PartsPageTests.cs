@@ -1,4 +1,6 @@
 using System.Text;
+using DesignSearch.Parts.Catalogues;
+using DesignSearch.Parts.Money;
 using DesignSearch.Testing;
 using Xunit;
 

@@ -1,4 +1,10 @@
 using DesignSearch.Files;
+using DesignSearch.Parts.Barrels;
+using DesignSearch.Parts.Catalogues;
+using DesignSearch.Parts.Hydraulics;
+using DesignSearch.Parts.Mechanics;
+using DesignSearch.Parts.Skin;
+using DesignSearch.Parts.Solar;
 using DesignSearch.Testing;
 using Xunit;
 

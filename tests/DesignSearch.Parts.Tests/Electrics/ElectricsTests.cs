@@ -1,3 +1,4 @@
+using DesignSearch.Parts.Electrics;
 using DesignSearch.Testing;
 using Xunit;
 

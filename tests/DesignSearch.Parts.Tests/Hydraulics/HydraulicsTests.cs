@@ -1,4 +1,6 @@
 using CsCheck;
+using DesignSearch.Parts.Hydraulics;
+using DesignSearch.Parts.Mechanics;
 using DesignSearch.Testing;
 using Xunit;
 

@@ -1,3 +1,5 @@
+using DesignSearch.Parts.Mechanics;
+using DesignSearch.Parts.Solar;
 using DesignSearch.Testing;
 using Xunit;
 

@@ -1,3 +1,4 @@
+using DesignSearch.Parts.Money;
 using DesignSearch.Testing;
 using Xunit;
 

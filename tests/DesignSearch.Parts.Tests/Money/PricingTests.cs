@@ -1,4 +1,7 @@
 using CsCheck;
+using DesignSearch.Parts.Catalogues;
+using DesignSearch.Parts.Money;
+using DesignSearch.Parts.Skin;
 using Xunit;
 
 namespace DesignSearch.Parts.Tests;

@@ -1,4 +1,6 @@
 using DesignSearch.Files;
+using DesignSearch.Parts.Catalogues;
+using DesignSearch.Parts.Money;
 using Xunit;
 
 namespace DesignSearch.Parts.Tests;

@@ -1,4 +1,5 @@
 using CsCheck;
+using DesignSearch.Reporting.Front;
 using Xunit;
 
 namespace DesignSearch.Reporting.Tests;

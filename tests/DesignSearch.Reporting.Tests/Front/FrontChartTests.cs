@@ -1,3 +1,5 @@
+using DesignSearch.Reporting.Front;
+using DesignSearch.Reporting.Words;
 using Xunit;
 
 namespace DesignSearch.Reporting.Tests;

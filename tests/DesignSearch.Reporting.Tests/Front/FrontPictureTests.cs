@@ -1,5 +1,6 @@
 using System.Text;
 using System.Xml.Linq;
+using DesignSearch.Reporting.Front;
 using Xunit;
 
 namespace DesignSearch.Reporting.Tests;

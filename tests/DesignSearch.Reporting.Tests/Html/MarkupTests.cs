@@ -1,4 +1,6 @@
 using CsCheck;
+using DesignSearch.Reporting.Html;
+using DesignSearch.Reporting.Words;
 using Xunit;
 
 namespace DesignSearch.Reporting.Tests;

@@ -1,5 +1,6 @@
 using CsCheck;
-using DesignSearch.Layouts;
+using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Reporting.Page;
 using DesignSearch.Season;
 using Xunit;
 

@@ -1,7 +1,9 @@
 using System.Net;
 using System.Text;
 using System.Text.RegularExpressions;
-using DesignSearch.Runs;
+using DesignSearch.Reporting.Page;
+using DesignSearch.Reporting.Words;
+using DesignSearch.Runs.Store;
 using Xunit;
 
 namespace DesignSearch.Reporting.Tests;

@@ -1,4 +1,5 @@
 using System.Globalization;
+using DesignSearch.Reporting.Tables;
 using Xunit;
 
 namespace DesignSearch.Reporting.Tests;

@@ -1,5 +1,5 @@
 using CsCheck;
-using DesignSearch.Runs;
+using DesignSearch.Runs.Store;
 using Xunit;
 
 namespace DesignSearch.Reporting.Tests;

@@ -1,3 +1,4 @@
+using DesignSearch.Reporting.Tables;
 using DesignSearch.Testing;
 using Xunit;
 

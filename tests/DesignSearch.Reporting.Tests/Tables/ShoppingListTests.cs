@@ -1,5 +1,6 @@
 using System.Globalization;
 using DesignSearch.Files;
+using DesignSearch.Reporting.Tables;
 using Xunit;
 
 namespace DesignSearch.Reporting.Tests;

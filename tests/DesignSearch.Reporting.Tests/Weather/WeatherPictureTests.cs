@@ -1,4 +1,5 @@
 using System.Text;
+using DesignSearch.Reporting.Weather;
 using Xunit;
 
 namespace DesignSearch.Reporting.Tests;

@@ -1,3 +1,4 @@
+using DesignSearch.Reporting.Words;
 using Xunit;
 
 namespace DesignSearch.Reporting.Tests;

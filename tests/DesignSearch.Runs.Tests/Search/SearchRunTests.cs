@@ -1,6 +1,11 @@
 using DesignSearch.Climate.Tests;
 using DesignSearch.Files;
 using DesignSearch.Layouts.Tests;
+using DesignSearch.Runs.Folder;
+using DesignSearch.Runs.Journal;
+using DesignSearch.Runs.Searching;
+using DesignSearch.Runs.Simulate;
+using DesignSearch.Runs.Store;
 using DesignSearch.Search;
 using DesignSearch.Testing;
 using Xunit;

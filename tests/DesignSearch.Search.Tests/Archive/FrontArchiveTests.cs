@@ -1,4 +1,5 @@
 using CsCheck;
+using DesignSearch.Search.Archive;
 using Xunit;
 
 namespace DesignSearch.Search.Tests;

@@ -1,3 +1,5 @@
+using DesignSearch.Search.Engine;
+
 namespace DesignSearch.Search.Tests;
 
 internal sealed class MemoryLog : ISearchLog

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Runtime.InteropServices;
 using System.Security.Cryptography;
 using System.Text;
+using DesignSearch.Search.Engine;
 using Xunit;
 
 namespace DesignSearch.Search.Tests;

@@ -1,3 +1,4 @@
+using DesignSearch.Search.Engine;
 using Xunit;
 
 namespace DesignSearch.Search.Tests;

@@ -1,3 +1,5 @@
+using DesignSearch.Search.Engine;
+using DesignSearch.Search.Indicators;
 using Xunit;
 
 namespace DesignSearch.Search.Tests;

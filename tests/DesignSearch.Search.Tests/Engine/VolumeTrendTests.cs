@@ -1,3 +1,5 @@
+using DesignSearch.Search.Archive;
+using DesignSearch.Search.Engine;
 using Xunit;
 
 namespace DesignSearch.Search.Tests;

@@ -1,3 +1,5 @@
+using DesignSearch.Search.Engine;
+using DesignSearch.Search.Space;
 using DesignSearch.Testing;
 using Xunit;
 

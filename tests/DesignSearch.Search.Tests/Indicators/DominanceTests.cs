@@ -1,3 +1,4 @@
+using DesignSearch.Search.Indicators;
 using Xunit;
 
 namespace DesignSearch.Search.Tests;

@@ -1,4 +1,5 @@
 using CsCheck;
+using DesignSearch.Search.Indicators;
 using DesignSearch.Testing;
 using Xunit;
 

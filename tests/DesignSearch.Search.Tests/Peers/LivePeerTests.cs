@@ -1,3 +1,4 @@
+using DesignSearch.Search.Engine;
 using DesignSearch.Testing;
 using Xunit;
 

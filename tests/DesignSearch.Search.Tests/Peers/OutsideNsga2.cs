@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
+using DesignSearch.Search.Space;
 
 namespace DesignSearch.Search.Tests;
 

@@ -1,3 +1,5 @@
+using DesignSearch.Search.Space;
+
 namespace DesignSearch.Search.Tests;
 
 /// <summary>An invented catalogue of twelve choices whose second objective is a small simulation; seed 20240001 is the reference problem.</summary>

@@ -1,3 +1,5 @@
+using DesignSearch.Search.Indicators;
+
 namespace DesignSearch.Search.Tests;
 
 /// <summary>What is known of a problem's exact front: its corners, its scaled hypervolume and, where it is finite, its points.</summary>

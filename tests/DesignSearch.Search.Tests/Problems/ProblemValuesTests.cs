@@ -1,3 +1,4 @@
+using DesignSearch.Search.Space;
 using DesignSearch.Testing;
 using Xunit;
 

@@ -1,3 +1,5 @@
+using DesignSearch.Search.Space;
+
 namespace DesignSearch.Search.Tests;
 
 /// <summary>An invented market stall, small enough to go through: a roof whose size sleeps without one, tables, boxes that should be two a table, lamps that act one way.</summary>

@@ -1,3 +1,6 @@
+using DesignSearch.Search.Engine;
+using DesignSearch.Search.Moves;
+using DesignSearch.Search.Space;
 using DesignSearch.Testing;
 using Xunit;
 

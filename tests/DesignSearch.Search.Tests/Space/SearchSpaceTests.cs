@@ -1,3 +1,4 @@
+using DesignSearch.Search.Space;
 using Xunit;
 
 namespace DesignSearch.Search.Tests;

@@ -1,3 +1,4 @@
+using DesignSearch.Season.Solar;
 using DesignSearch.Testing;
 using Xunit;
 

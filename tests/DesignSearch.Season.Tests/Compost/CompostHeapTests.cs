@@ -1,4 +1,7 @@
-using DesignSearch.Climate;
+using DesignSearch.Climate.Winters;
+using DesignSearch.Season.Assumptions;
+using DesignSearch.Season.Compost;
+using DesignSearch.Season.Kernel;
 using DesignSearch.Testing;
 using Xunit;
 

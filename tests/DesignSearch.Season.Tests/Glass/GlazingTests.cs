@@ -1,3 +1,4 @@
+using DesignSearch.Season.Glass;
 using DesignSearch.Testing;
 using Xunit;
 

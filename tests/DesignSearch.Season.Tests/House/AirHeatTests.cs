@@ -1,3 +1,5 @@
+using DesignSearch.Season.Assumptions;
+using DesignSearch.Season.Kernel;
 using DesignSearch.Testing;
 using Xunit;
 

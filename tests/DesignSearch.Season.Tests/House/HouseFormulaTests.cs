@@ -1,3 +1,4 @@
+using DesignSearch.Season.House;
 using DesignSearch.Testing;
 using Xunit;
 

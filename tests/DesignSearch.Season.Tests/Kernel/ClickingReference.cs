@@ -1,3 +1,7 @@
+using DesignSearch.Season.House;
+using DesignSearch.Season.Kernel;
+using DesignSearch.Season.Solar;
+
 namespace DesignSearch.Season.Tests;
 
 /// <summary>

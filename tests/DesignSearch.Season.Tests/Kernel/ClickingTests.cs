@@ -1,4 +1,9 @@
 using System.Globalization;
+using DesignSearch.Season.Barrels;
+using DesignSearch.Season.Benches;
+using DesignSearch.Season.Heaters;
+using DesignSearch.Season.Kernel;
+using DesignSearch.Season.Solar;
 using DesignSearch.Testing;
 using Xunit;
 using Xunit.Abstractions;

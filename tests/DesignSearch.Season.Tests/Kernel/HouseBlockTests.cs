@@ -1,3 +1,6 @@
+using DesignSearch.Season.House;
+using DesignSearch.Season.Kernel;
+using DesignSearch.Season.Lanes;
 using DesignSearch.Testing;
 using Xunit;
 

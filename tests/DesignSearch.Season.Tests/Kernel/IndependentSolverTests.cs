@@ -1,5 +1,7 @@
 using System.Diagnostics;
 using System.Text.Json;
+using DesignSearch.Season.House;
+using DesignSearch.Season.Kernel;
 using DesignSearch.Testing;
 using Xunit;
 

@@ -1,4 +1,7 @@
-using DesignSearch.Climate;
+using DesignSearch.Climate.Plane;
+using DesignSearch.Climate.Winters;
+using DesignSearch.Season.Kernel;
+using DesignSearch.Season.Solar;
 using Xunit;
 
 namespace DesignSearch.Season.Tests;

@@ -1,3 +1,5 @@
+using DesignSearch.Season.Lanes;
+using DesignSearch.Season.Solar;
 using Xunit;
 
 namespace DesignSearch.Season.Tests;

@@ -3,7 +3,9 @@ using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json;
 using System.Text.Json.Serialization;
-using DesignSearch.Climate;
+using DesignSearch.Climate.Plane;
+using DesignSearch.Climate.Winters;
+using DesignSearch.Season.Kernel;
 using Xunit;
 
 namespace DesignSearch.Season.Tests;

@@ -1,4 +1,8 @@
-using DesignSearch.Climate;
+using DesignSearch.Climate.Winters;
+using DesignSearch.Season.Barrels;
+using DesignSearch.Season.Heaters;
+using DesignSearch.Season.Kernel;
+using DesignSearch.Season.Solar;
 using Xunit;
 
 namespace DesignSearch.Season.Tests;

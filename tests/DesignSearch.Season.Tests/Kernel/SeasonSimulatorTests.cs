@@ -1,5 +1,10 @@
 using CsCheck;
-using DesignSearch.Climate;
+using DesignSearch.Climate.Plane;
+using DesignSearch.Climate.Winters;
+using DesignSearch.Season.Heaters;
+using DesignSearch.Season.House;
+using DesignSearch.Season.Kernel;
+using DesignSearch.Season.Solar;
 using Xunit;
 
 namespace DesignSearch.Season.Tests;

@@ -1,4 +1,5 @@
 using System.Globalization;
+using DesignSearch.Season.Kernel;
 using Xunit;
 
 namespace DesignSearch.Season.Tests;

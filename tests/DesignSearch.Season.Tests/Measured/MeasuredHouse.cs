@@ -1,4 +1,13 @@
-using DesignSearch.Climate;
+using DesignSearch.Climate.Plane;
+using DesignSearch.Climate.Winters;
+using DesignSearch.Season.Assumptions;
+using DesignSearch.Season.Barrels;
+using DesignSearch.Season.Glass;
+using DesignSearch.Season.Heaters;
+using DesignSearch.Season.House;
+using DesignSearch.Season.Kernel;
+using DesignSearch.Season.Lanes;
+using DesignSearch.Season.Solar;
 
 namespace DesignSearch.Season.Tests;
 

@@ -1,4 +1,10 @@
 using DesignSearch.Climate;
+using DesignSearch.Climate.Plane;
+using DesignSearch.Climate.Winters;
+using DesignSearch.Season.Assumptions;
+using DesignSearch.Season.Barrels;
+using DesignSearch.Season.Heaters;
+using DesignSearch.Season.House;
 using DesignSearch.Testing;
 using Xunit;
 

@@ -1,3 +1,6 @@
+using DesignSearch.Season.Kernel;
+using DesignSearch.Season.Lanes;
+using DesignSearch.Season.Solar;
 using DesignSearch.Testing;
 using Xunit;
 

@@ -1,0 +1,139 @@
+using System.Numerics;
+using DesignSearch.Climate.Plane;
+using DesignSearch.Climate.Winters;
+using DesignSearch.Layouts.Assess.Checks;
+using DesignSearch.Layouts.Assess.Money;
+using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Design.Sizing;
+using DesignSearch.Layouts.Scenarios;
+using DesignSearch.Parts.Money;
+using DesignSearch.Season;
+using DesignSearch.Season.Kernel;
+
+namespace DesignSearch.Layouts.Assess;
+
+/// <summary>Prices, checks and simulates layouts of one scenario; the same figures in a search, in a ranking and for a layout file. Safe to use from several threads.</summary>
+/// <param name="scenario">The scenario.</param>
+/// <param name="winters">Its winters.</param>
+public sealed class LayoutAssessor(Scenario scenario, WinterSet winters)
+{
+    private const int StretchLanes = 2;
+    private const int StretchesPerThread = 2;
+
+    private readonly Lazy<double> bareFrostHours = new(() => Simulate(winters, [LayoutBuilder.Build(scenario, Layout.Bare(scenario.Catalogue))], 1)[0].Select((o, i) => o.FrostHours * winters.Winters[i].Weight).Sum());
+
+    /// <summary>The scenario.</summary>
+    public Scenario Scenario => scenario;
+
+    /// <summary>Its winters.</summary>
+    public WinterSet Winters => winters;
+
+    /// <summary>Frost hours of the bare house, weighted over the winters.</summary>
+    public double BareFrostHours => bareFrostHours.Value;
+
+    /// <summary>Works a layout out and prices it; nothing is simulated.</summary>
+    public PricedLayout Price(Layout layout) => Price(LayoutBuilder.Begin(scenario, layout));
+
+    /// <summary>Screens a layout: prices it, and says by how much it misses the checks that need no season.</summary>
+    /// <param name="layout">The layout.</param>
+    /// <param name="violations">Filled by the order of <see cref="CheckList.Names"/>, 0 where a check is met.</param>
+    /// <param name="enough">Where the violations add up to this before the parts are listed, it stops.</param>
+    /// <returns>The layout, priced; null where it stopped, with violations that are known so far.</returns>
+    public PricedLayout? Screen(Layout layout, Span<double> violations, double enough = double.PositiveInfinity)
+    {
+        var begun = LayoutBuilder.Begin(scenario, layout);
+        if (double.IsFinite(enough))
+        {
+            CheckList.Violations(CheckList.BeforeTheList(scenario, layout, begun.Solar, begun.StoreFloorM2, begun.Heater, winters.LowestOutsideC, []), violations);
+            if (begun.LacksParts)
+                violations[CheckList.PlaceOf(CheckList.Parts)] = CheckList.PartsMissed;
+            var sum = 0.0;
+            foreach (var violation in violations)
+                sum += violation;
+            if (sum >= enough)
+                return null;
+        }
+
+        var priced = Price(begun);
+        CheckList.Violations(CheckList.Unsorted(scenario, priced.Built, priced.BuildPrice, priced.LabourHours, winters.LowestOutsideC, []), violations);
+        return priced;
+    }
+
+    private PricedLayout Price(BegunLayout begun)
+    {
+        var built = LayoutBuilder.Build(scenario, begun);
+        return new PricedLayout(built, Pricer.BuildPrice(built.Parts, scenario.Stock, scenario.Money.Prices), Pricer.Replacements(built.Parts, scenario.Money), Pricer.LabourHours(built.Parts));
+    }
+
+    /// <summary>The shopping list of a layout; its sum is the build price.</summary>
+    public IReadOnlyList<BillLine> Bill(PricedLayout priced) => Pricer.Bill(priced.Built.Parts, scenario.Stock, scenario.Money.Prices);
+
+    /// <summary>Checks of a layout; without outcomes only those that need no season.</summary>
+    public IReadOnlyList<Check> Checks(PricedLayout priced, IReadOnlyList<Outcome> outcomes) =>
+        CheckList.Of(scenario, priced.Built, priced.BuildPrice, priced.LabourHours, winters.LowestOutsideC, outcomes);
+
+    /// <summary>Simulates layouts through every winter.</summary>
+    /// <param name="layouts">The layouts.</param>
+    /// <param name="threads">Threads to use, 1 or more; what comes out does not depend on how many.</param>
+    /// <returns>For each layout, one outcome a winter.</returns>
+    public Outcome[][] Simulate(IReadOnlyList<BuiltLayout> layouts, int threads = 1) => Simulate(winters, layouts, threads);
+
+    /// <summary>Figures of a simulated layout.</summary>
+    public LayoutFigures Figures(PricedLayout priced, IReadOnlyList<Outcome> outcomes, bool passesChecks)
+    {
+        var kwh = Weighted(outcomes, (o, i) => o.StandbyKwh + o.PumpKwh + DriveKwh(priced.Built, winters.Winters[i].Winter));
+        var running = Pricer.Running(kwh, Weighted(outcomes, (o, _) => o.CheapKwh), priced.Replacements, scenario.Money);
+        return new LayoutFigures(
+            priced.BuildPrice,
+            priced.BuildPrice + running.PresentValue + Pricer.Labour(priced.LabourHours, scenario.Money),
+            running,
+            Weighted(outcomes, (o, _) => o.FrostHours),
+            Weighted(outcomes, (o, _) => o.FrostDegreeHoursKh),
+            outcomes.Max(o => o.FrostHours),
+            outcomes.Min(o => o.LowestAirC),
+            passesChecks);
+    }
+
+    /// <summary>A weighted mean over the winters.</summary>
+    public double Weighted(IReadOnlyList<Outcome> outcomes, Func<Outcome, int, double> figure) => outcomes.Select((o, i) => figure(o, i) * winters.Winters[i].Weight).Sum();
+
+    /// <summary>What the mount does in a winter; null without a collector.</summary>
+    public PlaneIrradiance? Plane(BuiltLayout built, Winter winter) => built.Mount is { } mount ? winters.Planes.Get(winter, mount) : null;
+
+    /// <summary>How much more sun falls on the collector in the season by the sky of Hay and Davies than by that of Perez, as a share; null without a collector.</summary>
+    public double? OtherSkyShare(BuiltLayout built)
+    {
+        if (built.Mount is not { } mount)
+            return null;
+        double Sun(PlaneCache planes) => winters.Winters.Sum(w => w.Weight * planes.Get(w.Winter, mount).KwhPerM2(w.Winter.WarmUpHours));
+        return Sun(winters.OtherSky) / Sun(winters.Planes) - 1;
+    }
+
+    /// <summary>Electricity of the drives over a season [kWh].</summary>
+    public double DriveKwh(BuiltLayout built, Winter winter) => built.Solar is { Drive: { } drive } solar && Plane(built, winter) is { } plane
+        ? plane.TravelDeg / drive.SpeedDegPerS * drive.Watts * solar.Frames / 3.6e6
+        : 0;
+
+    // Cut between winters first, for a long stretch of layouts goes faster through the kernel than two short ones; then into more stretches than
+    // threads, as long as each fills a few lanes: a thread that was held up leaves its last one to another.
+    private static Outcome[][] Simulate(WinterSet winters, IReadOnlyList<BuiltLayout> layouts, int threads)
+    {
+        var results = layouts.Select(_ => new Outcome[winters.Winters.Count]).ToArray();
+        var count = winters.Winters.Count;
+        var least = threads / (int)BigInteger.GreatestCommonDivisor(threads, count);
+        var stretches = threads == 1 ? 1 : Math.Clamp(layouts.Count / (StretchLanes * SeasonSimulator.LaneWidth) / least, 1, StretchesPerThread) * least;
+        Share.Out(count * stretches, threads, part =>
+        {
+            var (w, stretch) = (part % count, part / count);
+            var (from, to) = (layouts.Count * stretch / stretches, layouts.Count * (stretch + 1) / stretches);
+            var (winter, _, forcing) = winters.Winters[w];
+            var (cases, outcomes) = (new LayoutCase[to - from], new Outcome[to - from]);
+            for (var i = 0; i < cases.Length; i++)
+                cases[i] = new LayoutCase(layouts[from + i].Installation, layouts[from + i].Mount is { } mount ? winters.Planes.Get(winter, mount) : null);
+            SeasonSimulator.Run(forcing, cases, outcomes);
+            for (var i = 0; i < outcomes.Length; i++)
+                results[from + i][w] = outcomes[i];
+        });
+        return results;
+    }
+}

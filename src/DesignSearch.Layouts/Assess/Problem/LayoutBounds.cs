@@ -1,0 +1,176 @@
+using System.Collections.Concurrent;
+using DesignSearch.Layouts.Assess.Money;
+using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Design.Sizing;
+using DesignSearch.Search.Space;
+using DesignSearch.Season.House;
+
+namespace DesignSearch.Layouts.Assess.Problem;
+
+/// <summary>
+/// Bounds of a box of layouts. The skin of the house acts one way: more resistance, more light, less leakage, less loss at the edge and
+/// less wind never make the house colder, nor the stand-by heater hungrier, whatever else is chosen. So one simulation with every number of
+/// the skin at its best within the box bounds frost and electricity of all its layouts. Everything else (set-points, stores, collectors,
+/// heaters) may act either way and is taken one level at a time. Tests on random boxes hold it; the declaration is not a theorem.
+/// </summary>
+/// <param name="assessor">Prices, checks and simulates.</param>
+/// <param name="space">The layouts there are.</param>
+internal sealed class LayoutBounds(LayoutAssessor assessor, LayoutSpace space)
+{
+    // Of the bill these are lines of their own, whatever else is chosen; a drawn cover may want motors and current.
+    private static readonly string[] Plain = ["lining", "sealing", "perimeter_board", "wind_break"];
+    private static readonly string[] Skin = ["night_cover", .. Plain];
+
+    // What rounding to the cent, and of hours to the tenth, can do to a sum.
+    private const double Cents = 0.05;
+    private const double LabourTenth = 0.11;
+    private const int MostKept = 500_000;
+
+    private readonly int[] plain = [.. Plain.Select(ChoiceTable.IndexOf)];
+    private readonly int[] skin = [.. Skin.Select(ChoiceTable.IndexOf)];
+    private readonly int cover = ChoiceTable.IndexOf("night_cover");
+    private readonly ConcurrentDictionary<PointKey, Costs> costs = new();
+    private readonly ConcurrentDictionary<PointKey, HouseNumbers> houses = new();
+    private readonly Lazy<Costs[][]> added = new(() => Added(assessor, space));
+
+    // Build price, and cost over the years without electricity; whether every check passes that the plain lines cannot change.
+    private readonly record struct Costs(double Build, double Life, bool Passes);
+
+    /// <summary>One entry a variable: whether it acts one way.</summary>
+    public IReadOnlyList<bool> ActsOneWay { get; } = [.. ChoiceTable.All.Select(c => Skin.Contains(c.Key))];
+
+    private double Slack => Cents + (LabourTenth * (double)assessor.Scenario.Money.LabourRatePerHour);
+
+    /// <summary>Least cost without electricity; false where budget or another check that needs no season refuses every layout of the box.</summary>
+    public bool Cheaply(LevelBox box, Span<double> bounds)
+    {
+        var (build, life, passes) = Least(box);
+        bounds[0] = life;
+        bounds[1] = 0;
+        return passes && build <= (double)assessor.Scenario.Money.Budget;
+    }
+
+    /// <summary>Least cost with electricity, and frost, by one simulation.</summary>
+    public void BySimulation(LevelBox box, Span<double> bounds)
+    {
+        double[] point = [.. box.Low];
+        var built = LayoutBuilder.Build(assessor.Scenario, space.At(point));
+        var best = built with { Installation = built.Installation with { House = Best(box) } };
+        var outcomes = assessor.Simulate([best])[0];
+        var terms = assessor.Scenario.Money;
+        var tariff = terms.Night is { } night && night.PerKwh < terms.TariffPerKwh ? night.PerKwh : terms.TariffPerKwh;
+        var running = Pricer.Running(assessor.Weighted(outcomes, (o, _) => o.StandbyKwh), 0, 0, terms with { TariffPerKwh = tariff, Night = null });
+        bounds[0] = Least(box).Life + Math.Max(0, (double)running.PresentValue - Slack);
+        bounds[1] = assessor.Weighted(outcomes, (o, _) => o.FrostDegreeHoursKh);
+    }
+
+    private Costs Least(LevelBox box)
+    {
+        // Each plain line at its cheapest, wherever that is.
+        double build = 0, life = -Slack;
+        for (var i = 0; i < plain.Length; i++)
+        {
+            double leastBuild = double.PositiveInfinity, leastLife = double.PositiveInfinity;
+            for (var level = box.Low[plain[i]]; level <= box.High[plain[i]]; level++)
+            {
+                leastBuild = Math.Min(leastBuild, added.Value[i][level].Build);
+                leastLife = Math.Min(leastLife, added.Value[i][level].Life);
+            }
+
+            (build, life) = (build + leastBuild, life + leastLife);
+        }
+
+        if (!Enumerable.Range(0, box.Low.Count).All(i => ActsOneWay[i] || box.IsSingle(i)))
+            return new(build, Math.Max(0, life), true);
+
+        // The rest, for each cover in the box.
+        var (point, rest) = (Base(box), new Costs(double.PositiveInfinity, double.PositiveInfinity, false));
+        for (var level = box.Low[cover]; level <= box.High[cover]; level++)
+        {
+            point[cover] = level;
+            var one = costs.Count > MostKept ? Priced(point) : costs.GetOrAdd(SearchSpace.KeyOf(point), _ => Priced(point));
+            if (one.Passes)
+                rest = new(Math.Min(rest.Build, one.Build), Math.Min(rest.Life, one.Life), true);
+        }
+
+        return new(build + rest.Build - Cents, Math.Max(0, life + rest.Life), rest.Passes);
+    }
+
+    private double[] Base(LevelBox box)
+    {
+        double[] point = [.. box.Low];
+        foreach (var i in plain)
+            point[i] = -1;
+        return point;
+    }
+
+    // Where a plain choice stands at −1 it is left out, whether or not the scenario offers that.
+    private Costs Priced(double[] point)
+    {
+        var layout = Without(point);
+        var priced = assessor.Price(layout);
+        var others = assessor.Checks(priced, []).All(c => c.Passed || c.Id is "budget" or "build-hours");
+        return CostsOf(assessor, priced) with { Passes = others };
+    }
+
+    private Layout Without(double[] point)
+    {
+        var scenario = assessor.Scenario;
+        return Layout.Of([.. point.Select((level, i) => level < 0 ? ChoiceValue.None : scenario.Choices[i].Levels[(int)level])], scenario.Catalogue);
+    }
+
+    private HouseNumbers Best(LevelBox box)
+    {
+        var key = SearchSpace.KeyOf([.. skin.SelectMany(i => new double[] { box.Low[i], box.High[i] })]);
+        return houses.GetOrAdd(key, _ => BestOf(box));
+    }
+
+    private HouseNumbers BestOf(LevelBox box)
+    {
+        HouseNumbers? best = null;
+        foreach (var point in Combinations(box, 0, [.. box.Low.Select(l => (double)l)]))
+        {
+            var house = HouseBuilding.Build(assessor.Scenario, space.At(point), new Needs(assessor.Scenario.Catalogue, assessor.Scenario.Money.Prices));
+            best = best is null ? house : best with
+            {
+                LiningResistanceM2KPerW = Math.Max(best.LiningResistanceM2KPerW, house.LiningResistanceM2KPerW),
+                NightCoverResistanceM2KPerW = Math.Max(best.NightCoverResistanceM2KPerW, house.NightCoverResistanceM2KPerW),
+                LiningTransmittance = Math.Max(best.LiningTransmittance, house.LiningTransmittance),
+                EdgeLossWPerMK = Math.Min(best.EdgeLossWPerMK, house.EdgeLossWPerMK),
+                AirChangesPerHour = Math.Min(best.AirChangesPerHour, house.AirChangesPerHour),
+                AirChangesPerHourPerMPerS = Math.Min(best.AirChangesPerHourPerMPerS, house.AirChangesPerHourPerMPerS),
+            };
+        }
+
+        return best!;
+    }
+
+    private IEnumerable<double[]> Combinations(LevelBox box, int from, double[] point)
+    {
+        if (from == skin.Length)
+        {
+            yield return point;
+            yield break;
+        }
+
+        for (var level = box.Low[skin[from]]; level <= box.High[skin[from]]; level++)
+        {
+            point[skin[from]] = level;
+            foreach (var one in Combinations(box, from + 1, point))
+                yield return one;
+        }
+    }
+
+    // What each level of a plain choice adds to the bare house, and so to any layout.
+    private static Costs[][] Added(LayoutAssessor assessor, LayoutSpace space)
+    {
+        var scenario = assessor.Scenario;
+        var bare = Layout.Bare(scenario.Catalogue);
+        return [.. Plain.Select(key => scenario.Choices[ChoiceTable.IndexOf(key)].Levels.Select(l => CostsOf(assessor, assessor.Price(bare.With(key, l, scenario.Catalogue)))).ToArray())];
+    }
+
+    private static Costs CostsOf(LayoutAssessor assessor, PricedLayout priced) => new(
+        (double)priced.BuildPrice,
+        (double)(priced.BuildPrice + priced.Replacements + Pricer.Labour(priced.LabourHours, assessor.Scenario.Money)),
+        true);
+}

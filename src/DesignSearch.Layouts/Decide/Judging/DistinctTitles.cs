@@ -1,0 +1,44 @@
+using DesignSearch.Layouts.Decide.Weigh;
+using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Scenarios;
+
+namespace DesignSearch.Layouts.Decide.Judging;
+
+/// <summary>Tells layouts of the same title from the first of them, whose title stands alone.</summary>
+internal static class DistinctTitles
+{
+    /// <summary>What tells each layout apart, in their order; empty where the title stands alone.</summary>
+    public static IReadOnlyList<string> Of(IReadOnlyList<JudgedLayout> layouts, Scenario scenario)
+    {
+        var apart = layouts.Select(_ => "").ToArray();
+        foreach (var alike in Enumerable.Range(0, apart.Length).GroupBy(i => layouts[i].Title).Where(g => g.Count() > 1))
+            Tell([.. alike], layouts, scenario, apart);
+        return apart;
+    }
+
+    // Each time the choice that splits the rest furthest, until every one stands alone.
+    private static void Tell(int[] alike, IReadOnlyList<JudgedLayout> layouts, Scenario scenario, string[] apart)
+    {
+        string Value(int i, Choice choice) => layouts[i].Choices.GetValueOrDefault(choice.Key, "");
+        var told = new List<Choice>();
+        int Apart(IEnumerable<Choice> choices) => alike.Select(i => string.Join('|', choices.Select(c => Value(i, c)))).Distinct().Count();
+        while (Apart(told) < alike.Length)
+        {
+            var next = ChoiceTable.All.Except(told).MaxBy(c => Apart(told.Append(c)))!;
+            if (Apart(told.Append(next)) == Apart(told))
+                break;
+            told.Add(next);
+        }
+
+        var inOrder = ChoiceTable.All.Where(told.Contains).ToList();
+        foreach (var i in alike.Skip(1))
+        {
+            var words = inOrder.Where(c => Value(i, c).Length > 0 && Value(i, c) != Value(alike[0], c)).Select(c => Words(scenario, c, Value(i, c)));
+            apart[i] = string.Join("; ", words);
+        }
+    }
+
+    private static string Words(Scenario scenario, Choice choice, string value) => choice.Kind == ChoiceKind.Number
+        ? $"{choice.Title} {value} {choice.Unit}".TrimEnd()
+        : value == ChoiceValue.NoneWord ? $"no {choice.Title}" : $"{choice.Title}: {Neighbours.Words(scenario, choice, ChoiceValue.Part(value))}";
+}

@@ -1,0 +1,112 @@
+using System.Text.Json.Serialization;
+using DesignSearch.Layouts.Assess;
+using DesignSearch.Layouts.Assess.Checks;
+using DesignSearch.Layouts.Assess.Money;
+using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Design.Wiring;
+using DesignSearch.Parts.Money;
+
+namespace DesignSearch.Layouts.Decide.Judging;
+
+/// <summary>One layout with everything a person needs to weigh it, buy it and set it up.</summary>
+public sealed record JudgedLayout
+{
+    /// <summary>Place in the ranking, from 1; 0 for the bare house.</summary>
+    public required int Rank { get; init; }
+
+    /// <summary>Short name for files: lower-case letters, digits and hyphens.</summary>
+    public required string Slug { get; init; }
+
+    /// <summary>The layout in a few plain words.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>What tells it from the first of the ranking with the same title, in words; empty where its title stands alone.</summary>
+    public string Apart { get; init; } = "";
+
+    /// <summary>Title and what tells it apart.</summary>
+    [JsonIgnore]
+    public string FullTitle => Apart.Length == 0 ? Title : $"{Title}; but {Apart}";
+
+    /// <summary>How its collector turns: "none", "fixed", "two-position", "stepped" or "continuous".</summary>
+    public required string Turning { get; init; }
+
+    /// <summary>Key of each choice that is awake and its value, in the order of the scenario's [choices].</summary>
+    public required IReadOnlyDictionary<string, string> Choices { get; init; }
+
+    /// <summary>True when no design winter has a frost hour and every check passes.</summary>
+    public required bool Holds { get; init; }
+
+    /// <summary>True when every check passes.</summary>
+    public required bool PassesChecks { get; init; }
+
+    /// <summary>What is bought, to the cent.</summary>
+    public required decimal BuildPrice { get; init; }
+
+    /// <summary>Build price plus the present value of running cost and replacements, and own work where the builder gave a rate.</summary>
+    public required decimal LifeCost { get; init; }
+
+    /// <summary>Running cost.</summary>
+    public required RunningCost Running { get; init; }
+
+    /// <summary>Hours of own work to build it.</summary>
+    public required double LabourHours { get; init; }
+
+    /// <summary>What these hours are counted at in <see cref="LifeCost"/>; 0 where the builder gave no rate.</summary>
+    public decimal LabourCost { get; init; }
+
+    /// <summary>Frost-free hours gained over the bare house per unit of life cost.</summary>
+    public required double Score { get; init; }
+
+    /// <summary>Frost hours, weighted over the winters.</summary>
+    public required double FrostHours { get; init; }
+
+    /// <summary>Frost hours of the worst winter.</summary>
+    public required int WorstFrostHours { get; init; }
+
+    /// <summary>Frost degree-hours, weighted over the winters [K·h].</summary>
+    public required double FrostDegreeHoursKh { get; init; }
+
+    /// <summary>Lowest hour mean of the plants' air over all winters [°C]: under the fleece of a bench where there is one, else in the house.</summary>
+    public required double LowestAirC { get; init; }
+
+    /// <summary>Lowest hour mean of the house's own air over all winters [°C].</summary>
+    [JsonIgnore]
+    public double LowestHouseAirC => Winters.Min(w => w.Outcome.LowestHouseAirC);
+
+    /// <summary>True where only the plants on a bench are held.</summary>
+    [JsonIgnore]
+    public bool HasBench => Choices.TryGetValue(ChoiceTable.BenchKey, out var bench) && bench != ChoiceValue.NoneWord;
+
+    /// <summary>Electric heat of stand-by heater and heated bench, weighted over the winters [kWh].</summary>
+    public required double StandbyKwh { get; init; }
+
+    /// <summary>Heat from the collector into the tank, weighted over the winters [kWh].</summary>
+    public required double CollectorYieldKwh { get; init; }
+
+    /// <summary>Hours of the collector's pump, weighted over the winters.</summary>
+    public required double PumpHours { get; init; }
+
+    /// <summary>Collector area [m²], gross.</summary>
+    public required double CollectorAreaM2 { get; init; }
+
+    /// <summary>How much more sun would fall on the collector by another model of the sky (Hay and Davies instead of Perez), as a share; null without a collector.</summary>
+    public double? OtherSkyShare { get; init; }
+
+    /// <summary>What each winter did.</summary>
+    public required IReadOnlyList<WinterOutcome> Winters { get; init; }
+
+    /// <summary>Every check with its margin, the tightest first.</summary>
+    public required IReadOnlyList<Check> Checks { get; init; }
+
+    /// <summary>The shopping list; its total is the build price.</summary>
+    public required IReadOnlyList<BillLine> Bill { get; init; }
+
+    /// <summary>The wiring table: advice only, a licensed person decides. Empty where nothing needs current.</summary>
+    public IReadOnlyList<Wire> Wires { get; init; } = [];
+
+    /// <summary>What to dial in.</summary>
+    public required IReadOnlyList<Setting> Settings { get; init; }
+
+    /// <summary>What is dangerous about it.</summary>
+    public required IReadOnlyList<Caution> Cautions { get; init; }
+}

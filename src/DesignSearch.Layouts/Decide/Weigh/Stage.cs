@@ -1,0 +1,13 @@
+namespace DesignSearch.Layouts.Decide.Weigh;
+
+/// <summary>One stage of building a layout; what stands after it is a layout that works by itself.</summary>
+/// <param name="Number">From 1.</param>
+/// <param name="Adds">What is added, in plain words.</param>
+/// <param name="Price">What is bought in it.</param>
+/// <param name="PriceSoFar">Everything bought so far; after the last stage the layout's build price.</param>
+/// <param name="FrostDegreeHoursKh">Frost degree-hours that are left, weighted over the winters [K·h].</param>
+/// <param name="WorstFrostHours">Frost hours of the worst winter that are left.</param>
+/// <param name="LowestAirC">Lowest hour mean of the plants' air over the winters [°C].</param>
+/// <param name="StandbyKwh">Electric heat, weighted over the winters [kWh].</param>
+/// <param name="UnderFleece">True where the plants' air is that under the fleece of a bench.</param>
+public sealed record Stage(int Number, string Adds, decimal Price, decimal PriceSoFar, double FrostDegreeHoursKh, int WorstFrostHours, double LowestAirC, double StandbyKwh, bool UnderFleece);

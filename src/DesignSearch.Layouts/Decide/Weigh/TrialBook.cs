@@ -1,0 +1,44 @@
+using DesignSearch.Layouts.Assess;
+using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Scenarios;
+
+namespace DesignSearch.Layouts.Decide.Weigh;
+
+/// <summary>Simulates layouts for a weighing, each once.</summary>
+/// <param name="assessor">Prices, checks and simulates.</param>
+/// <param name="threads">Threads to work on; what comes out does not depend on it.</param>
+internal sealed class TrialBook(LayoutAssessor assessor, int threads)
+{
+    private const int Block = 8;
+
+    private readonly Dictionary<string, Trial> known = new(StringComparer.Ordinal);
+
+    public LayoutAssessor Assessor => assessor;
+
+    public Scenario Scenario => assessor.Scenario;
+
+    public Trial Of(Layout layout) => Of([layout])[0];
+
+    public IReadOnlyList<Trial> Of(IReadOnlyList<Layout> layouts)
+    {
+        var keys = layouts.Select(l => LayoutFile.Write(l, "")).ToList();
+        var wanted = keys.Zip(layouts).Where(p => !known.ContainsKey(p.First)).DistinctBy(p => p.First).ToList();
+        var blocks = wanted.Chunk(Block).ToArray();
+        var made = new Trial[blocks.Length][];
+        Parallel.For(0, blocks.Length, new ParallelOptions { MaxDegreeOfParallelism = threads }, b => made[b] = Simulated(blocks[b].Select(p => p.Second)));
+        foreach (var ((key, _), trial) in wanted.Zip(made.SelectMany(m => m)))
+            known.Add(key, trial);
+        return [.. keys.Select(k => known[k])];
+    }
+
+    private Trial[] Simulated(IEnumerable<Layout> layouts)
+    {
+        var priced = layouts.Select(assessor.Price).ToList();
+        var outcomes = assessor.Simulate([.. priced.Select(p => p.Built)]);
+        return [.. priced.Select((p, i) =>
+        {
+            var checks = assessor.Checks(p, outcomes[i]);
+            return new Trial(p, outcomes[i], checks, assessor.Figures(p, outcomes[i], checks.All(c => c.Passed)), assessor.Weighted(outcomes[i], (o, _) => o.StandbyKwh));
+        })];
+    }
+}

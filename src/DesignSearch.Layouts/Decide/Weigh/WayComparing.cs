@@ -1,0 +1,135 @@
+using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Scenarios;
+using DesignSearch.Parts.Solar;
+
+namespace DesignSearch.Layouts.Decide.Weigh;
+
+/// <summary>Compares ways to protect the house at equal protection.</summary>
+/// <param name="book">Simulates.</param>
+/// <param name="finder">Finds the best of a way.</param>
+/// <param name="search">Searches a way by itself; null where everything was tried.</param>
+internal sealed class WayComparing(TrialBook book, WayFinder finder, WaySearch? search)
+{
+    private const string HeaterKey = "heater";
+
+    private static readonly (TurningKind Kind, string Name)[] Turnings =
+        [(TurningKind.Fixed, "fixed"), (TurningKind.TwoPosition, "two positions a day"), (TurningKind.Stepped, "turned in steps"), (TurningKind.Continuous, "follows the sun")];
+
+    private readonly Scenario scenario = book.Scenario;
+    private readonly List<Trial> found = [];
+
+    /// <summary>The best of each way that was looked at so far.</summary>
+    public IReadOnlyList<Trial> Found => found;
+
+    /// <summary>The comparisons, that of the mounts first.</summary>
+    /// <param name="best">The best layout known.</param>
+    public IReadOnlyList<Comparison> Of(Trial best)
+    {
+        var comparisons = new List<Comparison>();
+        if (Levels("collector").Any(l => !l.IsNone))
+            comparisons.Add(Mounts(best));
+        foreach (var choice in ChoiceTable.All.Where(c => c is { Kind: ChoiceKind.Part, MayBeNone: true, AwakeWhen: null } && c.Key != "collector"))
+        {
+            var levels = Levels(choice.Key);
+            if (levels.Any(l => l.IsNone) && levels.Any(l => !l.IsNone))
+                comparisons.Add(WithAndWithout(choice, levels, best));
+        }
+
+        if (Levels(HeaterKey).Any(l => !l.IsNone))
+            comparisons.Add(HeaterAlone(best));
+        return comparisons;
+    }
+
+    private Comparison Mounts(Trial best)
+    {
+        var ways = new List<(string Name, Trial? Best, string WhyNone)>();
+        if (Levels("collector").Any(l => l.IsNone))
+            ways.Add(("no collector", Best(l => l["collector"].IsNone, Nearer(best.Layout, search?.WithoutCollector())), ""));
+        var mounts = Levels("mount").Select(l => scenario.Catalogue.TryFind<CollectorMount>(l.Id, out var m) ? m : null).OfType<CollectorMount>().ToList();
+        foreach (var (kind, name) in Turnings.Where(t => mounts.Any(m => m.Turning == t.Kind)))
+        {
+            var like = ways.LastOrDefault(w => w.Best?.Priced.Built.Solar is not null).Best ?? best;
+            var level = ChoiceValue.Part(mounts.First(m => m.Turning == kind).Id);
+            var collector = Levels("collector").First(l => !l.IsNone);
+            var near = like.Layout["collector"].IsNone ? Neighbours.With(scenario, Neighbours.With(scenario, like.Layout, "collector", collector), "mount", level) : Neighbours.With(scenario, like.Layout, "mount", level);
+            var way = Best(l => scenario.Catalogue.TryFind<CollectorMount>(l["mount"].Id, out var m) && m.Turning == kind, Nearer(near, search?.Of(kind)));
+            ways.Add((name, way, way is null ? WhyNot(near) : ""));
+        }
+
+        var holding = ways.Where(w => w.Best is { Holds: true }).OrderBy(w => w.Best!.Figures.LifeCost).ToList();
+        var answer = holding.Count switch
+        {
+            0 => "Of none of these ways was anything found that holds; the nearest of each is shown.",
+            1 => FormattableString.Invariant($"Only {Quoted(holding[0].Name)} holds, for {holding[0].Best!.Figures.LifeCost:0} {scenario.Money.Currency} over the years."),
+            _ => FormattableString.Invariant($"At equal protection {Quoted(holding[0].Name)} is the cheapest way; {Quoted(holding[1].Name)} costs {holding[1].Best!.Figures.LifeCost - holding[0].Best!.Figures.LifeCost:0} {scenario.Money.Currency} more over the years."),
+        };
+        return new("Collector: none, fixed or turned?", [.. ways.Select(w => new Way(w.Name, w.Best?.ToWay(), w.WhyNone))], answer);
+    }
+
+    private Comparison WithAndWithout(Choice choice, IReadOnlyList<ChoiceValue> levels, Trial best)
+    {
+        var has = !best.Layout[choice.Key].IsNone;
+        var other = Neighbours.With(scenario, best.Layout, choice.Key, has ? ChoiceValue.None : levels.First(l => !l.IsNone));
+        var counterpart = Best(l => l[choice.Key].IsNone == has, other);
+        var (with, without) = has ? (best, counterpart) : (counterpart, best);
+        return new(
+            Capital(choice.Title) + ": with or without?",
+            [new("with", with?.ToWay(), with is null ? WhyNot(other) : ""), new("without", without?.ToWay(), without is null ? WhyNot(other) : "")],
+            Answer(choice.Title, with, without));
+    }
+
+    private Comparison HeaterAlone(Trial best)
+    {
+        bool Alone(Layout l) => ChoiceTable.All.Where(c => c is { Kind: ChoiceKind.Part, AwakeWhen: null }).All(c => l[c.Key].IsNone == (c.Key != HeaterKey));
+        var allowsNothing = ChoiceTable.All.Where(c => c is { Kind: ChoiceKind.Part, AwakeWhen: null } && c.Key != HeaterKey).All(c => Levels(c.Key).Any(l => l.IsNone));
+        if (!allowsNothing)
+            return new("A stand-by heater and nothing else?", [new("heater alone", null, "the scenario fixes another part"), new("the best found", best.ToWay(), "")], "No answer: the scenario does not allow a heater alone.");
+        var near = Neighbours.With(scenario, Layout.Bare(scenario.Catalogue), HeaterKey, Levels(HeaterKey).Last(l => !l.IsNone));
+        var alone = Best(Alone, near);
+        var answer = alone switch
+        {
+            null => "A heater alone passes no check: " + WhyNot(near) + ".",
+            { Holds: false } => FormattableString.Invariant($"The strongest heater allowed does not hold the limit alone: {Trial.Hours(alone.Figures.WorstFrostHours)} left in the worst winter."),
+            _ when !best.Holds => "A heater alone holds.",
+            _ when alone.Figures.LifeCost <= best.Figures.LifeCost => "A heater alone is the cheapest of all that hold.",
+            _ => FormattableString.Invariant($"A heater alone holds too, costs {Difference(best.Figures.BuildPrice - alone.Figures.BuildPrice)} to build and {alone.Figures.LifeCost - best.Figures.LifeCost:0} {scenario.Money.Currency} more over the years."),
+        };
+        return new("A stand-by heater and nothing else?", [new("heater alone", alone?.ToWay(), alone is null ? WhyNot(near) : ""), new("the best found", best.ToWay(), "")], answer);
+    }
+
+    private Trial? Best(Func<Layout, bool> isOfTheWay, Layout? near)
+    {
+        var best = finder.Best(isOfTheWay, near);
+        if (best is not null)
+            found.Add(best);
+        return best;
+    }
+
+    private Layout Nearer(Layout one, Layout? other) => other is not null && book.Of(other).Beats(book.Of(one)) ? other : one;
+
+    private static string Difference(decimal less) => less >= 0 ? FormattableString.Invariant($"{less:0} less") : FormattableString.Invariant($"{-less:0} more");
+
+    private string Answer(string title, Trial? with, Trial? without) => (with, without) switch
+    {
+        (null, null) => "Neither passes every check.",
+        (null, _) => $"Nothing with it passes every check: leave it out.",
+        (_, null) => $"Nothing without it passes every check.",
+        ({ Holds: true }, { Holds: false }) => FormattableString.Invariant($"Without it nothing was found that holds: at best {Trial.Hours(without.Figures.WorstFrostHours)} left in the worst winter."),
+        ({ Holds: false }, { Holds: true }) => "With it nothing was found that holds.",
+        ({ Holds: true }, { Holds: true }) when with.Figures.LifeCost <= without.Figures.LifeCost => FormattableString.Invariant($"It pays: without {title} the cheapest that holds costs {without.Figures.LifeCost - with.Figures.LifeCost:0} {scenario.Money.Currency} more over the years."),
+        ({ Holds: true }, { Holds: true }) => FormattableString.Invariant($"It does not pay: with {title} the cheapest that holds costs {with.Figures.LifeCost - without.Figures.LifeCost:0} {scenario.Money.Currency} more over the years."),
+        _ => FormattableString.Invariant($"Neither holds; with it {with.Figures.FrostDegreeHoursKh:0} K·h of frost are left at best, without it {without.Figures.FrostDegreeHoursKh:0}."),
+    };
+
+    private string WhyNot(Layout near)
+    {
+        var trial = book.Of(near);
+        return trial.Failed is { } failed ? $"fails {failed.Title}: {failed.Sentence.TrimEnd('.')}" : "none was found";
+    }
+
+    private IReadOnlyList<ChoiceValue> Levels(string key) => scenario.Choices[ChoiceTable.IndexOf(key)].Levels;
+
+    private static string Quoted(string name) => $"\"{name}\"";
+
+    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+}

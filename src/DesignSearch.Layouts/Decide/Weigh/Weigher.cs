@@ -1,0 +1,110 @@
+using DesignSearch.Layouts.Assess;
+using DesignSearch.Layouts.Assess.Problem;
+using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Search;
+
+namespace DesignSearch.Layouts.Decide.Weigh;
+
+/// <summary>Weighs the result of a search; what it needs beyond the search it simulates, and it invents nothing.</summary>
+/// <param name="assessor">Prices, checks and simulates.</param>
+/// <param name="threads">Threads to work on; the result does not depend on it.</param>
+public sealed class Weigher(LayoutAssessor assessor, int threads)
+{
+    private const int MostRefused = 64;
+
+    // Of what the search tried, each way of turning gets this part again for itself.
+    private const int ShareOfAWay = 15;
+    private const int LeastOfAWay = 48;
+    private const int MostOfAWay = 5000;
+
+    private readonly TrialBook book = new(assessor, threads);
+    private WaySearch? ways;
+
+    /// <summary>Weighs a judgement.</summary>
+    /// <param name="judgement">What the search came to.</param>
+    /// <param name="tried">Every point that the search simulated.</param>
+    /// <param name="space">Turns points into layouts.</param>
+    /// <param name="isExact">True when the search tried every layout there is.</param>
+    public Weighing Of(Judgement judgement, IReadOnlyList<(double[] Point, Evaluation Evaluation)> tried, LayoutSpace space, bool isExact)
+    {
+        var scenario = assessor.Scenario;
+        var bare = book.Of(Layout.Bare(scenario.Catalogue));
+        int[] ranks = [.. new[] { judgement.Picks.CheapestThatHolds, judgement.Picks.BestValue, judgement.Picks.MostProtection }.OfType<int>().Distinct()];
+        var picks = ranks.Select(r => book.Of(LayoutOf(judgement.Ranking[r - 1]))).ToList();
+        var finder = new WayFinder(book, Passed(tried, space), isExact);
+        var nearest = judgement.Picks.CheapestThatHolds ?? judgement.Picks.MostProtection;
+        var best = nearest is { } rank ? book.Of(LayoutOf(judgement.Ranking[rank - 1])) : bare;
+        var unseen = scenario.Search.UnseenWinters > 0 && picks.Count > 0 ? UnseenJudging.Of(scenario, picks, assessor.Winters) : [];
+        var solar = judgement.Ranking.FirstOrDefault(l => l.Turning is not ("none" or "fixed")) ?? judgement.Ranking.FirstOrDefault(l => l.CollectorAreaM2 > 0);
+        var doubts = new DoubtWeighing(book);
+        // A way may be better than what the search came to; then the ways are held against that.
+        var comparisons = new WayComparing(book, finder, Ways(tried.Count, isExact)).Of(finder.Best(_ => true, best.Layout) ?? best);
+        return new Weighing
+        {
+            UnseenFrom = unseen.Count > 0 ? UnseenJudging.From(scenario) : "",
+            Picks = [.. picks.Select((p, i) => new PickWeighing(ranks[i], unseen.Count > 0 ? unseen[i] : null, SwapWeighing.Of(p, book), doubts.Of(p, judgement.Ranking), WeekMaking.Of(p, bare, assessor)))],
+            Comparisons = comparisons,
+            Turning = new TurningWeighing(book).Of(solar is null ? null : book.Of(LayoutOf(solar))),
+            Purchases = PurchaseList.Of(judgement, scenario.Money.Budget),
+            PurchaseStep = PurchaseList.Step(scenario.Money.Budget),
+            Stages = nearest is null ? [] : StagePlan.Of(best, bare, book),
+            CheckCosts = best.Holds ? CheckCosts(best, finder) : [],
+            Miss = judgement.AnythingHolds || nearest is null ? null : new MissWeighing(book, threads).Of(nearest.Value, best),
+        };
+    }
+
+    /// <summary>Layouts that serve better than the ranking's own and are met while the ways are compared: of all, and of each way of turning. They are to be ranked before an answer is given.</summary>
+    /// <param name="judgement">What the search came to.</param>
+    /// <param name="tried">Every point that the search simulated.</param>
+    /// <param name="space">Turns points into layouts.</param>
+    /// <param name="isExact">True when the search tried every layout there is: then nothing is better.</param>
+    public IReadOnlyList<Layout> Better(Judgement judgement, IReadOnlyList<(double[] Point, Evaluation Evaluation)> tried, LayoutSpace space, bool isExact)
+    {
+        if (isExact || (judgement.Picks.CheapestThatHolds ?? judgement.Picks.MostProtection) is not { } rank)
+            return [];
+        var best = book.Of(LayoutOf(judgement.Ranking[rank - 1]));
+        var finder = new WayFinder(book, Passed(tried, space), isExact);
+        var comparing = new WayComparing(book, finder, Ways(tried.Count, isExact));
+        var own = finder.Best(_ => true, best.Layout) ?? best;
+        comparing.Of(own);
+        var ranked = judgement.Ranking.Select(l => book.Of(LayoutOf(l))).ToList();
+        return
+        [
+            .. comparing.Found.Append(own)
+                .Where(t => t.Holds && (t.Beats(best) || !ranked.Any(r => Turning(r) == Turning(t) && !t.Beats(r))))
+                .DistinctBy(t => LayoutFile.Write(t.Layout, ""))
+                .Select(t => t.Layout),
+        ];
+    }
+
+    private WaySearch? Ways(int tried, bool isExact) => isExact ? null : ways ??= new WaySearch(book, threads, Math.Clamp(tried / ShareOfAWay, LeastOfAWay, MostOfAWay));
+
+    private static string Turning(Trial trial) => LayoutWords.Turning(trial.Priced.Built);
+
+    private static List<(Layout, double, double)> Passed(IReadOnlyList<(double[] Point, Evaluation Evaluation)> tried, LayoutSpace space) =>
+        [.. tried.Where(t => t.Evaluation.TotalViolation == 0).Select(t => (space.At(t.Point), t.Evaluation.Objectives[0], t.Evaluation.Objectives[1]))];
+
+    // Layouts that the checks alone kept from being cheaper: one choice away from the best, or met on the way to it.
+    private List<CheckCost> CheckCosts(Trial best, WayFinder finder)
+    {
+        var near = Neighbours.All(assessor.Scenario, best.Layout).Select(n => n.Layout);
+        var cheaper = finder.Refused.Take(MostRefused).Concat(near).Where(l => assessor.Price(l) is var p && p.BuildPrice + p.Replacements < best.Figures.LifeCost).ToList();
+        return
+        [
+            .. book.Of(cheaper)
+                .Where(t => t.Figures.WorstFrostHours == 0 && t.Checks.Count(c => !c.Passed) == 1 && t.Figures.LifeCost < best.Figures.LifeCost)
+                .GroupBy(t => t.Failed!.Id)
+                .Select(g => g.MinBy(t => t.Figures.LifeCost)!)
+                .Select(t => new CheckCost(t.Failed!.Title, LayoutWords.Title(t.Priced.Built), t.Figures.LifeCost, best.Figures.LifeCost - t.Figures.LifeCost, t.Failed.Sentence))
+                .OrderByDescending(c => c.Saved),
+        ];
+    }
+
+    private Layout LayoutOf(JudgedLayout judged)
+    {
+        var values = ChoiceTable.All.Select(c => !judged.Choices.TryGetValue(c.Key, out var text) ? ChoiceTable.AtRest(c)
+            : c.Kind == ChoiceKind.Part ? ChoiceValue.Part(text) : ChoiceValue.Of(double.Parse(text, System.Globalization.CultureInfo.InvariantCulture)));
+        return Layout.Of([.. values], assessor.Scenario.Catalogue);
+    }
+}

@@ -1,0 +1,22 @@
+using DesignSearch.Parts.Electrics;
+
+namespace DesignSearch.Layouts.Design.Wiring;
+
+/// <summary>One device that draws current, with the cable from its box.</summary>
+/// <param name="Device">The device.</param>
+/// <param name="Volts">Its voltage [V].</param>
+/// <param name="Watts">Power while it runs [W].</param>
+/// <param name="CableM">Cable from the box to it, one way [m]; 0 for what sits in the box or brings its own lead.</param>
+/// <param name="SwitchedBy">What switches it.</param>
+/// <param name="Stops">Limit switches and interlock; empty where there are none.</param>
+public sealed record Circuit(string Device, double Volts, double Watts, double CableM, string SwitchedBy, string Stops)
+{
+    /// <summary>Current while it runs [A].</summary>
+    public double RunningA => Watts / Volts;
+
+    /// <summary>Current while it starts [A], never below the running one.</summary>
+    public double StartA { get; init; } = Watts / Volts;
+
+    /// <summary>Its cable; null for what has none, or where the catalogue has none that serves.</summary>
+    public Cable? Cable { get; init; }
+}

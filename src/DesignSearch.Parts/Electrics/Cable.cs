@@ -1,0 +1,36 @@
+using DesignSearch.Files;
+using DesignSearch.Parts.Catalogues;
+
+namespace DesignSearch.Parts.Electrics;
+
+/// <summary>Copper cable by the metre, two conductors and earth where mains needs it.</summary>
+/// <param name="Info">What every part has: name, price, life.</param>
+public sealed record Cable(PartInfo Info) : Part(Info)
+{
+    /// <inheritdoc/>
+    public override string Kind => "cable";
+
+    /// <summary>Cross-section of a conductor [mm²], from 0.5 to 25.</summary>
+    public required double SectionMm2 { get; init; }
+
+    /// <summary>Class after IEC 60228: 1 or 2 for fixed wiring, 5 for flexible, from 1 to 5.</summary>
+    public required int ConductorClass { get; init; }
+
+    /// <summary>Current that it may carry as laid; an order of magnitude, the local code decides [A], from 0.5 to 200.</summary>
+    public required double RatedA { get; init; }
+
+    /// <summary>Highest voltage that it is made for [V], from 12 to 1000.</summary>
+    public required double MaxVolts { get; init; }
+
+    /// <summary>Whether it may lie outdoors or in the ground as delivered.</summary>
+    public required bool IsOutdoor { get; init; }
+
+    internal static Cable Read(ICsvCells cells) => new(PartInfo.Read(cells, [PartUnit.Metre]))
+    {
+        SectionMm2 = cells.Number("section_mm2", 0.5, 25, "Cross-section of a conductor [mm²]"),
+        ConductorClass = cells.Whole("conductor_class", 1, 5, "Class after IEC 60228: 1 or 2 for fixed wiring, 5 for flexible"),
+        RatedA = cells.Number("rated_a", 0.5, 200, "Current that it may carry as laid; an order of magnitude, the local code decides [A]"),
+        MaxVolts = cells.Number("max_volts", 12, 1000, "Highest voltage that it is made for [V]"),
+        IsOutdoor = cells.YesNo("outdoor", "Whether it may lie outdoors or in the ground as delivered"),
+    };
+}

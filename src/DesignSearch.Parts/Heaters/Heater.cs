@@ -1,0 +1,36 @@
+using DesignSearch.Files;
+using DesignSearch.Parts.Catalogues;
+
+namespace DesignSearch.Parts.Heaters;
+
+/// <summary>An electric stand-by heater.</summary>
+/// <param name="Info">What every part has: name, price, life.</param>
+public sealed record Heater(PartInfo Info) : Part(Info)
+{
+    /// <inheritdoc/>
+    public override string Kind => "heater";
+
+    /// <summary>Power [W], from 50 to 20000.</summary>
+    public required double Watts { get; init; }
+
+    /// <summary>Supply [V], from 5 to 400.</summary>
+    public required double Volts { get; init; }
+
+    /// <summary>Width of the band of its thermostat [K], from 0.1 to 6.</summary>
+    public required double BandK { get; init; }
+
+    /// <summary>Whether it needs mains voltage.</summary>
+    public required bool NeedsMains { get; init; }
+
+    /// <summary>Whether a thermostat is built in; else one from the small parts is needed.</summary>
+    public required bool HasThermostat { get; init; }
+
+    internal static Heater Read(ICsvCells cells) => new(PartInfo.Read(cells, [PartUnit.Piece]))
+    {
+        Watts = cells.Number("watts", 50, 20000, "Power [W]"),
+        Volts = cells.Number("volts", 5, 400, "Supply [V]"),
+        BandK = cells.Number("band_k", 0.1, 6, "Width of the band of its thermostat [K]"),
+        NeedsMains = cells.YesNo("needs_mains", "Whether it needs mains voltage"),
+        HasThermostat = cells.YesNo("has_thermostat", "Whether a thermostat is built in; else one from the small parts is needed"),
+    };
+}

@@ -1,0 +1,44 @@
+using DesignSearch.Files;
+using DesignSearch.Parts.Catalogues;
+
+namespace DesignSearch.Parts.Solar;
+
+/// <summary>What brings heat from the tank into the house.</summary>
+/// <param name="Info">What every part has: name, price, life.</param>
+public sealed record HeatRelease(PartInfo Info) : Part(Info)
+{
+    /// <inheritdoc/>
+    public override string Kind => "release";
+
+    /// <summary>What it is.</summary>
+    public required ReleaseForm Form { get; init; }
+
+    /// <summary>Heat to the air per unit and kelvin between water and air, at the flow given [W/K], from 0.1 to 2000.</summary>
+    public required double WPerK { get; init; }
+
+    /// <summary>Flow for which that holds [L/min], from 0.1 to 100.</summary>
+    public required double FlowLPerMin { get; init; }
+
+    /// <summary>Pressure drop per unit at that flow [kPa], from 0 to 100.</summary>
+    public required double DropKPaAtFlow { get; init; }
+
+    /// <summary>Power of its fan while it runs [W], 0 without one, from 0 to 500.</summary>
+    public required double FanWatts { get; init; }
+
+    /// <summary>Supply of the fan [V], 0 without one, from 0 to 400.</summary>
+    public required double Volts { get; init; }
+
+    /// <summary>Hottest water that it stands [°C], from 30 to 150.</summary>
+    public required double MaxTemperatureC { get; init; }
+
+    internal static HeatRelease Read(ICsvCells cells) => new(PartInfo.Read(cells, [PartUnit.Piece, PartUnit.Metre]))
+    {
+        Form = cells.Word("form", Words.Of<ReleaseForm>(), "What it is"),
+        WPerK = cells.Number("w_per_k", 0.1, 2000, "Heat to the air per unit and kelvin between water and air, at the flow given [W/K]"),
+        FlowLPerMin = cells.Number("flow_l_per_min", 0.1, 100, "Flow for which that holds [L/min]"),
+        DropKPaAtFlow = cells.Number("drop_kpa_at_flow", 0, 100, "Pressure drop per unit at that flow [kPa]"),
+        FanWatts = cells.Number("fan_watts", 0, 500, "Power of its fan while it runs [W], 0 without one"),
+        Volts = cells.Number("volts", 0, 400, "Supply of the fan [V], 0 without one"),
+        MaxTemperatureC = cells.Number("max_temperature_c", 30, 150, "Hottest water that it stands [°C]"),
+    };
+}

@@ -1,0 +1,41 @@
+using DesignSearch.Files;
+using DesignSearch.Layouts.Assess;
+using DesignSearch.Layouts.Assess.Problem;
+using DesignSearch.Layouts.Scenarios;
+using DesignSearch.Runs.Folder;
+using DesignSearch.Runs.Searching;
+using DesignSearch.Search;
+using DesignSearch.Search.Space;
+
+namespace DesignSearch.Runs.Checking;
+
+/// <summary>What a run holds before it is searched.</summary>
+/// <param name="Scenario">The scenario, without fault.</param>
+/// <param name="SpaceSize">Distinct layouts there can be.</param>
+/// <param name="SecondsPerLayout">Time of one layout on one thread.</param>
+public sealed record RunCheck(Scenario Scenario, double SpaceSize, double SecondsPerLayout)
+{
+    private const int Block = 16;
+
+    /// <summary>Reads a run and times a block of its layouts; writes nothing.</summary>
+    /// <param name="folder">The run.</param>
+    /// <param name="clocked">Runs some work and returns the seconds it takes.</param>
+    /// <exception cref="InputException">With every fault.</exception>
+    public static RunCheck Of(RunFolder folder, Func<Action, double> clocked)
+    {
+        if (!Directory.Exists(folder.Path))
+            throw new InputException(new InputFault(folder.Path, 0, 0, "", "a run folder; there is none of this name"));
+        var scenario = ScenarioReader.Read(folder.Path);
+        var problem = new LayoutProblem(new LayoutAssessor(scenario, WinterSet.Make(scenario)));
+        var space = new SearchSpace(problem.Variables);
+        var points = Enumerable.Range(0, Block).Select(i =>
+        {
+            double[] point = [.. problem.Variables.Select((v, k) => (double)((i + k) % v.Levels))];
+            space.Canonicalise(point);
+            return point;
+        }).ToArray();
+        var evaluations = new Evaluation[Block];
+        var seconds = clocked(() => problem.Evaluate(points, evaluations));
+        return new RunCheck(scenario, SearchRun.SpaceSize(problem), seconds / Block);
+    }
+}

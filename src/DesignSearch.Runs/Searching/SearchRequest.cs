@@ -1,0 +1,14 @@
+using DesignSearch.Runs.Folder;
+
+namespace DesignSearch.Runs.Searching;
+
+/// <summary>What a search is asked to do; null leaves a number to the scenario.</summary>
+/// <param name="Folder">The run.</param>
+/// <param name="Seed">Seed of every random number.</param>
+/// <param name="Evaluations">Layouts to simulate at most.</param>
+/// <param name="Minutes">Time to stop after; null = none.</param>
+/// <param name="Threads">Threads to work on; the result does not depend on it.</param>
+/// <param name="Resume">Take up the journal of a search that was broken off.</param>
+/// <param name="Force">Begin anew over a finished run or an old journal.</param>
+/// <param name="ProgramVersion">Version of the program, for the files.</param>
+public sealed record SearchRequest(RunFolder Folder, ulong? Seed, long? Evaluations, double? Minutes, int Threads, bool Resume, bool Force, string ProgramVersion);

@@ -1,0 +1,173 @@
+using DesignSearch.Files;
+using DesignSearch.Layouts.Assess;
+using DesignSearch.Layouts.Assess.Problem;
+using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Layouts.Decide.Weigh;
+using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Scenarios;
+using DesignSearch.Parts.Solar;
+using DesignSearch.Runs.Folder;
+using DesignSearch.Runs.Journal;
+using DesignSearch.Runs.Store;
+using DesignSearch.Search;
+using DesignSearch.Search.Engine;
+using DesignSearch.Search.Space;
+
+namespace DesignSearch.Runs.Searching;
+
+/// <summary>Carries one scenario through a search and stores what it came to.</summary>
+public static class SearchRun
+{
+    private const int BlockSize = 16;
+    private const int KeptOfEachMount = 3;
+    private const int MostRounds = 3;
+    private const long EnumerateUpTo = 20_000;
+
+    /// <summary>Searches, judges and stores: journal, run.json and the layout files of the ranking.</summary>
+    /// <param name="request">What to do.</param>
+    /// <param name="elapsed">Time since the search began.</param>
+    /// <param name="progress">Told how far the search is; null for silence.</param>
+    /// <param name="cancel">Stops the search; the best so far is judged and stored.</param>
+    /// <exception cref="InputException">The scenario is at fault, or the folder holds results that may not be overwritten.</exception>
+    /// <exception cref="IOException">The folder cannot be written.</exception>
+    public static StoredRun Execute(SearchRequest request, Func<TimeSpan> elapsed, IProgress<RunProgress>? progress, CancellationToken cancel)
+    {
+        var folder = request.Folder;
+        Guard(request);
+        var scenario = ScenarioReader.Read(folder.Path);
+        var inputs = FileHash.Of(scenario.Files);
+        var assessor = new LayoutAssessor(scenario, WinterSet.Make(scenario));
+        var problem = new LayoutProblem(assessor);
+        var seed = request.Seed ?? scenario.Search.Seed;
+        var settings = new SearchSettings
+        {
+            Seed = seed,
+            MaxEvaluations = request.Evaluations ?? scenario.Search.Evaluations,
+            BlockSize = BlockSize,
+            Threads = request.Threads,
+            BestByMerit = scenario.Search.Ranked,
+            EnumerateUpTo = EnumerateUpTo,
+            TimeIsUp = request.Minutes is { } minutes ? () => elapsed().TotalMinutes >= minutes : null,
+        };
+        var engine = new SearchEngine(problem, settings);
+        var head = new JournalHead(request.ProgramVersion, seed, BlockSize, inputs, engine.GoesThroughAll);
+        IReadOnlyList<(double[] Point, Evaluation Evaluation)> replay = [];
+        using var journal = request.Resume && folder.HasJournal ? JournalFile.TakeUp(folder.Journal, head, out replay) : JournalFile.Begin(folder.Journal, head);
+        if (replay.Count > settings.MaxEvaluations)
+            throw new InputException(new InputFault(folder.Journal, 0, 0, "", FormattableString.Invariant($"--evaluations of at least {replay.Count}, which are simulated already, not {settings.MaxEvaluations}; or start afresh with --force")));
+        var log = new Log(journal);
+        log.See(replay);
+        var result = Search(engine, new Teller(progress, scenario, log), log, replay, folder, cancel);
+        var tried = JournalFile.Points(folder.Journal);
+        var others = BestOfEachMount(tried, problem.Space, scenario);
+        var (judge, weigher, found) = (new Judge(assessor), new Weigher(assessor, request.Threads), new List<Layout>());
+        var judgement = judge.Of(result, problem.Space, others);
+        // What the comparison of the ways betters is ranked first, or the answer would contradict it.
+        for (var round = 0; round < MostRounds && weigher.Better(judgement, tried, problem.Space, result.IsExact) is { Count: > 0 } better; round++)
+        {
+            found.AddRange(better);
+            judgement = judge.Of(result, problem.Space, others, found);
+        }
+
+        var weighing = weigher.Of(judgement, tried, problem.Space, result.IsExact);
+        if (weighing.Miss is { } miss)
+            judgement = judgement with { NearestMiss = [.. judgement.NearestMiss, .. miss.Sentences] };
+        var run = new StoredRun
+        {
+            FormatVersion = StoredRun.CurrentFormat,
+            ProgramVersion = request.ProgramVersion,
+            Inputs = inputs,
+            Search = new SearchRecord(seed, result.Evaluations, SpaceSize(problem), Word(result.StoppedBecause), result.StoppedInWords, result.IsExact, result.StoppedBecause == StopReason.Cancelled, Math.Round(elapsed().TotalSeconds, 1), result.IsExact ? null : Math.Round(result.UnchangedInLastHalf, 3)),
+            Scenario = ScenarioRecords.Of(scenario, assessor.Winters),
+            Judgement = judgement,
+            Weighing = weighing,
+        };
+        LayoutLists.Write(folder, run, [.. result.Front.Concat(result.BestByMerit).Concat(others).Select(p => problem.Space.At(p.Point)).Concat(found)]);
+        RunStore.Save(run, folder);
+        return run;
+    }
+
+    // The head of the journal names what differs; this is for a journal that was written by something else.
+    private static SearchResult Search(SearchEngine engine, Teller teller, Log log, IReadOnlyList<(double[] Point, Evaluation Evaluation)> replay, RunFolder folder, CancellationToken cancel)
+    {
+        try
+        {
+            return engine.Run(teller, log, replay, cancel);
+        }
+        catch (InvalidDataException)
+        {
+            throw new InputException(new InputFault(folder.Journal, 3, 0, "", "the layouts that this search comes to; start afresh with --force"));
+        }
+    }
+
+    /// <summary>Distinct layouts there can be, sleeping choices counted once at most as many as their levels.</summary>
+    public static double SpaceSize(LayoutProblem problem) => (double)(new SearchSpace(problem.Variables).Size ?? 0);
+
+    // The front may hold one way of turning only; the builder wants to see what the others cost. Everything simulated is in the journal.
+    private static IReadOnlyList<EvaluatedPoint> BestOfEachMount(IReadOnlyList<(double[] Point, Evaluation Evaluation)> all, LayoutSpace space, Scenario scenario) =>
+    [
+        .. all.Select((p, i) => new EvaluatedPoint(p.Point, p.Evaluation, i))
+            .Where(p => p.Evaluation.TotalViolation == 0)
+            .GroupBy(p => space.At(p.Point) is var layout && scenario.Catalogue.TryFind<CollectorMount>(layout["mount"].Id, out var mount) ? mount.Turning.ToString() : "")
+            .Where(g => g.Key.Length > 0)
+            .OrderBy(g => g.Key, StringComparer.Ordinal)
+            .SelectMany(g => g.OrderByDescending(p => p.Evaluation.Merit).ThenBy(p => p.Index).Take(KeptOfEachMount)),
+    ];
+
+    private static void Guard(SearchRequest request)
+    {
+        var folder = request.Folder;
+        if (!Directory.Exists(folder.Path))
+            throw new InputException(new InputFault(folder.Path, 0, 0, "", "a run folder; there is none of this name"));
+        if (folder.IsFinished && !request.Force && !request.Resume)
+            throw new InputException(new InputFault(folder.RunFile, 0, 0, "", "an unsearched folder; this run is finished. Use --force to search it anew"));
+        if (!folder.IsFinished && folder.HasJournal && !request.Force && !request.Resume)
+            throw new InputException(new InputFault(folder.Journal, 0, 0, "", "an unsearched folder; a search was broken off here. Use --resume to take it up or --force to begin anew"));
+    }
+
+    private static string Word(StopReason reason) => reason switch
+    {
+        StopReason.Budget => "evaluations",
+        StopReason.Time => "time",
+        StopReason.Cancelled => "stopped",
+        StopReason.Stagnation => "stagnation",
+        StopReason.Target => "target",
+        _ => "exhausted",
+    };
+
+    private sealed class Log(JournalFile journal) : ISearchLog
+    {
+        /// <summary>Life cost of the cheapest layout so far that passes every check and has no frost; null before one is found.</summary>
+        public double? CheapestThatHolds { get; private set; }
+
+        public void Append(long firstIndex, ReadOnlySpan<double[]> points, ReadOnlySpan<Evaluation> evaluations)
+        {
+            var lines = new (double[] Point, Evaluation Evaluation)[points.Length];
+            for (var i = 0; i < lines.Length; i++)
+                lines[i] = (points[i], evaluations[i]);
+            See(lines);
+            journal.Append(lines);
+        }
+
+        /// <summary>Looks at evaluations, new ones or those of a journal that is taken up.</summary>
+        public void See(IEnumerable<(double[] Point, Evaluation Evaluation)> lines)
+        {
+            foreach (var (_, evaluation) in lines)
+            {
+                if (evaluation.TotalViolation == 0 && evaluation.Objectives[1] == 0 && !(evaluation.Objectives[0] >= CheapestThatHolds))
+                    CheapestThatHolds = evaluation.Objectives[0];
+            }
+        }
+    }
+
+    private sealed class Teller(IProgress<RunProgress>? progress, Scenario scenario, Log log) : IProgress<SearchProgress>
+    {
+        public void Report(SearchProgress value)
+        {
+            var best = value.BestPerObjective.Count != 2 ? "none passes every check yet"
+                : log.CheapestThatHolds is { } cost ? FormattableString.Invariant($"the cheapest that holds costs {cost:0} {scenario.Money.Currency} over the years; {value.FrontSize} layouts on the front")
+                : FormattableString.Invariant($"none holds yet, the nearest has {value.BestPerObjective[1]:0} K·h of frost; {value.FrontSize} layouts on the front");
+            progress?.Report(new RunProgress(value.Fraction, value.Evaluations, best));
+        }
+    }
+}

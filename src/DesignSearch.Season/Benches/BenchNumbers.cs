@@ -1,0 +1,12 @@
+namespace DesignSearch.Season.Benches;
+
+/// <summary>A bench under fleece, heated or not, on which the plants stand: its air is then the plants' air, and frost is counted there.</summary>
+/// <param name="AreaM2">Area [m²]; 0 without one.</param>
+/// <param name="FleeceWPerM2K">Heat that fleece, sides and board let out, over the bench's area [W/(m²K)], above 0.</param>
+/// <param name="PowerW">Electric heat under the fleece [W], 0 or more.</param>
+/// <param name="SetPointC">Middle of its thermostat's band [°C].</param>
+public sealed record BenchNumbers(double AreaM2, double FleeceWPerM2K, double PowerW, double SetPointC)
+{
+    /// <summary>No bench: the plants stand in the house's air.</summary>
+    public static BenchNumbers None { get; } = new(0, 1, 0, 0);
+}
