@@ -1,3 +1,5 @@
+using DesignSearch.Cli.Terminal;
+
 namespace DesignSearch.Cli;
 
 /// <summary>How the program ends; part of its contract.</summary>

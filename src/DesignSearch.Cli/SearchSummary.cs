@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Runs.Store;
 
 namespace DesignSearch.Cli;

@@ -1,3 +1,4 @@
+using DesignSearch.Climate;
 using DesignSearch.Climate.Weather;
 
 namespace DesignSearch.Cli;

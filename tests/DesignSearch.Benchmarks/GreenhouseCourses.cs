@@ -4,6 +4,8 @@ using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Assess.Checks;
 using DesignSearch.Layouts.Assess.Money;
 using DesignSearch.Layouts.Assess.Problem;
+using DesignSearch.Layouts.Design.Checks;
+using DesignSearch.Layouts.Systems;
 using DesignSearch.Layouts.Tests;
 using DesignSearch.Search;
 using DesignSearch.Search.Engine;
@@ -102,8 +104,8 @@ internal static class GreenhouseCourses
 
     private static double Missed(IReadOnlyList<Check> checks)
     {
-        var violations = new double[CheckList.Names.Count];
-        CheckList.Violations(checks, violations);
+        var violations = new double[SystemList.All.Rules.Count];
+        CheckList.Violations(SystemList.All, checks, violations);
         return violations.Sum(v => Math.Max(0, v));
     }
 

@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Design;
 using DesignSearch.Search;
 using DesignSearch.Search.Engine;
 

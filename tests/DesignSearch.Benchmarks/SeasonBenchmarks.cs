@@ -1,4 +1,5 @@
 using BenchmarkDotNet.Attributes;
+using DesignSearch.Climate.Winters;
 
 namespace DesignSearch.Benchmarks;
 

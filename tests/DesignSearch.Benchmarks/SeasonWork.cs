@@ -1,3 +1,4 @@
+using DesignSearch.Parts.Benches;
 using DesignSearch.Season;
 using DesignSearch.Season.Benches;
 using DesignSearch.Season.Kernel;

@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Assess;
 using MathNet.Numerics.Statistics;
 
 namespace DesignSearch.Benchmarks;

@@ -1,4 +1,5 @@
 using DesignSearch.Files;
+using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Scenarios;
 using DesignSearch.Testing;
@@ -42,9 +43,9 @@ internal sealed class SmallScenario : IDisposable
 
     public static Layout Of(Scenario scenario, params (string Key, object Value)[] choices)
     {
-        var layout = Layout.Bare(scenario.Catalogue);
+        var layout = Layout.Bare(scenario.Systems.Choices);
         foreach (var (key, value) in choices)
-            layout = layout.With(key, value is string id ? ChoiceValue.Part(id) : ChoiceValue.Of(Convert.ToDouble(value, System.Globalization.CultureInfo.InvariantCulture)), scenario.Catalogue);
+            layout = layout.With(scenario, key, value);
         return layout;
     }
 

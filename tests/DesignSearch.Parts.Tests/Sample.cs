@@ -33,7 +33,7 @@ internal static class Sample
     public static IReadOnlyList<InputFault> FaultsOf(params (string File, string Text)[] files)
     {
         var faults = new FaultList();
-        InFolder(folder => Catalogue.Load(folder, faults), files);
+        InFolder(folder => Catalogue.Load([folder], Kinds.All, faults), files);
         return faults.Faults;
     }
 

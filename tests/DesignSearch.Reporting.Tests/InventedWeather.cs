@@ -1,3 +1,4 @@
+using DesignSearch.Climate.Winters;
 using DesignSearch.Reporting.Weather;
 
 namespace DesignSearch.Reporting.Tests;

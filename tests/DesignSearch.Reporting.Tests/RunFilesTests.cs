@@ -1,3 +1,5 @@
+using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Search.Model;
 using Xunit;
 
 namespace DesignSearch.Reporting.Tests;

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Completions;
 using DesignSearch.Files;
+using DesignSearch.Layouts.Systems;
 using DesignSearch.Parts.Catalogues;
 
 namespace DesignSearch.Cli.Commands;
@@ -12,7 +13,7 @@ internal sealed class PartsCommand : Command
     {
         var kind = new Argument<string?>("KIND") { HelpName = "KIND", Description = "Only parts of this kind, for instance tank.", Arity = ArgumentArity.ZeroOrOne };
         var folders = new Option<string[]>("--catalog") { Description = "A catalogue folder; may be given again. Without it: catalogs/starter.", HelpName = "FOLDER" };
-        kind.CompletionSources.Add(_ => PartKinds.All.Select(k => new CompletionItem(k.Name)));
+        kind.CompletionSources.Add(_ => SystemList.All.Kinds.Select(k => new CompletionItem(k.Name)));
         Arguments.Add(kind);
         Options.Add(folders);
         Options.Add(session.Json);
@@ -23,13 +24,13 @@ internal sealed class PartsCommand : Command
             foreach (var missing in named.Where(f => !Directory.Exists(f)))
                 faults.Add(missing, 0, 0, "", "a folder of catalogue files; there is none of this name");
             faults.ThrowIfAny();
-            var catalogue = Catalogue.Load(named, faults);
+            var catalogue = Catalogue.Load(named, SystemList.All.Kinds, faults);
             var wanted = parsed.GetValue(kind);
-            if (wanted is not null && !catalogue.Kinds.Contains(wanted))
-                faults.Add("KIND", 0, 0, wanted, "one of " + string.Join(", ", catalogue.Kinds));
+            if (wanted is not null && catalogue.Kinds.All(k => k.Name != wanted))
+                faults.Add("KIND", 0, 0, wanted, "one of " + string.Join(", ", catalogue.Kinds.Select(k => k.Name)));
             faults.ThrowIfAny();
             line.End();
-            var parts = catalogue.All.Where(p => wanted is null || p.Kind == wanted).ToList();
+            var parts = catalogue.All.Where(p => wanted is null || p.Kind.Name == wanted).ToList();
             if (parsed.GetValue(session.Json))
                 session.WriteJson(new { parts = parts.ConvertAll(p => (object)p) });
             else
@@ -42,7 +43,7 @@ internal sealed class PartsCommand : Command
     {
         foreach (var group in parts.GroupBy(p => p.Kind))
         {
-            output.WriteLine($"{group.Key.Replace('_', ' ')} ({group.Count()})");
+            output.WriteLine($"{group.Key.Name.Replace('_', ' ')} ({group.Count()})");
             foreach (var part in group)
                 output.WriteLine(FormattableString.Invariant($"  {part.Id,-34} {part.Price,9:0.00} a {part.Unit,-6} {part.Name}"));
         }

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Diagnostics;
 using DesignSearch.Cli.Terminal;
+using DesignSearch.Climate.Winters;
 using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Reporting;
 using DesignSearch.Runs.Folder;
@@ -78,7 +79,7 @@ internal sealed class SearchCommand : Command
     }
 
     private static string Line(JudgedLayout layout, string currency) => FormattableString.Invariant(
-        $"no. {layout.Rank}, {layout.Title}: build {layout.BuildPrice:0} {currency}, whole life {layout.LifeCost:0} {currency}, {layout.WorstFrostHours} frost hours in the worst winter, coldest hour {layout.LowestAirC:0.0} °C{(layout.HasBench ? " under the fleece" : "")}");
+        $"no. {layout.Rank}, {layout.Title}: build {layout.BuildPrice:0} {currency}, whole life {layout.LifeCost:0} {currency}, {layout.WorstFrostHours} frost hours in the worst winter, coldest hour {layout.LowestAirC:0.0} °C{(layout.Plants is { } place ? " " + place.Where : "")}");
 
     private sealed class Teller(ProgressLine line) : IProgress<RunProgress>
     {

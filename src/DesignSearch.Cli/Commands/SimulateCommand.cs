@@ -1,4 +1,5 @@
 using System.CommandLine;
+using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Reporting.Tables;
 using DesignSearch.Runs.Folder;
 using DesignSearch.Runs.Simulate;
@@ -43,8 +44,8 @@ internal sealed class SimulateCommand : Command
             output.WriteLine(FormattableString.Invariant($"{winter} winter (weight {weight:0.##}), {outcome.SeasonHours} hours"));
             output.WriteLine(FormattableString.Invariant($"  frost hours            {outcome.FrostHours,10}"));
             output.WriteLine(FormattableString.Invariant($"  frost degree-hours     {outcome.FrostDegreeHoursKh,10:0.0} K·h"));
-            output.WriteLine(FormattableString.Invariant($"  lowest air             {outcome.LowestAirC,10:0.0} °C hour mean, {outcome.LowestWithinHourC:0.0} °C within the hour{(layout.HasBench ? ", under the fleece" : "")}"));
-            if (layout.HasBench)
+            output.WriteLine(FormattableString.Invariant($"  lowest air             {outcome.LowestAirC,10:0.0} °C hour mean, {outcome.LowestWithinHourC:0.0} °C within the hour{(layout.Plants is { } place ? ", " + place.Where : "")}"));
+            if (layout.Plants is not null)
                 output.WriteLine(FormattableString.Invariant($"  lowest air in house    {outcome.LowestHouseAirC,10:0.0} °C hour mean"));
             output.WriteLine(FormattableString.Invariant($"  electric heat          {outcome.StandbyKwh,10:0} kWh"));
             output.WriteLine(FormattableString.Invariant($"  pumps, fans and drive  {outcome.PumpKwh + driveKwh,10:0} kWh"));

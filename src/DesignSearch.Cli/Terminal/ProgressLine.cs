@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using DesignSearch.Layouts.Assess;
 
 namespace DesignSearch.Cli.Terminal;
 

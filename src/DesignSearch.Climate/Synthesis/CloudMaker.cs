@@ -1,3 +1,5 @@
+using DesignSearch.Climate.Sun;
+
 namespace DesignSearch.Climate.Synthesis;
 
 /// <summary>Spreads a day's light over its hours.</summary>

@@ -3,9 +3,10 @@ using DesignSearch.Climate.Plane;
 using DesignSearch.Climate.Winters;
 using DesignSearch.Layouts.Assess.Checks;
 using DesignSearch.Layouts.Assess.Money;
+using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Brief;
+using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Layouts.Design.Choices;
-using DesignSearch.Layouts.Design.Sizing;
-using DesignSearch.Layouts.Scenarios;
 using DesignSearch.Parts.Money;
 using DesignSearch.Season;
 using DesignSearch.Season.Kernel;
@@ -20,7 +21,7 @@ public sealed class LayoutAssessor(Scenario scenario, WinterSet winters)
     private const int StretchLanes = 2;
     private const int StretchesPerThread = 2;
 
-    private readonly Lazy<double> bareFrostHours = new(() => Simulate(winters, [LayoutBuilder.Build(scenario, Layout.Bare(scenario.Catalogue))], 1)[0].Select((o, i) => o.FrostHours * winters.Winters[i].Weight).Sum());
+    private readonly Lazy<double> bareFrostHours = new(() => Simulate(winters, [LayoutBuilder.Build(scenario, Layout.Bare(scenario.Systems.Choices))], 1)[0].Select((o, i) => o.FrostHours * winters.Winters[i].Weight).Sum());
 
     /// <summary>The scenario.</summary>
     public Scenario Scenario => scenario;
@@ -36,7 +37,7 @@ public sealed class LayoutAssessor(Scenario scenario, WinterSet winters)
 
     /// <summary>Screens a layout: prices it, and says by how much it misses the checks that need no season.</summary>
     /// <param name="layout">The layout.</param>
-    /// <param name="violations">Filled by the order of <see cref="CheckList.Names"/>, 0 where a check is met.</param>
+    /// <param name="violations">Filled by the order of the systems' rules, 0 where a check is met.</param>
     /// <param name="enough">Where the violations add up to this before the parts are listed, it stops.</param>
     /// <returns>The layout, priced; null where it stopped, with violations that are known so far.</returns>
     public PricedLayout? Screen(Layout layout, Span<double> violations, double enough = double.PositiveInfinity)
@@ -44,9 +45,9 @@ public sealed class LayoutAssessor(Scenario scenario, WinterSet winters)
         var begun = LayoutBuilder.Begin(scenario, layout);
         if (double.IsFinite(enough))
         {
-            CheckList.Violations(CheckList.BeforeTheList(scenario, layout, begun.Solar, begun.StoreFloorM2, begun.Heater, winters.LowestOutsideC, []), violations);
+            CheckList.Violations(scenario.Systems, CheckList.BeforeTheList(Under(begun.Systems, []), begun.Systems), violations);
             if (begun.LacksParts)
-                violations[CheckList.PlaceOf(CheckList.Parts)] = CheckList.PartsMissed;
+                violations[scenario.Systems.PlaceOf(PlantRules.Parts.Id)] = CheckList.PartsMissed;
             var sum = 0.0;
             foreach (var violation in violations)
                 sum += violation;
@@ -55,13 +56,13 @@ public sealed class LayoutAssessor(Scenario scenario, WinterSet winters)
         }
 
         var priced = Price(begun);
-        CheckList.Violations(CheckList.Unsorted(scenario, priced.Built, priced.BuildPrice, priced.LabourHours, winters.LowestOutsideC, []), violations);
+        CheckList.Violations(scenario.Systems, CheckList.Unsorted(Under(priced.Built.Systems, []), priced), violations);
         return priced;
     }
 
     private PricedLayout Price(BegunLayout begun)
     {
-        var built = LayoutBuilder.Build(scenario, begun);
+        var built = LayoutBuilder.Build(begun);
         return new PricedLayout(built, Pricer.BuildPrice(built.Parts, scenario.Stock, scenario.Money.Prices), Pricer.Replacements(built.Parts, scenario.Money), Pricer.LabourHours(built.Parts));
     }
 
@@ -70,7 +71,7 @@ public sealed class LayoutAssessor(Scenario scenario, WinterSet winters)
 
     /// <summary>Checks of a layout; without outcomes only those that need no season.</summary>
     public IReadOnlyList<Check> Checks(PricedLayout priced, IReadOnlyList<Outcome> outcomes) =>
-        CheckList.Of(scenario, priced.Built, priced.BuildPrice, priced.LabourHours, winters.LowestOutsideC, outcomes);
+        CheckList.Of(Under(priced.Built.Systems, outcomes), priced);
 
     /// <summary>Simulates layouts through every winter.</summary>
     /// <param name="layouts">The layouts.</param>
@@ -109,10 +110,20 @@ public sealed class LayoutAssessor(Scenario scenario, WinterSet winters)
         return Sun(winters.OtherSky) / Sun(winters.Planes) - 1;
     }
 
-    /// <summary>Electricity of the drives over a season [kWh].</summary>
-    public double DriveKwh(BuiltLayout built, Winter winter) => built.Solar is { Drive: { } drive } solar && Plane(built, winter) is { } plane
-        ? plane.TravelDeg / drive.SpeedDegPerS * drive.Watts * solar.Frames / 3.6e6
-        : 0;
+    /// <summary>Electricity of a season that the season model does not count: that of the drives [kWh].</summary>
+    public double DriveKwh(BuiltLayout built, Winter winter)
+    {
+        var plane = Plane(built, winter);
+        return built.Systems.Sum(s => s.ExtraKwh(plane));
+    }
+
+    private Conditions Under(IReadOnlyList<DesignedSystem> systems, IReadOnlyList<Outcome> outcomes)
+    {
+        var apart = false;
+        foreach (var system in systems)
+            apart |= system.Plants is not null;
+        return new(scenario, winters.LowestOutsideC, apart, outcomes);
+    }
 
     // Cut between winters first, for a long stretch of layouts goes faster through the kernel than two short ones; then into more stretches than
     // threads, as long as each fills a few lanes: a thread that was held up leaves its last one to another.

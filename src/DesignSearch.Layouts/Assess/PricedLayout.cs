@@ -1,4 +1,4 @@
-using DesignSearch.Layouts.Design.Sizing;
+using DesignSearch.Layouts.Design;
 
 namespace DesignSearch.Layouts.Assess;
 

@@ -2,7 +2,7 @@ using DesignSearch.Climate.Plane;
 using DesignSearch.Climate.Sun;
 using DesignSearch.Climate.Winters;
 using DesignSearch.Files;
-using DesignSearch.Layouts.Scenarios;
+using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Season.Glass;
 using DesignSearch.Season.Kernel;
 

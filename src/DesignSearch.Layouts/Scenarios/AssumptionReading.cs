@@ -6,13 +6,13 @@ namespace DesignSearch.Layouts.Scenarios;
 /// <summary>Reads [assumptions]: any of the model's own entries, each in its range.</summary>
 internal static class AssumptionReading
 {
-    public static (SeasonAssumptions Values, IReadOnlySet<string> Set) Read(TomlTable? table)
+    public static (SeasonAssumptions Values, IReadOnlySet<string> Set) Read(TomlTable? table, IReadOnlyList<AssumptionEntry> entries)
     {
         var values = SeasonAssumptions.Default;
         var set = new HashSet<string>(StringComparer.Ordinal);
         if (table is null)
             return (values, set);
-        foreach (var entry in SeasonAssumptions.Catalogue)
+        foreach (var entry in entries)
         {
             if (!table.Has(entry.Key))
             {

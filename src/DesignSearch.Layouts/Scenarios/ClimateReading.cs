@@ -4,6 +4,7 @@ using DesignSearch.Climate.Weather;
 using DesignSearch.Climate.Winters;
 using DesignSearch.Files;
 using DesignSearch.Files.Toml;
+using DesignSearch.Layouts.Design.Brief;
 
 namespace DesignSearch.Layouts.Scenarios;
 

@@ -1,14 +1,13 @@
 using DesignSearch.Files.Toml;
+using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Brief;
 
 namespace DesignSearch.Layouts.Scenarios;
 
 /// <summary>Reads [greenhouse].</summary>
 internal static class GreenhouseReading
 {
-    /// <summary>Key of the bench that is enough.</summary>
-    public const string BenchKey = "bench_enough_m2";
-
-    public static Greenhouse Read(TomlTable? table)
+    public static Greenhouse Read(TomlTable? table, SystemSet systems)
     {
         if (table is null)
             return new Greenhouse { LengthM = 4, WidthM = 3, EavesM = 2, RidgeM = 3, RidgeAzimuthDeg = 90, CoverUWPerM2K = 4, CoverLight = 0.8, CoverLayers = 2, AirChangesPerHour = 1, AirChangesPerHourPerMPerS = 0.1, EdgeLossWPerMK = 1, VentAreaM2 = 0.5, FrostLimitC = 3 };
@@ -28,13 +27,11 @@ internal static class GreenhouseReading
             EdgeLossWPerMK = table.Number("edge_loss_w_per_mk", 0, 3, "W/(m·K)", 1.26),
             VentAreaM2 = table.Number("vent_area_m2", 0, 50, "m²", 0.5),
             FrostLimitC = table.Number("frost_limit_c", -10, 20, "°C", 3),
-            BenchM2 = table.Number(BenchKey, 0, 200, "m² of bench that is enough, 0 where the whole house must be held", 0),
         };
-        if (house.BenchM2 > house.FloorM2)
-            table.FaultAt(BenchKey, FormattableString.Invariant($"{house.BenchM2}"), FormattableString.Invariant($"a bench that fits the floor of {house.FloorM2:0.##} m²"));
         if (house.RidgeM <= eaves)
             table.FaultAt("ridge_m", FormattableString.Invariant($"{house.RidgeM}"), "a ridge above the eaves");
+        var wishes = systems.All.Select(s => s.ReadWish(table, house)).OfType<SystemWish>().ToList();
         table.ReportUnknown();
-        return house;
+        return house with { Wishes = wishes };
     }
 }

@@ -1,4 +1,5 @@
 using DesignSearch.Files.Toml;
+using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Parts.Money;
 
 namespace DesignSearch.Layouts.Scenarios;

@@ -1,6 +1,9 @@
 using DesignSearch.Files;
 using DesignSearch.Files.Toml;
+using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Systems;
 using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Money;
 
@@ -15,10 +18,12 @@ public static class ScenarioReader
     /// <summary>Reads the scenario of a run folder.</summary>
     /// <param name="folder">The run folder; its scenario.toml is read, and paths in it are relative to it.</param>
     /// <param name="weatherFile">A weather file that takes the place of the scenario's own climate, or null.</param>
+    /// <param name="systems">The systems that can be built; null for all that there are.</param>
     /// <returns>The scenario.</returns>
     /// <exception cref="InputException">With every fault of every file.</exception>
-    public static Scenario Read(string folder, string? weatherFile = null)
+    public static Scenario Read(string folder, string? weatherFile = null, SystemSet? systems = null)
     {
+        systems ??= SystemList.All;
         var faults = new FaultList();
         var shown = Path.Combine(folder, "scenario.toml");
         var file = TomlReader.ReadFile(shown, shown, faults);
@@ -29,19 +34,19 @@ public static class ScenarioReader
         file.Whole("format", Format, Format);
         var name = file.Text("name", 120);
         var description = file.Text("description", 4000, "");
-        var catalogue = Catalogues(file, folder, files, faults);
+        var catalogue = Catalogues(file, folder, systems, files, faults);
         var stock = StockOf(file, folder, catalogue, files, faults);
         var climateTable = file.Table("climate", required: weatherFile is null);
         var siteTable = file.Table("site", required: true);
         var climate = new ClimateReading(climateTable, folder, files, faults).Read(weatherFile, SiteReading.Given(siteTable, name), SiteReading.GivenNumber(siteTable, "zone_hours"));
         var (place, site) = SiteReading.Read(siteTable, name, climate?.Record?.Place, mayDiffer: weatherFile is not null);
         var season = SeasonReading.Dates(file.Table("season", required: false), place.LatitudeDeg);
-        var greenhouse = GreenhouseReading.Read(file.Table("greenhouse", required: true));
+        var greenhouse = GreenhouseReading.Read(file.Table("greenhouse", required: true), systems);
         var winters = WinterReading.Read(file);
         var money = MoneyReading.Read(file.Table("money", required: true));
-        var (assumptions, set) = AssumptionReading.Read(file.Table("assumptions", required: false));
+        var (assumptions, set) = AssumptionReading.Read(file.Table("assumptions", required: false), systems.Assumptions);
         var search = SearchReading(file.Table("search", required: false));
-        var choices = Choices(file.Table("choices", required: false), catalogue, new(place.LatitudeDeg, greenhouse.FrostLimitC), greenhouse.BenchM2, file);
+        var choices = Choices(file.Table("choices", required: false), systems, catalogue, place.LatitudeDeg, greenhouse, file);
         file.ReportUnknown();
         faults.ThrowIfAny();
 
@@ -58,6 +63,7 @@ public static class ScenarioReader
             Money = money,
             Catalogue = catalogue,
             Stock = stock,
+            Systems = systems,
             Choices = choices,
             Assumptions = assumptions,
             AssumptionsSet = set,
@@ -66,13 +72,13 @@ public static class ScenarioReader
         };
     }
 
-    private static Catalogue Catalogues(TomlTable file, string folder, List<(string Name, string Path)> files, FaultList faults)
+    private static Catalogue Catalogues(TomlTable file, string folder, SystemSet systems, List<(string Name, string Path)> files, FaultList faults)
     {
         var named = file.Find("catalogs");
         if (named is not { Kind: TomlKind.List } || named.Items.Count == 0 || named.Items.Any(i => i.Kind != TomlKind.Text))
         {
             file.FaultAt("catalogs", named is null ? "" : TomlTable.Shown(named), "a list of catalogue folders, for instance catalogs = [\"../../catalogs/starter\"]");
-            return Catalogue.Load([], new FaultList());
+            return Catalogue.Of([]);
         }
 
         var folders = new List<string>();
@@ -89,7 +95,7 @@ public static class ScenarioReader
             files.AddRange(Directory.EnumerateFiles(path, "*.csv").Order(StringComparer.Ordinal).Select(f => (Path.Combine(item.Text, Path.GetFileName(f)).Replace('\\', '/'), f)));
         }
 
-        return Catalogue.Load(folders, faults);
+        return Catalogue.Load(folders, systems.Kinds, faults);
     }
 
     private static Stock StockOf(TomlTable file, string folder, Catalogue catalogue, List<(string Name, string Path)> files, FaultList faults)
@@ -102,27 +108,21 @@ public static class ScenarioReader
         return Stock.Load(path, catalogue.All.Count > 0 ? catalogue : null, faults);
     }
 
-    private static List<VariedChoice> Choices(TomlTable? table, Catalogue catalogue, ChoiceGround ground, double benchM2, TomlTable file)
+    private static List<VariedChoice> Choices(TomlTable? table, SystemSet systems, Catalogue catalogue, double latitudeDeg, Greenhouse greenhouse, TomlTable file)
     {
         table ??= TomlReader.ReadText("", file.File, new FaultList());
-        var choices = ChoiceTable.All.Select(c => ChoiceReading.Levels(table, c, catalogue, ground)).ToList();
+        var ground = new ChoiceGround(latitudeDeg, greenhouse.FrostLimitC);
+        var read = systems.All.SelectMany(s => s.Choices.Select(c => (System: s, Varied: ChoiceReading.Levels(table, c, catalogue, ground)))).ToList();
         table.ReportUnknown();
-        if (benchM2 == 0)
+        var choices = read.Select(r => r.System.Allowed(r.Varied, greenhouse, table)).ToList();
+        bool MayBe(PartChoice root) => choices[systems.Choices.IndexOf(root)].Levels.Any(l => !l.IsNone);
+        foreach (var empty in choices.Where(c => c.Levels.Count == 0).Select(c => c.Choice).OfType<PartChoice>())
         {
-            var at = ChoiceTable.IndexOf(ChoiceTable.BenchKey);
-            if (table.Find(ChoiceTable.BenchKey) is { } named && choices[at].Levels.Any(l => !l.IsNone))
-                table.Fault(named, $"'{GreenhouseReading.BenchKey}' in [greenhouse], the bench that is enough, before a bench may be chosen");
-            choices[at] = choices[at] with { Levels = [ChoiceValue.None] };
+            if (empty.Under is not { } root || MayBe(root))
+                table.FaultAt(empty.Key, "", $"at least one part of kind {empty.Kind.Name} in the catalogue for '{empty.Key}'");
         }
 
-        var mayCollect = choices[ChoiceTable.IndexOf("collector")].Levels.Any(l => !l.IsNone);
-        foreach (var empty in choices.Where(c => c.Levels.Count == 0))
-        {
-            if (mayCollect || empty.Choice.AwakeWhen is null)
-                table.FaultAt(empty.Choice.Key, "", $"at least one part of kind {empty.Choice.PartKind} in the catalogue for '{empty.Choice.Key}'");
-        }
-
-        return [.. choices.Select(c => c.Levels.Count == 0 ? c with { Levels = [ChoiceTable.AtRest(c.Choice)] } : c)];
+        return [.. choices.Select(c => c.Levels.Count == 0 ? c with { Levels = [c.Choice.AtRest] } : c)];
     }
 
     private static SearchWish SearchReading(TomlTable? table)

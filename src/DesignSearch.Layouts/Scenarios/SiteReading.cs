@@ -1,5 +1,6 @@
 using DesignSearch.Climate;
 using DesignSearch.Files.Toml;
+using DesignSearch.Layouts.Design.Brief;
 
 namespace DesignSearch.Layouts.Scenarios;
 

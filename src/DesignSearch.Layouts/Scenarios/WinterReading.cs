@@ -1,4 +1,5 @@
 using DesignSearch.Files.Toml;
+using DesignSearch.Layouts.Design.Brief;
 
 namespace DesignSearch.Layouts.Scenarios;
 

@@ -7,8 +7,11 @@ namespace DesignSearch.Parts.Barrels;
 /// <param name="Info">What every part has: name, price, life.</param>
 public sealed record Barrel(PartInfo Info) : Part(Info)
 {
+    /// <summary>Its file in a catalogue.</summary>
+    public static PartKind Definition { get; } = new("barrel", "barrels.csv", Read);
+
     /// <inheritdoc/>
-    public override string Kind => "barrel";
+    public override PartKind Kind => Definition;
 
     /// <summary>Water that it holds [L], from 5 to 1500.</summary>
     public required double VolumeL { get; init; }

@@ -7,8 +7,17 @@ namespace DesignSearch.Parts.Benches;
 /// <param name="Info">What every part has: name, price, life.</param>
 public sealed record Bench(PartInfo Info) : Part(Info)
 {
+    /// <summary>Its file in a catalogue.</summary>
+    public static PartKind Definition { get; } = new("bench", "benches.csv", Read);
+
     /// <inheritdoc/>
-    public override string Kind => "bench";
+    public override PartKind Kind => Definition;
+
+    /// <inheritdoc/>
+    public override IEnumerable<RowRule> Rules =>
+    [
+        new(WattsPerM2 > 0 == Volts > 0, "volts", "0 for fleece alone, the supply's for a heated bench"),
+    ];
 
     /// <summary>Power [W/m²], from 0 (fleece alone) to 400.</summary>
     public required double WattsPerM2 { get; init; }

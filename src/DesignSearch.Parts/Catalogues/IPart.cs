@@ -3,11 +3,14 @@ namespace DesignSearch.Parts.Catalogues;
 /// <summary>Something with a price: a row of a catalogue.</summary>
 public interface IPart
 {
-    /// <summary>The kind of part, for instance <c>collector</c>; see <see cref="PartKinds"/>.</summary>
-    string Kind { get; }
+    /// <summary>The kind of part, for instance that of collectors.</summary>
+    PartKind Kind { get; }
 
     /// <summary>What every part has: name, price, life.</summary>
     PartInfo Info { get; }
+
+    /// <summary>Rules between the cells of its row, those of its price left out.</summary>
+    IEnumerable<RowRule> Rules { get; }
 
     /// <summary>Short name, unique over the whole catalogue.</summary>
     string Id => Info.Id;

@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace DesignSearch.Parts.Catalogues;
 
 /// <summary>What the records of all kinds have in common.</summary>
@@ -5,7 +7,16 @@ namespace DesignSearch.Parts.Catalogues;
 public abstract record Part(PartInfo Info) : IPart
 {
     /// <inheritdoc/>
-    public abstract string Kind { get; }
+    [JsonIgnore]
+    public abstract PartKind Kind { get; }
+
+    /// <inheritdoc cref="IPart.Kind"/>
+    [JsonPropertyName("kind")]
+    public string KindName => Kind.Name;
+
+    /// <inheritdoc/>
+    [JsonIgnore]
+    public virtual IEnumerable<RowRule> Rules => [];
 
     /// <inheritdoc cref="IPart.Id"/>
     public string Id => Info.Id;

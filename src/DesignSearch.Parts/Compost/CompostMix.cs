@@ -7,8 +7,11 @@ namespace DesignSearch.Parts.Compost;
 /// <param name="Info">What every part has: name, price, life.</param>
 public sealed record CompostMix(PartInfo Info) : Part(Info)
 {
+    /// <summary>Its file in a catalogue.</summary>
+    public static PartKind Definition { get; } = new("compost-mix", "compost-mixes.csv", Read);
+
     /// <inheritdoc/>
-    public override string Kind => "compost-mix";
+    public override PartKind Kind => Definition;
 
     /// <summary>Dry matter [kg/m³], from 50 to 600.</summary>
     public required double DryKgPerM3 { get; init; }

@@ -7,8 +7,11 @@ namespace DesignSearch.Parts.Compost;
 /// <param name="Info">What every part has: name, price, life.</param>
 public sealed record CompostWrap(PartInfo Info) : Part(Info)
 {
+    /// <summary>Its file in a catalogue.</summary>
+    public static PartKind Definition { get; } = new("compost-wrap", "compost-wraps.csv", Read);
+
     /// <inheritdoc/>
-    public override string Kind => "compost-wrap";
+    public override PartKind Kind => Definition;
 
     /// <summary>Resistance when moist [m²K/W], from 0.01 to 10.</summary>
     public required double ResistanceM2KPerW { get; init; }

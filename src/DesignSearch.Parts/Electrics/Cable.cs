@@ -7,8 +7,20 @@ namespace DesignSearch.Parts.Electrics;
 /// <param name="Info">What every part has: name, price, life.</param>
 public sealed record Cable(PartInfo Info) : Part(Info)
 {
+    /// <summary>Its file in a catalogue.</summary>
+    public static PartKind Definition { get; } = new("cable", "cables.csv", Read);
+
     /// <inheritdoc/>
-    public override string Kind => "cable";
+    public override PartKind Kind => Definition;
+
+    /// <inheritdoc/>
+    public override IEnumerable<RowRule> Rules =>
+    [
+        new(
+            CopperResistance.IsListed(SectionMm2, ConductorClass),
+            "section_mm2",
+            "a cross-section that IEC 60228 lists for class 1, 2 or 5: 0.5, 0.75, 1, 1.5, 2.5, 4, 6, 10, 16 or 25"),
+    ];
 
     /// <summary>Cross-section of a conductor [mm²], from 0.5 to 25.</summary>
     public required double SectionMm2 { get; init; }

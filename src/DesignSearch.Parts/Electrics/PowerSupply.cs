@@ -7,8 +7,11 @@ namespace DesignSearch.Parts.Electrics;
 /// <param name="Info">What every part has: name, price, life.</param>
 public sealed record PowerSupply(PartInfo Info) : Part(Info)
 {
+    /// <summary>Its file in a catalogue.</summary>
+    public static PartKind Definition { get; } = new("supply", "supplies.csv", Read);
+
     /// <inheritdoc/>
-    public override string Kind => "supply";
+    public override PartKind Kind => Definition;
 
     /// <summary>Power that it gives without rest [W], from 1 to 2000.</summary>
     public required double Watts { get; init; }

@@ -7,8 +7,11 @@ namespace DesignSearch.Parts.Heaters;
 /// <param name="Info">What every part has: name, price, life.</param>
 public sealed record Heater(PartInfo Info) : Part(Info)
 {
+    /// <summary>Its file in a catalogue.</summary>
+    public static PartKind Definition { get; } = new("heater", "heaters.csv", Read);
+
     /// <inheritdoc/>
-    public override string Kind => "heater";
+    public override PartKind Kind => Definition;
 
     /// <summary>Power [W], from 50 to 20000.</summary>
     public required double Watts { get; init; }

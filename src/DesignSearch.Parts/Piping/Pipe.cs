@@ -7,8 +7,17 @@ namespace DesignSearch.Parts.Piping;
 /// <param name="Info">What every part has: name, price, life.</param>
 public sealed record Pipe(PartInfo Info) : Part(Info)
 {
+    /// <summary>Its file in a catalogue.</summary>
+    public static PartKind Definition { get; } = new("pipe", "pipes.csv", Read);
+
     /// <inheritdoc/>
-    public override string Kind => "pipe";
+    public override PartKind Kind => Definition;
+
+    /// <inheritdoc/>
+    public override IEnumerable<RowRule> Rules =>
+    [
+        new(BoreMm < OuterMm, "bore_mm", "less than outer_mm"),
+    ];
 
     /// <summary>Inner diameter [mm], from 4 to 150.</summary>
     public required double BoreMm { get; init; }

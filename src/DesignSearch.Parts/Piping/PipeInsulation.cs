@@ -7,8 +7,17 @@ namespace DesignSearch.Parts.Piping;
 /// <param name="Info">What every part has: name, price, life.</param>
 public sealed record PipeInsulation(PartInfo Info) : Part(Info)
 {
+    /// <summary>Its file in a catalogue.</summary>
+    public static PartKind Definition { get; } = new("pipe-insulation", "pipe-insulations.csv", Read);
+
     /// <inheritdoc/>
-    public override string Kind => "pipe-insulation";
+    public override PartKind Kind => Definition;
+
+    /// <inheritdoc/>
+    public override IEnumerable<RowRule> Rules =>
+    [
+        new(InnerFromMm <= InnerToMm, "inner_from_mm", "at most inner_to_mm"),
+    ];
 
     /// <summary>Thinnest pipe that it fits, outer diameter [mm], from 5 to 200.</summary>
     public required double InnerFromMm { get; init; }

@@ -7,8 +7,11 @@ namespace DesignSearch.Parts.Piping;
 /// <param name="Info">What every part has: name, price, life.</param>
 public sealed record Pump(PartInfo Info) : Part(Info)
 {
+    /// <summary>Its file in a catalogue.</summary>
+    public static PartKind Definition { get; } = new("pump", "pumps.csv", Read);
+
     /// <inheritdoc/>
-    public override string Kind => "pump";
+    public override PartKind Kind => Definition;
 
     /// <summary>Head against a shut valve [m], from 0.2 to 60.</summary>
     public required double HeadAtNoFlowM { get; init; }

@@ -7,8 +7,11 @@ namespace DesignSearch.Parts.Skin;
 /// <param name="Info">What every part has: name, price, life.</param>
 public sealed record Lining(PartInfo Info) : Part(Info)
 {
+    /// <summary>Its file in a catalogue.</summary>
+    public static PartKind Definition { get; } = new("lining", "linings.csv", Read);
+
     /// <inheritdoc/>
-    public override string Kind => "lining";
+    public override PartKind Kind => Definition;
 
     /// <summary>Resistance that it adds, its air gap included [m²K/W], from 0.01 to 5.</summary>
     public required double ResistanceM2KPerW { get; init; }

@@ -7,8 +7,11 @@ namespace DesignSearch.Parts.Skin;
 /// <param name="Info">What every part has: name, price, life.</param>
 public sealed record NightCover(PartInfo Info) : Part(Info)
 {
+    /// <summary>Its file in a catalogue.</summary>
+    public static PartKind Definition { get; } = new("night-cover", "night-covers.csv", Read);
+
     /// <inheritdoc/>
-    public override string Kind => "night-cover";
+    public override PartKind Kind => Definition;
 
     /// <summary>Resistance that it adds while closed, its air gap included [m²K/W], from 0.01 to 5.</summary>
     public required double ResistanceM2KPerW { get; init; }

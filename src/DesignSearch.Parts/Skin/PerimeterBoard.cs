@@ -7,8 +7,11 @@ namespace DesignSearch.Parts.Skin;
 /// <param name="Info">What every part has: name, price, life.</param>
 public sealed record PerimeterBoard(PartInfo Info) : Part(Info)
 {
+    /// <summary>Its file in a catalogue.</summary>
+    public static PartKind Definition { get; } = new("perimeter-board", "perimeter-boards.csv", Read);
+
     /// <inheritdoc/>
-    public override string Kind => "perimeter-board";
+    public override PartKind Kind => Definition;
 
     /// <summary>Thickness [mm], from 5 to 300.</summary>
     public required double ThicknessMm { get; init; }

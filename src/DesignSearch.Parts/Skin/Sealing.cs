@@ -7,8 +7,11 @@ namespace DesignSearch.Parts.Skin;
 /// <param name="Info">What every part has: name, price, life.</param>
 public sealed record Sealing(PartInfo Info) : Part(Info)
 {
+    /// <summary>Its file in a catalogue.</summary>
+    public static PartKind Definition { get; } = new("sealing", "sealings.csv", Read);
+
     /// <inheritdoc/>
-    public override string Kind => "sealing";
+    public override PartKind Kind => Definition;
 
     /// <summary>Air changes afterwards, as a share of those before [0…1], from 0.2 to 1.</summary>
     public required double LeakageFactor { get; init; }

@@ -7,8 +7,11 @@ namespace DesignSearch.Parts.Skin;
 /// <param name="Info">What every part has: name, price, life.</param>
 public sealed record WindBreak(PartInfo Info) : Part(Info)
 {
+    /// <summary>Its file in a catalogue.</summary>
+    public static PartKind Definition { get; } = new("wind-break", "wind-breaks.csv", Read);
+
     /// <inheritdoc/>
-    public override string Kind => "wind-break";
+    public override PartKind Kind => Definition;
 
     /// <summary>Wind at the house behind it, as a share of that before [0…1], from 0.3 to 1.</summary>
     public required double WindFactor { get; init; }

@@ -7,8 +7,11 @@ namespace DesignSearch.Parts.Small;
 /// <param name="Info">What every part has: name, price, life.</param>
 public sealed record SmallPart(PartInfo Info) : Part(Info)
 {
+    /// <summary>Its file in a catalogue.</summary>
+    public static PartKind Definition { get; } = new("small-part", "small-parts.csv", Read);
+
     /// <inheritdoc/>
-    public override string Kind => "small-part";
+    public override PartKind Kind => Definition;
 
     /// <summary>The task that it serves.</summary>
     public required SmallPartRole Role { get; init; }

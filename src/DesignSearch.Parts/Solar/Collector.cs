@@ -7,8 +7,17 @@ namespace DesignSearch.Parts.Solar;
 /// <param name="Info">What every part has: name, price, life.</param>
 public sealed record Collector(PartInfo Info) : Part(Info)
 {
+    /// <summary>Its file in a catalogue.</summary>
+    public static PartKind Definition { get; } = new("collector", "collectors.csv", Read);
+
     /// <inheritdoc/>
-    public override string Kind => "collector";
+    public override PartKind Kind => Definition;
+
+    /// <inheritdoc/>
+    public override IEnumerable<RowRule> Rules =>
+    [
+        new(Math.Abs((WidthM * HeightM) - AreaM2) <= 0.1 * AreaM2, "area_m2", "width_m times height_m, within a tenth"),
+    ];
 
     /// <summary>Gross area of one collector [m²], from 0.2 to 20.</summary>
     public required double AreaM2 { get; init; }

@@ -7,8 +7,21 @@ namespace DesignSearch.Parts.Solar;
 /// <param name="Info">What every part has: name, price, life.</param>
 public sealed record CollectorMount(PartInfo Info) : Part(Info)
 {
+    /// <summary>Its file in a catalogue.</summary>
+    public static PartKind Definition { get; } = new("mount", "mounts.csv", Read);
+
     /// <inheritdoc/>
-    public override string Kind => "mount";
+    public override PartKind Kind => Definition;
+
+    /// <inheritdoc/>
+    public override IEnumerable<RowRule> Rules =>
+    [
+        new(IsFixed == (Axis == TurningAxis.None), "axis", "none for a fixed mount, vertical or sloping for one that turns"),
+        new(IsFixed == (LimitAngleDeg == 0), "limit_angle_deg", "0 for a fixed mount, more for one that turns"),
+        new(IsFixed || WorkingWindMPerS > 0, "working_wind_m_per_s", "more than 0 for a mount that turns"),
+        new(!IsFixed || !NeedsDrive, "needs_drive", "no for a fixed mount"),
+        new(WorkingWindMPerS <= HoldsWindMPerS, "working_wind_m_per_s", "at most the wind that the mount holds"),
+    ];
 
     /// <summary>How it turns.</summary>
     public required TurningKind Turning { get; init; }
@@ -42,6 +55,8 @@ public sealed record CollectorMount(PartInfo Info) : Part(Info)
 
     /// <summary>Whether it needs a motor drive.</summary>
     public required bool NeedsDrive { get; init; }
+
+    private bool IsFixed => Turning == TurningKind.Fixed;
 
     internal static CollectorMount Read(ICsvCells cells) => new(PartInfo.Read(cells, [PartUnit.Piece, PartUnit.SquareMetre]))
     {

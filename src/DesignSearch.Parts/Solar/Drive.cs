@@ -8,8 +8,11 @@ namespace DesignSearch.Parts.Solar;
 /// <param name="Info">What every part has: name, price, life.</param>
 public sealed record Drive(PartInfo Info) : Part(Info)
 {
+    /// <summary>Its file in a catalogue.</summary>
+    public static PartKind Definition { get; } = new("drive", "drives.csv", Read);
+
     /// <inheritdoc/>
-    public override string Kind => "drive";
+    public override PartKind Kind => Definition;
 
     /// <summary>Rated torque at the output shaft, in the unit of the next column, from 0.01 to 100000.</summary>
     public required double Torque { get; init; }

@@ -7,8 +7,18 @@ namespace DesignSearch.Parts.Solar;
 /// <param name="Info">What every part has: name, price, life.</param>
 public sealed record FreezeProtection(PartInfo Info) : Part(Info)
 {
+    /// <summary>Its file in a catalogue.</summary>
+    public static PartKind Definition { get; } = new("freeze-protection", "freeze-protections.csv", Read);
+
     /// <inheritdoc/>
-    public override string Kind => "freeze-protection";
+    public override PartKind Kind => Definition;
+
+    /// <inheritdoc/>
+    public override IEnumerable<RowRule> Rules =>
+    [
+        new((FluidLPerM2 > 0) == (Method == FreezeMethod.Antifreeze), "fluid_l_per_m2", "more than 0 for antifreeze, 0 for the others"),
+        new(Method == FreezeMethod.Antifreeze || ExchangerEffectiveness == 1, "exchanger_effectiveness", "1 where there is no exchanger"),
+    ];
 
     /// <summary>How it protects.</summary>
     public required FreezeMethod Method { get; init; }

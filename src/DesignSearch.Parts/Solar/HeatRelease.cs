@@ -7,8 +7,18 @@ namespace DesignSearch.Parts.Solar;
 /// <param name="Info">What every part has: name, price, life.</param>
 public sealed record HeatRelease(PartInfo Info) : Part(Info)
 {
+    /// <summary>Its file in a catalogue.</summary>
+    public static PartKind Definition { get; } = new("release", "releases.csv", Read);
+
     /// <inheritdoc/>
-    public override string Kind => "release";
+    public override PartKind Kind => Definition;
+
+    /// <inheritdoc/>
+    public override IEnumerable<RowRule> Rules =>
+    [
+        new((FanWatts > 0) == (Form == ReleaseForm.FanCoil), "fan_watts", "more than 0 for a fan-coil, 0 for the others"),
+        new((Unit == PartUnit.Metre) == (Form == ReleaseForm.BarePipe), "unit", "m for a bare-pipe, piece for the others"),
+    ];
 
     /// <summary>What it is.</summary>
     public required ReleaseForm Form { get; init; }

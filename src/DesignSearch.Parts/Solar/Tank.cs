@@ -7,8 +7,11 @@ namespace DesignSearch.Parts.Solar;
 /// <param name="Info">What every part has: name, price, life.</param>
 public sealed record Tank(PartInfo Info) : Part(Info)
 {
+    /// <summary>Its file in a catalogue.</summary>
+    public static PartKind Definition { get; } = new("tank", "tanks.csv", Read);
+
     /// <inheritdoc/>
-    public override string Kind => "tank";
+    public override PartKind Kind => Definition;
 
     /// <summary>Water that it holds [L], from 20 to 20000.</summary>
     public required double VolumeL { get; init; }

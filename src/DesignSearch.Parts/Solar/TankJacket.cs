@@ -7,8 +7,11 @@ namespace DesignSearch.Parts.Solar;
 /// <param name="Info">What every part has: name, price, life.</param>
 public sealed record TankJacket(PartInfo Info) : Part(Info)
 {
+    /// <summary>Its file in a catalogue.</summary>
+    public static PartKind Definition { get; } = new("tank-jacket", "tank-jackets.csv", Read);
+
     /// <inheritdoc/>
-    public override string Kind => "tank-jacket";
+    public override PartKind Kind => Definition;
 
     /// <summary>Thickness [mm], from 5 to 500.</summary>
     public required double ThicknessMm { get; init; }

@@ -1,3 +1,4 @@
+using DesignSearch.Climate;
 using DesignSearch.Reporting.Words;
 using ScottPlot;
 

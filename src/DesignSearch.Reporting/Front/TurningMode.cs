@@ -1,3 +1,5 @@
+using DesignSearch.Climate;
+using DesignSearch.Parts.Catalogues;
 using DesignSearch.Reporting.Words;
 using ScottPlot;
 

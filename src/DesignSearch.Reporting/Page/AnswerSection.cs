@@ -16,7 +16,7 @@ internal static class AnswerSection
             {Banner(run.Search)}<p class="place">{PlainText.Name(scenario.Name)} · {PlainText.Name(scenario.PlaceName)}</p>
             <h1>{PlainText.Sentence(run.Judgement.Answer)}</h1>
             {NearestMiss(run)}<p>{scenario.Description}</p>
-            <p>The house: {scenario.House}. {(run.Judgement.Ranking.Any(l => l.HasBench) ? "It, or a bench under fleece in it," : "It")} must stay above {Say.Plain(scenario.FrostLimitC)}{"\u00A0"}°C from {scenario.Season}, on a budget of {Say.Money(scenario.Budget, scenario.Currency)} for building. {HowSure(run.Search)}</p>
+            <p>The house: {scenario.House}. {(run.Judgement.Ranking.Select(l => l.Plants).FirstOrDefault(p => p is not null) is { } place ? $"It, {place.Also}," : "It")} must stay above {Say.Plain(scenario.FrostLimitC)}{"\u00A0"}°C from {scenario.Season}, on a budget of {Say.Money(scenario.Budget, scenario.Currency)} for building. {HowSure(run.Search)}</p>
             <p class="aid"><strong>This is a planning aid.</strong> It compares layouts by a simplified model of one house; it is not a design, an approval or a promise.
             Local codes, makers' instructions and the law where you live come first, and work that needs a licence, such as mains wiring, pressure vessels and structure, belongs to a licensed person.</p>
             </header>

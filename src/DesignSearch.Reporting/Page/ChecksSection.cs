@@ -1,5 +1,6 @@
 using DesignSearch.Layouts.Assess.Checks;
 using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Reporting.Html;
 using DesignSearch.Reporting.Words;
 using DesignSearch.Runs.Store;

@@ -16,14 +16,14 @@ internal static class DoubtsSection
 
     private static Markup Figures(StoredRun run)
     {
-        var picks = PickNames.Of(run.Judgement).Select(p => (Name: PickNames.Heading(p.Names), p.Layout.HasBench, run.Weighing.Picks.FirstOrDefault(w => w.Rank == p.Layout.Rank)?.Doubts)).Where(p => p.Doubts is { Count: > 0 }).ToList();
+        var picks = PickNames.Of(run.Judgement).Select(p => (Name: PickNames.Heading(p.Names), p.Layout.Plants, run.Weighing.Picks.FirstOrDefault(w => w.Rank == p.Layout.Rank)?.Doubts)).Where(p => p.Doubts is { Count: > 0 }).ToList();
         var columns = new Column[] { new("pick, if"), new("holds"), new("frost hours, worst winter", IsFigure: true), new("lowest air", IsFigure: true), new("electric heat [kWh]", IsFigure: true), new($"life cost [{PlainText.Cut(run.Scenario.Currency, 24)}]", IsFigure: true), new("what that means") };
         var rows = picks.SelectMany(p => p.Doubts!.Select(d => new Cell[]
         {
             $"{p.Name}, if {PlainText.Name(d.What)}",
             d.Holds ? "yes" : "no",
             Cell.Figure(Say.TwoFigures(d.WorstFrostHours), d.WorstFrostHours),
-            PlantAir.Of(d.LowestAirC, run.Scenario.FrostLimitC, p.HasBench),
+            PlantAir.Of(d.LowestAirC, run.Scenario.FrostLimitC, p.Plants),
             Cell.Figure(Say.TwoFigures(d.StandbyKwh), d.StandbyKwh),
             Cell.Figure(Say.Whole((double)d.LifeCost), (double)d.LifeCost),
             PlainText.Sentence(d.Sentence),

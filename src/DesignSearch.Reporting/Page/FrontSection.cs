@@ -51,7 +51,7 @@ internal static class FrontSection
             Cell.Figure(Say.TwoFigures(l.FrostDegreeHoursKh), l.FrostDegreeHoursKh),
             Bought(layouts, l, step),
             Cell.Figure(Say.TwoFigures(l.WorstFrostHours), l.WorstFrostHours),
-            PlantAir.Of(l.LowestAirC, run.Scenario.FrostLimitC, l.HasBench),
+            PlantAir.Of(l.LowestAirC, run.Scenario.FrostLimitC, l.Plants),
             Cell.Figure(Say.TwoFigures(l.StandbyKwh), l.StandbyKwh),
         });
         return PageTable.Of("The front: layouts that no other beats on both life cost and frost", columns, rows, sortable: true);

@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Reporting.Html;
 using DesignSearch.Reporting.Words;

@@ -14,14 +14,14 @@ internal static class MethodSection
         return Markup.Of($"""
             <section aria-labelledby="method"><h2 id="method">How this was found</h2>
             <p>A search varied the choices of the scenario, simulated the greenhouse hour by hour over each winter for every layout it tried, and kept those that no other beats on both life cost and frost, and those with the most frost-free hours for their cost. {search.StoppedInWords}</p>
-            <p>A frost hour is an hour whose mean air inside lies below {Say.Plain(scenario.FrostLimitC)}{"\u00A0"}°C; frost degree-hours add up by how much.{Bench(run)} Life cost is the build price and the present value of {Say.Whole(scenario.Years)} years of running and replacement at {Say.Plain(100 * scenario.Interest)}{"\u202F"}% interest and {Say.Plain((double)scenario.TariffPerKwh)} {PlainText.Cut(scenario.Currency, 24)} a kilowatt-hour. A layout holds when no winter it was tried on has a frost hour and every check passes.</p>
+            <p>A frost hour is an hour whose mean air inside lies below {Say.Plain(scenario.FrostLimitC)}{"\u00A0"}°C; frost degree-hours add up by how much.{PlantsApart(run)} Life cost is the build price and the present value of {Say.Whole(scenario.Years)} years of running and replacement at {Say.Plain(100 * scenario.Interest)}{"\u202F"}% interest and {Say.Plain((double)scenario.TariffPerKwh)} {PlainText.Cut(scenario.Currency, 24)} a kilowatt-hour. A layout holds when no winter it was tried on has a frost hour and every check passes.</p>
             {PageTable.Of("Figures of the search", [new("item"), new("value")], Facts(run))}{PageTable.Of("Files that went in", [new("file"), new("SHA-256")], run.Inputs.Select(i => new Cell[] { PlainText.Name(i.File), new(Markup.Of($"<code>{PlainText.Name(i.Sha256)}</code>")) }))}</section>
 
             """);
     }
 
-    private static string Bench(StoredRun run) => run.Judgement.Ranking.Any(l => l.HasBench)
-        ? " Where a layout holds only a bench, its frost and its lowest air, in every table, are those under the fleece."
+    private static string PlantsApart(StoredRun run) => run.Judgement.Ranking.Select(l => l.Plants).FirstOrDefault(p => p is not null) is { } place
+        ? $" Where a layout does not hold the whole house, its frost and its lowest air, in every table, are those {place.Where}."
         : "";
 
     private static IEnumerable<Cell[]> Facts(StoredRun run)

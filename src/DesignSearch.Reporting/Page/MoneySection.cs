@@ -23,7 +23,7 @@ internal static class MoneySection
             Say.Cents(s.PriceSoFar),
             Say.TwoFigures(s.WorstFrostHours),
             Say.DegreeHours(s.FrostDegreeHoursKh),
-            PlantAir.Of(s.LowestAirC, run.Scenario.FrostLimitC, s.UnderFleece),
+            PlantAir.Of(s.LowestAirC, run.Scenario.FrostLimitC, s.Plants),
             Say.Kwh(s.StandbyKwh),
         });
         return Markup.When(stages.Count > 0, () => Markup.Of($"""

@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Reporting.Front;
 using DesignSearch.Reporting.Html;
 using DesignSearch.Reporting.Words;

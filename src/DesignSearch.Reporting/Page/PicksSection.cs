@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Parts.Solar;
 using DesignSearch.Reporting.Front;
 using DesignSearch.Reporting.Html;
 using DesignSearch.Reporting.Words;
@@ -36,8 +37,8 @@ internal static class PicksSection
             ("Frost hours, average winter", Say.TwoFigures(layout.FrostHours)),
             ("Frost hours, worst winter", Say.TwoFigures(layout.WorstFrostHours)),
             ("Frost degree-hours", Say.DegreeHours(layout.FrostDegreeHoursKh)),
-            (layout.HasBench ? "Lowest air under the fleece" : "Lowest air", Say.Air(layout.LowestAirC, scenario.FrostLimitC)),
-            .. layout.HasBench ? new[] { ("Lowest air in the house", Say.Celsius(layout.LowestHouseAirC)) } : [],
+            (layout.Plants is { } place ? $"Lowest air {place.Where}" : "Lowest air", Say.Air(layout.LowestAirC, scenario.FrostLimitC)),
+            .. layout.Plants is not null ? new[] { ("Lowest air in the house", Say.Celsius(layout.LowestHouseAirC)) } : [],
             ("Electric heat", Say.Kwh(layout.StandbyKwh)),
             ("Collector", layout.CollectorAreaM2 > 0 ? $"{Say.Plain(Math.Round(layout.CollectorAreaM2, 1))} m², {TurningMode.Of(layout.Turning).Words}" : "none"),
             ("Collector yield", Say.Kwh(layout.CollectorYieldKwh)),
@@ -67,7 +68,7 @@ internal static class PicksSection
 
     private static string Verdict(JudgedLayout layout) => layout switch
     {
-        { Holds: true, HasBench: true } => "Holds the limit on the bench in every winter it was tried on; the rest of the house is not held.",
+        { Holds: true, Plants: { } place } => $"Holds the limit {place.Where} in every winter it was tried on; the rest of the house is not held.",
         { Holds: true } => "Holds the limit in every winter it was tried on.",
         { PassesChecks: true } => "Passes every check, but does not hold the limit in every winter.",
         _ => "Does not pass every check.",

@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using System.Text;
 using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Parts.Catalogues;
 using DesignSearch.Reporting.Html;
 using DesignSearch.Reporting.Words;
 using DesignSearch.Runs.Store;
@@ -44,7 +45,7 @@ internal static class ReportPage
         var ofFirst = first.Layout is { } layout
             ? Markup.All([CautionsSection.Of(layout), ShoppingSection.Of(layout, first.Names, run.Scenario.Currency)])
             : Markup.None;
-        var afterChart = first.Layout is { } same ? Markup.All([SettingsSection.Of(same), WiringSection.Of(same), ChecksSection.Of(same, run)]) : Markup.None;
+        var afterChart = first.Layout is { } same ? Markup.All([SettingsSection.Of(same), WiringSection.Of(same), ChecksSection.Of(same, run), UpkeepSection.Of(same)]) : Markup.None;
         return Markup.Of($"""
             <!DOCTYPE html>
             <html lang="en">
@@ -88,6 +89,7 @@ internal static class ReportPage
             ("settings", "What to dial in", first?.Settings.Count > 0),
             ("wiring", "Wiring", first?.Wires.Count > 0),
             ("checks", "Checks", first?.Checks.Count > 0),
+            ("upkeep", "Looking after it", first?.Upkeep.Count > 0),
             ("heat", "Heat", true),
             ("winters", "Winters", true),
             ("unseen", "Unseen winters", run.Weighing.Picks.Any(p => p.Unseen is not null)),

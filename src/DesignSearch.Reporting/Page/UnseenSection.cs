@@ -23,7 +23,7 @@ internal static class UnseenSection
             p.Name,
             Cell.Figure($"{Say.Whole(p.Unseen!.Held)} of {Say.Whole(p.Unseen.Count)}", p.Unseen.Held),
             $"{Say.Percent(p.Unseen.HeldAtLeast)} to {Say.Percent(p.Unseen.HeldAtMost)}",
-            $"{Say.Air(p.Unseen.LowestAirC, run.Scenario.FrostLimitC)} {(p.Layout.HasBench ? "under the fleece" : "inside")} at {Say.Celsius(p.Unseen.OutsideThenC)} outside, {p.Unseen.WorstHour.ToString("d MMMM, HH:mm", CultureInfo.InvariantCulture)}",
+            $"{Say.Air(p.Unseen.LowestAirC, run.Scenario.FrostLimitC)} {p.Layout.Plants?.Where ?? "inside"} at {Say.Celsius(p.Unseen.OutsideThenC)} outside, {p.Unseen.WorstHour.ToString("d MMMM, HH:mm", CultureInfo.InvariantCulture)}",
             Cell.Figure(Say.TwoFigures(p.Unseen.WorstFrostHours), p.Unseen.WorstFrostHours),
             $"{Say.TwoFigures(p.Unseen.LeastStandbyKwh)} to {Say.Kwh(p.Unseen.MostStandbyKwh)} ({Say.TwoFigures(p.Unseen.MeanStandbyKwh)})",
             Say.Kwh(p.Unseen.ChosenStandbyKwh),
@@ -41,6 +41,6 @@ internal static class UnseenSection
     private static Cell Hard(JudgedLayout layout, StoredRun run)
     {
         var hard = run.Scenario.Winters.Where(w => w.Kind == "hard").Select(w => layout.Winters.FirstOrDefault(o => o.Winter == w.Name)).OfType<WinterOutcome>().ToList();
-        return hard.Count == 0 ? "none" : PlantAir.Of(hard.Min(w => w.Outcome.LowestAirC), run.Scenario.FrostLimitC, layout.HasBench);
+        return hard.Count == 0 ? "none" : PlantAir.Of(hard.Min(w => w.Outcome.LowestAirC), run.Scenario.FrostLimitC, layout.Plants);
     }
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using DesignSearch.Layouts.Decide.Weigh;
+using DesignSearch.Parts.Piping;
 using DesignSearch.Reporting.Html;
 using DesignSearch.Reporting.Words;
 
@@ -34,7 +35,7 @@ internal static class WeekChart
         Band(width < 500 ? "°C" : "temperature, °C", TallBand, low, high, scale => Markup.Of($"""
             <path class="limit" d="M{Left} {scale(limitC)}H{width - Right}"/><text x="{width - Right - 3}" y="{scale(limitC) + 12}" text-anchor="end">limit</text>
             <path class="bare" d="{Line(h => h.BareAirC, scale)}"/><path class="outside" d="{Line(h => h.OutsideC, scale)}"/><path class="inside" d="{Line(h => h.AirC, scale)}"/>
-            """), Key([("inside", week.UnderFleece ? width < 500 ? "bench" : "under the fleece" : "inside"), ("outside", "outside"), ("bare", width < 500 ? "bare" : "bare house")]));
+            """), Key([("inside", week.Plants is { } place ? width < 500 ? place.Brief : place.Where : "inside"), ("outside", "outside"), ("bare", width < 500 ? "bare" : "bare house")]));
         if (hours.Any(h => double.IsFinite(h.TankC)))
         {
             var (cold, hot) = (10 * Math.Floor(hours.Min(h => h.TankC) / 10), 10 * Math.Ceiling(hours.Max(h => h.TankC) / 10));

@@ -43,13 +43,13 @@ internal static class WeekSection
         var heater = week.Hours.Sum(h => h.HeaterW) / 1000;
         var sun = week.Hours.Sum(h => h.SunWPerM2) / 1000 / (week.Hours.Count / 24.0);
         var frost = week.Hours.Count(h => h.AirC < limitC);
-        return $"In the coldest hour, {week.Start.AddHours(coldest).ToString("d MMMM, HH:mm", CultureInfo.InvariantCulture)}, it is {Say.Air(hour.AirC, limitC)} {(week.UnderFleece ? "under the fleece" : "inside")}, {Say.Celsius(hour.OutsideC)} outside, and the bare house would have {Say.Celsius(hour.BareAirC)}; {(frost == 0 ? "no hour is below the limit" : $"{Say.Whole(frost)} hours are below the limit")}. The sun gives {Say.TwoFigures(sun)} kWh/m² a day, electric heat {(heater > 0 ? Say.Kwh(heater) + " in the week" : "nothing")}.";
+        return $"In the coldest hour, {week.Start.AddHours(coldest).ToString("d MMMM, HH:mm", CultureInfo.InvariantCulture)}, it is {Say.Air(hour.AirC, limitC)} {week.Plants?.Where ?? "inside"}, {Say.Celsius(hour.OutsideC)} outside, and the bare house would have {Say.Celsius(hour.BareAirC)}; {(frost == 0 ? "no hour is below the limit" : $"{Say.Whole(frost)} hours are below the limit")}. The sun gives {Say.TwoFigures(sun)} kWh/m² a day, electric heat {(heater > 0 ? Say.Kwh(heater) + " in the week" : "nothing")}.";
     }
 
     private static Markup Table(string name, Week week)
     {
         var hasTank = week.Hours.Any(h => double.IsFinite(h.TankC));
-        Column[] columns = [new("hour from"), new("outside [°C]", IsFigure: true), new(week.UnderFleece ? "under the fleece [°C]" : "inside [°C]", IsFigure: true), new("bare house [°C]", IsFigure: true), .. hasTank ? new Column[] { new("tank [°C]", IsFigure: true), new("pump [%]", IsFigure: true) } : [], new("sun [W/m²]", IsFigure: true), new("electric heat [W]", IsFigure: true)];
+        Column[] columns = [new("hour from"), new("outside [°C]", IsFigure: true), new($"{week.Plants?.Where ?? "inside"} [°C]", IsFigure: true), new("bare house [°C]", IsFigure: true), .. hasTank ? new Column[] { new("tank [°C]", IsFigure: true), new("pump [%]", IsFigure: true) } : [], new("sun [W/m²]", IsFigure: true), new("electric heat [W]", IsFigure: true)];
         var rows = Enumerable.Range(0, week.Hours.Count).Select(i =>
         {
             var h = week.Hours[i];

@@ -1,6 +1,7 @@
 using System.Globalization;
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Reporting.Html;
 using DesignSearch.Reporting.Words;
 using DesignSearch.Runs.Store;
@@ -39,7 +40,7 @@ internal static class WintersSection
         {
             l.Name,
             PlainText.Name(w.Winter),
-            PlantAir.Of(w.Outcome.LowestAirC, run.Scenario.FrostLimitC, l.Layout.HasBench),
+            PlantAir.Of(w.Outcome.LowestAirC, run.Scenario.FrostLimitC, l.Layout.Plants),
             When(w, starts),
             Cell.Figure(Say.TwoFigures(w.Outcome.FrostHours), w.Outcome.FrostHours),
             Cell.Figure(Say.DegreeHours(w.Outcome.FrostDegreeHoursKh), w.Outcome.FrostDegreeHoursKh),

@@ -1,5 +1,6 @@
 using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Layouts.Design.Wiring;
+using DesignSearch.Parts.Electrics;
 using DesignSearch.Reporting.Html;
 using DesignSearch.Reporting.Tables;
 using DesignSearch.Reporting.Words;

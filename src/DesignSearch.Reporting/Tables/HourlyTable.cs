@@ -1,5 +1,6 @@
 using System.Globalization;
 using DesignSearch.Files;
+using DesignSearch.Reporting.Html;
 using DesignSearch.Season.Kernel;
 
 namespace DesignSearch.Reporting.Tables;

@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Layouts.Design.Choices;
 
 namespace DesignSearch.Reporting.Words;
 

@@ -1,6 +1,7 @@
 using DesignSearch.Files;
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Assess.Problem;
+using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Scenarios;
 using DesignSearch.Runs.Folder;
 using DesignSearch.Runs.Searching;

@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Runs.Store;
 
 namespace DesignSearch.Runs.Folder;

@@ -3,13 +3,15 @@ using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Assess.Problem;
 using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Layouts.Decide.Weigh;
+using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Scenarios;
-using DesignSearch.Parts.Solar;
+using DesignSearch.Layouts.Systems.Solar;
 using DesignSearch.Runs.Folder;
 using DesignSearch.Runs.Journal;
 using DesignSearch.Runs.Store;
 using DesignSearch.Search;
+using DesignSearch.Search.Archive;
 using DesignSearch.Search.Engine;
 using DesignSearch.Search.Space;
 
@@ -59,7 +61,7 @@ public static class SearchRun
         log.See(replay);
         var result = Search(engine, new Teller(progress, scenario, log), log, replay, folder, cancel);
         var tried = JournalFile.Points(folder.Journal);
-        var others = BestOfEachMount(tried, problem.Space, scenario);
+        var others = BestOfEachMount(tried, problem.Space);
         var (judge, weigher, found) = (new Judge(assessor), new Weigher(assessor, request.Threads), new List<Layout>());
         var judgement = judge.Of(result, problem.Space, others);
         // What the comparison of the ways betters is ranked first, or the answer would contradict it.
@@ -82,7 +84,7 @@ public static class SearchRun
             Judgement = judgement,
             Weighing = weighing,
         };
-        LayoutLists.Write(folder, run, [.. result.Front.Concat(result.BestByMerit).Concat(others).Select(p => problem.Space.At(p.Point)).Concat(found)]);
+        LayoutLists.Write(folder, run, scenario);
         RunStore.Save(run, folder);
         return run;
     }
@@ -104,11 +106,11 @@ public static class SearchRun
     public static double SpaceSize(LayoutProblem problem) => (double)(new SearchSpace(problem.Variables).Size ?? 0);
 
     // The front may hold one way of turning only; the builder wants to see what the others cost. Everything simulated is in the journal.
-    private static IReadOnlyList<EvaluatedPoint> BestOfEachMount(IReadOnlyList<(double[] Point, Evaluation Evaluation)> all, LayoutSpace space, Scenario scenario) =>
+    private static IReadOnlyList<EvaluatedPoint> BestOfEachMount(IReadOnlyList<(double[] Point, Evaluation Evaluation)> all, LayoutSpace space) =>
     [
         .. all.Select((p, i) => new EvaluatedPoint(p.Point, p.Evaluation, i))
             .Where(p => p.Evaluation.TotalViolation == 0)
-            .GroupBy(p => space.At(p.Point) is var layout && scenario.Catalogue.TryFind<CollectorMount>(layout["mount"].Id, out var mount) ? mount.Turning.ToString() : "")
+            .GroupBy(p => space.At(p.Point) is { } layout && layout.Get(SolarChoices.Mount) is { } mount ? mount.Turning.ToString() : "")
             .Where(g => g.Key.Length > 0)
             .OrderBy(g => g.Key, StringComparer.Ordinal)
             .SelectMany(g => g.OrderByDescending(p => p.Evaluation.Merit).ThenBy(p => p.Index).Take(KeptOfEachMount)),

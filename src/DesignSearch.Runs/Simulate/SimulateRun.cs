@@ -1,8 +1,7 @@
 using DesignSearch.Files;
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Decide.Judging;
-using DesignSearch.Layouts.Design.Choices;
-using DesignSearch.Layouts.Design.Sizing;
+using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Scenarios;
 using DesignSearch.Runs.Folder;
 using DesignSearch.Season.House;
@@ -23,7 +22,7 @@ public static class SimulateRun
     {
         var scenario = ScenarioReader.Read(folder.Path, weatherFile);
         var faults = new FaultList();
-        var layout = LayoutFile.Read(layoutFile, layoutFile, scenario.Catalogue, new(scenario.Place.LatitudeDeg, scenario.Greenhouse.FrostLimitC), faults);
+        var layout = LayoutFileReader.Read(layoutFile, layoutFile, scenario, faults);
         faults.ThrowIfAny();
         var assessor = new LayoutAssessor(scenario, WinterSet.Make(scenario, asRecorded: weatherFile is not null));
         var judged = new Judge(assessor).Of(layout);

@@ -1,5 +1,6 @@
 using DesignSearch.Files;
 using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Runs.Folder;
 
@@ -8,7 +9,7 @@ namespace DesignSearch.Runs.Store;
 /// <summary>Writes each ranked layout as a file that can be simulated.</summary>
 internal static class LayoutLists
 {
-    public static void Write(RunFolder folder, StoredRun run, IReadOnlyList<Layout> layouts)
+    public static void Write(RunFolder folder, StoredRun run, Scenario scenario)
     {
         if (Directory.Exists(folder.Lists))
         {
@@ -16,8 +17,10 @@ internal static class LayoutLists
                 File.Delete(old);
         }
 
-        var bySlug = layouts.DistinctBy(Judge.Slug).ToDictionary(Judge.Slug, StringComparer.Ordinal);
         foreach (var ranked in run.Judgement.Ranking)
-            SafeFile.Write(Path.Combine(folder.Lists, ListFile.LayoutNameOf(ranked)), LayoutFile.Write(bySlug[ranked.Slug], FormattableString.Invariant($"No. {ranked.Rank} of {run.Scenario.Name}: {ranked.Title}")));
+            SafeFile.Write(Path.Combine(folder.Lists, ListFile.LayoutNameOf(ranked)), Text(ranked, run, scenario));
     }
+
+    private static string Text(JudgedLayout ranked, StoredRun run, Scenario scenario) =>
+        LayoutFile.Write(ranked.ToLayout(scenario), FormattableString.Invariant($"No. {ranked.Rank} of {run.Scenario.Name}: {ranked.Title}"));
 }

@@ -1,3 +1,5 @@
+using DesignSearch.Climate;
+
 namespace DesignSearch.Runs.Store;
 
 /// <summary>The scenario in the words of the report.</summary>

@@ -2,8 +2,8 @@ using System.Globalization;
 using DesignSearch.Climate.Weather;
 using DesignSearch.Climate.Winters;
 using DesignSearch.Layouts.Assess;
-using DesignSearch.Layouts.Scenarios;
-using DesignSearch.Season.Assumptions;
+using DesignSearch.Layouts.Design.Brief;
+using DesignSearch.Parts.Catalogues;
 
 namespace DesignSearch.Runs.Store;
 
@@ -35,7 +35,7 @@ internal static class ScenarioRecords
             WeatherSource = scenario.Climate.Sentence,
             // A field that the file lacks is reckoned from the others, so there is nothing to share out.
             WeatherShares = [.. Fields.Where(f => scenario.Climate.Record?.Origins.ContainsKey(f.Field) ?? true).Select(f => Share(scenario.Climate.Record, f.Field, f.Words))],
-            Assumptions = [.. SeasonAssumptions.Catalogue.Select(e => new AssumptionRecord(e.Key, scenario.Assumptions.Value(e.Key), e.Unit, !scenario.AssumptionsSet.Contains(e.Key), e.Source))],
+            Assumptions = [.. scenario.Systems.Assumptions.Select(e => new AssumptionRecord(e.Key, scenario.Assumptions.Value(e.Key), e.Unit, !scenario.AssumptionsSet.Contains(e.Key), e.Source))],
         };
     }
 

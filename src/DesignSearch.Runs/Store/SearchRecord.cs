@@ -1,3 +1,6 @@
+using DesignSearch.Layouts.Assess;
+using DesignSearch.Search.Space;
+
 namespace DesignSearch.Runs.Store;
 
 /// <summary>How a search went.</summary>

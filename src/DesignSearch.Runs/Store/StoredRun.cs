@@ -1,5 +1,6 @@
 using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Layouts.Decide.Weigh;
+using DesignSearch.Layouts.Design.Brief;
 
 namespace DesignSearch.Runs.Store;
 

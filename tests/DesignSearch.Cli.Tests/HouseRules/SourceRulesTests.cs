@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using DesignSearch.Parts.Catalogues;
 using DesignSearch.Testing;
 using Xunit;
 
@@ -7,6 +8,10 @@ namespace DesignSearch.Cli.Tests;
 /// <summary>Rules of the house that no analyser knows.</summary>
 public sealed partial class SourceRulesTests
 {
+    private const int LongestLineOfWords = 140;
+    private const int LongestLine = 200;
+    private const int LeastFilesOfWords = 10;
+
     private static IEnumerable<string> Sources => Directory.EnumerateFiles(Repository.At("src"), "*.cs", SearchOption.AllDirectories)
         .Where(f => !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal) && !f.Contains($"{Path.DirectorySeparatorChar}bin{Path.DirectorySeparatorChar}", StringComparison.Ordinal));
 
@@ -30,12 +35,27 @@ public sealed partial class SourceRulesTests
         Assert.DoesNotContain(Sources.Select(f => (File: Path.GetRelativePath(Repository.Root, f), Lines: File.ReadLines(f).Count())), f => f.Lines > 500);
     }
 
+    // Sentences for people stand in files of words, where they can be read over; anything longer than a line there is hard to read over.
+    [Fact]
+    public void Lines_of_words_are_short()
+    {
+        var words = Sources.Where(f => Path.GetFileNameWithoutExtension(f).EndsWith("Words", StringComparison.Ordinal)).ToList();
+        Assert.True(words.Count > LeastFilesOfWords, $"only {words.Count} files of words");
+        Assert.Empty(words.SelectMany(f => TooLong(f, LongestLineOfWords)));
+    }
+
+    [Fact]
+    public void No_line_is_too_long_to_read() => Assert.Empty(Sources.SelectMany(f => TooLong(f, LongestLine)));
+
     [Fact]
     public void Below_the_command_line_nothing_reads_the_clock_or_draws_unseeded_numbers()
     {
         var cli = Repository.At("src", "DesignSearch.Cli");
         Assert.DoesNotContain(Sources, f => !f.StartsWith(cli, StringComparison.Ordinal) && ClockOrChance().IsMatch(File.ReadAllText(f)));
     }
+
+    private static IEnumerable<string> TooLong(string file, int most) => File.ReadLines(file)
+        .Select((line, i) => (line, i)).Where(l => l.line.Length > most).Select(l => $"{Path.GetRelativePath(Repository.Root, file)}:{l.i + 1} has {l.line.Length}");
 
     [GeneratedRegex(@"^public (?:(?:sealed|static|abstract|readonly|partial|ref|unsafe) )*(?:class|record struct|record|struct|interface|enum|delegate \S+) (?<name>\w+)", RegexOptions.Multiline)]
     private static partial Regex PublicType();

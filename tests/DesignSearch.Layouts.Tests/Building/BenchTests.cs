@@ -1,8 +1,9 @@
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Choices;
-using DesignSearch.Layouts.Design.Sizing;
 using DesignSearch.Layouts.Design.Wiring;
+using DesignSearch.Parts.Benches;
 using Xunit;
 
 namespace DesignSearch.Layouts.Tests;
@@ -19,7 +20,7 @@ public sealed class BenchTests
         var scenario = small.Read();
         var judge = new Judge(new LayoutAssessor(scenario, WinterSet.Make(scenario)));
         var (bare, bench, heated) = (judge.Of(SmallScenario.Of(scenario)), judge.Of(SmallScenario.Of(scenario, ("bench", "bench-mat-120"), ("bench_set_c", 4))), judge.Of(SmallScenario.Of(scenario, ("heater", "fan-heater-1500"), ("heater_set_c", 4))));
-        Assert.True(bench.HasBench);
+        Assert.Equal("under the fleece", bench.Plants?.Where);
         Assert.Equal("2.4 m² heated bench under fleece", bench.Title);
         Assert.Equal(0, bench.FrostHours);
         Assert.InRange(bench.LowestAirC, 3.5, 4.01);
@@ -42,9 +43,9 @@ public sealed class BenchTests
         Assert.Contains("Only the plants on the bench are held: the air of the house itself falls to -1", sample.Judgement.Answer, StringComparison.Ordinal);
         var compared = sample.Weighing.Comparisons.Single(c => c.Question.StartsWith("Bench under fleece", StringComparison.Ordinal));
         Assert.Contains("It pays: without bench under fleece the cheapest that holds costs", compared.Answer, StringComparison.Ordinal);
-        var pick = sample.Weighing.Picks.First(p => sample.Judgement.Ranking[p.Rank - 1].HasBench);
+        var pick = sample.Weighing.Picks.First(p => sample.Judgement.Ranking[p.Rank - 1].Plants is not null);
         Assert.Contains(pick.Doubts, d => d.What == "the fleece lets 1.5 times as much heat out");
-        Assert.True(pick.Week!.UnderFleece);
+        Assert.NotNull(pick.Week!.Plants);
     }
 
     [Fact]
@@ -84,7 +85,7 @@ public sealed class BenchTests
         var built = LayoutBuilder.Build(scenario, layout);
         Assert.Null(built.Supply);
         Assert.Equal(["bench-fleece"], built.Parts.Select(p => p.Part.Id));
-        Assert.Equal("2.4 m² bench under fleece", LayoutWords.Title(built));
+        Assert.Equal("2.4 m² bench under fleece", PlantWords.Title(built));
     }
 
     [Fact]

@@ -1,6 +1,6 @@
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Decide.Judging;
-using DesignSearch.Layouts.Design.Sizing;
+using DesignSearch.Layouts.Design;
 using Xunit;
 
 namespace DesignSearch.Layouts.Tests;
@@ -30,7 +30,7 @@ public sealed class CompostTests : IDisposable
 
         var (bare, heap) = (judge.Of(SmallScenario.Of(scenario)), judge.Of(layout));
         Assert.True(heap.FrostDegreeHoursKh < bare.FrostDegreeHoursKh);
-        Assert.Contains("12 m³ compost heap", LayoutWords.Title(built), StringComparison.Ordinal);
+        Assert.Contains("12 m³ compost heap", PlantWords.Title(built), StringComparison.Ordinal);
         Assert.All(heap.Winters, w => Assert.InRange(w.Outcome.CompostKwh * 1000 / w.Outcome.SeasonHours / 12, 1, 150));
         Assert.All(heap.Winters, w => Assert.InRange(w.Outcome.BalanceResidual, 0, 1e-9));
         Assert.Contains(heap.Cautions, c => c.Topic == "Compost gas");

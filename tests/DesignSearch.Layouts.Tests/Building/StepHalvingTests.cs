@@ -1,7 +1,8 @@
 using System.Globalization;
 using DesignSearch.Layouts.Assess;
+using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
-using DesignSearch.Layouts.Design.Sizing;
 using DesignSearch.Layouts.Scenarios;
 using DesignSearch.Season;
 using DesignSearch.Season.Kernel;
@@ -28,7 +29,7 @@ public sealed class StepHalvingTests(ITestOutputHelper output)
         var random = new Random(seed);
         var cases = Enumerable.Range(0, Layouts).Select(_ =>
         {
-            var built = LayoutBuilder.Build(scenario, Layout.Of([.. scenario.Choices.Select(c => c.Levels[random.Next(c.Levels.Count)])], scenario.Catalogue));
+            var built = LayoutBuilder.Build(scenario, Layout.Of([.. scenario.Choices.Select(c => c.Levels[random.Next(c.Levels.Count)])], scenario.Systems.Choices));
             return new LayoutCase(built.Installation, built.Mount is { } mount ? winters.Planes.Get(winter, mount) : null);
         }).ToArray();
         var (usual, half) = (new Outcome[cases.Length], new Outcome[cases.Length]);

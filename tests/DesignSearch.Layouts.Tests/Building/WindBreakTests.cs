@@ -1,6 +1,6 @@
 using DesignSearch.Layouts.Assess.Money;
+using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Choices;
-using DesignSearch.Layouts.Design.Sizing;
 using Xunit;
 
 namespace DesignSearch.Layouts.Tests;
@@ -12,7 +12,7 @@ public sealed class WindBreakTests
     {
         using var small = new SmallScenario(("wind_break = \"none\"", "wind_break = [\"none\", \"wind-net-half\"]"));
         var scenario = small.Read();
-        var bare = LayoutBuilder.Build(scenario, Layout.Bare(scenario.Catalogue));
+        var bare = LayoutBuilder.Build(scenario, Layout.Bare(scenario.Systems.Choices));
         var sheltered = LayoutBuilder.Build(scenario, SmallScenario.Of(scenario, ("wind_break", "wind-net-half")));
         Assert.Equal(0.6 * bare.Installation.House.AirChangesPerHourPerMPerS, sheltered.Installation.House.AirChangesPerHourPerMPerS, 1e-12);
         Assert.Equal(bare.Installation.House.AirChangesPerHour, sheltered.Installation.House.AirChangesPerHour);

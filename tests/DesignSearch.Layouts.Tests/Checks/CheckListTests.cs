@@ -1,11 +1,15 @@
+using DesignSearch.Climate;
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Assess.Checks;
 using DesignSearch.Layouts.Assess.Money;
 using DesignSearch.Layouts.Assess.Problem;
+using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Layouts.Design.Choices;
-using DesignSearch.Layouts.Design.Sizing;
+using DesignSearch.Layouts.Systems.Solar;
 using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Small;
+using DesignSearch.Parts.Solar;
 using Xunit;
 
 namespace DesignSearch.Layouts.Tests;
@@ -39,7 +43,7 @@ public sealed class CheckListTests
         var lift = check == "pump-lift" ? scenario with { Site = scenario.Site with { CollectorAboveTankM = 3 } } : scenario;
         built = LayoutBuilder.Build(lift, built.Layout);
         // The pipe's rating is held by lowering the ceiling, so that check is asked about the ceiling it sets.
-        var checks = CheckList.Of(lift, check == "pipe-rating" ? built with { Solar = built.Solar! with { CeilingC = 60 } } : built, 0, 0, -18, []);
+        var checks = Checked.Of(lift, check == "pipe-rating" ? Checked.WithLoop(built, l => l with { CeilingC = 60 }) : built, 0, 0, -18, []);
         Assert.Contains(checks, c => c.Id == check && !c.Passed && c.Margin < 0 && c.Sentence.Length > 20 && c.Source.Length > 5);
     }
 
@@ -54,7 +58,7 @@ public sealed class CheckListTests
     {
         using var small = new SmallScenario();
         var scenario = small.Read();
-        var check = CheckList.Of(scenario, LayoutBuilder.Build(scenario, SmallScenario.Of(scenario, ("heater", "fan-heater-1kw"), ("heater_set_c", setC))), 0, 0, -10, []).SingleOrDefault(c => c.Id == "heater-band");
+        var check = Checked.Of(scenario, LayoutBuilder.Build(scenario, SmallScenario.Of(scenario, ("heater", "fan-heater-1kw"), ("heater_set_c", setC))), 0, 0, -10, []).SingleOrDefault(c => c.Id == "heater-band");
         Assert.Equal(margin is null, check is null);
         if (check is null || margin is not { } expected)
             return;
@@ -67,7 +71,7 @@ public sealed class CheckListTests
     {
         using var small = new SmallScenario();
         var scenario = small.Read();
-        Check Torque(string drive) => CheckList.Of(scenario, LayoutBuilder.Build(scenario, SmallScenario.Solar(scenario, ("mount", "two-position-rocker"), ("drive", drive), ("limit_deg", 30), ("switch_hours", 5.5))), 0, 0, -10, []).Single(c => c.Id == "drive-torque");
+        Check Torque(string drive) => Checked.Of(scenario, LayoutBuilder.Build(scenario, SmallScenario.Solar(scenario, ("mount", "two-position-rocker"), ("drive", drive), ("limit_deg", 30), ("switch_hours", 5.5))), 0, 0, -10, []).Single(c => c.Id == "drive-torque");
         Assert.False(Torque("worm-35").Passed);
         Assert.True(Torque("slew-200nm").Passed);
         // By hand: wind 0.5·1.226·10² = 61.3 Pa on 4 m² at 1.5: 367.8 N, a tenth of 2 m off the axis: 73.6 N·m; imbalance (72 + 36) kg·9.80665·0.05 m =
@@ -80,7 +84,7 @@ public sealed class CheckListTests
     {
         using var small = new SmallScenario();
         var scenario = small.Read();
-        var checks = CheckList.Of(scenario, LayoutBuilder.Build(scenario, SmallScenario.Solar(scenario)), 0, 0, -10, []);
+        var checks = Checked.Of(scenario, LayoutBuilder.Build(scenario, SmallScenario.Solar(scenario)), 0, 0, -10, []);
         // 1000 L and 58 kg on 1.2 m²: 881.7 kg/m² of 1500.
         Assert.Equal(1 - 881.67 / 1500, checks.Single(c => c.Id == "floor-load").Margin, 0.001);
         // 30 m/s: 562.5 Pa on 4 m² at 1.5: 3375 N; two collectors of 36 kg weigh 706.1 N; 2668.9 N on 8 anchors: 333.6 N of 1000.
@@ -94,9 +98,9 @@ public sealed class CheckListTests
     {
         using var small = new SmallScenario();
         var scenario = small.Read();
-        var slow = scenario.Catalogue.Drives.First(d => d.Id == "slew-200nm") is var slew ? slew with { Info = slew.Info with { Id = "creeping" }, SpeedDegPerS = 0.05 } : null!;
+        var slow = scenario.Catalogue.Of<Drive>().First(d => d.Id == "slew-200nm") is var slew ? slew with { Info = slew.Info with { Id = "creeping" }, SpeedDegPerS = 0.05 } : null!;
         scenario = scenario with { Catalogue = Catalogue.Of([.. scenario.Catalogue.All, slow]) };
-        List<string> Failing(string id) => [.. CheckList.Of(scenario, LayoutBuilder.Build(scenario, SmallScenario.Solar(scenario, ("mount", "two-position-rocker"), ("drive", id), ("limit_deg", 30), ("switch_hours", 5.5), ("shaft_seal", "cheapest"))), 0, 0, -10, []).Where(c => !c.Passed).Select(c => c.Id)];
+        List<string> Failing(string id) => [.. Checked.Of(scenario, LayoutBuilder.Build(scenario, SmallScenario.Solar(scenario, ("mount", "two-position-rocker"), ("drive", id), ("limit_deg", 30), ("switch_hours", 5.5), ("shaft_seal", "cheapest"))), 0, 0, -10, []).Where(c => !c.Passed).Select(c => c.Id)];
         Assert.Contains(check, Failing(drive));
         Assert.DoesNotContain(check, Failing("slew-200nm"));
     }
@@ -107,11 +111,11 @@ public sealed class CheckListTests
         using var small = new SmallScenario();
         var scenario = small.Read();
         var built = LayoutBuilder.Build(scenario, SmallScenario.Solar(scenario, ("freeze_protection", "antifreeze-plate"), ("tank", "closed-300")));
-        Check Pressure(BuiltLayout of) => CheckList.Of(scenario, of, 0, 0, -10, []).Single(c => c.Id == "pressure-safety");
+        Check Pressure(BuiltLayout of) => Checked.Of(scenario, of, 0, 0, -10, []).Single(c => c.Id == "pressure-safety");
         Assert.True(Pressure(built).Passed);
         Assert.Equal([2m, 2], built.Parts.Where(p => p.Part is SmallPart { Role: SmallPartRole.ReliefValve or SmallPartRole.ExpansionVessel }).Select(p => p.Quantity));
         Assert.False(Pressure(built with { Parts = [.. built.Parts.Where(p => p.Part is not SmallPart { Role: SmallPartRole.ReliefValve })] }).Passed);
-        Assert.DoesNotContain(CheckList.Of(scenario, LayoutBuilder.Build(scenario, SmallScenario.Solar(scenario)), 0, 0, -10, []), c => c.Id == "pressure-safety");
+        Assert.DoesNotContain(Checked.Of(scenario, LayoutBuilder.Build(scenario, SmallScenario.Solar(scenario)), 0, 0, -10, []), c => c.Id == "pressure-safety");
     }
 
     [Fact]
@@ -120,10 +124,11 @@ public sealed class CheckListTests
         using var small = new SmallScenario();
         var scenario = small.Read();
         var built = LayoutBuilder.Build(scenario, SmallScenario.Solar(scenario));
-        Assert.True(built.Solar!.FirstInsulation!.MaxTemperatureC >= built.Solar.Collector.StagnationC);
-        var wrong = built with { Solar = built.Solar with { FirstInsulation = built.Solar.Insulation } };
-        Assert.Contains(CheckList.Of(scenario, wrong, 0, 0, -10, []), c => c.Id == "insulation-heat" && !c.Passed);
-        Assert.Contains(CheckList.Of(scenario, built, 0, 0, -10, []), c => c.Id == "insulation-heat" && c.Passed);
+        var loop = built.Find<DesignedSolar>()!.Loop;
+        Assert.True(loop.FirstInsulation!.MaxTemperatureC >= loop.Collector.StagnationC);
+        var wrong = Checked.WithLoop(built, l => l with { FirstInsulation = l.Insulation });
+        Assert.Contains(Checked.Of(scenario, wrong, 0, 0, -10, []), c => c.Id == "insulation-heat" && !c.Passed);
+        Assert.Contains(Checked.Of(scenario, built, 0, 0, -10, []), c => c.Id == "insulation-heat" && c.Passed);
     }
 
     [Fact]
@@ -158,7 +163,7 @@ public sealed class CheckListTests
         var scenario = small.Read();
         scenario = scenario with { Place = scenario.Place with { LatitudeDeg = latitude } };
         var built = LayoutBuilder.Build(scenario, SmallScenario.Solar(scenario, ("azimuth_deg", azimuth)));
-        var check = CheckList.Of(scenario, built, 0, 0, -18, []).Single(c => c.Id == "faces-sun");
+        var check = Checked.Of(scenario, built, 0, 0, -18, []).Single(c => c.Id == "faces-sun");
         Assert.Equal(serves, check.Passed);
         Assert.Equal(serves, check.Margin >= 0);
     }
@@ -169,7 +174,7 @@ public sealed class CheckListTests
         using var small = new SmallScenario();
         var scenario = small.Read();
         var built = LayoutBuilder.Build(scenario, SmallScenario.Solar(scenario));
-        Assert.Contains(built.Parts, p => p.Part.Id.StartsWith("copper", StringComparison.Ordinal) && p.System == "pipe run");
+        Assert.Contains(built.Parts, p => p.Part.Id.StartsWith("copper", StringComparison.Ordinal) && p.Purpose.System == "pipe run");
     }
 
     private static List<string> Failing(params (string From, string To)[] changes)
@@ -178,6 +183,6 @@ public sealed class CheckListTests
         var scenario = small.Read();
         var built = LayoutBuilder.Build(scenario, SmallScenario.Solar(scenario));
         var price = Pricer.Bill(built.Parts, scenario.Stock).Sum(l => l.Total);
-        return [.. CheckList.Of(scenario, built, price, 0, -18, []).Where(c => !c.Passed).Select(c => c.Id)];
+        return [.. Checked.Of(scenario, built, price, 0, -18, []).Where(c => !c.Passed).Select(c => c.Id)];
     }
 }

@@ -1,6 +1,8 @@
 using DesignSearch.Files;
 using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Scenarios;
+using DesignSearch.Layouts.Systems;
 using Xunit;
 
 namespace DesignSearch.Layouts.Tests;
@@ -16,7 +18,7 @@ public sealed class LayoutFileTests
         var path = Path.Combine(small.Folder, "layout.toml");
         File.WriteAllText(path, LayoutFile.Write(layout, "a title\nwith a line break"));
         var faults = new FaultList();
-        var back = LayoutFile.Read(path, "layout.toml", scenario.Catalogue, new(46, 2), faults);
+        var back = LayoutFileReader.Read(path, "layout.toml", scenario, faults);
         Assert.Empty(faults.Faults);
         Assert.Equal(layout.Awake.Select(a => (a.Choice.Key, a.Value)), back.Awake.Select(a => (a.Choice.Key, a.Value)));
     }
@@ -29,11 +31,11 @@ public sealed class LayoutFileTests
         var path = Path.Combine(small.Folder, "layout.toml");
         File.WriteAllText(path, "format = 1\n[choices]\n");
         var faults = new FaultList();
-        Assert.DoesNotContain(LayoutFile.Read(path, "layout.toml", scenario.Catalogue, new(46, 2), faults).Awake, a => !a.Value.IsNone);
+        Assert.DoesNotContain(LayoutFileReader.Read(path, "layout.toml", scenario, faults).Awake, a => !a.Value.IsNone);
         Assert.Empty(faults.Faults);
 
         File.WriteAllText(path, "format = 1\n[choices]\ncollector = \"flat-plate-2m2\"\nheatre = \"none\"\n");
-        LayoutFile.Read(path, "layout.toml", scenario.Catalogue, new(46, 2), faults);
+        LayoutFileReader.Read(path, "layout.toml", scenario, faults);
         Assert.Contains(faults.Faults, f => f.Expected.Contains("'tank'", StringComparison.Ordinal));
         Assert.Contains(faults.Faults, f => f.Value == "heatre" && f.Line == 4);
     }
@@ -45,7 +47,7 @@ public sealed class LayoutFileTests
     public void A_thermostat_that_is_left_out_stands_above_the_limit(double limitC, double heater, double bench, double release, double heap)
     {
         var ground = new ChoiceGround(46, limitC);
-        double Standard(string key) => ChoiceTable.Standard(ChoiceTable.All[ChoiceTable.IndexOf(key)], ground);
+        double Standard(string key) => SystemList.All.Choices.All.Single(c => c.Key == key).Silent(ground).Number;
         Assert.Equal([heater, bench, release, heap], new[] { "heater_set_c", "bench_set_c", "release_set_c", "compost_set_c" }.Select(Standard));
 
         using var small = new SmallScenario(("heater_set_c = 4\n", ""), ("frost_limit_c = 2", FormattableString.Invariant($"frost_limit_c = {limitC}")));
@@ -59,8 +61,10 @@ public sealed class LayoutFileTests
         using var small = new SmallScenario();
         var scenario = small.Read();
         var awake = SmallScenario.Of(scenario, ("heater", "fan-heater-1kw"), ("heater_set_c", 4));
-        var twin = awake.With("tilt_deg", ChoiceValue.Of(75), scenario.Catalogue).With("barrel_count", ChoiceValue.Of(6), scenario.Catalogue);
+        var twin = awake.With(scenario, "tilt_deg", 75).With(scenario, "barrel_count", 6);
         Assert.Equal(LayoutFile.Write(awake, ""), LayoutFile.Write(twin, ""));
-        Assert.Equal(Judge.Slug(awake), Judge.Slug(twin));
+        Assert.Equal(awake, twin);
+        Assert.Equal(awake.GetHashCode(), twin.GetHashCode());
+        Assert.NotEqual(awake, awake.With(scenario, "heater_set_c", 5));
     }
 }

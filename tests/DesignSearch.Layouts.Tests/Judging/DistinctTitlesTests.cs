@@ -1,6 +1,7 @@
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Assess.Problem;
 using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Search.Archive;
 using DesignSearch.Search.Engine;
 using Xunit;
 

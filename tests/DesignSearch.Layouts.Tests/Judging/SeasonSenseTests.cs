@@ -1,8 +1,10 @@
 using DesignSearch.Climate.Plane;
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Decide.Judging;
-using DesignSearch.Layouts.Design.Sizing;
+using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Scenarios;
+using DesignSearch.Parts.Solar;
 using DesignSearch.Season;
 using DesignSearch.Season.House;
 using DesignSearch.Season.Kernel;
@@ -90,7 +92,7 @@ public sealed class SeasonSenseTests : IDisposable
     {
         JudgedLayout Make(string slug, decimal cost, double frost, int worst, double score, bool passes = true) =>
             judge.Of(SmallScenario.Of(scenario)) with { Slug = slug, LifeCost = cost, FrostDegreeHoursKh = frost, WorstFrostHours = worst, Score = score, PassesChecks = passes, Holds = passes && worst == 0 };
-        var ranked = PickChooser.Rank([Make("cheap", 10, 50, 9, 3), Make("holds-dear", 90, 0, 0, 1), Make("holds", 60, 0, 0, 1.5), Make("fails", 5, 0, 0, 9, passes: false)], 10, _ => false);
+        var ranked = PickChooser.Rank([Make("cheap", 10, 50, 9, 3), Make("holds-dear", 90, 0, 0, 1), Make("holds", 60, 0, 0, 1.5), Make("fails", 5, 0, 0, 9, passes: false)], 10, _ => false).Select(r => r.Layout with { Rank = r.Rank }).ToList();
         Assert.Equal(["holds", "holds-dear", "cheap"], ranked.Select(l => l.Slug));
         Assert.Equal(new Picks(1, 3, 1), PickChooser.Choose(ranked));
     }

@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Assess;
+using DesignSearch.Parts.Solar;
 using Xunit;
 
 namespace DesignSearch.Layouts.Tests;
@@ -13,7 +14,7 @@ public sealed class TankCeilingTests
         var assessor = new LayoutAssessor(scenario, WinterSet.Make(scenario));
         var priced = assessor.Price(SmallScenario.Solar(scenario));
         var outcomes = assessor.Simulate([priced.Built])[0];
-        Assert.All(outcomes, o => Assert.InRange(o.TankHighestC, 40, scenario.Catalogue.Tanks.Single(t => t.Id == "cage-1000-used").MaxTemperatureC));
+        Assert.All(outcomes, o => Assert.InRange(o.TankHighestC, 40, scenario.Catalogue.Of<Tank>().Single(t => t.Id == "cage-1000-used").MaxTemperatureC));
         Assert.Contains(assessor.Checks(priced, outcomes), c => c.Id == "tank-heat" && c.Passed);
     }
 }

@@ -1,8 +1,9 @@
 using System.Globalization;
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Assess.Money;
+using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
-using DesignSearch.Layouts.Design.Sizing;
 using DesignSearch.Layouts.Scenarios;
 using DesignSearch.Parts.Money;
 using DesignSearch.Testing;

@@ -3,9 +3,11 @@ using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Assess.Money;
 using DesignSearch.Layouts.Assess.Problem;
 using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
-using DesignSearch.Layouts.Design.Sizing;
 using DesignSearch.Layouts.Scenarios;
+using DesignSearch.Layouts.Systems;
 using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Money;
 using DesignSearch.Search.Engine;
@@ -21,7 +23,7 @@ public sealed class CostPropertyTests
 
     private static readonly Scenario Wide = ScenarioReader.Read(Repository.At("runs", "frost-hollow"));
 
-    private static readonly Gen<ChoiceValue[]> Values = Gen.Int[0, int.MaxValue - 1].Array[ChoiceTable.All.Count].Select(draw => draw.Select((d, i) => Wide.Choices[i].Levels[d % Wide.Choices[i].Levels.Count]).ToArray());
+    private static readonly Gen<ChoiceValue[]> Values = Gen.Int[0, int.MaxValue - 1].Array[SystemList.All.Choices.All.Count].Select(draw => draw.Select((d, i) => Wide.Choices[i].Levels[d % Wide.Choices[i].Levels.Count]).ToArray());
 
     [Fact]
     public void A_cheaper_part_never_makes_a_layout_dearer() =>
@@ -47,10 +49,10 @@ public sealed class CostPropertyTests
     public void A_sleeping_choice_changes_nothing() =>
         Gen.Select(Values, Values).Sample((values, others) =>
         {
-            var layout = Layout.Of(values, Wide.Catalogue);
+            var layout = Layout.Of(values, Wide.Systems.Choices);
             var awake = layout.Awake.Select(a => a.Choice.Key).ToHashSet();
-            var twin = Layout.Of([.. values.Select((v, i) => awake.Contains(ChoiceTable.All[i].Key) ? v : others[i])], Wide.Catalogue);
-            return LayoutFile.Write(twin, "") == LayoutFile.Write(layout, "") && Judge.Slug(twin) == Judge.Slug(layout)
+            var twin = Layout.Of([.. values.Select((v, i) => awake.Contains(SystemList.All.Choices.All[i].Key) ? v : others[i])], Wide.Systems.Choices);
+            return LayoutFile.Write(twin, "") == LayoutFile.Write(layout, "") && twin.Equals(layout)
                 && LayoutBuilder.Build(Wide, twin).Parts.SequenceEqual(LayoutBuilder.Build(Wide, layout).Parts)
                 && LayoutBuilder.Build(Wide, twin).Installation == LayoutBuilder.Build(Wide, layout).Installation;
         }, iter: Draws);
@@ -59,7 +61,7 @@ public sealed class CostPropertyTests
     public void The_search_counts_what_the_bill_adds_up_to() =>
         Gen.Select(Values, Gen.Int[0, int.MaxValue - 1], Gen.Int[0, 400], Gen.Int[0, 3]).Sample((values, which, tenths, level) =>
         {
-            var built = LayoutBuilder.Build(Wide, Layout.Of(values, Wide.Catalogue));
+            var built = LayoutBuilder.Build(Wide, Layout.Of(values, Wide.Systems.Choices));
             // Something that the layout needs is owned, perhaps in part.
             var stock = built.Parts.Count == 0 ? Stock.Empty : Stock.Of((built.Parts[which % built.Parts.Count].Part.Id, tenths / 20m));
             var bill = Pricer.Bill(built.Parts, stock, (PriceLevel)level);
@@ -87,5 +89,5 @@ public sealed class CostPropertyTests
     }
 
     private static decimal Price(Scenario scenario, ChoiceValue[] values) =>
-        Pricing.Total(Pricer.Bill(LayoutBuilder.Build(scenario, Layout.Of(values, scenario.Catalogue)).Parts, scenario.Stock));
+        Pricing.Total(Pricer.Bill(LayoutBuilder.Build(scenario, Layout.Of(values, scenario.Systems.Choices)).Parts, scenario.Stock));
 }

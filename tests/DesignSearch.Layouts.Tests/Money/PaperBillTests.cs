@@ -1,5 +1,5 @@
 using DesignSearch.Layouts.Assess.Money;
-using DesignSearch.Layouts.Design.Sizing;
+using DesignSearch.Layouts.Design;
 using DesignSearch.Parts.Money;
 using Xunit;
 

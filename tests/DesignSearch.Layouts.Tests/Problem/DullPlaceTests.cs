@@ -1,5 +1,8 @@
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Assess.Problem;
+using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Systems.Solar;
+using DesignSearch.Search.Archive;
 using DesignSearch.Search.Engine;
 using Xunit;
 
@@ -28,7 +31,7 @@ public sealed class DullPlaceTests
         Assert.True(result.IsExact);
         var holding = result.BestByMerit.Where(p => p.Evaluation.TotalViolation == 0 && p.Evaluation.Objectives[1] == 0)
             .Select(p => (Layout: problem.Space.At(p.Point), Cost: p.Evaluation.Objectives[0])).ToList();
-        double Cheapest(bool collector) => holding.Where(h => h.Layout["collector"].IsNone != collector).Min(h => h.Cost);
+        double Cheapest(bool collector) => holding.Where(h => h.Layout.Has(SolarChoices.Collector) == collector).Min(h => h.Cost);
         Assert.True(Cheapest(collector: true) > 1.5 * Cheapest(collector: false), FormattableString.Invariant($"with a collector {Cheapest(true):0}, without {Cheapest(false):0}"));
         Assert.Contains(holding.MinBy(h => h.Cost).Layout.Awake, a => a.Choice.Key == "heater" && !a.Value.IsNone);
     }

@@ -1,5 +1,6 @@
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Assess.Problem;
+using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Scenarios;
 using DesignSearch.Search;
 using DesignSearch.Search.Engine;

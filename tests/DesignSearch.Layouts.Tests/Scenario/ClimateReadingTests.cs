@@ -2,8 +2,8 @@ using System.Globalization;
 using System.Text;
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Choices;
-using DesignSearch.Layouts.Design.Sizing;
 using Xunit;
 
 namespace DesignSearch.Layouts.Tests;
@@ -97,7 +97,7 @@ public sealed class ClimateReadingTests
         Assert.InRange(share, -0.06, -0.002);
         var layout = new Judge(assessor).Of(SmallScenario.Solar(scenario));
         Assert.Equal(share, layout.OtherSkyShare!.Value, 1e-12);
-        Assert.Null(new Judge(assessor).Of(Layout.Bare(scenario.Catalogue)).OtherSkyShare);
+        Assert.Null(new Judge(assessor).Of(Layout.Bare(scenario.Systems.Choices)).OtherSkyShare);
     }
 
     [Fact]

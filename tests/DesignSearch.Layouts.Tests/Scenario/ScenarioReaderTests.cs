@@ -1,4 +1,6 @@
+using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Systems;
 using Xunit;
 
 namespace DesignSearch.Layouts.Tests;
@@ -33,15 +35,15 @@ public sealed class ScenarioReaderTests
         Assert.Equal(46.3, scenario.Place.LatitudeDeg);
         Assert.Equal(4200m, scenario.Money.Budget);
         Assert.Equal(1, scenario.Winters.Sum(w => w.Weight), 1e-12);
-        Assert.Equal(ChoiceTable.All.Count, scenario.Choices.Count);
-        Assert.Equal([2.0, 4, 6], scenario.Choices[ChoiceTable.IndexOf("barrel_count")].Levels.Select(l => l.Number));
+        Assert.Equal(SystemList.All.Choices.All.Count, scenario.Choices.Count);
+        Assert.Equal([2.0, 4, 6], scenario.LevelsOf(scenario.Choice("barrel_count")).Select(l => l.Number));
     }
 
     [Fact]
     public void A_range_makes_its_levels_and_a_missing_folder_is_told()
     {
         using var range = new SmallScenario(("barrel_count = [2, 4, 6]", "barrel_count = { from = 1, to = 7, step = 3 }"));
-        Assert.Equal([1.0, 4, 7], range.Read().Choices[ChoiceTable.IndexOf("barrel_count")].Levels.Select(l => l.Number));
+        Assert.Equal([1.0, 4, 7], Levels(range.Read(), "barrel_count").Select(l => l.Number));
         using var lost = new SmallScenario(("/starter\"", "/nowhere\""));
         Assert.Contains(lost.Faults(), f => f.Value.EndsWith("/nowhere", StringComparison.Ordinal) && f.Line > 0);
     }
@@ -59,6 +61,8 @@ public sealed class ScenarioReaderTests
         using var small = new SmallScenario(("latitude_deg = 46.3", "latitude_deg = -46.3"), ("start = \"11-01\"\nend = \"03-31\"\n", ""), ("azimuth_deg = 180\n", ""));
         var scenario = small.Read();
         Assert.Equal((5, 9), (scenario.Season.StartMonth, scenario.Season.EndMonth));
-        Assert.Equal(0, Assert.Single(scenario.Choices[ChoiceTable.IndexOf("azimuth_deg")].Levels).Number);
+        Assert.Equal(0, Assert.Single(scenario.LevelsOf(scenario.Choice("azimuth_deg"))).Number);
     }
+
+    private static IReadOnlyList<ChoiceValue> Levels(Scenario scenario, string key) => scenario.LevelsOf(scenario.Choice(key));
 }

@@ -1,9 +1,13 @@
+using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Assess.Problem;
 using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Layouts.Decide.Weigh;
+using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Scenarios;
+using DesignSearch.Layouts.Systems.Solar;
 using DesignSearch.Search;
+using DesignSearch.Search.Archive;
 using DesignSearch.Search.Engine;
 
 namespace DesignSearch.Layouts.Tests;
@@ -28,7 +32,7 @@ public sealed class WeighedSample : IDisposable
         Result = new SearchEngine(problem, new SearchSettings { MaxEvaluations = 5000, EnumerateUpTo = 5000, BestByMerit = 12 }).Run(log: log);
         Tried = log.Points;
         // As a run does: the best with a turning mount is ranked though the front may not hold it.
-        var turning = Tried.Select((t, i) => new EvaluatedPoint(t.Point, t.Evaluation, i)).Where(t => t.Evaluation.TotalViolation == 0 && Space.At(t.Point)["mount"].Id == "two-position-rocker").OrderByDescending(t => t.Evaluation.Merit).Take(1);
+        var turning = Tried.Select((t, i) => new EvaluatedPoint(t.Point, t.Evaluation, i)).Where(t => t.Evaluation.TotalViolation == 0 && Space.At(t.Point).Get(SolarChoices.Mount)?.Id == "two-position-rocker").OrderByDescending(t => t.Evaluation.Merit).Take(1);
         Judgement = new Judge(Assessor).Of(Result, Space, [.. turning]);
     }
 

@@ -3,6 +3,9 @@ using DesignSearch.Climate.Winters;
 using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Layouts.Decide.Weigh;
 using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Systems;
+using DesignSearch.Layouts.Systems.Skin;
+using DesignSearch.Parts.Skin;
 using Xunit;
 
 namespace DesignSearch.Layouts.Tests;
@@ -23,14 +26,14 @@ public sealed class WeigherTests(WeighedSample sample) : IClassFixture<WeighedSa
             var comparison = Weighing.Comparisons.Single(c => c.Question.StartsWith(question, StringComparison.Ordinal));
             foreach (var way in comparison.Ways)
             {
-                var cheapest = all.Where(t => t.Frost == 0 && t.Layout[key].IsNone == (way.Name == "without")).Min(t => t.Cost);
+                var cheapest = all.Where(t => t.Frost == 0 && t.Layout.ValueOf(sample.Scenario.Choice(key)).IsNone == (way.Name == "without")).Min(t => t.Cost);
                 Assert.Equal(cheapest, (double)way.Best!.LifeCost, 0.005);
                 Assert.True(way.Best.Holds);
             }
         }
 
         var alone = Weighing.Comparisons.Single(c => c.Question.Contains("nothing else", StringComparison.Ordinal)).Ways[0].Best!;
-        var least = all.Where(t => t.Layout.Awake.Where(a => a.Choice.Kind == ChoiceKind.Part && !a.Value.IsNone).Select(a => a.Choice.Key).SequenceEqual(["heater"])).Min(t => t.Frost);
+        var least = all.Where(t => t.Layout.Awake.Where(a => a.Choice is PartChoice && !a.Value.IsNone).Select(a => a.Choice.Key).SequenceEqual(["heater"])).Min(t => t.Frost);
         Assert.Equal(least, alone.FrostDegreeHoursKh, 1e-9);
         Assert.False(alone.Holds);
     }
@@ -108,8 +111,7 @@ public sealed class WeigherTests(WeighedSample sample) : IClassFixture<WeighedSa
         var rank = Weighing.Picks[0].Rank;
         var pick = sample.Judgement.Ranking[rank - 1];
         var swap = Weighing.Picks[0].Swaps.Single(s => s is { Choice: "lining under the cover", To: "none" });
-        var values = ChoiceTable.All.Select(c => !pick.Choices.TryGetValue(c.Key, out var text) || c.Key == "lining" ? ChoiceTable.AtRest(c) : c.Kind == ChoiceKind.Part ? ChoiceValue.Part(text) : ChoiceValue.Of(double.Parse(text, System.Globalization.CultureInfo.InvariantCulture)));
-        var other = new Judge(sample.Assessor).Of(Layout.Of([.. values], sample.Scenario.Catalogue));
+        var other = new Judge(sample.Assessor).Of(pick.ToLayout(sample.Scenario).With(SkinChoices.Lining, ChoiceValue.None));
         Assert.Equal((other.BuildPrice - pick.BuildPrice, other.LifeCost - pick.LifeCost, other.WorstFrostHours, other.Holds), (swap.BuildPriceMore, swap.LifeCostMore, swap.WorstFrostHours, swap.Holds));
         Assert.Equal(other.StandbyKwh - pick.StandbyKwh, swap.StandbyMoreKwh, 1e-9);
     }

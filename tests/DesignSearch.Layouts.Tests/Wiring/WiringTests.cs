@@ -1,9 +1,12 @@
 using DesignSearch.Layouts.Assess.Checks;
+using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
-using DesignSearch.Layouts.Design.Sizing;
 using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Layouts.Scenarios;
 using DesignSearch.Parts.Catalogues;
+using DesignSearch.Parts.Electrics;
+using DesignSearch.Parts.Heaters;
 using DesignSearch.Parts.Small;
 using DesignSearch.Testing;
 using Xunit;
@@ -40,7 +43,7 @@ public sealed class WiringTests
         // 4 mm² of class 5, 5 A, 20 m: 0.990 V or 4.13 % of 24 V; 6 mm², 8 A, 15 m: 3.30 %.
         foreach (var (section, amperes, metres, percent) in new[] { (4.0, 5.0, 20.0, 4.125), (6, 8, 15, 3.30), (1.5, 2, 40, 8.87) })
         {
-            var cable = Load().Catalogue.Cables.First(c => c.SectionMm2 == section && c.ConductorClass == 5 && c.MaxVolts < 400);
+            var cable = Load().Catalogue.Of<Cable>().First(c => c.SectionMm2 == section && c.ConductorClass == 5 && c.MaxVolts < 400);
             var line = new LowLine(24, metres, [new Circuit("lamp", 24, 24 * amperes, 0, "", "")]) { Feeder = cable };
             Validation.Equal(FormattableString.Invariant($"wiring loss in {section} mm2 at {amperes} A over {metres} m"), "share of 24 V [%]", percent, 100 * line.WorstDrop, 0.01, "IEC 60228 resistances, 2 L I R'");
         }
@@ -49,7 +52,7 @@ public sealed class WiringTests
     [Fact]
     public void A_fuse_lies_between_load_and_thinnest_cable()
     {
-        var thin = Load().Catalogue.Cables.First(c => c.Id == "cable-2x1-5");
+        var thin = Load().Catalogue.Of<Cable>().First(c => c.Id == "cable-2x1-5");
         LowLine Line(double amperes) => new(24, 1, [new Circuit("lamp", 24, 24 * amperes, 0, "", "")]) { Feeder = thin };
         Assert.Equal([1.0, 5, 10], new[] { 0.5, 4, 7.6 }.Select(a => Line(a).FuseA!.Value));
         Assert.Null(Line(10.5).FuseA);
@@ -78,9 +81,9 @@ public sealed class WiringTests
         using var small = new SmallScenario();
         var scenario = small.Read();
         var layout = SmallScenario.Solar(scenario, [.. Turning, ("mount", "two-position-rocker")]);
-        List<string> Failing(Layout of) => [.. CheckList.Of(scenario, LayoutBuilder.Build(scenario, of), 0, 0, -18, []).Where(c => !c.Passed).Select(c => c.Id)];
+        List<string> Failing(Layout of) => [.. Checked.Of(scenario, LayoutBuilder.Build(scenario, of), 0, 0, -18, []).Where(c => !c.Passed).Select(c => c.Id)];
         Assert.DoesNotContain(check, Failing(layout));
-        Assert.Contains(check, Failing(layout.With(key, ChoiceValue.Of(value), scenario.Catalogue)));
+        Assert.Contains(check, Failing(layout.With(scenario, key, value)));
     }
 
     [Fact]
@@ -91,7 +94,7 @@ public sealed class WiringTests
             using var small = new SmallScenario(("mains_at_greenhouse = false", "mains_at_greenhouse = false\nmains_limit_a = " + limit));
             var scenario = small.Read();
             var built = LayoutBuilder.Build(scenario, SmallScenario.Of(scenario, ("heater", "fan-heater-2kw"), ("heater_set_c", 4)));
-            Assert.Equal(passes, CheckList.Of(scenario, built, 0, 0, -18, []).Single(c => c.Id == "mains-current").Passed);
+            Assert.Equal(passes, Checked.Of(scenario, built, 0, 0, -18, []).Single(c => c.Id == "mains-current").Passed);
         }
     }
 
@@ -100,7 +103,7 @@ public sealed class WiringTests
     {
         using var small = new SmallScenario(("mains_cable_m = 85", "mains_cable_m = 10"));
         var scenario = small.Read();
-        var strong = scenario.Catalogue.Heaters.First(h => h.Id == "tube-heater-500") with { Watts = 4200 };
+        var strong = scenario.Catalogue.Of<Heater>().First(h => h.Id == "tube-heater-500") with { Watts = 4200 };
         var with = scenario with { Catalogue = Catalogue.Of(scenario.Catalogue.All.Select(p => p.Id == strong.Id ? strong : p)) };
         var built = LayoutBuilder.Build(with, SmallScenario.Of(with, ("heater", strong.Id), ("heater_set_c", 4)));
         Assert.Contains(built.Parts, p => p.Part is SmallPart { Role: SmallPartRole.Contactor });

@@ -1,5 +1,6 @@
 using CsCheck;
 using DesignSearch.Files;
+using DesignSearch.Parts.Barrels;
 using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Small;
 using DesignSearch.Parts.Solar;
@@ -15,12 +16,12 @@ public sealed class CatalogueTests
     {
         var catalogue = Load("starter");
         Assert.True(catalogue.All.Count >= 120, $"only {catalogue.All.Count} parts");
-        Assert.Equal(PartKinds.All.Select(k => k.Name), catalogue.Kinds);
-        Assert.Equal(Enum.GetValues<SmallPartRole>(), catalogue.SmallParts.Select(s => s.Role).Distinct().Order());
-        Assert.Equal(Enum.GetValues<TurningKind>(), catalogue.Mounts.Select(m => m.Turning).Distinct().Order());
-        Assert.Equal(Enum.GetValues<FreezeMethod>(), catalogue.FreezeProtections.Select(f => f.Method).Distinct().Order());
-        Assert.Equal(Enum.GetValues<ReleaseForm>(), catalogue.Releases.Select(r => r.Form).Distinct().Order());
-        Assert.Equal(Enum.GetValues<TorqueUnit>(), catalogue.Drives.Select(d => d.TorqueUnit).Distinct().Order());
+        Assert.Equal(Kinds.All, catalogue.Kinds);
+        Assert.Equal(Enum.GetValues<SmallPartRole>(), catalogue.Of<SmallPart>().Select(s => s.Role).Distinct().Order());
+        Assert.Equal(Enum.GetValues<TurningKind>(), catalogue.Of<CollectorMount>().Select(m => m.Turning).Distinct().Order());
+        Assert.Equal(Enum.GetValues<FreezeMethod>(), catalogue.Of<FreezeProtection>().Select(f => f.Method).Distinct().Order());
+        Assert.Equal(Enum.GetValues<ReleaseForm>(), catalogue.Of<HeatRelease>().Select(r => r.Form).Distinct().Order());
+        Assert.Equal(Enum.GetValues<TorqueUnit>(), catalogue.Of<Drive>().Select(d => d.TorqueUnit).Distinct().Order());
     }
 
     [Fact]
@@ -46,7 +47,7 @@ public sealed class CatalogueTests
     public void Row_is_read_as_written()
     {
         Assert.True(Load("starter").TryFind<Drive>("worm-35", out var drive));
-        Assert.Equal((35, TorqueUnit.KgCm, "drive", 65m), (drive.Torque, drive.TorqueUnit, drive.Kind, drive.Price));
+        Assert.Equal((35, TorqueUnit.KgCm, "drive", 65m), (drive.Torque, drive.TorqueUnit, drive.Kind.Name, drive.Price));
         Assert.Equal(3.4323, drive.TorqueNm, 4);
     }
 
@@ -55,7 +56,7 @@ public sealed class CatalogueTests
     {
         var faults = new FaultList();
         var folder = Repository.At("catalogs", "second-hand-corner");
-        var catalogue = Catalogue.Load([folder, folder], faults);
+        var catalogue = Catalogue.Load([folder, folder], Kinds.All, faults);
         Assert.Equal(8, catalogue.All.Count);
         Assert.Equal(8, faults.Faults.Count);
         Assert.All(faults.Faults, f => Assert.Contains("has this one already", f.Expected, StringComparison.Ordinal));
@@ -65,7 +66,7 @@ public sealed class CatalogueTests
     public void Missing_folder_is_named()
     {
         var faults = new FaultList();
-        Assert.Empty(Catalogue.Load("no-such-folder", faults).All);
+        Assert.Empty(Catalogue.Load(["no-such-folder"], Kinds.All, faults).All);
         Assert.Equal("no-such-folder", Assert.Single(faults.Faults).File);
     }
 
@@ -106,7 +107,7 @@ public sealed class CatalogueTests
             var table = new CsvText([], Sample.BarrelHeader.Split(','));
             table.Row("b", "B", "piece", usual, low, high, null, 10, 0.5, volume, diameter, 1.0, 9, "A note.");
             var faults = new FaultList();
-            var barrel = Assert.Single(Sample.InFolder(f => Catalogue.Load(f, faults), ("barrels.csv", table.ToString())).Barrels);
+            var barrel = Assert.Single(Sample.InFolder(f => Catalogue.Load([f], Kinds.All, faults), ("barrels.csv", table.ToString())).Of<Barrel>());
             faults.ThrowIfAny();
             Assert.Equal((low, usual, high, volume, diameter), (barrel.Info.PriceLow, barrel.Price, barrel.Info.PriceHigh, barrel.VolumeL, barrel.DiameterM));
             Assert.Null(barrel.Info.PriceSecondHand);
@@ -126,7 +127,7 @@ public sealed class CatalogueTests
     private static Catalogue Load(params string[] names)
     {
         var faults = new FaultList();
-        var catalogue = Catalogue.Load(names.Select(n => Repository.At("catalogs", n)), faults);
+        var catalogue = Catalogue.Load(names.Select(n => Repository.At("catalogs", n)), Kinds.All, faults);
         faults.ThrowIfAny();
         return catalogue;
     }

@@ -1,4 +1,5 @@
 using DesignSearch.Files;
+using DesignSearch.Parts.Barrels;
 using DesignSearch.Parts.Catalogues;
 using Xunit;
 
@@ -17,9 +18,9 @@ public sealed class HostileNameTests
     {
         var text = Sample.BarrelHeader + "\n" + Sample.BarrelRow.Replace("Barrel A", '"' + name + '"', StringComparison.Ordinal) + "\n";
         var faults = new FaultList();
-        var catalogue = Sample.InFolder(folder => Catalogue.Load(folder, faults), ("barrels.csv", text));
+        var catalogue = Sample.InFolder(folder => Catalogue.Load([folder], Kinds.All, faults), ("barrels.csv", text));
         faults.ThrowIfAny();
-        var read = Assert.Single(catalogue.Barrels).Name;
+        var read = Assert.Single(catalogue.Of<Barrel>()).Name;
         Assert.Equal(name.Replace("\"\"", "\"", StringComparison.Ordinal), read);
         var list = new CsvText([], "name");
         list.Row(read);

@@ -1,5 +1,4 @@
 using System.Text;
-using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Money;
 using DesignSearch.Testing;
 using Xunit;
@@ -27,14 +26,14 @@ public sealed class PartsPageTests
 
     [Fact]
     public void Starter_catalogue_has_each_file_of_the_page() =>
-        Assert.All(PartKinds.All, k => Assert.True(File.Exists(Repository.At("catalogs", "starter", k.File)), k.File));
+        Assert.All(Kinds.All, k => Assert.True(File.Exists(Repository.At("catalogs", "starter", k.File)), k.File));
 
     private static string Tables()
     {
         var text = new StringBuilder();
-        var shared = PartKinds.All[0].Columns.Select(c => c.Name).TakeWhile(n => n != "note").Append("note").ToHashSet();
-        Table(text, "Every file", PartKinds.All[0].Columns.Where(c => shared.Contains(c.Name)).Select(c => c.Name == "unit" ? c with { Expected = "piece, m, m2, m3, l or set; each kind allows only what makes sense for it" } : c));
-        foreach (var kind in PartKinds.All)
+        var shared = Kinds.All[0].Columns.Select(c => c.Name).TakeWhile(n => n != "note").Append("note").ToHashSet();
+        Table(text, "Every file", Kinds.All[0].Columns.Where(c => shared.Contains(c.Name)).Select(c => c.Name == "unit" ? c with { Expected = "piece, m, m2, m3, l or set; each kind allows only what makes sense for it" } : c));
+        foreach (var kind in Kinds.All)
             Table(text, $"{kind.File} ({kind.Name}; unit {kind.Columns.Single(c => c.Name == "unit").Expected})", kind.Columns.Where(c => !shared.Contains(c.Name)));
         Table(text, "stock.csv", Stock.Columns);
         return text.ToString();

@@ -3,6 +3,7 @@ using DesignSearch.Parts.Barrels;
 using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Hydraulics;
 using DesignSearch.Parts.Mechanics;
+using DesignSearch.Parts.Piping;
 using DesignSearch.Parts.Skin;
 using DesignSearch.Parts.Solar;
 using DesignSearch.Testing;
@@ -37,7 +38,7 @@ public sealed class PlausibleRowsTests
     // A safety figure must never be below what the efficiency line alone says; measured stagnation lies above it.
     [Fact]
     public void Stagnation_is_no_lower_than_the_efficiency_line_says() =>
-        Assert.All(Starter.Collectors, c =>
+        Assert.All(Starter.Of<Collector>(), c =>
         {
             var gain = c.Eta0Beam * (0.85 + (0.15 * c.DiffuseModifier)) * 1000;
             var loss = c.A1WPerM2K + c.WindLossJPerM3K;
@@ -47,11 +48,11 @@ public sealed class PlausibleRowsTests
 
     [Fact]
     public void Polyethylene_on_glazed_collectors_is_too_cool_for_stagnation() =>
-        Assert.All(Starter.Pipes.Where(p => !p.IsMetal), p => Assert.All(Starter.Collectors.Where(c => c.IsGlazed), c => Assert.True(p.MaxTemperatureC < c.StagnationC, p.Id + " " + c.Id)));
+        Assert.All(Starter.Of<Pipe>().Where(p => !p.IsMetal), p => Assert.All(Starter.Of<Collector>().Where(c => c.IsGlazed), c => Assert.True(p.MaxTemperatureC < c.StagnationC, p.Id + " " + c.Id)));
 
     [Fact]
     public void Foam_conducts_no_more_than_its_standards_allow() =>
-        Assert.All(Starter.PipeInsulations, i => Validation.Within("part insulation " + i.Id, "declared conductivity [W/(m K)]", 0.025, 0.050, i.ConductivityWPerMK, "EN 14304 and EN 14313, scope: at most 0.050 W/(m K) at 10 C"));
+        Assert.All(Starter.Of<PipeInsulation>(), i => Validation.Within("part insulation " + i.Id, "declared conductivity [W/(m K)]", 0.025, 0.050, i.ConductivityWPerMK, "EN 14304 and EN 14313, scope: at most 0.050 W/(m K) at 10 C"));
 
     // A sheet of 6 mm has about 0.11 m²K/W of its own (3.5 W/(m²K) less its films); an air gap adds 0.15 to 0.18.
     [Theory]
@@ -71,7 +72,7 @@ public sealed class PlausibleRowsTests
     public void Screens_save_what_growers_measured()
     {
         // Share of the loss that is saved while closed, over single glass, the bare edge counted.
-        foreach (var cover in Starter.NightCovers)
+        foreach (var cover in Starter.Of<NightCover>())
         {
             var closed = 1 / ((1 / 5.75) + cover.ResistanceM2KPerW);
             var saved = (1 - cover.EdgeLeak) * (1 - (closed / 5.75));
@@ -81,22 +82,22 @@ public sealed class PlausibleRowsTests
 
     [Fact]
     public void Edge_losses_lie_between_published_slabs() =>
-        Assert.All(Starter.PerimeterBoards, b => Assert.InRange(b.EdgeLossWPerMK, 0.3, 1.263));
+        Assert.All(Starter.Of<PerimeterBoard>(), b => Assert.InRange(b.EdgeLossWPerMK, 0.3, 1.263));
 
     [Fact]
     public void Barrels_and_tanks_hold_no_more_than_their_shape()
     {
-        Assert.All(Starter.Barrels, b => Assert.InRange(b.VolumeL, 0.5 * Full(b), 1.02 * Full(b)));
-        Assert.All(Starter.Tanks, t => Assert.InRange(t.VolumeL, 0.4 * t.FootprintM2 * t.HeightM * 1000, 1.02 * t.FootprintM2 * t.HeightM * 1000));
+        Assert.All(Starter.Of<Barrel>(), b => Assert.InRange(b.VolumeL, 0.5 * Full(b), 1.02 * Full(b)));
+        Assert.All(Starter.Of<Tank>(), t => Assert.InRange(t.VolumeL, 0.4 * t.FootprintM2 * t.HeightM * 1000, 1.02 * t.FootprintM2 * t.HeightM * 1000));
 
         // A ball has the least surface of all shapes.
-        Assert.All(Starter.Tanks, t => Assert.True(t.SurfaceM2 > Math.Pow(36 * Math.PI * t.VolumeL * t.VolumeL / 1e6, 1.0 / 3), t.Id));
+        Assert.All(Starter.Of<Tank>(), t => Assert.True(t.SurfaceM2 > Math.Pow(36 * Math.PI * t.VolumeL * t.VolumeL / 1e6, 1.0 / 3), t.Id));
         static double Full(Barrel b) => Math.PI / 4 * b.DiameterM * b.DiameterM * b.HeightM * 1000;
     }
 
     [Fact]
     public void Circulators_are_no_better_than_pumps_can_be() =>
-        Assert.All(Starter.Pumps, p =>
+        Assert.All(Starter.Of<Pump>(), p =>
         {
             var best = Enumerable.Range(1, 99).Max(i => PumpCurve.PowerW(PumpCurve.Of(p).HeadM(i / 100.0 * p.FlowAtNoHeadLPerMin / 60000) * 9806.65, i / 100.0 * p.FlowAtNoHeadLPerMin / 60000)) / p.Watts;
             Validation.Within("part pump " + p.Id, "best efficiency of the curve [1]", 0.05, 0.40, best, "common practice, no source: small circulators 0.05 to 0.40");
@@ -104,19 +105,19 @@ public sealed class PlausibleRowsTests
 
     [Fact]
     public void Drives_are_no_better_than_their_watts() =>
-        Assert.All(Starter.Drives, d => Assert.True(d.TorqueNm * d.SpeedDegPerS * Math.PI / 180 <= d.Watts * d.GearEfficiency, FormattableString.Invariant($"{d.Id}: {d.TorqueNm * d.SpeedDegPerS * Math.PI / 180:0.0} W out of {d.Watts}")));
+        Assert.All(Starter.Of<Drive>(), d => Assert.True(d.TorqueNm * d.SpeedDegPerS * Math.PI / 180 <= d.Watts * d.GearEfficiency, FormattableString.Invariant($"{d.Id}: {d.TorqueNm * d.SpeedDegPerS * Math.PI / 180:0.0} W out of {d.Watts}")));
 
     // One collector of 2 m² and 36 kg on a chord of 1 m, coefficient 1.5, a tenth of the chord off the axis (common practice, no source), doubled friction at the start.
     [Fact]
     public void Each_turning_mount_has_a_drive_that_moves_one_collector_at_its_working_wind() =>
-        Assert.All(Starter.Mounts.Where(m => m.NeedsDrive), m =>
+        Assert.All(Starter.Of<CollectorMount>().Where(m => m.NeedsDrive), m =>
         {
             var mass = m.WeightKg + 36;
             var wind = WindForce.MomentNm(WindForce.ForceN(WindForce.PressurePa(m.WorkingWindMPerS), 2, 1.5), 0.1);
             var weight = m.Axis == TurningAxis.Sloping ? ShaftMoments.ImbalanceNm(mass, m.ImbalanceM) : 0;
             var friction = 2 * ShaftMoments.BearingFrictionNm(m.BearingFriction, mass * ShaftMoments.GravityMPerS2, m.BearingDiameterMm / 1000);
-            Assert.Contains(Starter.Drives, d => d.TorqueNm >= wind + weight + friction);
-            Assert.Contains(Starter.Drives, d => d.TorqueNm < wind + weight + friction);
+            Assert.Contains(Starter.Of<Drive>(), d => d.TorqueNm >= wind + weight + friction);
+            Assert.Contains(Starter.Of<Drive>(), d => d.TorqueNm < wind + weight + friction);
         });
 
     private static T Find<T>(string id)
@@ -125,7 +126,7 @@ public sealed class PlausibleRowsTests
     private static Catalogue Load()
     {
         var faults = new FaultList();
-        var catalogue = Catalogue.Load(Repository.At("catalogs", "starter"), faults);
+        var catalogue = Catalogue.Load([Repository.At("catalogs", "starter")], Kinds.All, faults);
         faults.ThrowIfAny();
         return catalogue;
     }

@@ -1,3 +1,5 @@
+using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Layouts.Design;
 using DesignSearch.Reporting.Front;
 using DesignSearch.Reporting.Words;
 using Xunit;

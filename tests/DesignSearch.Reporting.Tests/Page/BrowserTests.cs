@@ -1,4 +1,5 @@
 using Deque.AxeCore.Playwright;
+using DesignSearch.Parts.Catalogues;
 using DesignSearch.Testing;
 using Microsoft.Playwright;
 using Xunit;

@@ -1,7 +1,10 @@
 using CsCheck;
 using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Parts.Heaters;
 using DesignSearch.Reporting.Page;
 using DesignSearch.Season;
+using DesignSearch.Season.Solar;
 using Xunit;
 
 namespace DesignSearch.Reporting.Tests;

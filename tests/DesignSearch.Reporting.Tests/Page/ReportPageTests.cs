@@ -1,9 +1,15 @@
 using System.Net;
 using System.Text;
 using System.Text.RegularExpressions;
+using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Layouts.Decide.Weigh;
+using DesignSearch.Layouts.Design;
+using DesignSearch.Parts.Catalogues;
 using DesignSearch.Reporting.Page;
 using DesignSearch.Reporting.Words;
 using DesignSearch.Runs.Store;
+using DesignSearch.Search.Model;
+using DesignSearch.Search.Space;
 using Xunit;
 
 namespace DesignSearch.Reporting.Tests;
@@ -76,9 +82,10 @@ public sealed partial class ReportPageTests
     {
         var run = InventedRun.Finished();
         const string fleece = "under the fleece";
+        var place = new PlantPlace("bench", fleece, "or a bench under fleece in it", "Only the bench is held: the house falls to");
         Assert.DoesNotContain(fleece, TextOf(Page), StringComparison.Ordinal);
-        var ranking = run.Judgement.Ranking.Select(l => l with { Choices = new Dictionary<string, string>(l.Choices) { ["bench"] = "bench-fleece" } }).ToList();
-        var weighed = run.Weighing.Picks.Select(p => p with { Week = p.Week with { UnderFleece = true } }).ToList();
+        var ranking = run.Judgement.Ranking.Select(l => l with { Plants = place }).ToList();
+        var weighed = run.Weighing.Picks.Select(p => p with { Week = p.Week with { Plants = place } }).ToList();
         var page = ReportPage.Of(run with { Judgement = run.Judgement with { Ranking = ranking }, Weighing = run.Weighing with { Picks = weighed } });
         var text = TextOf(page);
         Assert.Contains("It, or a bench under fleece in it, must stay above", text, StringComparison.Ordinal);
@@ -87,7 +94,7 @@ public sealed partial class ReportPageTests
         Assert.Matches("(?s)The front: .*°C under the fleece .*Is it worth its money", text);
         Assert.Matches("(?s)The biggest doubts.*°C under the fleece ", text);
         Assert.Matches("°C under the fleece at .* outside", text);
-        Assert.Equal(Regex.Count(TextOf(Page), "Holds the limit in every winter"), Regex.Count(text, "Holds the limit on the bench in every winter"));
+        Assert.Equal(Regex.Count(TextOf(Page), "Holds the limit in every winter"), Regex.Count(text, "Holds the limit under the fleece in every winter"));
     }
 
     [Fact]

@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using DesignSearch.Layouts.Tests;
+using DesignSearch.Parts.Catalogues;
 using Xunit;
 
 namespace DesignSearch.Toughness.Tests;

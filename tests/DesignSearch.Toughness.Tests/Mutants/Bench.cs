@@ -1,6 +1,8 @@
 using System.Collections.Concurrent;
 using System.Diagnostics;
 using DesignSearch.Files;
+using DesignSearch.Layouts.Assess;
+using DesignSearch.Parts.Benches;
 using Xunit;
 
 namespace DesignSearch.Toughness.Tests;

@@ -6,9 +6,11 @@ using DesignSearch.Climate.Tests;
 using DesignSearch.Climate.Weather;
 using DesignSearch.Files;
 using DesignSearch.Layouts.Assess;
+using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Choices;
-using DesignSearch.Layouts.Design.Sizing;
 using DesignSearch.Layouts.Scenarios;
+using DesignSearch.Layouts.Systems;
+using DesignSearch.Parts.Benches;
 using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Money;
 using DesignSearch.Reporting;
@@ -33,7 +35,7 @@ public sealed class MutantTests
     {
         var scenario = ScenarioReader.Read(folder);
         var assessor = new LayoutAssessor(scenario, WinterSet.Make(scenario));
-        assessor.Simulate([LayoutBuilder.Build(scenario, Layout.Bare(scenario.Catalogue))]);
+        assessor.Simulate([LayoutBuilder.Build(scenario, Layout.Bare(scenario.Systems.Choices))]);
     });
 
     [Theory]
@@ -46,7 +48,7 @@ public sealed class MutantTests
     public void Catalogues(string file) => new Bench().Run(0.04, folder => File.Copy(Repository.At("catalogs", "starter", file), Path.Combine(folder, file)), file, folder =>
     {
         var faults = new FaultList();
-        Catalogue.Load([folder], faults);
+        Catalogue.Load([folder], SystemList.All.Kinds, faults);
         faults.ThrowIfAny();
     });
 
@@ -67,7 +69,7 @@ public sealed class MutantTests
         {
             var faults = new FaultList();
             var path = Path.Combine(folder, "layout.toml");
-            var layout = LayoutFile.Read(path, path, scenario.Catalogue, new(scenario.Place.LatitudeDeg, scenario.Greenhouse.FrostLimitC), faults);
+            var layout = LayoutFileReader.Read(path, path, scenario, faults);
             faults.ThrowIfAny();
             LayoutBuilder.Build(scenario, layout);
         });

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using DesignSearch.Parts.Catalogues;
 
 namespace DesignSearch.Toughness.Tests;
 

@@ -19,7 +19,7 @@ public static class RefusalCounter
     /// <param name="layouts">The layouts; twins count once.</param>
     public static IReadOnlyList<Refusal> Count(LayoutAssessor assessor, IEnumerable<Layout> layouts)
     {
-        var seen = layouts.DistinctBy(l => LayoutFile.Write(l, "")).Select(assessor.Price)
+        var seen = layouts.Distinct().Select(assessor.Price)
             .Select(p => (p.BuildPrice, Failed: assessor.Checks(p, []).Where(c => !c.Passed).Select(c => c.Id).ToList())).ToList();
         return
         [

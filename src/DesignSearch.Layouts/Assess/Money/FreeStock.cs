@@ -1,4 +1,4 @@
-using DesignSearch.Layouts.Design.Sizing;
+using DesignSearch.Layouts.Design;
 using DesignSearch.Parts.Money;
 
 namespace DesignSearch.Layouts.Assess.Money;

@@ -1,5 +1,5 @@
-using DesignSearch.Layouts.Design.Sizing;
-using DesignSearch.Layouts.Scenarios;
+using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Parts.Money;
 
 namespace DesignSearch.Layouts.Assess.Money;
@@ -14,7 +14,7 @@ public static class Pricer
     public static IReadOnlyList<BillLine> Bill(IReadOnlyList<NeededPart> parts, Stock stock, PriceLevel level = PriceLevel.Usual)
     {
         var free = new FreeStock(stock);
-        return [.. parts.Select(need => Pricing.Line(need.Part, need.Quantity, free.Take(need), need.System, need.Why, need.Where, level))];
+        return [.. parts.Select(need => Pricing.Line(need.Part, need.Quantity, free.Take(need), need.Purpose.System, need.Purpose.Why, need.Purpose.Where, level))];
     }
 
     /// <summary>The sum of the shopping list, without its lines.</summary>

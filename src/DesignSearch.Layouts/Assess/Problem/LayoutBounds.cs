@@ -1,7 +1,8 @@
 using System.Collections.Concurrent;
 using DesignSearch.Layouts.Assess.Money;
+using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Choices;
-using DesignSearch.Layouts.Design.Sizing;
+using DesignSearch.Layouts.Systems.Skin;
 using DesignSearch.Search.Space;
 using DesignSearch.Season.House;
 
@@ -17,18 +18,14 @@ namespace DesignSearch.Layouts.Assess.Problem;
 /// <param name="space">The layouts there are.</param>
 internal sealed class LayoutBounds(LayoutAssessor assessor, LayoutSpace space)
 {
-    // Of the bill these are lines of their own, whatever else is chosen; a drawn cover may want motors and current.
-    private static readonly string[] Plain = ["lining", "sealing", "perimeter_board", "wind_break"];
-    private static readonly string[] Skin = ["night_cover", .. Plain];
-
     // What rounding to the cent, and of hours to the tenth, can do to a sum.
     private const double Cents = 0.05;
     private const double LabourTenth = 0.11;
     private const int MostKept = 500_000;
 
-    private readonly int[] plain = [.. Plain.Select(ChoiceTable.IndexOf)];
-    private readonly int[] skin = [.. Skin.Select(ChoiceTable.IndexOf)];
-    private readonly int cover = ChoiceTable.IndexOf("night_cover");
+    private readonly int[] plain = [.. SkinChoices.Plain.Select(assessor.Scenario.Systems.Choices.IndexOf)];
+    private readonly int[] skin = [.. SkinChoices.All.Select(assessor.Scenario.Systems.Choices.IndexOf)];
+    private readonly int cover = assessor.Scenario.Systems.Choices.IndexOf(SkinChoices.NightCover);
     private readonly ConcurrentDictionary<PointKey, Costs> costs = new();
     private readonly ConcurrentDictionary<PointKey, HouseNumbers> houses = new();
     private readonly Lazy<Costs[][]> added = new(() => Added(assessor, space));
@@ -37,7 +34,7 @@ internal sealed class LayoutBounds(LayoutAssessor assessor, LayoutSpace space)
     private readonly record struct Costs(double Build, double Life, bool Passes);
 
     /// <summary>One entry a variable: whether it acts one way.</summary>
-    public IReadOnlyList<bool> ActsOneWay { get; } = [.. ChoiceTable.All.Select(c => Skin.Contains(c.Key))];
+    public IReadOnlyList<bool> ActsOneWay { get; } = [.. assessor.Scenario.Systems.Choices.All.Select(SkinChoices.All.Contains)];
 
     private double Slack => Cents + (LabourTenth * (double)assessor.Scenario.Money.LabourRatePerHour);
 
@@ -109,14 +106,14 @@ internal sealed class LayoutBounds(LayoutAssessor assessor, LayoutSpace space)
     {
         var layout = Without(point);
         var priced = assessor.Price(layout);
-        var others = assessor.Checks(priced, []).All(c => c.Passed || c.Id is "budget" or "build-hours");
+        var others = assessor.Checks(priced, []).All(c => c.Passed || c.Id == PlantRules.Budget.Id || c.Id == PlantRules.BuildHours.Id);
         return CostsOf(assessor, priced) with { Passes = others };
     }
 
     private Layout Without(double[] point)
     {
         var scenario = assessor.Scenario;
-        return Layout.Of([.. point.Select((level, i) => level < 0 ? ChoiceValue.None : scenario.Choices[i].Levels[(int)level])], scenario.Catalogue);
+        return Layout.Of([.. point.Select((level, i) => level < 0 ? ChoiceValue.None : scenario.Choices[i].Levels[(int)level])], scenario.Systems.Choices);
     }
 
     private HouseNumbers Best(LevelBox box)
@@ -130,7 +127,7 @@ internal sealed class LayoutBounds(LayoutAssessor assessor, LayoutSpace space)
         HouseNumbers? best = null;
         foreach (var point in Combinations(box, 0, [.. box.Low.Select(l => (double)l)]))
         {
-            var house = HouseBuilding.Build(assessor.Scenario, space.At(point), new Needs(assessor.Scenario.Catalogue, assessor.Scenario.Money.Prices));
+            var house = SkinSystem.Of(space.At(point)).Numbers(assessor.Scenario.Greenhouse);
             best = best is null ? house : best with
             {
                 LiningResistanceM2KPerW = Math.Max(best.LiningResistanceM2KPerW, house.LiningResistanceM2KPerW),
@@ -165,8 +162,8 @@ internal sealed class LayoutBounds(LayoutAssessor assessor, LayoutSpace space)
     private static Costs[][] Added(LayoutAssessor assessor, LayoutSpace space)
     {
         var scenario = assessor.Scenario;
-        var bare = Layout.Bare(scenario.Catalogue);
-        return [.. Plain.Select(key => scenario.Choices[ChoiceTable.IndexOf(key)].Levels.Select(l => CostsOf(assessor, assessor.Price(bare.With(key, l, scenario.Catalogue)))).ToArray())];
+        var bare = Layout.Bare(scenario.Systems.Choices);
+        return [.. SkinChoices.Plain.Select(choice => scenario.LevelsOf(choice).Select(l => CostsOf(assessor, assessor.Price(bare.With(choice, l)))).ToArray())];
     }
 
     private static Costs CostsOf(LayoutAssessor assessor, PricedLayout priced) => new(

@@ -26,7 +26,7 @@ public sealed class LayoutProblem(LayoutAssessor assessor) : IBoundedProblem, IS
     public IReadOnlyList<string> Objectives { get; } = ["life cost", "frost degree-hours"];
 
     /// <inheritdoc/>
-    public IReadOnlyList<string> Constraints => CheckList.Names;
+    public IReadOnlyList<string> Constraints { get; } = [.. assessor.Scenario.Systems.Rules.Select(r => r.Id)];
 
     /// <inheritdoc/>
     public IReadOnlyList<bool> ActsOneWay => Bounds.ActsOneWay;
@@ -78,8 +78,8 @@ public sealed class LayoutProblem(LayoutAssessor assessor) : IBoundedProblem, IS
     {
         var checks = assessor.Checks(priced, outcomes);
         var figures = assessor.Figures(priced, outcomes, checks.All(c => c.Passed));
-        var violations = new double[CheckList.Names.Count];
-        CheckList.Violations(checks, violations);
+        var violations = new double[Constraints.Count];
+        CheckList.Violations(assessor.Scenario.Systems, checks, violations);
         return new Evaluation([(double)figures.LifeCost, figures.FrostDegreeHoursKh], violations, figures.Score(assessor.BareFrostHours) + (figures.Holds ? HoldsFirst : 0));
     }
 }

@@ -1,5 +1,5 @@
+using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
-using DesignSearch.Layouts.Scenarios;
 using DesignSearch.Search;
 
 namespace DesignSearch.Layouts.Assess.Problem;
@@ -16,7 +16,7 @@ public sealed class LayoutSpace
         Variables = [.. scenario.Choices.Select(Variable)];
     }
 
-    /// <summary>One variable a choice, in the order of <see cref="ChoiceTable.All"/>.</summary>
+    /// <summary>One variable a choice, in the order of the systems' choices.</summary>
     public IReadOnlyList<Variable> Variables { get; }
 
     /// <summary>The layout at a point.</summary>
@@ -26,30 +26,29 @@ public sealed class LayoutSpace
         var values = new ChoiceValue[point.Length];
         for (var i = 0; i < values.Length; i++)
             values[i] = scenario.Choices[i].Levels[(int)point[i]];
-        return Layout.Of(values, scenario.Catalogue);
+        return Layout.Of(values, scenario.Systems.Choices);
     }
 
     private Variable Variable(VariedChoice varied)
     {
-        var awake = varied.Choice.AwakeWhen;
+        var choice = varied.Choice;
         return new Variable
         {
-            Name = varied.Choice.Key,
-            Kind = varied.Choice.Kind == ChoiceKind.Part ? VariableKind.Category : VariableKind.Ordered,
+            Name = choice.Key,
+            Kind = choice is PartChoice ? VariableKind.Category : VariableKind.Ordered,
             Levels = varied.Levels.Count,
-            AwakeWhen = awake is null ? null : point => awake(new PointReader(scenario, point), scenario.Catalogue),
+            AwakeWhen = choice.IsAlwaysAwake ? null : point => choice.IsAwake(new PointReader(scenario, point)),
         };
     }
 
-    private readonly struct PointReader(Scenario scenario, IReadOnlyList<double> point) : IChoiceReader
+    private readonly struct PointReader(Scenario scenario, IReadOnlyList<double> point) : IChoices
     {
-        public ChoiceValue this[string key]
+        public ChoiceSet Set => scenario.Systems.Choices;
+
+        public ChoiceValue ValueOf(Choice choice)
         {
-            get
-            {
-                var i = ChoiceTable.IndexOf(key);
-                return scenario.Choices[i].Levels[(int)point[i]];
-            }
+            var i = Set.IndexOf(choice);
+            return scenario.Choices[i].Levels[(int)point[i]];
         }
     }
 }

@@ -1,5 +1,5 @@
 using DesignSearch.Layouts.Assess;
-using DesignSearch.Layouts.Scenarios;
+using DesignSearch.Layouts.Design.Brief;
 
 namespace DesignSearch.Layouts.Decide.Judging;
 
@@ -16,16 +16,16 @@ internal static class AnswerWriter
         {
             var best = ranking[rank - 1];
             var solar = best.CollectorAreaM2 > 0 ? "" : " No collector is worth its money here.";
-            return FormattableString.Invariant($"To hold {limit:0.#} °C in every design winter at the lowest whole-life cost, build {best.Title}: {best.BuildPrice:0} {currency} to build, {best.LifeCost:0} {currency} over {scenario.Money.Years} years.{Bench(best)}{solar}");
+            return FormattableString.Invariant($"To hold {limit:0.#} °C in every design winter at the lowest whole-life cost, build {best.Title}: {best.BuildPrice:0} {currency} to build, {best.LifeCost:0} {currency} over {scenario.Money.Years} years.{Held(best)}{solar}");
         }
 
         if (picks.MostProtection is { } nearest)
-            return FormattableString.Invariant($"Nothing within {scenario.Money.Budget:0} {currency} holds {limit:0.#} °C in every design winter; the nearest is {ranking[nearest - 1].Title}, which still has {ranking[nearest - 1].WorstFrostHours} frost hours in the worst winter.{Bench(ranking[nearest - 1])}");
+            return FormattableString.Invariant($"Nothing within {scenario.Money.Budget:0} {currency} holds {limit:0.#} °C in every design winter; the nearest is {ranking[nearest - 1].Title}, which still has {ranking[nearest - 1].WorstFrostHours} frost hours in the worst winter.{Held(ranking[nearest - 1])}");
         return FormattableString.Invariant($"Nothing that passes every check was found within {scenario.Money.Budget:0} {currency}.");
     }
 
-    private static string Bench(JudgedLayout layout) => layout.HasBench
-        ? FormattableString.Invariant($" Only the plants on the bench are held: the air of the house itself falls to {layout.LowestHouseAirC:0} °C.")
+    private static string Held(JudgedLayout layout) => layout.Plants is { } place
+        ? FormattableString.Invariant($" {place.Held} {layout.LowestHouseAirC:0} °C.")
         : "";
 
     public static IReadOnlyList<string> NearestMiss(Scenario scenario, IReadOnlyList<JudgedLayout> ranking, Picks picks)

@@ -1,6 +1,5 @@
-using DesignSearch.Layouts.Decide.Weigh;
+using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
-using DesignSearch.Layouts.Scenarios;
 
 namespace DesignSearch.Layouts.Decide.Judging;
 
@@ -24,21 +23,19 @@ internal static class DistinctTitles
         int Apart(IEnumerable<Choice> choices) => alike.Select(i => string.Join('|', choices.Select(c => Value(i, c)))).Distinct().Count();
         while (Apart(told) < alike.Length)
         {
-            var next = ChoiceTable.All.Except(told).MaxBy(c => Apart(told.Append(c)))!;
+            var next = scenario.Systems.Choices.All.Except(told).MaxBy(c => Apart(told.Append(c)))!;
             if (Apart(told.Append(next)) == Apart(told))
                 break;
             told.Add(next);
         }
 
-        var inOrder = ChoiceTable.All.Where(told.Contains).ToList();
+        var inOrder = scenario.Systems.Choices.All.Where(told.Contains).ToList();
         foreach (var i in alike.Skip(1))
         {
-            var words = inOrder.Where(c => Value(i, c).Length > 0 && Value(i, c) != Value(alike[0], c)).Select(c => Words(scenario, c, Value(i, c)));
+            var words = inOrder.Where(c => Value(i, c).Length > 0 && Value(i, c) != Value(alike[0], c)).Select(c => Words(layouts[i].ToLayout(scenario), c));
             apart[i] = string.Join("; ", words);
         }
     }
 
-    private static string Words(Scenario scenario, Choice choice, string value) => choice.Kind == ChoiceKind.Number
-        ? $"{choice.Title} {value} {choice.Unit}".TrimEnd()
-        : value == ChoiceValue.NoneWord ? $"no {choice.Title}" : $"{choice.Title}: {Neighbours.Words(scenario, choice, ChoiceValue.Part(value))}";
+    private static string Words(Layout layout, Choice choice) => choice.TitledWords(layout.ValueOf(choice));
 }

@@ -3,8 +3,10 @@ using DesignSearch.Layouts.Assess.Checks;
 using DesignSearch.Layouts.Assess.Money;
 using DesignSearch.Layouts.Assess.Problem;
 using DesignSearch.Layouts.Decide.Weigh;
+using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Design.Wiring;
+using DesignSearch.Layouts.Systems.Solar;
 using DesignSearch.Search.Engine;
 using DesignSearch.Season;
 
@@ -15,7 +17,6 @@ namespace DesignSearch.Layouts.Decide.Judging;
 public sealed class Judge(LayoutAssessor assessor)
 {
     private const int LongestSlug = 60;
-    private const long FoundLater = -1;
 
     /// <summary>Judges one layout.</summary>
     /// <param name="layout">The layout.</param>
@@ -33,21 +34,17 @@ public sealed class Judge(LayoutAssessor assessor)
     /// <param name="found">Layouts that were found after the search, for instance by <see cref="Weigher.Better"/>; none by default.</param>
     public Judgement Of(SearchResult result, LayoutSpace space, IReadOnlyList<EvaluatedPoint> others, IReadOnlyList<Layout>? found = null)
     {
-        var bare = Of(Layout.Bare(assessor.Scenario.Catalogue));
-        var front = result.Front.Select(p => p.Index).ToHashSet();
-        var kept = others.Select(p => p.Index).Concat(front).ToHashSet();
-        var points = result.Front.Concat(result.BestByMerit).Concat(others).DistinctBy(p => p.Index).ToList();
-        var later = (found ?? []).Select(Of).ToList();
-        var judged = later.Select(l => (Layout: l, Index: FoundLater)).Concat(points.Select(p => (Layout: Of(space.At(p.Point)), p.Index))).Where(j => j.Layout.BuildPrice > 0).DistinctBy(j => j.Layout.Slug).ToList();
-        bool IsBeaten(JudgedLayout l) => later.Any(o => o.PassesChecks && o.LifeCost <= l.LifeCost && o.FrostDegreeHoursKh <= l.FrostDegreeHoursKh && (o.LifeCost < l.LifeCost || o.FrostDegreeHoursKh < l.FrostDegreeHoursKh))
-            || (later.Contains(l) && judged.Any(o => front.Contains(o.Index) && o.Layout.LifeCost <= l.LifeCost && o.Layout.FrostDegreeHoursKh <= l.FrostDegreeHoursKh && o.Layout.Slug != l.Slug));
-        var onFront = judged.Where(j => (j.Index == FoundLater || front.Contains(j.Index)) && !IsBeaten(j.Layout)).Select(j => j.Layout.Slug).ToHashSet(StringComparer.Ordinal);
-        var always = judged.Where(j => j.Index == FoundLater || kept.Contains(j.Index)).Select(j => j.Layout.Slug).ToHashSet(StringComparer.Ordinal);
-        var ranking = PickChooser.Rank(judged.Select(j => j.Layout), assessor.Scenario.Search.Ranked, l => always.Contains(l.Slug));
+        var bare = Of(Layout.Bare(assessor.Scenario.Systems.Choices));
+        var list = new Shortlist(this, [.. (found ?? []).Distinct()]);
+        list.Add(result.Front.Select(p => space.At(p.Point)), isOnFront: true, isKept: true);
+        list.Add(others.Select(p => space.At(p.Point)), isOnFront: false, isKept: true);
+        list.Add(result.BestByMerit.Select(p => space.At(p.Point)), isOnFront: false, isKept: false);
+        var (ranking, front) = list.Rank(assessor.Scenario.Search.Ranked);
         ranking = [.. ranking.Zip(DistinctTitles.Of(ranking, assessor.Scenario), (l, apart) => l with { Apart = apart })];
         var picks = PickChooser.Choose(ranking);
         // The bare house costs nothing, so it always begins the front.
-        var ranks = ranking.Where(l => onFront.Contains(l.Slug) && l.FrostDegreeHoursKh < bare.FrostDegreeHoursKh).OrderBy(l => l.LifeCost).ThenBy(l => l.FrostDegreeHoursKh).Select(l => l.Rank).ToList();
+        var ranks = front.Select(r => ranking[r - 1]).Where(l => l.FrostDegreeHoursKh < bare.FrostDegreeHoursKh)
+            .OrderBy(l => l.LifeCost).ThenBy(l => l.FrostDegreeHoursKh).Select(l => l.Rank);
         return new Judgement
         {
             Answer = AnswerWriter.Answer(assessor.Scenario, bare, ranking, picks),
@@ -67,13 +64,13 @@ public sealed class Judge(LayoutAssessor assessor)
         var checks = assessor.Checks(priced, outcomes);
         var figures = assessor.Figures(priced, outcomes, checks.All(c => c.Passed));
         var built = priced.Built;
-        var title = LayoutWords.Title(built);
+        var title = PlantWords.Title(built);
         return new JudgedLayout
         {
             Rank = 0,
             Slug = Slug(built.Layout),
             Title = title,
-            Turning = LayoutWords.Turning(built),
+            Turning = built.Find<DesignedSolar>()?.TurningWord ?? "none",
             Choices = built.Layout.Awake.ToDictionary(a => a.Choice.Key, a => a.Value.ToString()),
             Holds = figures.Holds,
             PassesChecks = figures.PassesChecks,
@@ -90,7 +87,7 @@ public sealed class Judge(LayoutAssessor assessor)
             StandbyKwh = assessor.Weighted(outcomes, (o, _) => o.StandbyKwh),
             CollectorYieldKwh = assessor.Weighted(outcomes, (o, _) => o.CollectorYieldKwh),
             PumpHours = assessor.Weighted(outcomes, (o, _) => o.PumpHours),
-            CollectorAreaM2 = built.Solar?.AreaM2 ?? 0,
+            CollectorAreaM2 = built.Find<DesignedSolar>()?.Loop.AreaM2 ?? 0,
             OtherSkyShare = assessor.OtherSkyShare(built),
             Winters = [.. outcomes.Select((o, i) =>
             {
@@ -100,20 +97,22 @@ public sealed class Judge(LayoutAssessor assessor)
             Checks = checks,
             Bill = assessor.Bill(priced),
             Wires = WireWriter.Of(built),
-            Settings = SettingsWriter.Of(assessor.Scenario, built),
-            Cautions = CautionWriter.Of(built),
+            Settings = [.. built.Systems.SelectMany(s => s.Settings(assessor.Scenario))],
+            Cautions = Cautions(built),
+            Upkeep = [.. built.Systems.SelectMany(s => s.Upkeep)],
+            Plants = built.Plants,
         };
     }
 
-    /// <summary>A name for files: readable, safe, and different for different layouts, because a short sum of all choices ends it.</summary>
-    public static string Slug(Layout layout)
+    // A name for files: readable and safe; that it differs for different layouts is the rank's work, which stands before it there.
+    private static string Slug(Layout layout)
     {
-        var words = layout.Awake.Where(a => a.Choice.Kind == ChoiceKind.Part && !a.Value.IsNone && ChoiceTable.NamesTheLayout(a.Choice)).Select(a => a.Value.Id);
+        var words = layout.Awake.Where(a => a.Choice is PartChoice { NamesTheLayout: true } && !a.Value.IsNone).Select(a => a.Value.Id);
         var text = string.Join('-', words);
-        var head = text.Length == 0 ? "bare" : text.Length <= LongestSlug ? text : text[..LongestSlug].TrimEnd('-');
-        var sum = 2166136261u;
-        foreach (var letter in LayoutFile.Write(layout, ""))
-            sum = (sum ^ letter) * 16777619u;
-        return FormattableString.Invariant($"{head}-{sum & 0xFFFFFF:x6}");
+        return text.Length == 0 ? "bare" : text.Length <= LongestSlug ? text : text[..LongestSlug].TrimEnd('-');
     }
+
+    // General dangers come last, and each danger once however many systems share it.
+    private static IReadOnlyList<Caution> Cautions(BuiltLayout built) =>
+        [.. built.Systems.Reverse().SelectMany(s => s.Cautions).Append(Dangers.CarbonMonoxide).Append(Dangers.PowerCut).DistinctBy(c => c.Topic)];
 }

@@ -1,9 +1,13 @@
+using System.Globalization;
 using System.Text.Json.Serialization;
 using DesignSearch.Layouts.Assess;
-using DesignSearch.Layouts.Assess.Checks;
 using DesignSearch.Layouts.Assess.Money;
+using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Brief;
+using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Design.Wiring;
+using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Money;
 
 namespace DesignSearch.Layouts.Decide.Judging;
@@ -14,7 +18,7 @@ public sealed record JudgedLayout
     /// <summary>Place in the ranking, from 1; 0 for the bare house.</summary>
     public required int Rank { get; init; }
 
-    /// <summary>Short name for files: lower-case letters, digits and hyphens.</summary>
+    /// <summary>Short name for files beside the rank: lower-case letters, digits and hyphens; no two layouts are told apart by it.</summary>
     public required string Slug { get; init; }
 
     /// <summary>The layout in a few plain words.</summary>
@@ -66,16 +70,15 @@ public sealed record JudgedLayout
     /// <summary>Frost degree-hours, weighted over the winters [K·h].</summary>
     public required double FrostDegreeHoursKh { get; init; }
 
-    /// <summary>Lowest hour mean of the plants' air over all winters [°C]: under the fleece of a bench where there is one, else in the house.</summary>
+    /// <summary>Lowest hour mean of the plants' air over all winters [°C]: where they stand.</summary>
     public required double LowestAirC { get; init; }
 
     /// <summary>Lowest hour mean of the house's own air over all winters [°C].</summary>
     [JsonIgnore]
     public double LowestHouseAirC => Winters.Min(w => w.Outcome.LowestHouseAirC);
 
-    /// <summary>True where only the plants on a bench are held.</summary>
-    [JsonIgnore]
-    public bool HasBench => Choices.TryGetValue(ChoiceTable.BenchKey, out var bench) && bench != ChoiceValue.NoneWord;
+    /// <summary>Where the plants that are held stand; null where it is the whole house.</summary>
+    public PlantPlace? Plants { get; init; }
 
     /// <summary>Electric heat of stand-by heater and heated bench, weighted over the winters [kWh].</summary>
     public required double StandbyKwh { get; init; }
@@ -109,4 +112,22 @@ public sealed record JudgedLayout
 
     /// <summary>What is dangerous about it.</summary>
     public required IReadOnlyList<Caution> Cautions { get; init; }
+
+    /// <summary>What it asks for year by year.</summary>
+    public IReadOnlyList<Upkeep> Upkeep { get; init; } = [];
+
+    /// <summary>The layout again.</summary>
+    /// <param name="scenario">The scenario that it was judged in.</param>
+    /// <exception cref="FormatException">A choice does not hold what the scenario's choices may.</exception>
+    public Layout ToLayout(Scenario scenario)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        ChoiceValue Value(Choice choice) =>
+            !Choices.TryGetValue(choice.Key, out var text) || text == ChoiceValue.NoneWord ? choice.AtRest
+            : text == ChoiceValue.Cheapest.Id ? ChoiceValue.Cheapest
+            : choice is NumberChoice ? ChoiceValue.Of(double.Parse(text, CultureInfo.InvariantCulture))
+            : scenario.Catalogue.TryFind<IPart>(text, out var part) ? ChoiceValue.Of(part)
+            : throw new FormatException($"The catalogue has no '{text}'.");
+        return Layout.Of([.. scenario.Systems.Choices.All.Select(Value)], scenario.Systems.Choices);
+    }
 }

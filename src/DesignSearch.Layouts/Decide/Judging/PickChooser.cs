@@ -8,12 +8,12 @@ public static class PickChooser
     /// <param name="most">How many to keep; some are always kept.</param>
     /// <param name="isKept">Says which are kept whatever their place.</param>
     /// <returns>The same layouts with their ranks, from 1.</returns>
-    public static IReadOnlyList<JudgedLayout> Rank(IEnumerable<JudgedLayout> layouts, int most, Func<JudgedLayout, bool> isKept)
+    public static IReadOnlyList<(JudgedLayout Layout, int Rank)> Rank(IEnumerable<JudgedLayout> layouts, int most, Func<JudgedLayout, bool> isKept)
     {
         var ordered = layouts.Where(l => l.PassesChecks)
             .OrderByDescending(l => l.Holds).ThenByDescending(l => l.Score).ThenBy(l => l.LifeCost).ThenBy(l => l.Slug, StringComparer.Ordinal)
             .ToList();
-        return [.. ordered.Where((l, i) => i < most || isKept(l)).Select((l, i) => l with { Rank = i + 1 })];
+        return [.. ordered.Where((l, i) => i < most || isKept(l)).Select((l, i) => (l, i + 1))];
     }
 
     /// <summary>The three picks of a ranking.</summary>

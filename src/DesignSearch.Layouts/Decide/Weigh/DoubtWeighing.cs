@@ -12,8 +12,6 @@ internal sealed class DoubtWeighing(TrialBook book)
 {
     // A clear-sky formula misses by some 15 W/m² (from memory), which are about 5 K of a winter sky.
     private const double SkyDoubtK = 5;
-    // A fleece that does not close at the edge (own choice).
-    private const double FleeceDoubt = 1.5;
     private const double DrySoilWPerMK = 0.5;
     private const string SoilKey = "soil_conductivity_w_per_mk";
 
@@ -23,9 +21,6 @@ internal sealed class DoubtWeighing(TrialBook book)
         ("the cover loses a fifth less", h => Loss(h, 0.8)),
         ("twice the air leaks", h => h with { AirChangesPerHour = 2 * h.AirChangesPerHour, AirChangesPerHourPerMPerS = 2 * h.AirChangesPerHourPerMPerS }),
     ];
-
-    // Between a heap that hardly starts and a hot one: measured heaps differ by more than this.
-    private static readonly double[] HeapHeat = [0.3, 1.5];
 
     private readonly LayoutAssessor coldSky = new(book.Scenario, WinterSet.Of(book.Scenario, book.Assessor.Winters.Winters.Select(w => (Sky(w.Winter, -SkyDoubtK), w.Weight))));
     private readonly LayoutAssessor drySoil = Dry(book);
@@ -37,10 +32,7 @@ internal sealed class DoubtWeighing(TrialBook book)
     {
         var built = pick.Priced.Built;
         var changed = House.Select(d => (d.What, Built: built with { Installation = built.Installation with { House = d.Change(built.Installation.House) } })).ToList();
-        if (built.Installation.Compost is { VolumeM3: > 0 } heap)
-            changed.AddRange(HeapHeat.Select(f => (FormattableString.Invariant($"the compost heap gives {f:0.#} times its heat"), built with { Installation = built.Installation with { Compost = heap with { HeatJPerKg = f * heap.HeatJPerKg } } })));
-        if (built.Installation.Bench is { AreaM2: > 0 } bench)
-            changed.Add((FormattableString.Invariant($"the fleece lets {FleeceDoubt:0.#} times as much heat out"), built with { Installation = built.Installation with { Bench = bench with { FleeceWPerM2K = FleeceDoubt * bench.FleeceWPerM2K } } }));
+        changed.AddRange(built.Systems.SelectMany(s => s.Doubts).Select(d => (d.What, built with { Installation = d.Change(built.Installation) })));
         var outcomes = book.Assessor.Simulate([.. changed.Select(c => c.Built)]);
         return
         [
@@ -76,21 +68,21 @@ internal sealed class DoubtWeighing(TrialBook book)
             price > budget ? FormattableString.Invariant($"It then costs {price:0} to build, over the budget of {budget:0}.") : "");
     }
 
-    private static Doubt Tariff(Trial pick, IReadOnlyList<JudgedLayout> ranking, decimal factor, string what)
+    private Doubt Tariff(Trial pick, IReadOnlyList<JudgedLayout> ranking, decimal factor, string what)
     {
         var own = pick.Figures.BuildPrice + pick.Figures.Running.ReplacementsPresentValue + factor * (pick.Figures.Running.PresentValue - pick.Figures.Running.ReplacementsPresentValue);
         return Money(what, pick, ranking, Cents(own), l => l.BuildPrice + l.Running.ReplacementsPresentValue + factor * (l.Running.PresentValue - l.Running.ReplacementsPresentValue), _ => true, "");
     }
 
-    private static Doubt Money(string what, Trial pick, IReadOnlyList<JudgedLayout> ranking, decimal cost, Func<JudgedLayout, decimal> costOf, Func<JudgedLayout, bool> affordable, string tooDear)
+    private Doubt Money(string what, Trial pick, IReadOnlyList<JudgedLayout> ranking, decimal cost, Func<JudgedLayout, decimal> costOf, Func<JudgedLayout, bool> affordable, string tooDear)
     {
-        var slug = Judge.Slug(pick.Layout);
+        bool IsPick(JudgedLayout? layout) => layout is not null && layout.ToLayout(book.Scenario).Equals(pick.Layout);
         var cheapest = ranking.Where(l => l.Holds && affordable(l)).MinBy(costOf);
-        var wasCheapest = ranking.Where(l => l.Holds).MinBy(l => l.LifeCost)?.Slug == slug;
+        var wasCheapest = IsPick(ranking.Where(l => l.Holds).MinBy(l => l.LifeCost));
         var sentence = tooDear.Length > 0 ? tooDear
             : cost == pick.Figures.LifeCost ? "It changes nothing for this layout."
             : !wasCheapest || cheapest is null ? FormattableString.Invariant($"It then costs {cost:0} over the years instead of {pick.Figures.LifeCost:0}.")
-            : cheapest.Slug == slug ? FormattableString.Invariant($"It stays the cheapest of the ranking that holds, at {cost:0} over the years.")
+            : IsPick(cheapest) ? FormattableString.Invariant($"It stays the cheapest of the ranking that holds, at {cost:0} over the years.")
             : FormattableString.Invariant($"No. {cheapest.Rank} of the ranking ({cheapest.Title}) would then be cheaper: {costOf(cheapest):0} against {cost:0}.");
         return new(what, pick.Holds && tooDear.Length == 0, pick.Figures.WorstFrostHours, pick.Figures.LowestAirC, pick.StandbyKwh, cost, sentence);
     }

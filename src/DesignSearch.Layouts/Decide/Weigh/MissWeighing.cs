@@ -1,6 +1,6 @@
 using DesignSearch.Layouts.Assess;
-using DesignSearch.Layouts.Decide.Judging;
-using DesignSearch.Layouts.Scenarios;
+using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Season.House;
 using DesignSearch.Season.Kernel;
 
@@ -54,12 +54,16 @@ internal sealed class MissWeighing(TrialBook book, int threads)
     {
         var changes = Neighbours.All(scenario, nearest.Layout).ToList();
         var trials = book.Of([.. changes.Select(c => c.Layout)]);
-        var best = Enumerable.Range(0, changes.Count).Where(i => trials[i].Checks.All(c => c.Passed || c.Id is "budget" or "build-hours")).MinBy(i => (trials[i].Figures.WorstFrostHours, trials[i].Figures.FrostDegreeHoursKh), Comparer<(int, double)>.Default);
+        var best = Enumerable.Range(0, changes.Count).Where(i => trials[i].Checks.All(c => c.Passed || c.Id == PlantRules.Budget.Id || c.Id == PlantRules.BuildHours.Id)).MinBy(i => (trials[i].Figures.WorstFrostHours, trials[i].Figures.FrostDegreeHoursKh), Comparer<(int, double)>.Default);
         if (changes.Count == 0 || trials[best].Figures.FrostDegreeHoursKh >= nearest.Figures.FrostDegreeHoursKh)
             return "No single change among the choices of the scenario brings it nearer.";
         var (choice, layout) = changes[best];
         var trial = trials[best];
-        return FormattableString.Invariant($"What would help most is another {choice.Title}: {Neighbours.Words(scenario, choice, layout[choice.Key])} instead of {Neighbours.Words(scenario, choice, nearest.Layout[choice.Key])} leaves {Trial.Hours(trial.Figures.WorstFrostHours)} in the worst winter and costs {trial.Figures.BuildPrice - nearest.Figures.BuildPrice:0} {scenario.Money.Currency} more to build{(trial.Failed is { } failed ? $" (over the limit: {failed.Title})" : "")}.");
+        var (to, from) = (choice.Words(layout.ValueOf(choice)), choice.Words(nearest.Layout.ValueOf(choice)));
+        var more = trial.Figures.BuildPrice - nearest.Figures.BuildPrice;
+        var over = trial.Failed is { } failed ? $" (over the limit: {failed.Title})" : "";
+        return $"What would help most is another {choice.Title}: {to} instead of {from} leaves {Trial.Hours(trial.Figures.WorstFrostHours)} in the worst winter"
+            + FormattableString.Invariant($" and costs {more:0} {scenario.Money.Currency} more to build{over}.");
     }
 
     private string Budget(Trial nearest)
@@ -68,7 +72,7 @@ internal sealed class MissWeighing(TrialBook book, int threads)
         var free = new TrialBook(new LayoutAssessor(rich, book.Assessor.Winters), threads);
         var found = new WayFinder(free, [], isExact: false).Best(_ => true, nearest.Layout);
         return found is { Holds: true }
-            ? FormattableString.Invariant($"With {found.Figures.BuildPrice:0} instead of {scenario.Money.Budget:0} {scenario.Money.Currency} to build, {LayoutWords.Title(found.Priced.Built)} holds (found by changing one choice at a time; a cheaper one may exist).")
+            ? FormattableString.Invariant($"With {found.Figures.BuildPrice:0} instead of {scenario.Money.Budget:0} {scenario.Money.Currency} to build, {PlantWords.Title(found.Priced.Built)} holds (found by changing one choice at a time; a cheaper one may exist).")
             : "Changing one choice at a time, nothing that holds was found at any budget: allow more kinds of parts, or a lower limit.";
     }
 }

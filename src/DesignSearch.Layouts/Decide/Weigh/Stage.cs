@@ -1,3 +1,5 @@
+using DesignSearch.Layouts.Design;
+
 namespace DesignSearch.Layouts.Decide.Weigh;
 
 /// <summary>One stage of building a layout; what stands after it is a layout that works by itself.</summary>
@@ -9,5 +11,5 @@ namespace DesignSearch.Layouts.Decide.Weigh;
 /// <param name="WorstFrostHours">Frost hours of the worst winter that are left.</param>
 /// <param name="LowestAirC">Lowest hour mean of the plants' air over the winters [°C].</param>
 /// <param name="StandbyKwh">Electric heat, weighted over the winters [kWh].</param>
-/// <param name="UnderFleece">True where the plants' air is that under the fleece of a bench.</param>
-public sealed record Stage(int Number, string Adds, decimal Price, decimal PriceSoFar, double FrostDegreeHoursKh, int WorstFrostHours, double LowestAirC, double StandbyKwh, bool UnderFleece);
+/// <param name="Plants">Where the plants that are held stand; null for the whole house.</param>
+public sealed record Stage(int Number, string Adds, decimal Price, decimal PriceSoFar, double FrostDegreeHoursKh, int WorstFrostHours, double LowestAirC, double StandbyKwh, PlantPlace? Plants);

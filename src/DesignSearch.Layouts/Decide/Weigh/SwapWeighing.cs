@@ -7,13 +7,13 @@ internal static class SwapWeighing
     {
         var scenario = book.Scenario;
         var next = Neighbours.Next(scenario, pick.Layout).ToList();
-        var trials = book.Of([.. next.Select(n => Neighbours.With(scenario, pick.Layout, n.Choice.Key, n.To))]);
+        var trials = book.Of([.. next.Select(n => Neighbours.With(scenario, pick.Layout, n.Choice, n.To))]);
         return
         [
             .. next.Zip(trials, (n, t) => new Swap(
                 n.Choice.Title,
-                Neighbours.Words(scenario, n.Choice, n.From),
-                Neighbours.Words(scenario, n.Choice, n.To),
+                n.Choice.Words(n.From),
+                n.Choice.Words(n.To),
                 t.Figures.BuildPrice - pick.Figures.BuildPrice,
                 t.Figures.LifeCost - pick.Figures.LifeCost,
                 t.Figures.FrostDegreeHoursKh - pick.Figures.FrostDegreeHoursKh,

@@ -1,7 +1,8 @@
 using DesignSearch.Layouts.Assess;
-using DesignSearch.Layouts.Assess.Checks;
-using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Systems.Solar;
 using DesignSearch.Season;
 
 namespace DesignSearch.Layouts.Decide.Weigh;
@@ -29,7 +30,7 @@ internal sealed record Trial(PricedLayout Priced, IReadOnlyList<Outcome> Outcome
     /// <summary>Frost hours in words.</summary>
     public static string Hours(int count) => FormattableString.Invariant($"{count} frost hour{(count == 1 ? "" : "s")}");
 
-    public WayLayout ToWay() => new(LayoutWords.Title(Priced.Built), Holds, Figures.BuildPrice, Figures.LifeCost, Figures.FrostDegreeHoursKh, Figures.WorstFrostHours, StandbyKwh, Priced.Built.Solar?.AreaM2 ?? 0);
+    public WayLayout ToWay() => new(PlantWords.Title(Priced.Built), Holds, Figures.BuildPrice, Figures.LifeCost, Figures.FrostDegreeHoursKh, Figures.WorstFrostHours, StandbyKwh, Priced.Built.Find<DesignedSolar>()?.Loop.AreaM2 ?? 0);
 
     private (bool, bool, double, decimal) Key() => (!Holds, !Figures.PassesChecks, Holds ? 0 : Figures.FrostDegreeHoursKh, Figures.LifeCost);
 }

@@ -1,6 +1,6 @@
 using DesignSearch.Layouts.Assess;
+using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
-using DesignSearch.Layouts.Scenarios;
 
 namespace DesignSearch.Layouts.Decide.Weigh;
 
@@ -11,7 +11,7 @@ internal sealed class TrialBook(LayoutAssessor assessor, int threads)
 {
     private const int Block = 8;
 
-    private readonly Dictionary<string, Trial> known = new(StringComparer.Ordinal);
+    private readonly Dictionary<Layout, Trial> known = [];
 
     public LayoutAssessor Assessor => assessor;
 
@@ -21,14 +21,13 @@ internal sealed class TrialBook(LayoutAssessor assessor, int threads)
 
     public IReadOnlyList<Trial> Of(IReadOnlyList<Layout> layouts)
     {
-        var keys = layouts.Select(l => LayoutFile.Write(l, "")).ToList();
-        var wanted = keys.Zip(layouts).Where(p => !known.ContainsKey(p.First)).DistinctBy(p => p.First).ToList();
+        var wanted = layouts.Where(l => !known.ContainsKey(l)).Distinct().ToList();
         var blocks = wanted.Chunk(Block).ToArray();
         var made = new Trial[blocks.Length][];
-        Parallel.For(0, blocks.Length, new ParallelOptions { MaxDegreeOfParallelism = threads }, b => made[b] = Simulated(blocks[b].Select(p => p.Second)));
-        foreach (var ((key, _), trial) in wanted.Zip(made.SelectMany(m => m)))
-            known.Add(key, trial);
-        return [.. keys.Select(k => known[k])];
+        Parallel.For(0, blocks.Length, new ParallelOptions { MaxDegreeOfParallelism = threads }, b => made[b] = Simulated(blocks[b]));
+        foreach (var (layout, trial) in wanted.Zip(made.SelectMany(m => m)))
+            known.Add(layout, trial);
+        return [.. layouts.Select(l => known[l])];
     }
 
     private Trial[] Simulated(IEnumerable<Layout> layouts)

@@ -1,6 +1,6 @@
+using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
-using DesignSearch.Layouts.Design.Sizing;
-using DesignSearch.Layouts.Scenarios;
+using DesignSearch.Layouts.Systems.Solar;
 using DesignSearch.Parts.Solar;
 
 namespace DesignSearch.Layouts.Decide.Weigh;
@@ -17,25 +17,25 @@ internal sealed class TurningWeighing(TrialBook book)
     /// <param name="solar">The layout to take the collector from; null where none with a collector passed every check.</param>
     public TurningGain Of(Trial? solar)
     {
-        var mounts = Levels("mount").Select(l => scenario.Catalogue.TryFind<CollectorMount>(l.Id, out var m) ? m : null).OfType<CollectorMount>().ToList();
-        if (Levels("collector").All(l => l.IsNone) || mounts.All(m => m.Turning == TurningKind.Fixed) || mounts.All(m => m.Turning != TurningKind.Fixed))
+        var mounts = scenario.LevelsOf(SolarChoices.Mount).Select(l => l.Part).OfType<CollectorMount>().ToList();
+        if (scenario.LevelsOf(SolarChoices.Collector).All(l => l.IsNone) || mounts.All(m => m.Turning == TurningKind.Fixed) || mounts.All(m => m.Turning != TurningKind.Fixed))
             return None("No answer: the scenario does not allow both a turning and a fixed collector.");
         if (solar is null)
             return None("No answer: no layout with a collector passed every check.");
-        var turning = solar.Priced.Built.Solar!.Mount.Turning != TurningKind.Fixed ? solar : Best(solar, mounts.Where(m => m.Turning != TurningKind.Fixed));
+        var turning = Loop(solar).Mount.Turning != TurningKind.Fixed ? solar : Best(solar, mounts.Where(m => m.Turning != TurningKind.Fixed));
         var still = Best(turning, mounts.Where(m => m.Turning == TurningKind.Fixed));
         return Gain(turning, still);
     }
 
     private TurningGain Gain(Trial turning, Trial still)
     {
-        var solar = turning.Priced.Built.Solar!;
+        var solar = Loop(turning);
         // Equal protection: as much stand-by where a heater holds the limit, as much frost where none does.
         var byStandby = turning.StandbyKwh > 0 || still.StandbyKwh > 0;
         double Measure(Trial t) => byStandby && t.Figures.WorstFrostHours == 0 ? t.StandbyKwh : t.Figures.FrostDegreeHoursKh;
         var (goal, area) = (Measure(turning), solar.AreaM2 / solar.Count);
         var counts = Enumerable.Range(solar.Count, MostTimes * solar.Count - solar.Count + 1).ToList();
-        var more = book.Of([.. counts.Select(n => still.Layout.With("collector_count", ChoiceValue.Of(n), scenario.Catalogue))]);
+        var more = book.Of([.. counts.Select(n => still.Layout.With(SolarChoices.CollectorCount, ChoiceValue.Of(n)))]);
         var (own, per) = (Yield(turning), (more[1].Parts - more[0].Parts) / (decimal)area);
         var partsMore = turning.Parts - still.Parts;
         var given = new TurningGain(solar.AreaM2, own, Yield(still), null, partsMore, null, per, "");
@@ -60,12 +60,12 @@ internal sealed class TurningWeighing(TrialBook book)
 
     // The cheapest mount of those that does best on this layout.
     private Trial Best(Trial layout, IEnumerable<CollectorMount> mounts) => book
-        .Of([.. mounts.SelectMany(m => Levels("tilt_deg").Select(t => Neighbours.With(scenario, layout.Layout, "mount", ChoiceValue.Part(m.Id)).With("tilt_deg", t, scenario.Catalogue)))])
+        .Of([.. mounts.SelectMany(m => scenario.LevelsOf(SolarChoices.TiltDeg).Select(t => Neighbours.With(scenario, layout.Layout, SolarChoices.Mount, ChoiceValue.Of(m)).With(SolarChoices.TiltDeg, t)))])
         .OrderByDescending(t => t.Figures.PassesChecks).ThenBy(t => t.Figures.LifeCost).First();
 
     private double Yield(Trial trial) => book.Assessor.Weighted(trial.Outcomes, (o, _) => o.CollectorYieldKwh);
 
-    private IReadOnlyList<ChoiceValue> Levels(string key) => scenario.Choices[ChoiceTable.IndexOf(key)].Levels;
+    private static SolarLoop Loop(Trial trial) => trial.Priced.Built.Find<DesignedSolar>()!.Loop;
 
     private static string TurningWords(SolarLoop solar) => solar.Mount.Turning switch
     {

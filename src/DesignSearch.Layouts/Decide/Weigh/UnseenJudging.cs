@@ -1,8 +1,8 @@
 using DesignSearch.Climate.Winters;
 using DesignSearch.Layouts.Assess;
+using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
-using DesignSearch.Layouts.Design.Sizing;
-using DesignSearch.Layouts.Scenarios;
 using DesignSearch.Season;
 
 namespace DesignSearch.Layouts.Decide.Weigh;
@@ -27,7 +27,7 @@ internal static class UnseenJudging
     {
         var winters = WinterSet.Of(scenario, WinterSet.Drawn(scenario, scenario.Search.UnseenWinters, scenario.Climate.Seed + OtherSeeds).Select(w => (w, 1.0 / scenario.Search.UnseenWinters)));
         var assessor = new LayoutAssessor(scenario, winters);
-        var outcomes = assessor.Simulate([LayoutBuilder.Build(scenario, Layout.Bare(scenario.Catalogue)), .. layouts.Select(l => l.Priced.Built)]);
+        var outcomes = assessor.Simulate([LayoutBuilder.Build(scenario, Layout.Bare(scenario.Systems.Choices)), .. layouts.Select(l => l.Priced.Built)]);
         var bareHeld = outcomes[0].Count(o => o.FrostHours == 0);
         return [.. layouts.Select((l, i) => One(scenario, l, outcomes[i + 1], winters, design, bareHeld))];
     }

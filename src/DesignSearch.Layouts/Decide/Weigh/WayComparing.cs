@@ -1,5 +1,7 @@
+using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
-using DesignSearch.Layouts.Scenarios;
+using DesignSearch.Layouts.Systems.Heaters;
+using DesignSearch.Layouts.Systems.Solar;
 using DesignSearch.Parts.Solar;
 
 namespace DesignSearch.Layouts.Decide.Weigh;
@@ -10,8 +12,6 @@ namespace DesignSearch.Layouts.Decide.Weigh;
 /// <param name="search">Searches a way by itself; null where everything was tried.</param>
 internal sealed class WayComparing(TrialBook book, WayFinder finder, WaySearch? search)
 {
-    private const string HeaterKey = "heater";
-
     private static readonly (TurningKind Kind, string Name)[] Turnings =
         [(TurningKind.Fixed, "fixed"), (TurningKind.TwoPosition, "two positions a day"), (TurningKind.Stepped, "turned in steps"), (TurningKind.Continuous, "follows the sun")];
 
@@ -26,16 +26,16 @@ internal sealed class WayComparing(TrialBook book, WayFinder finder, WaySearch? 
     public IReadOnlyList<Comparison> Of(Trial best)
     {
         var comparisons = new List<Comparison>();
-        if (Levels("collector").Any(l => !l.IsNone))
+        if (Levels(SolarChoices.Collector).Any(l => !l.IsNone))
             comparisons.Add(Mounts(best));
-        foreach (var choice in ChoiceTable.All.Where(c => c is { Kind: ChoiceKind.Part, MayBeNone: true, AwakeWhen: null } && c.Key != "collector"))
+        foreach (var choice in scenario.Systems.Choices.All.OfType<PartChoice>().Where(c => c.MayBeNone && c.IsRoot && c != SolarChoices.Collector))
         {
-            var levels = Levels(choice.Key);
+            var levels = Levels(choice);
             if (levels.Any(l => l.IsNone) && levels.Any(l => !l.IsNone))
                 comparisons.Add(WithAndWithout(choice, levels, best));
         }
 
-        if (Levels(HeaterKey).Any(l => !l.IsNone))
+        if (Levels(HeaterChoices.Heater).Any(l => !l.IsNone))
             comparisons.Add(HeaterAlone(best));
         return comparisons;
     }
@@ -43,16 +43,17 @@ internal sealed class WayComparing(TrialBook book, WayFinder finder, WaySearch? 
     private Comparison Mounts(Trial best)
     {
         var ways = new List<(string Name, Trial? Best, string WhyNone)>();
-        if (Levels("collector").Any(l => l.IsNone))
-            ways.Add(("no collector", Best(l => l["collector"].IsNone, Nearer(best.Layout, search?.WithoutCollector())), ""));
-        var mounts = Levels("mount").Select(l => scenario.Catalogue.TryFind<CollectorMount>(l.Id, out var m) ? m : null).OfType<CollectorMount>().ToList();
+        if (Levels(SolarChoices.Collector).Any(l => l.IsNone))
+            ways.Add(("no collector", Best(l => !l.Has(SolarChoices.Collector), Nearer(best.Layout, search?.WithoutCollector())), ""));
+        var mounts = Levels(SolarChoices.Mount).Select(l => l.Part).OfType<CollectorMount>().ToList();
         foreach (var (kind, name) in Turnings.Where(t => mounts.Any(m => m.Turning == t.Kind)))
         {
-            var like = ways.LastOrDefault(w => w.Best?.Priced.Built.Solar is not null).Best ?? best;
-            var level = ChoiceValue.Part(mounts.First(m => m.Turning == kind).Id);
-            var collector = Levels("collector").First(l => !l.IsNone);
-            var near = like.Layout["collector"].IsNone ? Neighbours.With(scenario, Neighbours.With(scenario, like.Layout, "collector", collector), "mount", level) : Neighbours.With(scenario, like.Layout, "mount", level);
-            var way = Best(l => scenario.Catalogue.TryFind<CollectorMount>(l["mount"].Id, out var m) && m.Turning == kind, Nearer(near, search?.Of(kind)));
+            var like = ways.LastOrDefault(w => w.Best?.Priced.Built.Find<DesignedSolar>() is not null).Best ?? best;
+            var level = ChoiceValue.Of(mounts.First(m => m.Turning == kind));
+            var collector = Levels(SolarChoices.Collector).First(l => !l.IsNone);
+            var near = like.Layout.Has(SolarChoices.Collector) ? like.Layout : Neighbours.With(scenario, like.Layout, SolarChoices.Collector, collector);
+            near = Neighbours.With(scenario, near, SolarChoices.Mount, level);
+            var way = Best(l => l.Get(SolarChoices.Mount) is { } m && m.Turning == kind, Nearer(near, search?.Of(kind)));
             ways.Add((name, way, way is null ? WhyNot(near) : ""));
         }
 
@@ -66,11 +67,11 @@ internal sealed class WayComparing(TrialBook book, WayFinder finder, WaySearch? 
         return new("Collector: none, fixed or turned?", [.. ways.Select(w => new Way(w.Name, w.Best?.ToWay(), w.WhyNone))], answer);
     }
 
-    private Comparison WithAndWithout(Choice choice, IReadOnlyList<ChoiceValue> levels, Trial best)
+    private Comparison WithAndWithout(PartChoice choice, IReadOnlyList<ChoiceValue> levels, Trial best)
     {
-        var has = !best.Layout[choice.Key].IsNone;
-        var other = Neighbours.With(scenario, best.Layout, choice.Key, has ? ChoiceValue.None : levels.First(l => !l.IsNone));
-        var counterpart = Best(l => l[choice.Key].IsNone == has, other);
+        var has = best.Layout.Has(choice);
+        var other = Neighbours.With(scenario, best.Layout, choice, has ? ChoiceValue.None : levels.First(l => !l.IsNone));
+        var counterpart = Best(l => l.Has(choice) != has, other);
         var (with, without) = has ? (best, counterpart) : (counterpart, best);
         return new(
             Capital(choice.Title) + ": with or without?",
@@ -80,11 +81,12 @@ internal sealed class WayComparing(TrialBook book, WayFinder finder, WaySearch? 
 
     private Comparison HeaterAlone(Trial best)
     {
-        bool Alone(Layout l) => ChoiceTable.All.Where(c => c is { Kind: ChoiceKind.Part, AwakeWhen: null }).All(c => l[c.Key].IsNone == (c.Key != HeaterKey));
-        var allowsNothing = ChoiceTable.All.Where(c => c is { Kind: ChoiceKind.Part, AwakeWhen: null } && c.Key != HeaterKey).All(c => Levels(c.Key).Any(l => l.IsNone));
+        var roots = scenario.Systems.Choices.All.OfType<PartChoice>().Where(c => c.IsRoot).ToList();
+        bool Alone(Layout l) => roots.All(c => l.Has(c) == (c == HeaterChoices.Heater));
+        var allowsNothing = roots.All(c => c == HeaterChoices.Heater || Levels(c).Any(l => l.IsNone));
         if (!allowsNothing)
             return new("A stand-by heater and nothing else?", [new("heater alone", null, "the scenario fixes another part"), new("the best found", best.ToWay(), "")], "No answer: the scenario does not allow a heater alone.");
-        var near = Neighbours.With(scenario, Layout.Bare(scenario.Catalogue), HeaterKey, Levels(HeaterKey).Last(l => !l.IsNone));
+        var near = Neighbours.With(scenario, Layout.Bare(scenario.Systems.Choices), HeaterChoices.Heater, Levels(HeaterChoices.Heater).Last(l => !l.IsNone));
         var alone = Best(Alone, near);
         var answer = alone switch
         {
@@ -127,7 +129,7 @@ internal sealed class WayComparing(TrialBook book, WayFinder finder, WaySearch? 
         return trial.Failed is { } failed ? $"fails {failed.Title}: {failed.Sentence.TrimEnd('.')}" : "none was found";
     }
 
-    private IReadOnlyList<ChoiceValue> Levels(string key) => scenario.Choices[ChoiceTable.IndexOf(key)].Levels;
+    private IReadOnlyList<ChoiceValue> Levels(Choice choice) => scenario.LevelsOf(choice);
 
     private static string Quoted(string name) => $"\"{name}\"";
 

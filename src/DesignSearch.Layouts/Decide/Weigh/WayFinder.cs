@@ -14,10 +14,11 @@ internal sealed class WayFinder(TrialBook book, IReadOnlyList<(Layout Layout, do
     private const double WorthOfCost = 0.01;
     private const double WorthOfFrost = 0.1;
 
-    private readonly Dictionary<string, Layout> refused = new(StringComparer.Ordinal);
+    private readonly List<Layout> refused = [];
+    private readonly HashSet<Layout> isRefused = [];
 
     /// <summary>Layouts that were cheap enough but fail one check before they are simulated.</summary>
-    public IReadOnlyCollection<Layout> Refused => refused.Values;
+    public IReadOnlyCollection<Layout> Refused => refused;
 
     /// <summary>The best of a way; null where nothing of it passes every check.</summary>
     /// <param name="isOfTheWay">Says whether a layout is of the way.</param>
@@ -44,6 +45,12 @@ internal sealed class WayFinder(TrialBook book, IReadOnlyList<(Layout Layout, do
         return best is { Figures.PassesChecks: true } ? best : null;
     }
 
+    private void Refuse(Layout layout)
+    {
+        if (isRefused.Add(layout))
+            refused.Add(layout);
+    }
+
     private Trial? Step(Trial from, Func<Layout, bool> isOfTheWay)
     {
         var worth = new List<Layout>();
@@ -56,7 +63,7 @@ internal sealed class WayFinder(TrialBook book, IReadOnlyList<(Layout Layout, do
             if (failed == 0)
                 worth.Add(layout);
             else if (failed == 1 && from.Holds)
-                refused.TryAdd(LayoutFile.Write(layout, ""), layout);
+                Refuse(layout);
         }
 
         Trial? best = null;

@@ -1,6 +1,7 @@
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Assess.Problem;
 using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Systems.Solar;
 using DesignSearch.Parts.Solar;
 using DesignSearch.Search.Engine;
 
@@ -15,15 +16,13 @@ internal sealed class WaySearch(TrialBook book, int threads, long evaluations)
     private readonly Dictionary<string, Layout?> known = new(StringComparer.Ordinal);
 
     /// <summary>The best layout without any collector; null where nothing passes every check.</summary>
-    public Layout? WithoutCollector() => Best("", book.Scenario.Choices.Select(c => c.Choice.Key == "collector" ? c with { Levels = [.. c.Levels.Where(l => l.IsNone)] } : c));
+    public Layout? WithoutCollector() => Best("", book.Scenario.Choices.Select(c => c.Choice == SolarChoices.Collector ? c with { Levels = [.. c.Levels.Where(l => l.IsNone)] } : c));
 
     /// <summary>The best layout whose collector turns, or stands, in one way; null where nothing passes every check.</summary>
-    public Layout? Of(TurningKind kind) => Best(kind.ToString(), book.Scenario.Choices.Select(c => c.Choice.Key switch
-    {
-        "collector" => c with { Levels = [.. c.Levels.Where(l => !l.IsNone)] },
-        "mount" => c with { Levels = [.. c.Levels.Where(l => book.Scenario.Catalogue.TryFind<CollectorMount>(l.Id, out var m) && m.Turning == kind)] },
-        _ => c,
-    }));
+    public Layout? Of(TurningKind kind) => Best(kind.ToString(), book.Scenario.Choices.Select(c =>
+        c.Choice == SolarChoices.Collector ? c with { Levels = [.. c.Levels.Where(l => !l.IsNone)] }
+        : c.Choice == SolarChoices.Mount ? c with { Levels = [.. c.Levels.Where(l => l.Part is CollectorMount m && m.Turning == kind)] }
+        : c));
 
     private Layout? Best(string way, IEnumerable<VariedChoice> choices)
     {

@@ -1,3 +1,5 @@
+using DesignSearch.Layouts.Design;
+
 namespace DesignSearch.Layouts.Decide.Weigh;
 
 /// <summary>One week of a layout, hour by hour.</summary>
@@ -6,6 +8,6 @@ namespace DesignSearch.Layouts.Decide.Weigh;
 /// <param name="Hours">The hours in turn.</param>
 public sealed record Week(string Winter, DateTime Start, IReadOnlyList<WeekHour> Hours)
 {
-    /// <summary>True where the plants stand on a bench, whose air the hours tell.</summary>
-    public bool UnderFleece { get; init; }
+    /// <summary>Where the plants that are held stand, whose air the hours tell; null for the whole house.</summary>
+    public PlantPlace? Plants { get; init; }
 }

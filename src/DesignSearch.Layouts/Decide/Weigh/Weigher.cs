@@ -1,7 +1,9 @@
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Assess.Problem;
 using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Systems.Solar;
 using DesignSearch.Search;
 
 namespace DesignSearch.Layouts.Decide.Weigh;
@@ -29,7 +31,7 @@ public sealed class Weigher(LayoutAssessor assessor, int threads)
     public Weighing Of(Judgement judgement, IReadOnlyList<(double[] Point, Evaluation Evaluation)> tried, LayoutSpace space, bool isExact)
     {
         var scenario = assessor.Scenario;
-        var bare = book.Of(Layout.Bare(scenario.Catalogue));
+        var bare = book.Of(Layout.Bare(scenario.Systems.Choices));
         int[] ranks = [.. new[] { judgement.Picks.CheapestThatHolds, judgement.Picks.BestValue, judgement.Picks.MostProtection }.OfType<int>().Distinct()];
         var picks = ranks.Select(r => book.Of(LayoutOf(judgement.Ranking[r - 1]))).ToList();
         var finder = new WayFinder(book, Passed(tried, space), isExact);
@@ -73,14 +75,14 @@ public sealed class Weigher(LayoutAssessor assessor, int threads)
         [
             .. comparing.Found.Append(own)
                 .Where(t => t.Holds && (t.Beats(best) || !ranked.Any(r => Turning(r) == Turning(t) && !t.Beats(r))))
-                .DistinctBy(t => LayoutFile.Write(t.Layout, ""))
-                .Select(t => t.Layout),
+                .Select(t => t.Layout)
+                .Distinct(),
         ];
     }
 
     private WaySearch? Ways(int tried, bool isExact) => isExact ? null : ways ??= new WaySearch(book, threads, Math.Clamp(tried / ShareOfAWay, LeastOfAWay, MostOfAWay));
 
-    private static string Turning(Trial trial) => LayoutWords.Turning(trial.Priced.Built);
+    private static string Turning(Trial trial) => trial.Priced.Built.Find<DesignedSolar>()?.TurningWord ?? "none";
 
     private static List<(Layout, double, double)> Passed(IReadOnlyList<(double[] Point, Evaluation Evaluation)> tried, LayoutSpace space) =>
         [.. tried.Where(t => t.Evaluation.TotalViolation == 0).Select(t => (space.At(t.Point), t.Evaluation.Objectives[0], t.Evaluation.Objectives[1]))];
@@ -96,15 +98,10 @@ public sealed class Weigher(LayoutAssessor assessor, int threads)
                 .Where(t => t.Figures.WorstFrostHours == 0 && t.Checks.Count(c => !c.Passed) == 1 && t.Figures.LifeCost < best.Figures.LifeCost)
                 .GroupBy(t => t.Failed!.Id)
                 .Select(g => g.MinBy(t => t.Figures.LifeCost)!)
-                .Select(t => new CheckCost(t.Failed!.Title, LayoutWords.Title(t.Priced.Built), t.Figures.LifeCost, best.Figures.LifeCost - t.Figures.LifeCost, t.Failed.Sentence))
+                .Select(t => new CheckCost(t.Failed!.Title, PlantWords.Title(t.Priced.Built), t.Figures.LifeCost, best.Figures.LifeCost - t.Figures.LifeCost, t.Failed.Sentence))
                 .OrderByDescending(c => c.Saved),
         ];
     }
 
-    private Layout LayoutOf(JudgedLayout judged)
-    {
-        var values = ChoiceTable.All.Select(c => !judged.Choices.TryGetValue(c.Key, out var text) ? ChoiceTable.AtRest(c)
-            : c.Kind == ChoiceKind.Part ? ChoiceValue.Part(text) : ChoiceValue.Of(double.Parse(text, System.Globalization.CultureInfo.InvariantCulture)));
-        return Layout.Of([.. values], assessor.Scenario.Catalogue);
-    }
+    private Layout LayoutOf(JudgedLayout judged) => judged.ToLayout(assessor.Scenario);
 }

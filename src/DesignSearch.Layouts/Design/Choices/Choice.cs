@@ -1,54 +1,51 @@
-using DesignSearch.Layouts.Design.Sizing;
 using DesignSearch.Parts.Catalogues;
-using DesignSearch.Parts.Small;
 
 namespace DesignSearch.Layouts.Design.Choices;
 
-/// <summary>One thing that can be chosen: a part or a number, and when it matters at all.</summary>
-public sealed record Choice
+/// <summary>One thing that can be chosen, and when it matters at all. Each is one object of the system that owns it; two are the same only when they are one.</summary>
+/// <param name="key">Key in [choices] and in layout files.</param>
+/// <param name="title">What it is, in plain words.</param>
+public abstract class Choice(string key, string title)
 {
     /// <summary>Key in [choices] and in layout files.</summary>
-    public required string Key { get; init; }
+    public string Key => key;
 
     /// <summary>What it is, in plain words.</summary>
-    public required string Title { get; init; }
+    public string Title => title;
 
-    /// <summary>A part or a number.</summary>
-    public required ChoiceKind Kind { get; init; }
+    /// <summary>The part without which this choice sleeps; null where it stands by itself. It comes earlier in the list of choices.</summary>
+    public PartChoice? Under { get; init; }
 
-    /// <summary>Parts: the kind of part. Empty for a number.</summary>
-    public string PartKind { get; init; } = "";
+    /// <summary>What else must hold of earlier choices for this one to matter; null for nothing.</summary>
+    public Func<IChoices, bool>? Also { get; init; }
 
-    /// <summary>Small parts: the task; null for other kinds. Silence then means the cheapest that serves, <see cref="ChoiceValue.Cheapest"/>.</summary>
-    public SmallPartRole? Role { get; init; }
+    /// <summary>True where it matters in every layout.</summary>
+    public bool IsAlwaysAwake => Under is null && Also is null;
 
-    /// <summary>Parts: true when "none" may be chosen.</summary>
-    public bool MayBeNone { get; init; } = true;
+    /// <summary>True for a part that can be added or left out by itself.</summary>
+    public virtual bool IsRoot => false;
 
-    /// <summary>Numbers: least value.</summary>
-    public double Min { get; init; }
+    /// <summary>What it holds while it sleeps.</summary>
+    public abstract ChoiceValue AtRest { get; }
 
-    /// <summary>Numbers: greatest value.</summary>
-    public double Max { get; init; }
+    /// <summary>What a layout file means that is silent about it.</summary>
+    /// <param name="ground">Latitude and frost limit.</param>
+    public abstract ChoiceValue Silent(ChoiceGround ground);
 
-    /// <summary>Numbers: only whole ones.</summary>
-    public bool Whole { get; init; }
+    /// <summary>What is tried where a scenario is silent about it.</summary>
+    /// <param name="catalogue">Parts that can be bought.</param>
+    /// <param name="ground">Latitude and frost limit.</param>
+    public abstract IReadOnlyList<ChoiceValue> Usual(Catalogue catalogue, ChoiceGround ground);
 
-    /// <summary>Numbers: unit for messages.</summary>
-    public string Unit { get; init; } = "";
+    /// <summary>A value in words: the name of a part, or a number with its unit.</summary>
+    /// <param name="value">A value of this choice.</param>
+    public abstract string Words(ChoiceValue value);
 
-    /// <summary>Numbers: what a layout file means when it is silent.</summary>
-    public double Standard { get; init; }
+    /// <summary>The same beside its title, to tell two layouts apart.</summary>
+    /// <param name="value">A value of this choice.</param>
+    public abstract string TitledWords(ChoiceValue value);
 
-    /// <summary>Numbers: what is tried when the scenario is silent.</summary>
-    public IReadOnlyList<double> Usual { get; init; } = [];
-
-    /// <summary>Numbers: whether <see cref="Standard"/> and <see cref="Usual"/> count from the frost limit [K].</summary>
-    public bool AboveLimit { get; init; }
-
-    /// <summary>Parts: whether a part of the catalogue may be chosen here.</summary>
-    public bool Offers(IPart part) => part.Kind == PartKind && (Role is null || part is SmallPart small && small.Role == Role && small.Volts < SupplyPlan.MainsVolts);
-
-    /// <summary>True when the choice matters for what was chosen before it; null means always.</summary>
-    public Func<IChoiceReader, Catalogue, bool>? AwakeWhen { get; init; }
+    /// <summary>Whether it matters for what was chosen before it.</summary>
+    /// <param name="choices">The choices made so far.</param>
+    public bool IsAwake(IChoices choices) => (Under is null || choices.Has(Under)) && (Also is null || Also(choices));
 }

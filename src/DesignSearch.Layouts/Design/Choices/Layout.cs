@@ -1,34 +1,34 @@
-using DesignSearch.Parts.Catalogues;
-
 namespace DesignSearch.Layouts.Design.Choices;
 
-/// <summary>One complete choice of parts, sizes and settings, in canonical form: a choice that sleeps holds its resting value.</summary>
-public sealed class Layout : IChoiceReader
+/// <summary>One complete choice of parts, sizes and settings, in canonical form: a choice that sleeps holds its resting value. Equal when every value is.</summary>
+public sealed class Layout : IChoices, IEquatable<Layout>
 {
     private readonly ChoiceValue[] values;
     private readonly bool[] awake;
 
-    private Layout(ChoiceValue[] values, bool[] awake) => (this.values, this.awake) = (values, awake);
-
-    /// <summary>The choices that matter for this layout with their values, in the order of <see cref="ChoiceTable.All"/>.</summary>
-    public IEnumerable<(Choice Choice, ChoiceValue Value)> Awake => ChoiceTable.All.Select((c, i) => (c, values[i])).Where((_, i) => awake[i]);
+    private Layout(ChoiceSet set, ChoiceValue[] values, bool[] awake) => (Set, this.values, this.awake) = (set, values, awake);
 
     /// <inheritdoc/>
-    public ChoiceValue this[string key] => values[ChoiceTable.IndexOf(key)];
+    public ChoiceSet Set { get; }
+
+    /// <summary>The choices that matter for this layout with their values, in the order of the set.</summary>
+    public IEnumerable<(Choice Choice, ChoiceValue Value)> Awake => Set.All.Select((c, i) => (c, values[i])).Where((_, i) => awake[i]);
 
     /// <summary>Makes a layout from any values; those of sleeping choices are put to rest.</summary>
-    /// <param name="wanted">One value per entry of <see cref="ChoiceTable.All"/>.</param>
-    /// <param name="catalogue">Where parts are looked up.</param>
-    public static Layout Of(IReadOnlyList<ChoiceValue> wanted, Catalogue catalogue)
+    /// <param name="wanted">One value per entry of the set.</param>
+    /// <param name="set">The choices there are.</param>
+    public static Layout Of(IReadOnlyList<ChoiceValue> wanted, ChoiceSet set)
     {
-        var values = new ChoiceValue[ChoiceTable.All.Count];
+        ArgumentNullException.ThrowIfNull(wanted);
+        ArgumentNullException.ThrowIfNull(set);
+        var values = new ChoiceValue[set.All.Count];
         var awake = new bool[values.Length];
         for (var i = 0; i < values.Length; i++)
-            values[i] = ChoiceTable.AtRest(ChoiceTable.All[i]);
-        var layout = new Layout(values, awake);
+            values[i] = set.All[i].AtRest;
+        var layout = new Layout(set, values, awake);
         for (var i = 0; i < values.Length; i++)
         {
-            awake[i] = ChoiceTable.All[i].AwakeWhen?.Invoke(layout, catalogue) ?? true;
+            awake[i] = set.All[i].IsAwake(layout);
             if (awake[i])
                 values[i] = wanted[i];
         }
@@ -37,16 +37,38 @@ public sealed class Layout : IChoiceReader
     }
 
     /// <summary>The layout with nothing added: the bare house.</summary>
-    public static Layout Bare(Catalogue catalogue) => Of([.. ChoiceTable.All.Select(ChoiceTable.AtRest)], catalogue);
+    /// <param name="set">The choices there are.</param>
+    public static Layout Bare(ChoiceSet set)
+    {
+        ArgumentNullException.ThrowIfNull(set);
+        return Of([.. set.All.Select(c => c.AtRest)], set);
+    }
+
+    /// <inheritdoc/>
+    public ChoiceValue ValueOf(Choice choice) => values[Set.IndexOf(choice)];
 
     /// <summary>The same layout with one choice changed.</summary>
-    /// <param name="key">Key of the choice.</param>
+    /// <param name="choice">The choice.</param>
     /// <param name="value">Its new value.</param>
-    /// <param name="catalogue">Where parts are looked up.</param>
-    public Layout With(string key, ChoiceValue value, Catalogue catalogue)
+    public Layout With(Choice choice, ChoiceValue value)
     {
         var changed = (ChoiceValue[])values.Clone();
-        changed[ChoiceTable.IndexOf(key)] = value;
-        return Of(changed, catalogue);
+        changed[Set.IndexOf(choice)] = value;
+        return Of(changed, Set);
+    }
+
+    /// <inheritdoc/>
+    public bool Equals(Layout? other) => other is not null && ReferenceEquals(Set, other.Set) && values.AsSpan().SequenceEqual(other.values);
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => Equals(obj as Layout);
+
+    /// <inheritdoc/>
+    public override int GetHashCode()
+    {
+        var hash = new HashCode();
+        foreach (var value in values)
+            hash.Add(value);
+        return hash.ToHashCode();
     }
 }

@@ -17,6 +17,17 @@ public sealed record Circuit(string Device, double Volts, double Watts, double C
     /// <summary>Current while it starts [A], never below the running one.</summary>
     public double StartA { get; init; } = Watts / Volts;
 
+    /// <summary>True where it brings its own lead into the box.</summary>
+    public bool BringsLead { get; init; }
+
     /// <summary>Its cable; null for what has none, or where the catalogue has none that serves.</summary>
     public Cable? Cable { get; init; }
+
+    // A pump's motor may draw some three times its running current while it starts (common practice, no source).
+    private const double PumpStart = 3;
+
+    /// <summary>A pump, which draws more while it starts.</summary>
+    /// <inheritdoc cref="Circuit"/>
+    public static Circuit OfPump(string device, double volts, double watts, double cableM, string switchedBy) =>
+        new(device, volts, watts, cableM, switchedBy, "") { StartA = PumpStart * watts / volts };
 }

@@ -1,4 +1,3 @@
-using DesignSearch.Layouts.Design.Sizing;
 using DesignSearch.Parts.Electrics;
 
 namespace DesignSearch.Layouts.Design.Wiring;

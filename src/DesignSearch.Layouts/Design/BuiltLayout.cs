@@ -1,0 +1,39 @@
+using DesignSearch.Climate.Plane;
+using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Design.Wiring;
+using DesignSearch.Season;
+
+namespace DesignSearch.Layouts.Design;
+
+/// <summary>A layout worked out: its systems, their numbers for the season model, and everything that is needed.</summary>
+public sealed record BuiltLayout
+{
+    /// <summary>The choices.</summary>
+    public required Layout Layout { get; init; }
+
+    /// <summary>What of each system is in it, in the order of the set; the supply last.</summary>
+    public required IReadOnlyList<DesignedSystem> Systems { get; init; }
+
+    /// <summary>Its numbers for the season model.</summary>
+    public required Installation Installation { get; init; }
+
+    /// <summary>The electric supply; null when nothing needs current.</summary>
+    public required SupplyPlan? Supply { get; init; }
+
+    /// <summary>Everything that is needed.</summary>
+    public required IReadOnlyList<NeededPart> Parts { get; init; }
+
+    /// <summary>What the catalogue could not give, in plain words; such a layout fails a check.</summary>
+    public required IReadOnlyList<string> Missing { get; init; }
+
+    /// <summary>Where the collector looks and how it turns; null without one.</summary>
+    public Mount? Mount => Systems.Select(s => s.Mount).FirstOrDefault(m => m is not null);
+
+    /// <summary>Where the plants that are held stand; null where it is the whole house.</summary>
+    public PlantPlace? Plants => Systems.Select(s => s.Plants).FirstOrDefault(p => p is not null);
+
+    /// <summary>What of one system is in it; null for nothing.</summary>
+    /// <typeparam name="T">The design of that system.</typeparam>
+    public T? Find<T>()
+        where T : DesignedSystem => Systems.OfType<T>().FirstOrDefault();
+}

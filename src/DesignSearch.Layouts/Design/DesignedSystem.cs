@@ -1,0 +1,68 @@
+using DesignSearch.Climate.Plane;
+using DesignSearch.Layouts.Design.Brief;
+using DesignSearch.Layouts.Design.Checks;
+using DesignSearch.Layouts.Design.Wiring;
+using DesignSearch.Season;
+
+namespace DesignSearch.Layouts.Design;
+
+/// <summary>One system of one layout, worked out: its numbers, what it needs and all that is to be said of it.</summary>
+public abstract class DesignedSystem
+{
+    /// <summary>True when it is certain, before anything is listed, that the catalogue lacks a part.</summary>
+    public virtual bool LacksParts => false;
+
+    /// <summary>Floor in the house that its stores take [m²].</summary>
+    public virtual double StoreFloorM2 => 0;
+
+    /// <summary>Weight on the floor under its heaviest store; null without one.</summary>
+    public virtual FloorLoad? FloorLoad => null;
+
+    /// <summary>Where its collector looks and how it turns; null without one.</summary>
+    public virtual Mount? Mount => null;
+
+    /// <summary>Where the plants that are held stand; null where it is the whole house.</summary>
+    public virtual PlantPlace? Plants => null;
+
+    /// <summary>What it is, in the title of the layout.</summary>
+    public virtual IEnumerable<string> Words => [];
+
+    /// <summary>Puts its numbers into the plant that is simulated.</summary>
+    /// <param name="plant">The plant so far.</param>
+    public virtual Installation Install(Installation plant) => plant;
+
+    /// <summary>Lists what it needs.</summary>
+    /// <param name="needs">The list.</param>
+    public virtual void List(Needs needs)
+    {
+    }
+
+    /// <summary>What of it draws current.</summary>
+    public virtual IEnumerable<Circuit> Circuits => [];
+
+    /// <summary>Electricity of a season that the season model does not count [kWh].</summary>
+    /// <param name="plane">What the mount did in the winter; null without one.</param>
+    public virtual double ExtraKwh(PlaneIrradiance? plane) => 0;
+
+    /// <summary>The checks that need neither list nor supply; those that need a season are left out without outcomes.</summary>
+    /// <param name="conditions">What they are asked under.</param>
+    public virtual IEnumerable<Check> Checks(Conditions conditions) => [];
+
+    /// <summary>The checks that need what was listed.</summary>
+    /// <param name="conditions">What they are asked under.</param>
+    /// <param name="built">The whole layout.</param>
+    public virtual IEnumerable<Check> ListChecks(Conditions conditions, BuiltLayout built) => [];
+
+    /// <summary>What to dial in.</summary>
+    /// <param name="scenario">The scenario.</param>
+    public virtual IEnumerable<Setting> Settings(Scenario scenario) => [];
+
+    /// <summary>What is dangerous about it.</summary>
+    public virtual IEnumerable<Caution> Cautions => [];
+
+    /// <summary>What is in doubt about it.</summary>
+    public virtual IEnumerable<SensitivityCase> Doubts => [];
+
+    /// <summary>What it asks for year by year.</summary>
+    public virtual IEnumerable<Upkeep> Upkeep => [];
+}

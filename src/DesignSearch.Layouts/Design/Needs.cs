@@ -1,0 +1,107 @@
+using DesignSearch.Layouts.Assess.Money;
+using DesignSearch.Parts.Catalogues;
+using DesignSearch.Parts.Money;
+using DesignSearch.Parts.Small;
+
+namespace DesignSearch.Layouts.Design;
+
+/// <summary>Gathers what a layout needs, and what the catalogue could not give.</summary>
+/// <param name="catalogue">Where parts are found by their id.</param>
+/// <param name="level">Which of the prices are paid.</param>
+public sealed class Needs(Catalogue catalogue, PriceLevel level)
+{
+    private List<NeededPart> parts = new(64);
+    private List<string> missing = [];
+
+    /// <summary>Parts that follow from others: the cheapest that serves is picked.</summary>
+    public PartShelf Shelf { get; } = PartShelf.Of(catalogue, level);
+
+    /// <summary>Everything needed so far.</summary>
+    public IReadOnlyList<NeededPart> Parts => parts;
+
+    /// <summary>What no part of the catalogue serves, in plain words.</summary>
+    public IReadOnlyList<string> Missing => missing;
+
+    /// <summary>Adds a part; nothing where the quantity is 0.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="quantity">How much, in its unit.</param>
+    /// <param name="purpose">What for and where.</param>
+    public void Add(IPart part, double quantity, Purpose purpose)
+    {
+        var amount = Bought(part, quantity);
+        if (amount > 0)
+            parts.Add(new(part, amount, purpose));
+    }
+
+    /// <summary>Price of everything, what is owned left out.</summary>
+    public decimal Price(Stock stock) => Pricer.BuildPrice(parts, stock, level);
+
+    /// <summary>How much must be bought: pieces come whole, what is cut is bought to the tenth.</summary>
+    public static decimal Bought(IPart part, double quantity) =>
+        part.Unit is PartUnit.Piece or PartUnit.Set ? (decimal)Math.Ceiling(quantity - 1e-9) : Math.Ceiling((decimal)quantity * 10 - 1e-6m) / 10;
+
+    /// <summary>No needs yet, from the same catalogue at the same prices.</summary>
+    public Needs Fresh() => new(catalogue, level);
+
+    /// <summary>Adds all that others need and lack.</summary>
+    public void AddAll(Needs others)
+    {
+        parts.AddRange(others.parts);
+        missing.AddRange(others.missing);
+    }
+
+    /// <summary>The same needs, to be added to by themselves.</summary>
+    public Needs Copy()
+    {
+        var copy = Fresh();
+        copy.TakeOver(this);
+        return copy;
+    }
+
+    /// <summary>Becomes a copy of other needs.</summary>
+    public void TakeOver(Needs other)
+    {
+        (parts, missing) = ([.. other.parts], [.. other.missing]);
+    }
+
+    /// <summary>Adds the cheapest small part of a role that serves, or notes that the catalogue lacks it.</summary>
+    /// <param name="role">The task.</param>
+    /// <param name="quantity">How much, in the part's unit.</param>
+    /// <param name="purpose">What for and where.</param>
+    /// <param name="volts">Voltage that must fit [V]; 0 for any.</param>
+    /// <param name="amperes">Current that must be borne [A]; 0 for any.</param>
+    public void Small(SmallPartRole role, double quantity, Purpose purpose, double volts = 0, double amperes = 0)
+    {
+        if (Shelf.Cheapest(role, volts, amperes) is { } part)
+            Add(part, quantity, purpose);
+        else
+            missing.Add(NeedsWords.SmallPart(role, volts, amperes));
+    }
+
+    /// <summary>Adds the small part that was chosen; the cheapest of its role where none was named.</summary>
+    /// <param name="chosen">The part; null for the cheapest.</param>
+    /// <param name="role">The task.</param>
+    /// <param name="quantity">How much, in the part's unit.</param>
+    /// <param name="purpose">What for and where.</param>
+    /// <param name="volts">Voltage that must fit where none was named [V]; 0 for any.</param>
+    public void Chosen(SmallPart? chosen, SmallPartRole role, double quantity, Purpose purpose, double volts = 0)
+    {
+        if (chosen is not null)
+            Add(chosen, quantity, purpose);
+        else
+            Small(role, quantity, purpose, volts);
+    }
+
+    /// <summary>Adds a part that was looked for, or notes what the catalogue lacks.</summary>
+    /// <param name="found">The part; null where nothing serves.</param>
+    /// <param name="wanted">What was looked for; put into words only where it is missing.</param>
+    /// <param name="quantity">How much, in the part's unit.</param>
+    /// <param name="purpose">What for and where.</param>
+    public void Pick(IPart? found, FormattableString wanted, double quantity, Purpose purpose)
+    {
+        if (found is null)
+            missing.Add(FormattableString.Invariant(wanted));
+        else
+            Add(found, quantity, purpose);
+    }
+}

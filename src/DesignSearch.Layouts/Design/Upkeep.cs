@@ -1,0 +1,7 @@
+namespace DesignSearch.Layouts.Design;
+
+/// <summary>Work that returns.</summary>
+/// <param name="What">What is to be done, in plain words.</param>
+/// <param name="When">When, in plain words.</param>
+/// <param name="HoursPerYear">Own work in a year [h]; an order of magnitude, common practice, no source.</param>
+public sealed record Upkeep(string What, string When, double HoursPerYear);

@@ -1,0 +1,22 @@
+using DesignSearch.Layouts.Design;
+
+namespace DesignSearch.Layouts.Systems.Barrels;
+
+/// <summary>How water barrels are said.</summary>
+internal static class BarrelWords
+{
+    public const string Store = "barrel";
+
+    private const string System = "barrels";
+
+    public static Purpose Barrel { get; } = new(
+        System, "Takes up the day's warmth and gives it back at night without any control.", "where the low sun strikes them, away from the door");
+
+    public static Purpose Lid { get; } = new(System, "Children and animals drown in open water.", "on every barrel");
+
+    public static Purpose Treatment { get; } = new(System, "Against algae.", "in the barrels");
+
+    public static IEnumerable<Upkeep> Upkeep { get; } = [new("Top the barrels up, treat the water and look at the lids.", "every autumn", 1)];
+
+    public static string Title(int count, double litres) => FormattableString.Invariant($"{count} barrel{(count == 1 ? "" : "s")} ({litres:0} L)");
+}

@@ -1,0 +1,57 @@
+using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Brief;
+using DesignSearch.Layouts.Design.Checks;
+using DesignSearch.Layouts.Design.Wiring;
+using DesignSearch.Parts.Benches;
+using DesignSearch.Parts.Small;
+using DesignSearch.Season;
+using DesignSearch.Season.Benches;
+
+namespace DesignSearch.Layouts.Systems.Benches;
+
+/// <summary>The bench of one layout.</summary>
+internal sealed class DesignedBench(Bench bench, BenchNumbers numbers, bool switchesDirectly) : DesignedSystem
+{
+    private const double NearM = 3;
+
+    // A fleece that does not close at the edge (own choice).
+    private const double FleeceDoubt = 1.5;
+
+    public override PlantPlace? Plants => BenchWords.Place;
+
+    public override IEnumerable<string> Words => [BenchWords.Title(numbers.AreaM2, IsHeated)];
+
+    public override IEnumerable<Circuit> Circuits => !IsHeated
+        ? []
+        : [new(BenchWords.Device, bench.Volts, numbers.PowerW, OnMains ? 0 : NearM, switchesDirectly ? BenchWords.Thermostat : BenchWords.Relay, "") { BringsLead = OnMains }];
+
+    public override IEnumerable<Caution> Cautions => IsHeated ? [BenchWords.HeatInTheWet] : [];
+
+    public override IEnumerable<Upkeep> Upkeep => BenchWords.Upkeep(IsHeated);
+
+    public override IEnumerable<SensitivityCase> Doubts =>
+    [
+        new(BenchWords.LooseFleece(FleeceDoubt), plant => plant with { Bench = plant.Bench with { FleeceWPerM2K = FleeceDoubt * plant.Bench.FleeceWPerM2K } }),
+    ];
+
+    private bool IsHeated => numbers.PowerW > 0;
+
+    private bool OnMains => bench.Volts >= SupplyPlan.MainsVolts;
+
+    public override Installation Install(Installation plant) => plant with { Bench = numbers };
+
+    public override IEnumerable<Check> Checks(Conditions conditions) => [BenchSystem.Enough.Found(true, 1, BenchWords.IsEnough(numbers.AreaM2))];
+
+    public override IEnumerable<Setting> Settings(Scenario scenario) => BenchWords.Settings(IsHeated, numbers.SetPointC, scenario.Greenhouse.FrostLimitC);
+
+    public override void List(Needs needs)
+    {
+        needs.Add(bench, numbers.AreaM2, IsHeated ? BenchWords.Heated : BenchWords.Unheated);
+        if (!IsHeated)
+            return;
+        var amperes = numbers.PowerW / bench.Volts;
+        needs.Small(SmallPartRole.Thermostat, 1, BenchWords.ThermostatPart, bench.Volts, switchesDirectly ? amperes : 0);
+        if (!switchesDirectly)
+            needs.Small(SmallPartRole.Relay, 1, BenchWords.RelayPart, bench.Volts, amperes);
+    }
+}

@@ -1,0 +1,42 @@
+using DesignSearch.Layouts.Design;
+
+namespace DesignSearch.Layouts.Systems.Heaters;
+
+/// <summary>How the stand-by heater is said.</summary>
+internal static class HeaterWords
+{
+    public const string Device = "stand-by heater";
+    public const string CoilDevice = "thermostat and coil of the heater's contactor";
+    public const string OwnThermostat = "its own thermostat";
+    public const string FrostThermostat = "frost thermostat";
+    public const string Contactor = "contactor, its coil by the low-voltage thermostat";
+    public const string ControlBox = "control box";
+
+    private const string System = "stand-by heater";
+
+    public static Purpose Heater { get; } = new(System, "Holds the limit when all else is spent.", "half a metre clear all round, never under film");
+
+    public static Purpose ContactorPart { get; } =
+        new(System, "Switches the heater, whose current is more than a thermostat bears; the coil is on low voltage.", "in the mains box");
+
+    public static Purpose ThermostatPart { get; } = new(System, "Starts the heater when the air falls to its setting.", "at plant height, out of the sun");
+
+    public static Caution Fire { get; } = new("Fire", """
+        An electric heater wants half a metre to a metre clear all round, never film, fleece or dust near it, a high-limit cut-out and a
+        circuit of its own.
+        """.ReplaceLineEndings(" "));
+
+    public static IEnumerable<Upkeep> Upkeep { get; } =
+        [new("Run the heater once, press the test button of the residual-current device and dust the grille.", "every autumn", 0.5)];
+
+    public static string Title(double watts) => FormattableString.Invariant($"{watts / 1000:0.#} kW heater");
+
+    public static Setting Thermostat(double setC, double limitC) => new(
+        "Stand-by heater's thermostat",
+        FormattableString.Invariant($"{setC:0.#} °C"),
+        FormattableString.Invariant($"Above the limit of {limitC:0.#} °C, because a thermostat lags; check it with a good thermometer at plant height."));
+
+    public static FormattableString Band(double setC, double bandK, double coldestC, double limitC) => $"""
+        Set at {setC:0.#} °C, its band of {bandK:0.#} K lets the air fall to {coldestC:0.#} °C before it heats; the limit is {limitC:0.#} °C.
+        """;
+}

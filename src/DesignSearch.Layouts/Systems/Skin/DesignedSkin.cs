@@ -1,0 +1,58 @@
+using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Brief;
+using DesignSearch.Layouts.Design.Wiring;
+using DesignSearch.Parts.Small;
+using DesignSearch.Season;
+
+namespace DesignSearch.Layouts.Systems.Skin;
+
+/// <summary>The skin of one layout.</summary>
+internal sealed class DesignedSkin(Skin skin, Greenhouse house, SmallPart? motor) : DesignedSystem
+{
+    private const int Motors = 2;
+
+    public override IEnumerable<string> Words => SkinWords.Title(skin);
+
+    public override IEnumerable<Circuit> Circuits => motor is null
+        ? []
+        : SkinWords.MotorDevices.Select(device => new Circuit(device, motor.Volts, motor.Watts, house.LengthM, SkinWords.MotorSwitch, SkinWords.MotorStops)
+        {
+            StartA = Math.Max(motor.RatedA, motor.Watts / motor.Volts),
+        });
+
+    public override IEnumerable<Caution> Cautions => skin.NightCover is null && skin.Lining is null && skin.Sealing is null ? [] : [SkinWords.Damp];
+
+    public override IEnumerable<Upkeep> Upkeep => SkinWords.Upkeep(skin);
+
+    public override Installation Install(Installation plant) => plant with { House = skin.On(plant.House, house) };
+
+    public override IEnumerable<Setting> Settings(Scenario scenario) => skin.NightCover is null ? [] : [SkinWords.NightCoverSetting(skin.NightCover.IsAutomatic)];
+
+    public override void List(Needs needs)
+    {
+        if (skin.Lining is { Transmittance: > 0 } lining)
+            needs.Add(lining, CoverM2 * NeededPart.Cuts, SkinWords.Lining);
+        else if (skin.Lining is { } board)
+            needs.Add(board, Skin.ShadedWallM2(house) * NeededPart.Cuts, SkinWords.WallBoard);
+        if (skin.NightCover is { } cover)
+            NightCover(cover.IsAutomatic, needs);
+        if (skin.Sealing is { } sealing)
+            needs.Add(sealing, Math.Ceiling(house.FloorM2 / sealing.FloorUpToM2), SkinWords.Sealing);
+        if (skin.PerimeterBoard is { } edge)
+            needs.Add(edge, house.PerimeterM, SkinWords.PerimeterBoard);
+        if (skin.WindBreak is { } shelter)
+            needs.Add(shelter, house.LengthM + house.WidthM, SkinWords.WindBreak);
+    }
+
+    private double CoverM2 => BareHouse.Numbers(house).CoverAreaM2;
+
+    private void NightCover(bool isAutomatic, Needs needs)
+    {
+        needs.Add(skin.NightCover!, CoverM2 * NeededPart.Cuts, SkinWords.NightCover);
+        if (!isAutomatic)
+            return;
+        needs.Small(SmallPartRole.CoverMotor, Motors, SkinWords.CoverMotor, SupplyPlan.ControlVolts);
+        needs.Small(SmallPartRole.CoverWires, CoverM2, SkinWords.CoverWires);
+        needs.Small(SmallPartRole.LightSensor, 1, SkinWords.LightSensor);
+    }
+}

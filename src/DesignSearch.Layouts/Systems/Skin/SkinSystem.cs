@@ -1,0 +1,41 @@
+using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Design.Wiring;
+using DesignSearch.Parts.Catalogues;
+using DesignSearch.Parts.Skin;
+using DesignSearch.Parts.Small;
+
+namespace DesignSearch.Layouts.Systems.Skin;
+
+/// <summary>What is added to the skin of the house: lining, night cover, seals, edge board, wind break.</summary>
+public sealed class SkinSystem : PlantSystem
+{
+    /// <inheritdoc/>
+    public override IReadOnlyList<PartKind> Kinds { get; } =
+        [NightCover.Definition, Lining.Definition, Sealing.Definition, PerimeterBoard.Definition, WindBreak.Definition];
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Choice> Choices => SkinChoices.All;
+
+    /// <inheritdoc/>
+    public override bool NeedsLowVoltage(IChoices choices) => choices.Get(SkinChoices.NightCover) is { IsAutomatic: true };
+
+    /// <summary>The skin of a layout.</summary>
+    public static Skin Of(Layout layout) => new(
+        layout.Get(SkinChoices.NightCover),
+        layout.Get(SkinChoices.Lining),
+        layout.Get(SkinChoices.Sealing),
+        layout.Get(SkinChoices.PerimeterBoard),
+        layout.Get(SkinChoices.WindBreak));
+
+    /// <inheritdoc/>
+    public override DesignedSystem? Design(DesignTask task)
+    {
+        ArgumentNullException.ThrowIfNull(task);
+        var skin = Of(task.Layout);
+        if (skin.IsBare)
+            return null;
+        var motor = skin.NightCover is { IsAutomatic: true } ? task.Shelf.Cheapest(SmallPartRole.CoverMotor, SupplyPlan.ControlVolts) : null;
+        return new DesignedSkin(skin, task.Scenario.Greenhouse, motor);
+    }
+}

@@ -1,0 +1,77 @@
+using DesignSearch.Layouts.Design;
+
+namespace DesignSearch.Layouts.Systems.Skin;
+
+/// <summary>How the skin of the house is said.</summary>
+internal static class SkinWords
+{
+    public const string MotorSwitch = "light sensor through a reversing interlock";
+    public const string MotorStops = "built-in limit switches at both ends; both directions can never be on together";
+
+    private const string System = "house";
+
+    public static IReadOnlyList<string> MotorDevices { get; } = ["cover motor, one side", "cover motor, the other side"];
+
+    public static Purpose Lining { get; } =
+        new(System, "Keeps a layer of still air under the cover, day and night; 5 % for cuts included.", "inside, under roof and walls");
+
+    public static Purpose WallBoard { get; } =
+        new(System, "Insulates the wall that sees no winter sun; 5 % for cuts included.", "inside of the long wall away from the sun");
+
+    public static Purpose NightCover { get; } =
+        new(System, "Closed from dusk to dawn it keeps the night's heat in; 5 % for cuts included.", "under the roof and down the walls");
+
+    public static Purpose CoverMotor { get; } = new(System, "Draws the cover at dusk and opens it at dawn.", "one at each side of the roof");
+
+    public static Purpose CoverWires { get; } = new(System, "Carries the cover and keeps its edges closed.", "under the roof");
+
+    public static Purpose LightSensor { get; } = new(System, "Tells the cover motor dusk from day.", "outside, facing the open sky");
+
+    public static Purpose Sealing { get; } = new(System, "Stops warm air from leaking out at door, vents and base.", "door, vents, laps and base");
+
+    public static Purpose PerimeterBoard { get; } =
+        new(System, "Keeps the warmth of the ground from leaving at the edge.", "dug in round the outside of the floor");
+
+    public static Purpose WindBreak { get; } = new(
+        System,
+        "Takes the wind off the house, so that less air is blown through its gaps.",
+        "along the two windward sides, two to five times its height away, clear of the noon sun");
+
+    public static Caution Damp { get; } = new("Damp and snow", """
+        A tight, covered house is wet: vent at noon or mould takes the plants. A cold roof keeps its snow: brush it off before it
+        is heavy. Film burns: no flame beneath it.
+        """.ReplaceLineEndings(" "));
+
+    public static IEnumerable<string> Title(Skin skin)
+    {
+        if (skin.NightCover is not null)
+            yield return "night cover";
+        if (skin.Lining is not null)
+            yield return "lining";
+        if (skin.Sealing is not null)
+            yield return "seals";
+        if (skin.PerimeterBoard is not null)
+            yield return "edge board";
+        if (skin.WindBreak is not null)
+            yield return "wind break";
+    }
+
+    public static Setting NightCoverSetting(bool isAutomatic) => new(
+        "Night cover",
+        isAutomatic ? "closes at dusk, opens at dawn" : "close at dusk, open after sunrise, every day",
+        "Nearly all of the heat is lost at night; open by day it costs no light.");
+
+    public static IEnumerable<Upkeep> Upkeep(Skin skin)
+    {
+        if (skin.NightCover is { IsAutomatic: true })
+            yield return new("Run the night cover once by hand switch; look at wires, edges and limit switches.", "every autumn", 1);
+        else if (skin.NightCover is not null)
+            yield return new("Draw the night cover and open it again.", "every day of the season", 25);
+        if (skin.Lining is not null)
+            yield return new("Look for torn lining and wash what lets light through.", "every autumn", 2);
+        if (skin.Sealing is not null)
+            yield return new("Feel for draughts at door, vents and base, and renew seals.", "every autumn", 1);
+        if (skin.WindBreak is not null)
+            yield return new("Retie the net or cut the hedge.", "every autumn", 1);
+    }
+}

@@ -1,0 +1,91 @@
+using DesignSearch.Climate.Plane;
+using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Brief;
+using DesignSearch.Layouts.Design.Checks;
+using DesignSearch.Layouts.Design.Wiring;
+using DesignSearch.Season;
+
+namespace DesignSearch.Layouts.Systems.Solar;
+
+/// <summary>The solar plant of one layout.</summary>
+/// <param name="loop">Its parts and what was worked out from them.</param>
+public sealed class DesignedSolar(SolarLoop loop) : DesignedSystem
+{
+    private const double JoulesPerKwh = 3.6e6;
+
+    private readonly Mount mount = SolarNumbers.MountOf(loop);
+
+    /// <summary>Its parts and what was worked out from them.</summary>
+    public SolarLoop Loop => loop;
+
+    /// <summary>How the collector turns: "fixed", "two-position", "stepped" or "continuous".</summary>
+    public string TurningWord => SolarWords.Turning(loop.Mount.Turning);
+
+    /// <inheritdoc/>
+    public override bool LacksParts => loop.ReleasePump is null || loop.LacksFirstMetres;
+
+    /// <inheritdoc/>
+    public override double StoreFloorM2 => loop.TankCount * loop.Tank.FootprintM2;
+
+    /// <inheritdoc/>
+    public override FloorLoad? FloorLoad => new(SolarWords.Store, (loop.Tank.VolumeL + loop.Tank.EmptyKg) / loop.Tank.FootprintM2);
+
+    /// <inheritdoc/>
+    public override Mount? Mount => mount;
+
+    /// <inheritdoc/>
+    public override IEnumerable<string> Words => [SolarWords.Title(loop)];
+
+    /// <inheritdoc/>
+    public override IEnumerable<Circuit> Circuits => SolarCircuits.Of(loop);
+
+    /// <inheritdoc/>
+    public override IEnumerable<Caution> Cautions => SolarCautionWords.Of(loop);
+
+    /// <inheritdoc/>
+    public override IEnumerable<Upkeep> Upkeep => SolarUpkeepWords.Of(loop);
+
+    /// <inheritdoc/>
+    public override Installation Install(Installation plant)
+    {
+        ArgumentNullException.ThrowIfNull(plant);
+        return SolarNumbers.Install(plant, loop);
+    }
+
+    /// <inheritdoc/>
+    public override void List(Needs needs)
+    {
+        ArgumentNullException.ThrowIfNull(needs);
+        SolarListing.List(loop, needs);
+    }
+
+    /// <inheritdoc/>
+    public override double ExtraKwh(PlaneIrradiance? plane) => loop.Drive is { } drive && plane is not null
+        ? plane.TravelDeg / drive.SpeedDegPerS * drive.Watts * loop.Frames / JoulesPerKwh
+        : 0;
+
+    /// <inheritdoc/>
+    public override IEnumerable<Check> Checks(Conditions conditions)
+    {
+        ArgumentNullException.ThrowIfNull(conditions);
+        var checks = new List<Check>(SolarRules.All.Count);
+        MountChecks.Add(loop, conditions.Scenario.Site, checks);
+        LoopChecks.Add(loop, conditions, checks);
+        checks.Add(SunCheck.Of(loop.Dials.AzimuthDeg, conditions.Scenario.Place.LatitudeDeg));
+        return checks;
+    }
+
+    /// <inheritdoc/>
+    public override IEnumerable<Check> ListChecks(Conditions conditions, BuiltLayout built)
+    {
+        ArgumentNullException.ThrowIfNull(built);
+        return PressureCheck.Of(loop, built.Parts) is { } check ? [check] : [];
+    }
+
+    /// <inheritdoc/>
+    public override IEnumerable<Setting> Settings(Scenario scenario)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        return SolarSettings.Of(loop, scenario.Greenhouse.FrostLimitC);
+    }
+}

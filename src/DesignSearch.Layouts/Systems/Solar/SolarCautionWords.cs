@@ -1,0 +1,50 @@
+using DesignSearch.Layouts.Design;
+using DesignSearch.Parts.Solar;
+
+namespace DesignSearch.Layouts.Systems.Solar;
+
+/// <summary>What is dangerous about a solar plant, in words. Each defers to local codes and licensed work.</summary>
+internal static class SolarCautionWords
+{
+    private static readonly Caution Pressure = Of("Pressure", """
+        A closed loop or tank needs a relief valve, an expansion vessel and nothing to shut between collector and relief;
+        never plug a valve that weeps. Closed stores are licensed work in many places.
+        """);
+
+    private static readonly Caution Legionella = Of("Legionella", """
+        Store water at 20 to 45 °C breeds legionella: keep it closed, label it as not for drinking or washing, never spray or
+        mist with it, fill it through a backflow stop, drain it when it stands idle for weeks.
+        """);
+
+    private static readonly Caution FixedInWind = Of("Wind", """
+        A collector is a sail, and the wind lifts as hard as it pushes. Footings or ground screws after the local wind zone;
+        ask whether consent is needed.
+        """);
+
+    private static readonly Caution TurningInWind = Of("Wind", """
+        A turning collector is a sail on a hinge. End stops or a bolt take the storm, not the gear. Keep fingers and children
+        out of the way of a frame that moves by itself; switch it off before working on it.
+        """);
+
+    private static readonly Caution Height = Of("Working at height", """
+        Lift collectors with two people and no wind; a ladder is not a scaffold.
+        """);
+
+    public static IEnumerable<Caution> Of(SolarLoop solar)
+    {
+        yield return HotWater(solar.Collector.StagnationC);
+        if (solar.ClosedCount > 0)
+            yield return Pressure;
+        yield return Legionella;
+        yield return solar.Mount.Turning == TurningKind.Fixed ? FixedInWind : TurningInWind;
+        yield return Height;
+        yield return Dangers.WeightAndDrowning;
+    }
+
+    private static Caution HotWater(double stagnationC) => Of("Hot water and steam", FormattableString.Invariant($"""
+        Dry in the sun this collector reaches {stagnationC:0} °C. Fill it only when it is cool or covered. Steam must always
+        have an open way out. Above 60 °C metal burns the hand at a touch.
+        """));
+
+    private static Caution Of(string topic, string text) => new(topic, text.ReplaceLineEndings(" "));
+}

@@ -1,0 +1,51 @@
+using DesignSearch.Layouts.Design.Wiring;
+using DesignSearch.Parts.Solar;
+
+namespace DesignSearch.Layouts.Systems.Solar;
+
+/// <summary>The devices of a solar plant that draw current.</summary>
+internal static class SolarCircuits
+{
+    // From the box to what stands beside the tank (common practice, no source).
+    private const double NearM = 3;
+
+    // Controllers, timers and sensors together (common practice, no source).
+    private const double ControlsW = 8;
+
+    public static IReadOnlyList<Circuit> Of(SolarLoop solar)
+    {
+        var circuits = new List<Circuit>(5 + solar.Frames);
+        Add(circuits, SolarDevices.Pump, solar.Pump.Volts, solar.Pump.Watts, SolarDevices.Controller, isPump: true);
+        if (solar.ReleasePump is { } pump)
+            Add(circuits, SolarDevices.ReleasePump, pump.Volts, pump.Watts, SolarDevices.Thermostat, isPump: true);
+        var (release, protection) = (solar.Release, solar.Protection);
+        Add(circuits, SolarDevices.Fan, release.Volts, release.FanWatts * solar.ReleasePieces, SolarDevices.FanSwitch(solar.IsRelayed));
+        Add(circuits, SolarDevices.Protection(solar.StaysFull), protection.Volts, protection.Watts, SolarDevices.Controller);
+        if (solar.Drive is { } drive)
+            AddDrives(circuits, solar, drive);
+        circuits.Add(new(SolarDevices.Controls, SupplyPlan.ControlVolts, ControlsW, 0, SolarDevices.ControlBox, ""));
+        return circuits;
+    }
+
+    private static void AddDrives(List<Circuit> circuits, SolarLoop solar, Drive drive)
+    {
+        if (drive.Volts <= 0 || drive.Watts <= 0)
+            return;
+        var by = SolarDevices.DriveSwitch(solar.Mount.Turning == TurningKind.TwoPosition);
+        for (var frame = 1; frame <= solar.Frames; frame++)
+        {
+            var device = SolarDevices.Drive(frame, solar.Frames);
+            circuits.Add(new(device, drive.Volts, drive.Watts, solar.PipeRunM + NearM, by, SolarDevices.DriveStops)
+            {
+                StartA = Math.Max(drive.StartCurrentA, drive.Watts / drive.Volts),
+            });
+        }
+    }
+
+    // What has no voltage or draws nothing is no circuit: a release without a fan, a drain-back without valves.
+    private static void Add(List<Circuit> circuits, string device, double volts, double watts, string by, bool isPump = false)
+    {
+        if (volts > 0 && watts > 0)
+            circuits.Add(isPump ? Circuit.OfPump(device, volts, watts, NearM, by) : new(device, volts, watts, NearM, by, ""));
+    }
+}

@@ -1,0 +1,24 @@
+namespace DesignSearch.Layouts.Systems.Solar;
+
+/// <summary>How the devices of a solar plant and what switches them are called in the wiring table.</summary>
+internal static class SolarDevices
+{
+    public const string Pump = "collector pump";
+    public const string ReleasePump = "pump of the heat release";
+    public const string Fan = "fan of the heat release";
+    public const string Controls = "controllers, timers and sensors";
+    public const string Controller = "difference controller";
+    public const string Thermostat = "thermostat of the heat release";
+    public const string ControlBox = "control box";
+    public const string DriveStops = "a limit switch at each end in the motor's own circuit; both directions can never be on together";
+
+    public static string FanSwitch(bool relayed) => relayed ? Thermostat + ", through a relay" : Thermostat;
+
+    public static string Protection(bool antifreeze) => antifreeze ? "pump of the exchanger" : "drain valves";
+
+    public static string Drive(int frame, int frames) =>
+        frames == 1 ? "drive of the frame" : FormattableString.Invariant($"drive of frame {frame}");
+
+    public static string DriveSwitch(bool twoPosition) =>
+        (twoPosition ? "timer" : "sun clock") + " and light sensor through the reversing interlock";
+}

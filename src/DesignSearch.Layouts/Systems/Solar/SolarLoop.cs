@@ -1,0 +1,111 @@
+using DesignSearch.Parts.Catalogues;
+using DesignSearch.Parts.Piping;
+using DesignSearch.Parts.Small;
+using DesignSearch.Parts.Solar;
+
+namespace DesignSearch.Layouts.Systems.Solar;
+
+/// <summary>The solar plant of a layout: the chosen parts and what was worked out from them.</summary>
+public sealed record SolarLoop
+{
+    private const double AreaPerFourAnchorsM2 = 2;
+    private const int AnchorsTogether = 4;
+
+    /// <summary>What is dialled in.</summary>
+    public required SolarDials Dials { get; init; }
+
+    /// <summary>The collector.</summary>
+    public required Collector Collector { get; init; }
+
+    /// <summary>How many of them.</summary>
+    public required int Count { get; init; }
+
+    /// <summary>Gross area of all [m²].</summary>
+    public required double AreaM2 { get; init; }
+
+    /// <summary>What carries them.</summary>
+    public required CollectorMount Mount { get; init; }
+
+    /// <summary>Frames, each with its own drive where it turns.</summary>
+    public required int Frames { get; init; }
+
+    /// <summary>The drive of each frame; null when none.</summary>
+    public required Drive? Drive { get; init; }
+
+    /// <summary>Seal of the turning shaft; null for the cheapest that serves.</summary>
+    public required SmallPart? ShaftSeal { get; init; }
+
+    /// <summary>How the collector is kept from freezing.</summary>
+    public required FreezeProtection Protection { get; init; }
+
+    /// <summary>The tank.</summary>
+    public required Tank Tank { get; init; }
+
+    /// <summary>How many of it stand side by side.</summary>
+    public required int TankCount { get; init; }
+
+    /// <summary>Its jacket; null without one.</summary>
+    public required TankJacket? Jacket { get; init; }
+
+    /// <summary>The long pipe.</summary>
+    public required Pipe Pipe { get; init; }
+
+    /// <summary>Its length from collector to tank, one way [m].</summary>
+    public required double PipeRunM { get; init; }
+
+    /// <summary>
+    /// The metal pipe next to the collector; the same as <see cref="Pipe"/> where that is metal; null where the catalogue has none.
+    /// </summary>
+    public required Pipe? FirstMetres { get; init; }
+
+    /// <summary>Insulation of the long pipe; null without.</summary>
+    public required PipeInsulation? Insulation { get; init; }
+
+    /// <summary>
+    /// Insulation of the first metres, which must bear the heat of a dry collector; the long pipe's own where that does; null where none
+    /// fits or the pipe is bare.
+    /// </summary>
+    public required PipeInsulation? FirstInsulation { get; init; }
+
+    /// <summary>Fluid in collectors and pipes [L].</summary>
+    public required double LoopLitres { get; init; }
+
+    /// <summary>The pump.</summary>
+    public required Pump Pump { get; init; }
+
+    /// <summary>Where pump and pipes settle.</summary>
+    public required LoopFlow Flow { get; init; }
+
+    /// <summary>Temperature at the tank's top above which the pump stops [°C].</summary>
+    public required double CeilingC { get; init; }
+
+    /// <summary>The heat release.</summary>
+    public required HeatRelease Release { get; init; }
+
+    /// <summary>Pieces, or metres, of it.</summary>
+    public required double ReleaseCount { get; init; }
+
+    /// <summary>Heat it gives per kelvin [W/K].</summary>
+    public required double ReleaseWPerK { get; init; }
+
+    /// <summary>Pump of the release; null where the catalogue has none that is strong enough.</summary>
+    public required Pump? ReleasePump { get; init; }
+
+    /// <summary>Ground screws or bolts that hold the frames: four for each two square metres (common practice, no source).</summary>
+    public int Anchors => (int)Math.Ceiling(AreaM2 / AreaPerFourAnchorsM2) * AnchorsTogether;
+
+    /// <summary>Whether the loop is filled with antifreeze and stays full.</summary>
+    public bool StaysFull => Protection.Method == FreezeMethod.Antifreeze;
+
+    /// <summary>How many things are closed and under pressure: the loop where it stays full, and every closed tank.</summary>
+    public int ClosedCount => (StaysFull ? 1 : 0) + (Tank.IsClosed ? TankCount : 0);
+
+    /// <summary>Pieces of the heat release that stand by themselves; a bare pipe is one, however long.</summary>
+    public double ReleasePieces => Release.Unit == PartUnit.Metre ? 1 : ReleaseCount;
+
+    /// <summary>Whether the first metres want a metal pipe that the catalogue lacks.</summary>
+    public bool LacksFirstMetres => Collector.IsGlazed && FirstMetres is null;
+
+    /// <summary>Whether one thermostat must switch a fan and a pump of different voltage.</summary>
+    public bool IsRelayed => Release.FanWatts > 0 && ReleasePump is { } pump && pump.Volts != Release.Volts;
+}

@@ -1,0 +1,139 @@
+using DesignSearch.Layouts.Design;
+
+namespace DesignSearch.Layouts.Systems.Solar;
+
+/// <summary>What the parts of a solar plant are for, and where they go.</summary>
+internal static class SolarPurposes
+{
+    private const string CollectorSystem = "collector";
+    private const string MountSystem = "mount";
+    private const string DriveSystem = "drive";
+    private const string PipeSystem = "pipe run";
+    private const string TankSystem = "tank";
+    private const string FrostSystem = "freeze protection";
+    private const string PumpSystem = "pump and control";
+    private const string ReleaseSystem = "heat release";
+
+    public static Purpose Collector { get; } =
+        new(CollectorSystem, "Turns sun into warm water.", "on its stand, free of shade at noon in midwinter");
+
+    public static Purpose CollectorFittings { get; } = new(CollectorSystem, "Joins collector and pipe in metal.", "at the collectors");
+
+    public static Purpose FixedMount { get; } =
+        new(MountSystem, "Holds the collectors at their tilt against wind and snow.", "on footings");
+
+    public static Purpose TurningMount { get; } = new(MountSystem, "Turns the collectors after the sun.", "on footings");
+
+    public static Purpose Anchor { get; } = new(MountSystem, "Holds the frame down in a storm.", "under the frame's feet");
+
+    public static Purpose Footing { get; } =
+        new(MountSystem, "A footing under the post, which takes the wind from every side.", "in the ground under the frame");
+
+    public static Purpose Drive { get; } = new(DriveSystem, "Turns the frame.", "at the frame's axis, under a rain hood");
+
+    public static Purpose Timer { get; } = new(DriveSystem, "Swings the frame over some hours after dawn.", "in the control box");
+
+    public static Purpose SunClock { get; } = new(DriveSystem, "Sends the frame after the sun.", "in the control box");
+
+    public static Purpose LightSensor { get; } = new(DriveSystem, "Tells dawn from dusk and brings the frame home.", "facing the open sky");
+
+    public static Purpose LimitSwitch { get; } = new(DriveSystem, "Cuts the motor at either end of the turn.", "one at each stop");
+
+    public static Purpose Interlock { get; } = new(DriveSystem, "Keeps both directions from ever being on together.", "in the control box");
+
+    public static Purpose ShaftSeal { get; } = new(DriveSystem, "Keeps rain and grit out of the bearing.", "on the shaft");
+
+    public static Purpose HoseLoop { get; } =
+        new(DriveSystem, "Lets the pipes follow the frame.", "between pipe and collector, with a slack loop");
+
+    public static Purpose FirstMetres { get; } = new(
+        PipeSystem,
+        "Bears the heat of a collector that stands dry in the sun, as plastic would not; 5 % for cuts included.",
+        "the first metres from the collector, both ways");
+
+    public static Purpose LongPipe { get; } = new(
+        PipeSystem,
+        "Brings the warmth to the tank and the cool water back; 5 % for cuts included.",
+        "from the collector to the tank, out and back");
+
+    public static Purpose FirstInsulation { get; } = new(
+        PipeSystem,
+        "Bears the heat of a collector that stands dry; 5 % for cuts included.",
+        "on the first metres from the collector, both ways");
+
+    public static Purpose Insulation { get; } = new(
+        PipeSystem,
+        "Keeps the warmth in the pipe; 5 % for cuts included.",
+        "over the pipe run, jacketed where sun or beaks reach it");
+
+    public static Purpose PipeClip { get; } = new(PipeSystem, "Holds the pipe and lets it grow when it warms.", "one a metre");
+
+    public static Purpose Tank { get; } = new(
+        TankSystem,
+        "Keeps the day's heat for the night; what it loses warms the house.",
+        "inside the greenhouse, on firm ground");
+
+    public static Purpose Jacket { get; } =
+        new(TankSystem, "Keeps the tank's heat for the cold nights; 5 % for cuts included.", "all round the tank, under it too");
+
+    public static Purpose Strap { get; } = new(TankSystem, "Holds the tank against tipping.", "round the tank, to the frame");
+
+    public static Purpose WarningLabel { get; } =
+        new(TankSystem, "Says what is hot, what may not be drunk and what may not be shut.", "on tank, taps and boxes");
+
+    public static Purpose Lid { get; } = new(TankSystem, "Children and animals drown in open water.", "on the tank");
+
+    public static Purpose TankFittings { get; } =
+        new(TankSystem, "Joins the tanks side by side, top to top and bottom to bottom.", "between the tanks");
+
+    public static Purpose Protection { get; } =
+        new(FrostSystem, "Keeps the collector from freezing and bursting.", "between collector and tank");
+
+    public static Purpose AirVent { get; } =
+        new(FrostSystem, "Lets air in, so that the pipes run empty, and steam out.", "at the highest place");
+
+    public static Purpose Antifreeze { get; } =
+        new(FrostSystem, "Fills the closed loop, a tenth more for spills and topping up.", "in collector and pipes");
+
+    public static Purpose CheckValve { get; } = new(FrostSystem, "Stops the tank from warming the collector at night.", "on the warm pipe");
+
+    public static Purpose ReliefValve { get; } = new(
+        FrostSystem,
+        "Opens before pressure becomes dangerous.",
+        "one at all that is closed, loop and tank; the outlet led down to a safe place");
+
+    public static Purpose ExpansionVessel { get; } = new(
+        FrostSystem,
+        "Takes up the growth of what is warmed.",
+        "on the cool side of all that is closed, nothing to shut before it");
+
+    public static Purpose FillSet { get; } =
+        new(FrostSystem, "Fills the loop and keeps it apart from drinking water.", "at the fill point");
+
+    public static Purpose Pump { get; } =
+        new(PumpSystem, "Moves the water between collector and tank.", "at the lowest place beside the tank");
+
+    public static Purpose Controller { get; } =
+        new(PumpSystem, "Runs the pump only while the collector is warmer than the tank.", "in the control box");
+
+    public static Purpose Sensors { get; } =
+        new(PumpSystem, "Tell collector and tank apart.", "on the metal at the collector's outlet and at the tank's bottom");
+
+    public static Purpose BallValve { get; } =
+        new(PumpSystem, "To fill and to drain.", "beside the tank; never between collector and relief");
+
+    public static Purpose ReleasePipe { get; } =
+        new(ReleaseSystem, "Joins tank and heat release; 5 % for cuts included.", "inside the greenhouse, out and back");
+
+    public static Purpose Release { get; } = new(ReleaseSystem, "Gives the tank's heat to the air.", "low down, where the cold air lies");
+
+    public static Purpose ReleasePump { get; } = new(ReleaseSystem, "Moves the tank's water through the heat release.", "beside the tank");
+
+    public static Purpose Thermostat { get; } =
+        new(ReleaseSystem, "Starts the heat release when the air falls to its setting.", "at plant height, out of the sun");
+
+    public static Purpose Relay { get; } = new(
+        ReleaseSystem,
+        "Lets one thermostat switch a fan and a pump of different voltage and keeps the two apart.",
+        "in the control box");
+}

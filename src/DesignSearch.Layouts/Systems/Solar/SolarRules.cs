@@ -1,0 +1,109 @@
+using DesignSearch.Layouts.Design.Checks;
+
+namespace DesignSearch.Layouts.Systems.Solar;
+
+/// <summary>Rules of a solar plant.</summary>
+public static class SolarRules
+{
+    /// <summary>Room for the collectors.</summary>
+    public static CheckRule Space { get; } = new("collector-space", "space for collectors", "The site's own limit");
+
+    /// <summary>Collectors on one frame.</summary>
+    public static CheckRule MountArea { get; } = new("mount-area", "area that one frame carries", "The catalogue's figure for the mount");
+
+    /// <summary>The stand in a storm.</summary>
+    public static CheckRule MountWind { get; } = new(
+        "mount-wind",
+        "storm on the stand",
+        "Wind pressure ρv²/2 (EN 1991-1-4 form, ρ 1.25 kg/m³); force coefficient 1.5, common practice, no source");
+
+    /// <summary>How far it turns.</summary>
+    public static CheckRule TurnLimit { get; } = new("turn-limit", "turn to either side", "The catalogue's figure for the mount");
+
+    /// <summary>The drive against working wind.</summary>
+    public static CheckRule DriveTorque { get; } = new(
+        "drive-torque",
+        "torque of the drive",
+        "Wind pressure ρv²/2 (ρ 1.226 kg/m³), force coefficient 1.5 and a tenth of the chord off the axis: common practice, no source; "
+        + "friction µPd/2 (bearing makers' tables)");
+
+    /// <summary>The drive against a gust.</summary>
+    public static CheckRule DriveHolding { get; } = new(
+        "drive-holding", "holding until the stops take the load", "Common practice, no source");
+
+    /// <summary>Frost in the collector.</summary>
+    public static CheckRule Freezing { get; } = new(
+        "collector-freezing",
+        "collector on the coldest night",
+        "Radiation to a clear sky: utility advice on solar freezing; antifreeze: Melinder 2010");
+
+    /// <summary>The pipe at a dry collector.</summary>
+    public static CheckRule FirstMetres { get; } = new(
+        "first-metres",
+        "pipe next to the dry collector",
+        "Stagnation from the collector's certificate (ISO 9806)");
+
+    /// <summary>The long pipe at the ceiling.</summary>
+    public static CheckRule PipeRating { get; } = new(
+        "pipe-rating", "long pipe at the tank's ceiling", "The catalogue's rating of the pipe");
+
+    /// <summary>The sleeve on its pipe.</summary>
+    public static CheckRule InsulationFit { get; } = new("insulation-fit", "insulation on the pipe", "The catalogue's figures");
+
+    /// <summary>Filling an empty loop.</summary>
+    public static CheckRule PumpLift { get; } = new("pump-lift", "lifting water into the empty collector", "Hydrostatics");
+
+    /// <summary>Flow through the collectors.</summary>
+    public static CheckRule PumpFlow { get; } = new(
+        "pump-flow",
+        "flow through the collectors",
+        "Pipe friction after Colebrook; 0.006 to 0.015 kg/s per m² is common practice, no source");
+
+    /// <summary>Running empty.</summary>
+    public static CheckRule DrainFall { get; } = new(
+        "drain-fall", "water running back by itself", "Installers' guidance on drain-back slope");
+
+    /// <summary>The hottest water.</summary>
+    public static CheckRule TankHeat { get; } = new("tank-heat", "heat in the tank", "Simulated; the catalogue's ratings");
+
+    /// <summary>The feet in a storm.</summary>
+    public static CheckRule Anchorage { get; } = new(
+        "anchorage",
+        "feet in a storm",
+        "Wind pressure ρv²/2 (EN 1991-1-4 form, ρ 1.25 kg/m³), force coefficient 1.5 up as well as sideways: common practice, no source; "
+        + "the anchor's pull is the builder's figure, 1000 N where none is given (common practice, no source)");
+
+    /// <summary>Holding without current.</summary>
+    public static CheckRule DriveLocking { get; } = new("drive-locking", "holding without current", "A gearbox maker's published advice");
+
+    /// <summary>Time from stop to stop.</summary>
+    public static CheckRule TurningTime { get; } = new(
+        "turning-time",
+        "time for the whole turn",
+        "The catalogue's speed; ten minutes, so that a rising wind does not catch it half way: own choice");
+
+    /// <summary>The sleeves in heat.</summary>
+    public static CheckRule InsulationHeat { get; } = new(
+        "insulation-heat",
+        "insulation on hot pipe",
+        "The catalogue's ratings; stagnation from the collector's certificate (ISO 9806)");
+
+    /// <summary>Relief, expansion and vent.</summary>
+    public static CheckRule Pressure { get; } = new(
+        "pressure-safety",
+        "relief, expansion and vent",
+        "Safety rules for closed solar loops, the local code decides; growth 4 % and half of the vessel: common practice, no source");
+
+    /// <summary>Direction of the collector.</summary>
+    public static CheckRule FacesSun { get; } = new(
+        "faces-sun",
+        "collector looks towards the noon sun",
+        "The sun's path: outside the tropics the noon sun is always on the side of the equator");
+
+    /// <summary>All of them, in the order in which a search counts them.</summary>
+    public static IReadOnlyList<CheckRule> All { get; } =
+    [
+        Space, MountArea, MountWind, TurnLimit, DriveTorque, DriveHolding, Freezing, FirstMetres, PipeRating, InsulationFit, PumpLift,
+        PumpFlow, DrainFall, TankHeat, Anchorage, DriveLocking, TurningTime, InsulationHeat, Pressure, FacesSun,
+    ];
+}

@@ -1,0 +1,102 @@
+using DesignSearch.Layouts.Design;
+
+namespace DesignSearch.Layouts.Systems.Solar;
+
+/// <summary>What to dial in on a solar plant, in words.</summary>
+internal static class SolarSettingWords
+{
+    /// <summary>Water in the warm pipe when its loss is felt for [°C].</summary>
+    public const double HotC = 40;
+
+    private const double SecondsPerMinute = 60;
+    private const double DegPerFacing = 45;
+
+    private static readonly string[] Facings = ["north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"];
+
+    public static Setting DriveOrder { get; } = new(
+        "Order of the drives",
+        "one after the other, ten seconds apart",
+        "Each draws its starting current alone; the supply is laid out for that.");
+
+    public static Setting RunsEmpty { get; } = new(
+        "Before the first frost",
+        "watch the collector run empty",
+        "Stop the pump and see that all water comes back; a sag in the pipe bursts it.");
+
+    public static Setting Summer { get; } = new(
+        "In summer",
+        "cover the collectors or drain them and leave the vent open",
+        "A dry collector in summer sun is the hottest thing on the place.");
+
+    public static Setting Tilt(double deg) => Of("Tilt of the collector", $"{deg:0}° from flat", "Steep, for the low winter sun.");
+
+    public static Setting Direction(double deg) => Of(
+        "Direction of the collector",
+        $"{deg:0}° from true north, faces {Facings[(int)Math.Round(deg / DegPerFacing) % Facings.Length]}",
+        "True north, not the compass: correct the needle by the local declination.");
+
+    public static Setting LimitSwitches(double deg) => Of(
+        "Limit switches",
+        $"{deg:0}° to either side of the middle",
+        "The switches end the turn; mechanical stops behind them take the wind.");
+
+    public static Setting Timer(double hours) => Of(
+        "Timer of the frame",
+        $"{hours:0.#} h after dawn",
+        "Swings from the morning to the afternoon side near solar noon; the light sensor brings it home at dusk.");
+
+    public static Setting PumpStarts(double differenceK) => Of(
+        "Pump starts",
+        $"collector {differenceK:0.#} K above the tank's bottom",
+        "Enough to be worth the pump's current and the cold pipe.");
+
+    public static Setting PumpStops(double differenceK) => Of(
+        "Pump stops",
+        $"collector {differenceK:0.#} K above the tank's bottom",
+        "Well below the start, so that it does not chatter; shortest run three to five minutes.");
+
+    public static Setting Flow(double kgPerS) => Of(
+        "Flow",
+        $"{kgPerS * SecondsPerMinute:0.0} L/min through all collectors",
+        "Set with the ball valve on the return while the pump runs.");
+
+    public static Setting WarmPipe(double lostK) => Of(
+        "Check of the warm pipe",
+        $"loses about {lostK:0.0} K from collector to tank at {HotC:0} °C on a day of 0 °C",
+        "Feel or measure both ends on a sunny day; much more means wet or missing insulation.");
+
+    public static Setting Fill(double loopL, double tankL, int tanks, bool staysFull) => Of(
+        "Fill of the loop",
+        $"{loopL:0} L in collectors and pipes, {tankL:0} L in the {(tanks == 1 ? "tank" : "tanks")}",
+        staysFull
+            ? "The loop is filled with antifreeze and stays full."
+            : "The loop's water stands in the tank while the pump rests: leave that much room in it.");
+
+    public static Setting Ceiling(double ceilingC) => Of(
+        "Tank's ceiling",
+        $"{ceilingC:0} °C",
+        "Above it the pump stops: tank, pipe and heat release bear no more.");
+
+    public static Setting Thermostat(double setC, double limitC) => Of(
+        "Thermostat of the heat release",
+        $"{setC:0.#} °C",
+        FormattableString.Invariant(
+            $"Above the limit of {limitC:0.#} °C and above the stand-by heater, so that the sun's heat goes first."));
+
+    public static Setting Band(double bandK) => Of(
+        "Band of that thermostat",
+        $"{bandK:0.#} K",
+        "Wide enough that pump and fan do not start every few minutes.");
+
+    public static Setting Steps(int steps) => Of(
+        "Steps of the frame",
+        $"{steps:0} through the day",
+        "More steps gain little and wear the drive.");
+
+    public static Setting Antifreeze(double protectsToC) => Of(
+        "Antifreeze",
+        $"good to {protectsToC:0} °C, tested every autumn",
+        "It ages; weak antifreeze freezes.");
+
+    private static Setting Of(string what, FormattableString value, string reason) => new(what, FormattableString.Invariant(value), reason);
+}

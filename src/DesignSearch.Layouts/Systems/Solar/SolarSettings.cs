@@ -1,0 +1,46 @@
+using DesignSearch.Layouts.Design;
+using DesignSearch.Parts.Solar;
+using DesignSearch.Season.Solar;
+
+namespace DesignSearch.Layouts.Systems.Solar;
+
+/// <summary>What to dial in on a finished solar plant.</summary>
+internal static class SolarSettings
+{
+    public static IEnumerable<Setting> Of(SolarLoop solar, double limitC)
+    {
+        var (dials, turning) = (solar.Dials, solar.Mount.Turning);
+        yield return SolarSettingWords.Tilt(dials.TiltDeg);
+        yield return SolarSettingWords.Direction(dials.AzimuthDeg);
+        if (turning != TurningKind.Fixed)
+            yield return SolarSettingWords.LimitSwitches(dials.LimitDeg);
+        if (turning == TurningKind.TwoPosition)
+            yield return SolarSettingWords.Timer(dials.SwitchHours);
+        yield return SolarSettingWords.PumpStarts(dials.StartDifferenceK);
+        yield return SolarSettingWords.PumpStops(dials.StopDifferenceK);
+        yield return SolarSettingWords.Flow(solar.Flow.KgPerS);
+        if (LostK(solar) is { } lost)
+            yield return SolarSettingWords.WarmPipe(lost);
+        yield return SolarSettingWords.Fill(solar.LoopLitres, solar.TankCount * solar.Tank.VolumeL, solar.TankCount, solar.StaysFull);
+        yield return SolarSettingWords.Ceiling(solar.CeilingC);
+        yield return SolarSettingWords.Thermostat(dials.ReleaseSetC, limitC);
+        yield return SolarSettingWords.Band(dials.ReleaseBandK);
+        if (turning == TurningKind.Stepped)
+            yield return SolarSettingWords.Steps(dials.Steps);
+        if (solar.Drive is not null && solar.Frames > 1)
+            yield return SolarSettingWords.DriveOrder;
+        yield return solar.StaysFull ? SolarSettingWords.Antifreeze(solar.Protection.ProtectsToC) : SolarSettingWords.RunsEmpty;
+        yield return SolarSettingWords.Summer;
+    }
+
+    // What the warm pipe should lose on the day that the words tell of; null where there is no pipe to feel or no flow.
+    private static double? LostK(SolarLoop solar)
+    {
+        const double FreezingDayC = 0;
+        var loss = SolarNumbers.PipeRunOf(solar).OutLossWPerK;
+        if (loss <= 0 || solar.Flow.KgPerS <= 0)
+            return null;
+        var end = PipeLoss.EndC(SolarSettingWords.HotC, FreezingDayC, loss, solar.Flow.KgPerS * solar.Protection.FluidJPerKgK);
+        return SolarSettingWords.HotC - end;
+    }
+}

@@ -1,0 +1,83 @@
+using DesignSearch.Layouts.Design;
+using DesignSearch.Parts.Piping;
+using DesignSearch.Parts.Solar;
+
+namespace DesignSearch.Layouts.Systems.Solar;
+
+/// <summary>What a solar plant looks for in a catalogue, sorted once, and the flows that were worked out.</summary>
+/// <param name="shelf">The parts of the catalogue.</param>
+internal sealed class SolarShelf(PartShelf shelf)
+{
+    private const int MostFlows = 16384;
+
+    // A hair narrower than the long pipe is no harm over so short a way (estimate, no source).
+    private const double LeastBoreShare = 0.75;
+
+    // A corrugated pipe keeps water in its folds and never drains quite empty.
+    private const double CorrugatedUm = 50;
+
+    private readonly Pipe[] metalPipes = [.. shelf.Of<Pipe>().Where(p => p.IsMetal && p.IsOutdoor)];
+    private readonly PipeInsulation[] insulations = [.. shelf.Of<PipeInsulation>()];
+
+    // The thriftiest first, of these the cheapest: a cheap strong one would want a larger supply and thicker cables.
+    private readonly Pump[] pumps = [.. shelf.Of<Pump>().OrderBy(p => p.Watts)];
+    private readonly Memory<FlowKey, LoopFlow> flows = new(MostFlows);
+
+    /// <summary>The shelf of a catalogue, made once.</summary>
+    public static SolarShelf Of(PartShelf parts) => parts.Once(p => new SolarShelf(p));
+
+    /// <summary>The cheapest pipe for the first metres from a collector that may stand dry; null where none serves.</summary>
+    /// <param name="bearsC">Heat that it must bear [°C].</param>
+    /// <param name="longPipe">The pipe that it goes on from.</param>
+    /// <param name="runsEmpty">Whether it must run empty by itself.</param>
+    public Pipe? FirstMetres(double bearsC, Pipe longPipe, bool runsEmpty)
+    {
+        foreach (var pipe in metalPipes)
+        {
+            var drains = !runsEmpty || pipe.RoughnessUm < CorrugatedUm;
+            if (drains && pipe.MaxTemperatureC >= bearsC && pipe.BoreMm >= longPipe.BoreMm * LeastBoreShare)
+                return pipe;
+        }
+
+        return null;
+    }
+
+    /// <summary>The cheapest sleeve that fits a pipe and bears its heat; null where none does.</summary>
+    /// <param name="bearsC">Heat that it must bear [°C].</param>
+    /// <param name="pipe">The pipe.</param>
+    public PipeInsulation? Sleeve(double bearsC, Pipe pipe)
+    {
+        foreach (var sleeve in insulations)
+        {
+            if (sleeve.MaxTemperatureC >= bearsC && pipe.OuterMm >= sleeve.InnerFromMm && pipe.OuterMm <= sleeve.InnerToMm)
+                return sleeve;
+        }
+
+        return null;
+    }
+
+    /// <summary>The thriftiest pump that is strong enough; null where none is.</summary>
+    /// <param name="flowLPerMin">Flow against no head that it must reach [L/min].</param>
+    /// <param name="bearsC">Water that it must bear [°C].</param>
+    /// <param name="volts">Its voltage [V].</param>
+    public Pump? Pump(double flowLPerMin, double bearsC, double volts)
+    {
+        foreach (var pump in pumps)
+        {
+            if (pump.FlowAtNoHeadLPerMin >= flowLPerMin && pump.MaxTemperatureC >= bearsC && pump.Volts == volts)
+                return pump;
+        }
+
+        return null;
+    }
+
+    /// <summary>What <see cref="LoopFlow.Settle"/> says, worked out once for each loop.</summary>
+    /// <inheritdoc cref="LoopFlow.Settle"/>
+    public LoopFlow Flow(
+        Collector collector, int count, Pump pump, Pipe pipe, double lengthM, double liftM, double wantedKgPerSM2) => flows.Of(
+        new(collector.Id, count, pump.Id, pipe.Id, lengthM, liftM, wantedKgPerSM2),
+        _ => LoopFlow.Settle(collector, count, pump, pipe, lengthM, liftM, wantedKgPerSM2));
+
+    private readonly record struct FlowKey(
+        string Collector, int Count, string Pump, string Pipe, double LengthM, double LiftM, double WantedKgPerSM2);
+}

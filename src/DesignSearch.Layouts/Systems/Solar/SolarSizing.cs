@@ -1,0 +1,112 @@
+using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Parts.Catalogues;
+using DesignSearch.Parts.Piping;
+using DesignSearch.Parts.Solar;
+
+namespace DesignSearch.Layouts.Systems.Solar;
+
+/// <summary>Works the solar plant of a layout out.</summary>
+internal static class SolarSizing
+{
+    // What bears least must stay clear of its limit (own choice).
+    private const double CeilingMarginK = 5;
+
+    // A pump that brings half as much again against no head still brings the flow through a heat release (common practice, no source).
+    private const double ReleasePumpReserve = 1.5;
+
+    // A litre of the loop is taken as a kilogram.
+    private const double SecondsPerMinute = 60;
+
+    private const double Tiny = 1e-9;
+
+    public static SolarLoop Of(DesignTask task, Collector collector)
+    {
+        var (layout, site, shelf) = (task.Layout, task.Scenario.Site, SolarShelf.Of(task.Shelf));
+        var mount = Needed(layout, SolarChoices.Mount);
+        var protection = Needed(layout, SolarChoices.Protection);
+        var tank = Needed(layout, SolarChoices.Tank);
+        var pipe = Needed(layout, SolarChoices.Pipe);
+        var pump = Needed(layout, SolarChoices.LoopPump);
+        var release = Needed(layout, SolarChoices.Release);
+        var (insulation, jacket) = (layout.Get(SolarChoices.Insulation), layout.Get(SolarChoices.Jacket));
+        var count = (int)layout.Get(SolarChoices.CollectorCount);
+        var area = count * collector.AreaM2;
+        var perFrame = Math.Max(1, (int)Math.Floor((mount.MaxAreaM2 / collector.AreaM2) + Tiny));
+        var runsEmpty = protection.Method != FreezeMethod.Antifreeze;
+        var lift = runsEmpty ? Math.Max(0, site.CollectorAboveTankM) : 0;
+        var first = collector.IsGlazed && !pipe.IsMetal ? shelf.FirstMetres(collector.StagnationC, pipe, runsEmpty) : pipe;
+        var wanted = layout.Get(SolarChoices.FlowLPerMinM2) / SecondsPerMinute;
+        var ceiling = CeilingC(tank, pipe, pump, release, jacket);
+        var releaseCount = layout.Get(SolarChoices.ReleaseCount);
+        var releaseFlow = release.Unit == PartUnit.Metre ? release.FlowLPerMin : release.FlowLPerMin * releaseCount;
+        return new SolarLoop
+        {
+            Dials = Dials(layout, mount),
+            Collector = collector,
+            Count = count,
+            AreaM2 = area,
+            Mount = mount,
+            Frames = (count + perFrame - 1) / perFrame,
+            Drive = layout.Get(SolarChoices.Drive),
+            ShaftSeal = layout.Get(SolarChoices.ShaftSeal),
+            Protection = protection,
+            Tank = tank,
+            TankCount = (int)layout.Get(SolarChoices.TankCount),
+            Jacket = jacket,
+            Pipe = pipe,
+            PipeRunM = site.PipeRunM,
+            FirstMetres = first,
+            Insulation = insulation,
+            FirstInsulation = FirstInsulation(collector, first, insulation, shelf),
+            LoopLitres = LoopLitres(collector, area, protection, pipe, site.PipeRunM),
+            Pump = pump,
+            Flow = shelf.Flow(collector, count, pump, pipe, 2 * site.PipeRunM, lift, wanted),
+            CeilingC = ceiling,
+            Release = release,
+            ReleaseCount = releaseCount,
+            ReleaseWPerK = release.WPerK * releaseCount,
+            ReleasePump = shelf.Pump(releaseFlow * ReleasePumpReserve, ceiling, pump.Volts),
+        };
+    }
+
+    private static SolarDials Dials(Layout layout, CollectorMount mount) => new()
+    {
+        TiltDeg = layout.Get(SolarChoices.TiltDeg),
+        AzimuthDeg = layout.Get(SolarChoices.AzimuthDeg),
+        LimitDeg = layout.Get(SolarChoices.LimitDeg),
+        SwitchHours = mount.Turning == TurningKind.TwoPosition ? layout.Get(SolarChoices.SwitchHours) : SolarDials.UsualSwitchHours,
+        Steps = mount.Turning == TurningKind.Stepped ? (int)layout.Get(SolarChoices.Steps) : SolarDials.UsualSteps,
+        StartDifferenceK = layout.Get(SolarChoices.StartDifferenceK),
+        StopDifferenceK = layout.Get(SolarChoices.StopDifferenceK),
+        ReleaseSetC = layout.Get(SolarChoices.ReleaseSetC),
+        ReleaseBandK = layout.Get(SolarChoices.ReleaseBandK),
+    };
+
+    private static double CeilingC(Tank tank, Pipe pipe, Pump pump, HeatRelease release, TankJacket? jacket)
+    {
+        var store = Math.Min(tank.MaxTemperatureC, jacket?.MaxTemperatureC ?? double.MaxValue);
+        var loop = Math.Min(pipe.MaxTemperatureC, pump.MaxTemperatureC);
+        return Math.Min(Math.Min(store, loop), release.MaxTemperatureC) - CeilingMarginK;
+    }
+
+    private static PipeInsulation? FirstInsulation(Collector collector, Pipe? first, PipeInsulation? insulation, SolarShelf shelf)
+    {
+        if (first is null || insulation is null)
+            return null;
+        var bears = !collector.IsGlazed || insulation.MaxTemperatureC >= collector.StagnationC;
+        return bears ? insulation : shelf.Sleeve(collector.StagnationC, first);
+    }
+
+    // In collectors by what they hold, or by what the antifreeze's maker counts where that is more; in the pipe out and back.
+    private static double LoopLitres(Collector collector, double areaM2, FreezeProtection protection, Pipe pipe, double runM)
+    {
+        const double LitresPerMetreOfMm2 = 1e-3;
+        var inCollectors = areaM2 * Math.Max(protection.FluidLPerM2, collector.WaterL / collector.AreaM2);
+        return inCollectors + (Math.PI / 4 * pipe.BoreMm * pipe.BoreMm * LitresPerMetreOfMm2 * 2 * runM);
+    }
+
+    private static T Needed<T>(Layout layout, PartChoice<T> choice)
+        where T : class, IPart =>
+        layout.Get(choice) ?? throw new ArgumentException($"A layout with a collector needs a part for '{choice.Key}'.", nameof(layout));
+}

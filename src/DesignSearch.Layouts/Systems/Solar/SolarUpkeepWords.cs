@@ -1,0 +1,67 @@
+using DesignSearch.Layouts.Design;
+using DesignSearch.Parts.Solar;
+
+namespace DesignSearch.Layouts.Systems.Solar;
+
+/// <summary>What a solar plant asks for year by year, in words. Hours are orders of magnitude, common practice, no source.</summary>
+internal static class SolarUpkeepWords
+{
+    private static readonly Upkeep Leaks = new(
+        "Look for leaks at collector, pipe, pump and tank, and compare both ends of the warm pipe.",
+        "every month of the season",
+        1);
+
+    private static readonly Upkeep Stand = new(
+        "Look at stand, anchors and pipe clips, and tighten what is loose.",
+        "every autumn and after each storm",
+        1);
+
+    private static readonly Upkeep Glass = new(
+        "Wash dust off the collectors and brush snow off them, from the ground.",
+        "every autumn, and after snow",
+        1);
+
+    private static readonly Upkeep Summer = new(
+        "Cover or drain the collectors, and uncover or fill them again.",
+        "before and after every summer",
+        1);
+
+    private static readonly Upkeep OpenTank = new(
+        "Look for scale and slime in the tank, and top up what has dried away.",
+        "every autumn",
+        1);
+
+    private static readonly Upkeep RunsEmpty = new(
+        "Stop the pump and watch the collector and its pipes run empty.",
+        "before the first frost",
+        0.5);
+
+    private static readonly Upkeep Fluid = new("Test the antifreeze; replace it when it no longer holds.", "every autumn", 0.5);
+
+    private static readonly Upkeep Relief = new(
+        "Lift the relief valves and read the pressure; a licensed person looks at them where the local code says so.",
+        "every autumn",
+        0.5);
+
+    public static IEnumerable<Upkeep> Of(SolarLoop solar)
+    {
+        yield return Leaks;
+        yield return Stand;
+        yield return Glass;
+        yield return Summer;
+        if (!solar.Tank.IsClosed)
+            yield return OpenTank;
+        yield return solar.StaysFull ? Fluid : RunsEmpty;
+        if (solar.ClosedCount > 0)
+            yield return Relief;
+        if (solar.Mount.Turning != TurningKind.Fixed)
+            yield return Frames(solar.Frames);
+    }
+
+    private static Upkeep Frames(int frames) => new(
+        frames == 1
+            ? "Run the frame from stop to stop; try both limit switches, and look at bearing, seal and hoses."
+            : "Run each frame from stop to stop; try both limit switches, and look at bearing, seal and hoses.",
+        "every autumn",
+        frames);
+}

@@ -1,0 +1,31 @@
+using DesignSearch.Parts.Solar;
+
+namespace DesignSearch.Layouts.Systems.Solar;
+
+/// <summary>How a solar plant is named.</summary>
+internal static class SolarWords
+{
+    public const string ComesWith = " with mount, pipe, tank and heat release";
+    public const string Store = "tank";
+
+    public static string Title(SolarLoop solar)
+    {
+        var collectors = FormattableString.Invariant($"{solar.Count} {(solar.Count == 1 ? "collector" : "collectors")}");
+        var tanks = solar.TankCount == 1
+            ? FormattableString.Invariant($"a {solar.Tank.VolumeL:0} L tank")
+            : FormattableString.Invariant($"{solar.TankCount} {solar.Tank.VolumeL:0} L tanks");
+        return FormattableString.Invariant($"{collectors} ({solar.AreaM2:0.0} m², {Turning(solar.Mount.Turning)}) with {tanks}");
+    }
+
+    public static string Turning(TurningKind turning) => turning switch
+    {
+        TurningKind.Fixed => "fixed",
+        TurningKind.TwoPosition => "two-position",
+        TurningKind.Stepped => "stepped",
+        _ => "continuous",
+    };
+
+    public static FormattableString MetalPipe(double bearsC) => $"a metal pipe for the first metres that bears {bearsC:0} °C";
+
+    public static FormattableString ReleasePump(double volts) => $"a pump of {volts:0} V for the heat release";
+}

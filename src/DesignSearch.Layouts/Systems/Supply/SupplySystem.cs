@@ -1,0 +1,69 @@
+using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Checks;
+using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Design.Wiring;
+using DesignSearch.Parts.Catalogues;
+using DesignSearch.Parts.Electrics;
+
+namespace DesignSearch.Layouts.Systems.Supply;
+
+/// <summary>Mains and extra-low voltage: what must be brought to the greenhouse for what is chosen.</summary>
+public sealed class SupplySystem : PlantSystem, ISupplier
+{
+    /// <inheritdoc/>
+    public override IReadOnlyList<PartKind> Kinds { get; } = [Cable.Definition, PowerSupply.Definition];
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Choice> Choices => SupplyChoices.All;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<CheckRule> Rules => SupplyRules.All;
+
+    /// <inheritdoc/>
+    /// <remarks>Nothing by itself: it is asked by <see cref="Supply"/> once all devices are known.</remarks>
+    public override DesignedSystem? Design(DesignTask task) => null;
+
+    /// <inheritdoc/>
+    public SuppliedSystem Supply(DesignTask task, IReadOnlyList<Circuit> circuits, Needs needs)
+    {
+        ArgumentNullException.ThrowIfNull(task);
+        ArgumentNullException.ThrowIfNull(circuits);
+        ArgumentNullException.ThrowIfNull(needs);
+        var scenario = task.Scenario;
+        if (scenario.Site.MainsAtGreenhouse || NeedsMains(circuits))
+            return new SuppliedPlant(Plan(task, true, circuits, needs));
+        // Low voltage alone is brought from the dwelling, or made beside the greenhouse from mains brought there: whichever costs less.
+        var (far, near) = (needs.Copy(), needs.Copy());
+        var (farPlan, nearPlan) = (Plan(task, false, circuits, far), Plan(task, true, circuits, near));
+        var takesFar = (far.Missing.Count, far.Price(scenario.Stock)).CompareTo((near.Missing.Count, near.Price(scenario.Stock))) <= 0;
+        needs.TakeOver(takesFar ? far : near);
+        return new SuppliedPlant(takesFar ? farPlan : nearPlan);
+    }
+
+    private static bool NeedsMains(IReadOnlyList<Circuit> circuits)
+    {
+        for (var i = 0; i < circuits.Count; i++)
+        {
+            if (circuits[i].Volts >= SupplyPlan.MainsVolts)
+                return true;
+        }
+
+        return false;
+    }
+
+    private static SupplyPlan Plan(DesignTask task, bool mainsInHouse, IReadOnlyList<Circuit> circuits, Needs needs)
+    {
+        var (site, layout) = (task.Scenario.Site, task.Layout);
+        var key = new SupplyKey(
+            mainsInHouse,
+            site.MainsAtGreenhouse,
+            site.MainsCableM,
+            layout.Get(SupplyChoices.SupplyW),
+            layout.Get(SupplyChoices.CableMm2),
+            layout.Get(SupplyChoices.ControlBox),
+            circuits);
+        var planned = SupplyShelf.Of(task.Shelf).Plan(key, k => SupplySizing.Plan(k, needs.Fresh()));
+        needs.AddAll(planned.Needs);
+        return planned.Plan;
+    }
+}
