@@ -7,6 +7,7 @@ using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Design.Sizing;
 using DesignSearch.Layouts.Scenarios;
 using DesignSearch.Parts.Money;
+using DesignSearch.Physics;
 using DesignSearch.Season;
 using DesignSearch.Season.Kernel;
 
@@ -111,7 +112,7 @@ public sealed class LayoutAssessor(Scenario scenario, WinterSet winters)
 
     /// <summary>Electricity of the drives over a season [kWh].</summary>
     public double DriveKwh(BuiltLayout built, Winter winter) => built.Solar is { Drive: { } drive } solar && Plane(built, winter) is { } plane
-        ? plane.TravelDeg / drive.SpeedDegPerS * drive.Watts * solar.Frames / 3.6e6
+        ? plane.TravelDeg / drive.SpeedDegPerS * drive.Watts * solar.Frames / Energy.JoulesPerKwh
         : 0;
 
     // Cut between winters first, for a long stretch of layouts goes faster through the kernel than two short ones; then into more stretches than

@@ -3,6 +3,7 @@ using DesignSearch.Layouts.Scenarios;
 using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Mechanics;
 using DesignSearch.Parts.Solar;
+using DesignSearch.Physics;
 
 namespace DesignSearch.Layouts.Assess.Checks;
 
@@ -16,7 +17,6 @@ internal static class MountChecks
     private const double StartingFriction = 2;
     private const double TorqueInHand = 1.5;
     private const double MostSeconds = 600;
-    private const double Gravity = 9.80665;
 
     public static IEnumerable<Check> Of(Scenario scenario, SolarLoop solar)
     {
@@ -47,17 +47,19 @@ internal static class MountChecks
         var mass = solar.Collector.WeightKg * areaM2 / solar.Collector.AreaM2 + solar.Mount.WeightKg;
         return WindNm(areaM2, windMPerS)
             + (solar.Mount.Axis == TurningAxis.Sloping ? ShaftMoments.ImbalanceNm(mass, solar.Mount.ImbalanceM) : 0)
-            + StartingFriction * ShaftMoments.BearingFrictionNm(solar.Mount.BearingFriction, mass * Gravity, solar.Mount.BearingDiameterMm / 1000);
+            + StartingFriction * ShaftMoments.BearingFrictionNm(solar.Mount.BearingFriction, mass * Gravity.StandardMPerS2,
+                solar.Mount.BearingDiameterMm / 1000);
     }
 
     private static double WindNm(double areaM2, double windMPerS) =>
-        WindForce.MomentNm(WindForce.ForceN(WindForce.PressurePa(windMPerS, 1.226), areaM2, ForceCoefficient), Eccentricity * Math.Sqrt(areaM2));
+        WindForce.MomentNm(WindForce.ForceN(WindForce.PressurePa(windMPerS, Air.WindLoadDensityKgPerM3), areaM2, ForceCoefficient),
+            Eccentricity * Math.Sqrt(areaM2));
 
     // What lifts is the force on a plate that stands free, less what the collectors weigh; what else weighs the frame down is to spare.
     private static Check Anchorage(SolarLoop solar, SiteLimits site)
     {
         var lift = WindForce.ForceN(WindForce.PressurePa(site.DesignWindMPerS), solar.AreaM2, ForceCoefficient);
-        var weight = solar.Count * solar.Collector.WeightKg * Gravity;
+        var weight = solar.Count * solar.Collector.WeightKg * Gravity.StandardMPerS2;
         var each = Math.Max(0, lift - weight) / solar.Anchors;
         return Check.Of("anchorage", "feet in a storm", each <= site.AnchorHoldsN, 1 - each / site.AnchorHoldsN, $"A gust of {site.DesignWindMPerS:0} m/s may lift with {lift / 1000:0.0} kN, the collectors weigh {weight / 1000:0.0} kN: each of {solar.Anchors} anchors must stand {each:0} N of the {site.AnchorHoldsN:0} N it holds. Test one by pulling.", "Wind pressure ρv²/2 (EN 1991-1-4 form, ρ 1.25 kg/m³), force coefficient 1.5 up as well as sideways: common practice, no source; the anchor's pull is the builder's figure, 1000 N where none is given (common practice, no source)");
     }

@@ -4,6 +4,7 @@ using DesignSearch.Parts.Compost;
 using DesignSearch.Parts.Hydraulics;
 using DesignSearch.Parts.Piping;
 using DesignSearch.Parts.Small;
+using DesignSearch.Physics;
 using DesignSearch.Season.Compost;
 using DesignSearch.Season.Solar;
 
@@ -19,7 +20,6 @@ internal static class CompostBuilding
     private const double RoughnessM = 7e-6;
     private const double Fittings = 4.0 / 3;
     private const double WaterC = 30;
-    private const double WaterJPerKgK = 4186;
 
     public static (CompostNumbers Numbers, Pump? Pump) Build(Scenario scenario, Layout layout, Needs needs)
     {
@@ -47,7 +47,7 @@ internal static class CompostBuilding
             volume * mix.DryKgPerM3 * mix.DegradableShare,
             mix.RatePerDay,
             mix.HeatJPerKg,
-            CompostHeap.CoilWPerK(coil.WPerMK * length, inHouse, flow * WaterJPerKgK),
+            CompostHeap.CoilWPerK(coil.WPerMK * length, inHouse, flow * Water.HeatJPerKgK),
             pump.Watts,
             layout["compost_set_c"].Number,
             layout["compost_rest_c"].Number);

@@ -4,6 +4,7 @@ using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Piping;
 using DesignSearch.Parts.Small;
 using DesignSearch.Parts.Solar;
+using DesignSearch.Physics;
 using DesignSearch.Season.Solar;
 
 namespace DesignSearch.Layouts.Design.Sizing;
@@ -17,7 +18,6 @@ internal static class SolarBuilding
     private const double FittingsLoss = 1.2;
     // A corrugated pipe keeps water in its folds and never drains quite empty.
     private const double Corrugated = 50;
-    private const double WaterJPerKgK = 4186;
     private const double CeilingMarginK = 5;
     private const double Spill = 1.1;
 
@@ -114,7 +114,7 @@ internal static class SolarBuilding
         var (pipe, insulation) = (solar.Pipe, solar.Insulation);
         var outer = pipe.OuterMm / 1000;
         var loss = PipeLoss.PerMetreK(insulation?.ConductivityWPerMK ?? 0.04, outer, outer + 2 * (insulation?.ThicknessMm ?? 0) / 1000, OutsideFilm) * lengthM * FittingsLoss;
-        var water = Math.PI / 4 * pipe.BoreMm * pipe.BoreMm * 1e-6 * 1000 * solar.Protection.FluidJPerKgK;
+        var water = Math.PI / 4 * pipe.BoreMm * pipe.BoreMm * 1e-6 * Water.DensityKgPerM3 * solar.Protection.FluidJPerKgK;
         var capacity = (water + pipe.WallCapacityJPerMK) * lengthM;
         return new PipeRunNumbers(loss, loss, capacity, capacity);
     }
