@@ -33,6 +33,9 @@ internal sealed record FrontChart
     /// <summary>Title of the frost axis.</summary>
     public required string UpTitle { get; init; }
 
+    /// <summary>What is drawn, for those who do not see it.</summary>
+    public string InWords => $"{Say.Capital(UpTitle)} against {AcrossTitle}. {Note}";
+
     /// <summary>Ways of turning that occur, in the order of the legend.</summary>
     public IReadOnlyList<TurningMode> Modes => [.. Points.Select(p => p.Turning).DistinctBy(m => m.Words).OrderBy(m => m.Order)];
 
