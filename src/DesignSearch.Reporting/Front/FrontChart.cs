@@ -61,7 +61,7 @@ internal sealed record FrontChart
             Front = front,
             Across = new(drawn.Max(p => p.LifeCost), Stretched: false),
             Up = new(highest, stretched),
-            AcrossTitle = $"life cost over {Say.Whole(run.Scenario.Years)} years [{PlainText.Cut(run.Scenario.Currency, 24)}]",
+            AcrossTitle = $"life cost over {Say.Count(run.Scenario.Years, "year")} [{PlainText.Cut(run.Scenario.Currency, 24)}]",
             UpTitle = "frost degree-hours [K·h]",
         };
     }
@@ -75,7 +75,7 @@ internal sealed record FrontChart
         {
             0 => note,
             1 => note + " One dearer layout lies off to the right.",
-            _ => note + $" {Say.Whole(beyond)} dearer layouts lie off to the right.",
+            _ => note + $" {Say.Count(beyond, "dearer layout")} lie off to the right.",
         };
     }
 }
