@@ -4,8 +4,7 @@ namespace DesignSearch.Search;
 /// <param name="Objectives">One value per objective, all minimised, finite.</param>
 /// <param name="Violations">One value per constraint, 0 where it is met, else how far it is missed.</param>
 /// <param name="Merit">A further measure that the problem wants the best of kept (higher is better); 0 where it has none.</param>
-/// <param name="IsBound">Whether the evaluation was given up early and the objectives are only lower bounds (<see cref="IStoppableProblem"/>).</param>
-public sealed record Evaluation(double[] Objectives, double[] Violations, double Merit = 0, bool IsBound = false)
+public sealed record Evaluation(double[] Objectives, double[] Violations, double Merit = 0)
 {
     /// <summary>Sum of the violations; 0 where every constraint is met.</summary>
     public double TotalViolation

@@ -1,3 +1,5 @@
+using DesignSearch.Physics;
+
 namespace DesignSearch.Climate.Formats;
 
 /// <summary>Turns the units weather files come in into ours.</summary>
@@ -12,7 +14,7 @@ internal static class WeatherUnit
         {
             "c" or "°c" or "ºc" or "degc" or "celsius" or "degreecelsius" or "%" or "m/s" or "ms-1" or "w/m2" or "wm-2" => (1, 0),
             "f" or "°f" or "ºf" or "degf" or "fahrenheit" => (5 / 9.0, -160 / 9.0),
-            "k" or "kelvin" => (1, -273.15),
+            "k" or "kelvin" => (1, -Temperature.ZeroCelsiusK),
             "fraction" or "0-1" => (100, 0),
             "km/h" or "kmh" or "kph" => (1 / 3.6, 0),
             "mph" or "mp/h" => (0.44704, 0),

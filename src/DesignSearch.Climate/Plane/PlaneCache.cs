@@ -28,7 +28,7 @@ public sealed class PlaneCache(long capacityBytes, HorizonProfile? horizon = nul
     }
 
     /// <summary>The irradiance of a mount through a winter, computed when it is not kept.</summary>
-    /// <param name="winter">The winter; told apart by reference.</param>
+    /// <param name="winter">The winter; the same one where every array is the same.</param>
     /// <param name="mount">The mount; told apart by value.</param>
     public PlaneIrradiance Get(Winter winter, Mount mount)
     {

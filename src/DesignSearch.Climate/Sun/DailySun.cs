@@ -1,12 +1,11 @@
+using DesignSearch.Physics;
+
 namespace DesignSearch.Climate.Sun;
 
 /// <summary>Day-by-day sun by the usual series: good for daily totals, half a degree off for instants.</summary>
 public static class DailySun
 {
     private const double Rad = Math.PI / 180;
-
-    /// <summary>Irradiance at one astronomical unit [W/m²].</summary>
-    public const double SolarConstantWPerM2 = 1361;
 
     /// <summary>Declination after P. I. Cooper, Solar Energy 12 (1969) [rad].</summary>
     /// <param name="dayOfYear">1 to 366.</param>
@@ -22,7 +21,8 @@ public static class DailySun
     /// <param name="latitudeDeg">North positive [°], −66 to 66.</param>
     /// <param name="dayOfYear">1 to 366.</param>
     /// <param name="solarConstantWPerM2">[W/m²].</param>
-    public static double ExtraterrestrialJPerM2(double latitudeDeg, double dayOfYear, double solarConstantWPerM2 = SolarConstantWPerM2)
+    public static double ExtraterrestrialJPerM2(double latitudeDeg, double dayOfYear,
+        double solarConstantWPerM2 = Radiation.SolarConstantWPerM2)
     {
         var declination = DeclinationRad(dayOfYear);
         var sunset = SunsetHourAngleRad(latitudeDeg, declination);

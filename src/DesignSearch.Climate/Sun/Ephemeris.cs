@@ -1,3 +1,5 @@
+using DesignSearch.Physics;
+
 namespace DesignSearch.Climate.Sun;
 
 /// <summary>The sun as seen from the centre of the earth at one instant, in the frame that turns with the earth.</summary>
@@ -9,7 +11,7 @@ public readonly record struct Ephemeris(double DeclinationRad, double GreenwichH
     private const double Rad = Math.PI / 180;
 
     /// <summary>Irradiance normal to the sun above the atmosphere [W/m²]: 1361 at one astronomical unit.</summary>
-    public double ExtraterrestrialNormalWPerM2 => 1361 / (DistanceAu * DistanceAu);
+    public double ExtraterrestrialNormalWPerM2 => Radiation.SolarConstantWPerM2 / (DistanceAu * DistanceAu);
 
     /// <summary>True solar time less mean solar time [minutes], −20 to 20.</summary>
     /// <param name="utc">The instant the ephemeris was made for.</param>

@@ -14,7 +14,7 @@ internal static class CloudMaker
         var global = new double[days.Count * 24];
         for (var d = 0; d < days.Count; d++)
         {
-            var random = new RandomStream(seed, RandomPurpose.Clouds, d);
+            var random = new XoshiroStream(seed, RandomPurpose.Clouds, d);
             var day = days.Clearness[d];
             var noon = (days.Sunrise[d] + days.Sunset[d]) / 2;
             var memory = 0.38 + 0.06 * Math.Cos(7.4 * day - 2.5);

@@ -28,7 +28,7 @@ internal sealed record DayChain(double[] A, double[] B)
     };
 
     /// <summary>One day further.</summary>
-    public (double High, double Low, double Clear) Next((double High, double Low, double Clear) x, RandomStream random)
+    public (double High, double Low, double Clear) Next((double High, double Low, double Clear) x, XoshiroStream random)
     {
         var (e1, e2, e3) = (random.NextNormal(), random.NextNormal(), random.NextNormal());
         return (

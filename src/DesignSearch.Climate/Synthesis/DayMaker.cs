@@ -16,7 +16,7 @@ internal sealed class DayMaker(MonthlyClimate climate, WinterOptions options)
     /// <summary>Runs the chain through the days, then brings each month to its mean sun.</summary>
     public void Fill(SyntheticDays days, ulong seed)
     {
-        var random = new RandomStream(seed, RandomPurpose.Days, 0);
+        var random = new XoshiroStream(seed, RandomPurpose.Days, 0);
         (double High, double Low, double Clear) x = default;
         for (var d = 0; d < BurnInDays; d++)
             x = Chain(days.Month(0)).Next(x, random);

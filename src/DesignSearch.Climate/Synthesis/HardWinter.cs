@@ -57,7 +57,11 @@ internal static class HardWinter
         }
 
         var coldest = Enumerable.Range(first, 24 * Length).MinBy(h => air[h]);
-        return hard.With(new HourSpan(first, 24 * Length), options.PowerCutHours > 0 ? [new(Math.Max(0, coldest - options.PowerCutHours / 2), options.PowerCutHours)] : []);
+        return hard with
+        {
+            StressWeek = new(first, 24 * Length),
+            PowerCuts = options.PowerCutHours > 0 ? [new(Math.Max(0, coldest - options.PowerCutHours / 2), options.PowerCutHours)] : [],
+        };
     }
 
     // The week ends with the darkest fortnight of the coldest month, so that the stores are tired when it comes.

@@ -14,7 +14,7 @@ internal static class LowestDraw
     /// <returns>The same winter where it is cold enough by itself.</returns>
     public static Winter Over(Winter drawn, Func<WinterOptions, double> level, Func<WinterOptions, HardLevels> levels, int number, ulong seed, WinterOptions options)
     {
-        var chance = new RandomStream(seed, RandomPurpose.Lowest, number).NextUnit();
+        var chance = new XoshiroStream(seed, RandomPurpose.Lowest, number).NextUnit();
         var years = Math.Max(1.001, 1 / chance);
         var lowest = level(options with { HardReturnYears = years, HardLowestC = null });
         if (lowest >= drawn.AirC.Skip(drawn.WarmUpHours).Min())

@@ -11,7 +11,7 @@ internal static class SpellDraw
 
     public static Winter Draw(IReadOnlyList<Winter> sources, int number, ulong seed, WinterOptions options)
     {
-        var random = new RandomStream(seed, RandomPurpose.Spells, number);
+        var random = new XoshiroStream(seed, RandomPurpose.Spells, number);
         var spells = sources.SelectMany((w, s) => SpellsOf(w).Select(spell => (Source: s, spell.First, spell.Count))).ToArray();
         var like = sources[0];
         var days = like.Hours / 24;

@@ -16,7 +16,7 @@ internal static class SunFromRange
     /// <param name="seed">For the part that chance decides.</param>
     public static void Fill(SyntheticDays days, double[] air, MonthlyClimate? monthly, ulong seed)
     {
-        var random = new RandomStream(seed, RandomPurpose.Days, 1);
+        var random = new XoshiroStream(seed, RandomPurpose.Days, 1);
         foreach (var month in days.Months())
         {
             int[] span = [.. month];

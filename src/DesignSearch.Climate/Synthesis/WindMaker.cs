@@ -14,7 +14,7 @@ internal static class WindMaker
     public static double[] Make(SyntheticDays days, MonthlyClimate climate, ulong seed)
     {
         var wind = new double[days.Count * 24];
-        var random = new RandomStream(seed, RandomPurpose.Wind, 0);
+        var random = new XoshiroStream(seed, RandomPurpose.Wind, 0);
         var x = random.NextNormal();
         for (var h = 0; h < wind.Length; h++)
         {

@@ -1,5 +1,6 @@
 using DesignSearch.Climate.Sun;
 using DesignSearch.Files;
+using DesignSearch.Physics;
 
 namespace DesignSearch.Climate.Weather;
 
@@ -10,7 +11,6 @@ internal sealed class LightColumns(SampleGrid grid, GapReport gaps, string path,
     private const int EnoughHours = 300;
     private const double DullestClearSky = 0.65;
     private const double ClearestSky = 1.3;
-    private const double ExtraterrestrialWPerM2 = 1361;
 
     /// <summary>Fills global and diffuse in place.</summary>
     /// <param name="above">Irradiance above the atmosphere over the same intervals.</param>
@@ -58,8 +58,9 @@ internal sealed class LightColumns(SampleGrid grid, GapReport gaps, string path,
     // In two months some hours are clear; a wrong unit or a shaded sensor keeps away from the light of a clear sky.
     private void CheckLevel(double[] global, double[] above)
     {
-        var share = Enumerable.Range(0, global.Length).Where(i => above[i] > SunWellUpCos * ExtraterrestrialWPerM2 && !double.IsNaN(global[i]))
-            .Select(i => global[i] / ClearSky.HaurwitzWPerM2(above[i] / ExtraterrestrialWPerM2)).Order().ToArray();
+        var share = Enumerable.Range(0, global.Length)
+            .Where(i => above[i] > SunWellUpCos * Radiation.SolarConstantWPerM2 && !double.IsNaN(global[i]))
+            .Select(i => global[i] / ClearSky.HaurwitzWPerM2(above[i] / Radiation.SolarConstantWPerM2)).Order().ToArray();
         if (share.Length * grid.StepHours < EnoughHours)
             return;
         var clearest = share[(int)(0.98 * share.Length)];

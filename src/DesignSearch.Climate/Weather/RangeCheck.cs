@@ -1,4 +1,5 @@
 using DesignSearch.Files;
+using DesignSearch.Physics;
 
 namespace DesignSearch.Climate.Weather;
 
@@ -38,7 +39,7 @@ internal sealed class RangeCheck(string path, SampleGrid grid, FaultList faults,
                 continue;
             var values = grid.Values[field];
             for (var i = 0; i < values.Length; i++)
-                values[i] -= 273.15;
+                values[i] -= Temperature.ZeroCelsiusK;
             repairs.Add((field == WeatherField.Air ? "The air temperature" : "The dew point") + " was taken as kelvin, since every value is above 150.");
         }
     }

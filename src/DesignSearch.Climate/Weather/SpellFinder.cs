@@ -1,5 +1,6 @@
 using DesignSearch.Climate.Sun;
 using DesignSearch.Climate.Winters;
+using DesignSearch.Physics;
 
 namespace DesignSearch.Climate.Weather;
 
@@ -24,7 +25,8 @@ internal static class SpellFinder
         return [.. Runs(picture, day => day.MeanC <= limit && Clearness(day, place) < DarkClearness).OrderByDescending(s => s.Days).ThenBy(s => s.SunKwhPerM2Day).Take(MostRuns)];
     }
 
-    private static double Clearness(WinterDay day, Place place) => day.SunKwhPerM2 * 3.6e6 / Math.Max(1e5, DailySun.ExtraterrestrialJPerM2(place.LatitudeDeg, day.Date.DayOfYear));
+    private static double Clearness(WinterDay day, Place place) =>
+        day.SunKwhPerM2 * Energy.JoulesPerKwh / Math.Max(1e5, DailySun.ExtraterrestrialJPerM2(place.LatitudeDeg, day.Date.DayOfYear));
 
     private static List<WeatherSpell> Runs(WinterPicture picture, Func<WinterDay, bool> belongs)
     {

@@ -1,10 +1,10 @@
+using DesignSearch.Physics;
+
 namespace DesignSearch.Climate.Winters;
 
 /// <summary>Long-wave light of the sky.</summary>
 public static class SkyTemperature
 {
-    private const double Sigma = 5.670374419e-8;
-
     /// <summary>Clear-sky emissivity; P. Berdahl and M. Martin, Solar Energy 32 (1984).</summary>
     /// <param name="dewPointC">[°C], −20 to 30.</param>
     /// <param name="solarHour">Hours since solar midnight.</param>
@@ -24,17 +24,18 @@ public static class SkyTemperature
     {
         var clear = ClearEmissivity(dewPointC, solarHour);
         var emissivity = Math.Min(1, clear + 0.8 * (1 - clear) * cloud);
-        return (airC + 273.15) * Math.Sqrt(Math.Sqrt(emissivity)) - 273.15;
+        return (airC + Temperature.ZeroCelsiusK) * Math.Sqrt(Math.Sqrt(emissivity)) - Temperature.ZeroCelsiusK;
     }
 
     /// <summary>Sky temperature that gives a measured long-wave irradiance.</summary>
     /// <param name="longWaveWPerM2">[W/m²], over 0.</param>
     /// <returns>[°C].</returns>
-    public static double FromLongWaveC(double longWaveWPerM2) => Math.Sqrt(Math.Sqrt(Math.Max(50, longWaveWPerM2) / Sigma)) - 273.15;
+    public static double FromLongWaveC(double longWaveWPerM2) =>
+        Math.Sqrt(Math.Sqrt(Math.Max(50, longWaveWPerM2) / Radiation.StefanBoltzmannWPerM2K4)) - Temperature.ZeroCelsiusK;
 
     /// <summary>Long-wave irradiance of a sky of a temperature [W/m²].</summary>
     /// <param name="skyC">[°C].</param>
-    public static double LongWave(double skyC) => Sigma * Math.Pow(skyC + 273.15, 4);
+    public static double LongWave(double skyC) => Radiation.StefanBoltzmannWPerM2K4 * Math.Pow(skyC + Temperature.ZeroCelsiusK, 4);
 
     /// <summary>Cloud of a day from its clearness: none above 0.75, full below 0.20.</summary>
     /// <param name="clearness">Daily global over extraterrestrial irradiation.</param>

@@ -3,9 +3,10 @@ namespace DesignSearch.Climate.Winters;
 /// <summary>One winter, hour by hour in local standard time: first the uncounted warm-up, then the season.</summary>
 /// <remarks>
 /// Every array has <see cref="Hours"/> entries; entry h is the mean of the hour that starts h hours after <see cref="Start"/>.
-/// Immutable once made: the arrays are shared by all who simulate this winter and must not be written.
+/// Immutable once made: the arrays are shared by all who simulate this winter and must not be written. Another winter of which little
+/// differs is made by <c>with</c> and shares the rest. Two winters are equal where they share every array and all else is the same.
 /// </remarks>
-public sealed class Winter
+public sealed record Winter
 {
     /// <summary>For display and for the run file, for instance "typical" or "hard".</summary>
     public required string Name { get; init; }
@@ -72,29 +73,4 @@ public sealed class Winter
 
     /// <summary>Sentences a report must pass on: how the winter was joined, what was filled or made up.</summary>
     public IReadOnlyList<string> Remarks { get; init; } = [];
-
-    /// <summary>The same winter with a stress week and power cuts noted.</summary>
-    internal Winter With(HourSpan stressWeek, IReadOnlyList<HourSpan> powerCuts) => new()
-    {
-        Name = Name,
-        Kind = Kind,
-        Place = Place,
-        Start = Start,
-        WarmUpHours = WarmUpHours,
-        AirC = AirC,
-        DewPointC = DewPointC,
-        WindMPerS = WindMPerS,
-        GlobalWPerM2 = GlobalWPerM2,
-        DiffuseWPerM2 = DiffuseWPerM2,
-        BeamNormalWPerM2 = BeamNormalWPerM2,
-        SkyC = SkyC,
-        SunZenithDeg = SunZenithDeg,
-        SunAzimuthDeg = SunAzimuthDeg,
-        ExtraterrestrialNormalWPerM2 = ExtraterrestrialNormalWPerM2,
-        GroundReflectance = GroundReflectance,
-        Ground = Ground,
-        PowerCuts = powerCuts,
-        StressWeek = stressWeek,
-        Remarks = Remarks,
-    };
 }

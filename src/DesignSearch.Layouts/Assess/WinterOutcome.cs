@@ -1,3 +1,4 @@
+using DesignSearch.Climate.Winters;
 using DesignSearch.Season;
 
 namespace DesignSearch.Layouts.Assess;

@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Wiring;
 
 namespace DesignSearch.Layouts.Design;

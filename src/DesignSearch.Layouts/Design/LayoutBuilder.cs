@@ -1,3 +1,4 @@
+using DesignSearch.Climate;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Design.Wiring;

@@ -1,3 +1,4 @@
+using DesignSearch.Climate;
 using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Parts.Catalogues;

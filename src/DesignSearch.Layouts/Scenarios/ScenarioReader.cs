@@ -1,3 +1,4 @@
+using DesignSearch.Climate;
 using DesignSearch.Files;
 using DesignSearch.Files.Toml;
 using DesignSearch.Layouts.Design;

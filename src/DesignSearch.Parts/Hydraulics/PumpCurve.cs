@@ -1,5 +1,5 @@
-using DesignSearch.Parts.Mechanics;
 using DesignSearch.Parts.Piping;
+using DesignSearch.Physics;
 
 namespace DesignSearch.Parts.Hydraulics;
 
@@ -8,7 +8,7 @@ namespace DesignSearch.Parts.Hydraulics;
 /// <param name="FlowAtNoHeadM3PerS">Flow against no head [m³/s], above 0.</param>
 public readonly record struct PumpCurve(double HeadAtNoFlowM, double FlowAtNoHeadM3PerS)
 {
-    private const double PaPerM = 1000 * ShaftMoments.GravityMPerS2;
+    private const double PaPerM = Water.DensityKgPerM3 * Gravity.StandardMPerS2;
 
     /// <summary>The curve of a pump of the catalogue.</summary>
     /// <param name="pump">The pump.</param>

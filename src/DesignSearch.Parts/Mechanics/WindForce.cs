@@ -6,9 +6,6 @@ public static class WindForce
     /// <summary>Air density of the building code for wind [kg/m³] (EN 1991-1-4).</summary>
     public const double CodeDensityKgPerM3 = 1.25;
 
-    /// <summary>Air density at 15 °C and sea level [kg/m³].</summary>
-    public const double StandardDensityKgPerM3 = 1.226;
-
     /// <summary>Gust pressure ρ v² / 2 [Pa].</summary>
     /// <param name="windMPerS">Gust [m/s].</param>
     /// <param name="densityKgPerM3">Air density [kg/m³].</param>

@@ -33,6 +33,9 @@ internal sealed record FrontChart
     /// <summary>Title of the frost axis.</summary>
     public required string UpTitle { get; init; }
 
+    /// <summary>What is drawn, for those who do not see it.</summary>
+    public string InWords => $"{Say.Capital(UpTitle)} against {AcrossTitle}. {Note}";
+
     /// <summary>Ways of turning that occur, in the order of the legend.</summary>
     public IReadOnlyList<TurningMode> Modes => [.. Points.Select(p => p.Turning).DistinctBy(m => m.Words).OrderBy(m => m.Order)];
 
@@ -58,7 +61,7 @@ internal sealed record FrontChart
             Front = front,
             Across = new(drawn.Max(p => p.LifeCost), Stretched: false),
             Up = new(highest, stretched),
-            AcrossTitle = $"life cost over {Say.Whole(run.Scenario.Years)} years [{PlainText.Cut(run.Scenario.Currency, 24)}]",
+            AcrossTitle = $"life cost over {Say.Count(run.Scenario.Years, "year")} [{PlainText.Cut(run.Scenario.Currency, 24)}]",
             UpTitle = "frost degree-hours [K·h]",
         };
     }
@@ -72,7 +75,7 @@ internal sealed record FrontChart
         {
             0 => note,
             1 => note + " One dearer layout lies off to the right.",
-            _ => note + $" {Say.Whole(beyond)} dearer layouts lie off to the right.",
+            _ => note + $" {Say.Count(beyond, "dearer layout")} lie off to the right.",
         };
     }
 }

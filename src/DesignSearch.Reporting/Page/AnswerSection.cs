@@ -25,7 +25,7 @@ internal static class AnswerSection
     }
 
     private static Markup Banner(SearchRecord search) => Markup.When(search.IsPartial, () => Markup.Of($"""
-        <p class="banner" role="note"><strong>Stopped early.</strong> {search.StoppedInWords} What stands here is the best found so far, from {Say.Whole(search.Evaluations)} layouts; a longer search may find better.</p>
+        <p class="banner" role="note"><strong>Stopped early.</strong> {search.StoppedInWords} What stands here is the best found so far, from {Say.Count(search.Evaluations, "layout")}; a longer search may find better.</p>
 
         """));
 

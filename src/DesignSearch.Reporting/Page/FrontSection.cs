@@ -15,10 +15,13 @@ internal static class FrontSection
     public static Markup Of(StoredRun run, IReadOnlySet<int> detailed)
     {
         var chart = FrontChart.Of(run);
+        Markup Drawn(FrontFrame frame, string name) =>
+            Markup.Of($"""<div class="{name}">{PageChart.Of(chart, detailed, frame, name)}</div>""");
+        Markup[] drawn = [Drawn(FrontFrame.Wide, "wide"), Drawn(FrontFrame.Narrow, "narrow")];
         return Markup.Of($"""
             <section aria-labelledby="front"><h2 id="front">Cost against frost</h2>
             <figure><figcaption>{chart.Finding} {chart.Note}<span class="screen"> Choose a point to read about its layout; the arrow keys walk along the line.</span></figcaption>
-            {Legend(chart)}<div class="wide">{PageChart.Of(chart, detailed, 860, 480, "wide")}</div><div class="narrow">{PageChart.Of(chart, detailed, 340, 420, "narrow")}</div><p class="readout" aria-hidden="true"></p></figure>
+            {Legend(chart)}{drawn}<p class="readout" aria-hidden="true"></p></figure>
             <div class="fronts">{Table(run, detailed)}</div><p class="screen">Every ranked layout with full figures, for a spreadsheet: <a href="ranking.csv">ranking.csv</a>, the front alone: <a href="front.csv">front.csv</a>. The chart as a picture: <a href="pareto.png">pareto.png</a>, <a href="pareto.svg">pareto.svg</a>.</p>
             </section>
 
@@ -26,9 +29,11 @@ internal static class FrontSection
     }
 
     private static Markup Legend(FrontChart chart) => Markup.Of($"""
-        <ul class="legend">{chart.Modes.Select(m => Markup.Of($"""<li><svg width="18" height="18" viewBox="-9 -9 18 18" aria-hidden="true"><path class="m{m.Order}" d="{m.Path}"/></svg>{m.Words}</li>"""))}<li><svg width="18" height="18" viewBox="-9 -9 18 18" aria-hidden="true"><circle class="pale" r="5"/></svg>pale: beaten by another layout</li></ul>
+        <ul class="legend">{chart.Modes.Select(m => Entry(m, m.Words))}{Entry(null, "pale: beaten by another layout")}</ul>
 
         """);
+
+    private static Markup Entry(TurningMode? mode, string words) => Markup.Of($"<li>{PageChart.Glyph(mode)}{words}</li>");
 
     private static Markup Table(StoredRun run, IReadOnlySet<int> detailed)
     {

@@ -17,7 +17,7 @@ internal static class PicksSection
         var bare = run.Judgement.BareHouse;
         return Markup.Of($"""
             <section aria-labelledby="picks"><h2 id="picks">{Heading(picks.Count)}</h2>
-            <p>{Markup.When(picks.Count == 0, () => Markup.Of($"No layout passes every check, so there is none to recommend. "))}For comparison, the bare house with nothing added: {Say.TwoFigures(bare.FrostHours)} frost hours in an average winter, {Say.TwoFigures(bare.WorstFrostHours)} in the worst, lowest air {Say.Air(bare.LowestAirC, run.Scenario.FrostLimitC)}.</p>
+            <p>{Markup.When(picks.Count == 0, () => Markup.Of($"No layout passes every check, so there is none to recommend. "))}For comparison, the bare house with nothing added: {Say.Hours(bare.FrostHours, "frost hour")} in an average winter, {Say.TwoFigures(bare.WorstFrostHours)} in the worst, lowest air {Say.Air(bare.LowestAirC, run.Scenario.FrostLimitC)}.</p>
             <div class="cards">
             {picks.Select(p => Card(p.Layout, p.Names, picks.Count(other => other.Layout.Title == p.Layout.Title) > 1, run.Scenario))}</div>
             </section>
@@ -32,7 +32,7 @@ internal static class PicksSection
         (string Term, string Value)[] rows =
         [
             ("Build price", Say.Money(layout.BuildPrice, currency)),
-            ($"Life cost, {Say.Whole(scenario.Years)} years", Say.Money(layout.LifeCost, currency)),
+            ($"Life cost, {Say.Count(scenario.Years, "year")}", Say.Money(layout.LifeCost, currency)),
             ("Electricity a year", Say.Money(layout.Running.ElectricityPerYear, currency)),
             ("Frost hours, average winter", Say.TwoFigures(layout.FrostHours)),
             ("Frost hours, worst winter", Say.TwoFigures(layout.WorstFrostHours)),
@@ -42,7 +42,7 @@ internal static class PicksSection
             ("Electric heat", Say.Kwh(layout.StandbyKwh)),
             ("Collector", layout.CollectorAreaM2 > 0 ? $"{Say.Plain(Math.Round(layout.CollectorAreaM2, 1))} m², {TurningMode.Of(layout.Turning).Words}" : "none"),
             ("Collector yield", Say.Kwh(layout.CollectorYieldKwh)),
-            ("Own work", $"{Say.TwoFigures(layout.LabourHours)} hours"),
+            ("Own work", Say.Hours(layout.LabourHours)),
             ("Frost-free hours gained per unit of life cost", Say.TwoFigures(layout.Score)),
         ];
         return Markup.Of($"<dl>{rows.Select(r => Markup.Of($"<div><dt>{r.Term}</dt><dd>{r.Value}</dd></div>"))}</dl>");

@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Layouts.Words;
 using DesignSearch.Parts.Money;
 using DesignSearch.Reporting.Html;
 using DesignSearch.Reporting.Words;
@@ -52,7 +53,7 @@ internal static class ShoppingSection
     private static string Amount(decimal quantity, string unit) => Say.Quantity(quantity) + "\u00A0" + unit switch
     {
         "m2" => "m²",
-        "piece" or "set" when quantity != 1 => unit + "s",
+        "piece" or "set" => Written.Noun(quantity == 1 ? 1 : 2, unit),
         _ => PlainText.Cut(unit, 24),
     };
 }

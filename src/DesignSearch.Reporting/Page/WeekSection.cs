@@ -43,7 +43,7 @@ internal static class WeekSection
         var heater = week.Hours.Sum(h => h.HeaterW) / 1000;
         var sun = week.Hours.Sum(h => h.SunWPerM2) / 1000 / (week.Hours.Count / 24.0);
         var frost = week.Hours.Count(h => h.AirC < limitC);
-        return $"In the coldest hour, {week.Start.AddHours(coldest).ToString("d MMMM, HH:mm", CultureInfo.InvariantCulture)}, it is {Say.Air(hour.AirC, limitC)} {week.Plants?.Where ?? "inside"}, {Say.Celsius(hour.OutsideC)} outside, and the bare house would have {Say.Celsius(hour.BareAirC)}; {(frost == 0 ? "no hour is below the limit" : $"{Say.Whole(frost)} hours are below the limit")}. The sun gives {Say.TwoFigures(sun)} kWh/m² a day, electric heat {(heater > 0 ? Say.Kwh(heater) + " in the week" : "nothing")}.";
+        return $"In the coldest hour, {week.Start.AddHours(coldest).ToString("d MMMM, HH:mm", CultureInfo.InvariantCulture)}, it is {Say.Air(hour.AirC, limitC)} {week.Plants?.Where ?? "inside"}, {Say.Celsius(hour.OutsideC)} outside, and the bare house would have {Say.Celsius(hour.BareAirC)}; {(frost == 0 ? "no hour is below the limit" : $"{Say.Count(frost, "hour")} {(frost == 1 ? "is" : "are")} below the limit")}. The sun gives {Say.TwoFigures(sun)} kWh/m² a day, electric heat {(heater > 0 ? Say.Kwh(heater) + " in the week" : "nothing")}.";
     }
 
     private static Markup Table(string name, Week week)

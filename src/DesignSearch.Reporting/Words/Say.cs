@@ -1,8 +1,11 @@
-using System.Globalization;
+using DesignSearch.Layouts.Words;
 
 namespace DesignSearch.Reporting.Words;
 
-/// <summary>Figures in words a person reads, rounded as far as they are known; files keep the full figures.</summary>
+/// <summary>
+/// Figures in words a person reads, rounded as far as they are known and set for a page; files keep the full figures. How a figure and its
+/// noun are written stands in <see cref="Written"/>.
+/// </summary>
 internal static class Say
 {
     private const string Gap = "\u202F";
@@ -26,6 +29,16 @@ internal static class Say
         var step = Math.Pow(10, Math.Abs(scale));
         var rounded = scale >= 0 ? Math.Round(value / step, MidpointRounding.AwayFromZero) * step : Math.Round(value * step, MidpointRounding.AwayFromZero) / step;
         return Group(rounded, "0.###");
+    }
+
+    /// <summary>How many of something, with a thin gap between thousands.</summary>
+    public static string Count(long count, string noun) => Whole(count) + " " + Written.Noun(count, noun);
+
+    /// <summary>Hours of some kind, in two figures.</summary>
+    public static string Hours(double hours, string noun = "hour")
+    {
+        var figure = TwoFigures(hours);
+        return figure + " " + Written.Noun(figure == "1" ? 1 : 2, noun);
     }
 
     /// <summary>Heat or electricity [kWh].</summary>
@@ -62,8 +75,7 @@ internal static class Say
     public static string Plain(double value) => double.IsFinite(value) ? Group(value, Math.Abs(value) is > 0 and < 1e-3 ? "0.###E+0" : "0.####") : Nothing;
 
     /// <summary>Several things in one phrase: a, b and c.</summary>
-    public static string Joined(IReadOnlyList<string> words) =>
-        words.Count < 2 ? string.Concat(words) : string.Join(", ", words.Take(words.Count - 1)) + " and " + words[^1];
+    public static string Joined(IReadOnlyList<string> words) => Written.Joined(words);
 
     /// <summary>A sentence part with a capital first letter.</summary>
     public static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
@@ -85,11 +97,12 @@ internal static class Say
 
     private static string Group(double value, string format)
     {
-        var text = Math.Abs(value).ToString(format, CultureInfo.InvariantCulture);
+        var text = Written.Formatted(value, format);
+        var sign = text.StartsWith('-') ? Minus : "";
+        text = text.TrimStart('-');
         var whole = text.IndexOfAny(['.', 'E']);
         if (whole < 0)
             whole = text.Length;
-        text = Grouped(text[..whole]) + text[whole..];
-        return value < 0 && text.Any(c => c is >= '1' and <= '9') ? Minus + text : text;
+        return sign + Grouped(text[..whole]) + text[whole..];
     }
 }

@@ -15,9 +15,6 @@ public sealed class JournalFile : IDisposable
 {
     private const string Opening = "designsearch journal 1";
 
-    // Ends the line of a layout that was given up early: its figures are bounds, not results.
-    private const string Bound = "bound";
-
     private static readonly JsonSerializerOptions Strict = new() { RespectNullableAnnotations = true, RespectRequiredConstructorParameters = true };
 
     private readonly FileStream stream;
@@ -88,7 +85,7 @@ public sealed class JournalFile : IDisposable
     public void Append(IEnumerable<(double[] Point, Evaluation Evaluation)> points)
     {
         foreach (var (point, evaluation) in points)
-            Line($"{Numbers(point)};{Numbers(evaluation.Objectives)};{Numbers(evaluation.Violations)};{Numbers([evaluation.Merit])}{(evaluation.IsBound ? ";" + Bound : "")}");
+            Line($"{Numbers(point)};{Numbers(evaluation.Objectives)};{Numbers(evaluation.Violations)};{Numbers([evaluation.Merit])}");
         Flush();
     }
 
@@ -145,9 +142,9 @@ public sealed class JournalFile : IDisposable
     private static (double[] Point, Evaluation Evaluation) Parse(string line)
     {
         var parts = line.Split(';');
-        if (parts.Length > 5 || (parts.Length == 5 && parts[4] != Bound))
+        if (parts.Length > 4)
             throw new FormatException();
-        return (Read(parts[0]), new Evaluation(Read(parts[1]), Read(parts[2]), Read(parts[3])[0], parts.Length == 5));
+        return (Read(parts[0]), new Evaluation(Read(parts[1]), Read(parts[2]), Read(parts[3])[0]));
     }
 
     private static double[] Read(string list) => list.Length == 0 ? [] : [.. list.Split(',').Select(n => double.Parse(n, CultureInfo.InvariantCulture))];

@@ -6,7 +6,7 @@ internal sealed class BlockEvaluator(IProblem problem, int threads, IEnumerator<
     private bool replaying = true;
     private long done;
 
-    public Evaluation[] Evaluate(double[][] points, double[][]? limits = null)
+    public Evaluation[] Evaluate(double[][] points)
     {
         var results = new Evaluation[points.Length];
         var replayed = 0;
@@ -18,19 +18,19 @@ internal sealed class BlockEvaluator(IProblem problem, int threads, IEnumerator<
             results[replayed++] = evaluation;
         }
 
-        Fresh(points, limits, results, replayed);
+        Fresh(points, results, replayed);
         for (var i = replayed; i < points.Length; i++)
-            Check(results[i], limits is not null);
+            Check(results[i]);
         if (replayed < points.Length)
             log?.Append(done + replayed, points.AsSpan(replayed), results.AsSpan(replayed));
         done += points.Length;
         return results;
     }
 
-    private void Fresh(double[][] points, double[][]? limits, Evaluation[] results, int from)
+    private void Fresh(double[][] points, Evaluation[] results, int from)
     {
         var left = points.Length - from;
-        if (left > 0 && limits is null && problem is ISharingProblem sharing)
+        if (left > 0 && problem is ISharingProblem sharing)
         {
             sharing.Evaluate(points.AsSpan(from), results.AsSpan(from), threads);
             return;
@@ -40,31 +40,24 @@ internal sealed class BlockEvaluator(IProblem problem, int threads, IEnumerator<
         if (parts <= 1)
         {
             if (left > 0)
-                Stretch(points, limits, results, from, points.Length);
+                Stretch(points, results, from, points.Length);
             return;
         }
 
         Parallel.For(0, parts, new ParallelOptions { MaxDegreeOfParallelism = parts }, part =>
         {
             int start = from + (left * part / parts), end = from + (left * (part + 1) / parts);
-            Stretch(points, limits, results, start, end);
+            Stretch(points, results, start, end);
         });
     }
 
-    private void Stretch(double[][] points, double[][]? limits, Evaluation[] results, int from, int end)
-    {
-        if (limits is not null && problem is IStoppableProblem stoppable)
-            stoppable.EvaluateUntil(points.AsSpan(from, end - from), limits.AsSpan(from, end - from), results.AsSpan(from, end - from));
-        else
-            problem.Evaluate(points.AsSpan(from, end - from), results.AsSpan(from, end - from));
-    }
+    private void Stretch(double[][] points, Evaluation[] results, int from, int end) =>
+        problem.Evaluate(points.AsSpan(from, end - from), results.AsSpan(from, end - from));
 
-    private void Check(Evaluation evaluation, bool stopping)
+    private void Check(Evaluation evaluation)
     {
         if (evaluation.Objectives.Length != problem.Objectives.Count || evaluation.Violations.Length != problem.Constraints.Count)
             throw new InvalidOperationException(FormattableString.Invariant($"The problem gave {evaluation.Objectives.Length} objectives and {evaluation.Violations.Length} violations; expected {problem.Objectives.Count} and {problem.Constraints.Count}."));
-        if (evaluation.IsBound && !stopping)
-            throw new InvalidOperationException("The problem gave up a point that it was asked to evaluate to the end.");
         if (!Array.TrueForAll(evaluation.Objectives, double.IsFinite) || Array.Exists(evaluation.Violations, double.IsNaN))
             throw new InvalidOperationException("The problem gave an objective that is not finite or a violation that is not a number.");
     }

@@ -32,6 +32,7 @@ public sealed class SearchEngine(IProblem problem, SearchSettings settings)
     {
         settings.Check();
         using var source = (replay ?? []).GetEnumerator();
-        return new SearchRun(problem, space, settings, new BlockEvaluator(problem, settings.Threads, source, log), progress, cancel).ToTheEnd(GoesThroughAll);
+        var evaluator = new BlockEvaluator(problem, settings.Threads, source, log);
+        return new EngineRun(problem, space, settings, evaluator, progress, cancel).ToTheEnd(GoesThroughAll);
     }
 }

@@ -15,10 +15,7 @@ public sealed record SearchSettings
     /// <summary>Threads that share a block, 1 or more; no influence on the result.</summary>
     public int Threads { get; init; } = 1;
 
-    /// <summary>
-    /// How many points to keep by <see cref="Evaluation.Merit"/>, 0 or more. With 0, an <see cref="IStoppableProblem"/> may give up
-    /// points that are already beaten; a point with merit may not be given up.
-    /// </summary>
+    /// <summary>How many points to keep by <see cref="Evaluation.Merit"/>, 0 or more.</summary>
     public int BestByMerit { get; init; } = 50;
 
     /// <summary>A finite space of no more canonical points than this is enumerated where the budget allows; 0 never.</summary>

@@ -23,7 +23,7 @@ internal sealed class Credit(int ways, double floor)
     }
 
     /// <summary>Draws a way in proportion to its recent gain per use.</summary>
-    public int Choose(ref RandomStream random)
+    public int Choose(ref SplitMixStream random)
     {
         double gained = 0, used = 0;
         for (var i = 0; i < ways; i++)

@@ -25,7 +25,7 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
     }
 
     /// <summary>A point in canonical form; the first few are spread evenly over every variable.</summary>
-    public double[] Propose(long index, ref RandomStream random, ulong seed)
+    public double[] Propose(long index, ref SplitMixStream random, ulong seed)
     {
         var point = index < Stratified ? Start((int)index, ref random, seed) : Move(ref random);
         space.Canonicalise(point);
@@ -33,7 +33,7 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
     }
 
     /// <summary>Changes one or two variables, in place, and brings the point into canonical form again.</summary>
-    public void Disturb(double[] point, ref RandomStream random)
+    public void Disturb(double[] point, ref SplitMixStream random)
     {
         do
             Redraw(point, random.Below(space.Count), ref random);
@@ -41,7 +41,7 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
         space.Canonicalise(point);
     }
 
-    public double[] Anywhere(ref RandomStream random)
+    public double[] Anywhere(ref SplitMixStream random)
     {
         var point = new double[space.Count];
         for (var i = 0; i < point.Length; i++)
@@ -50,7 +50,7 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
         return point;
     }
 
-    private double[] Move(ref RandomStream random)
+    private double[] Move(ref SplitMixStream random)
     {
         (Way, Descent) = (-1, default);
         if (population.Count < 4)
@@ -67,13 +67,13 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
     }
 
     // Latin hypercube: each variable has one shuffle of its strata, the same for every place.
-    private double[] Start(int place, ref RandomStream random, ulong seed)
+    private double[] Start(int place, ref SplitMixStream random, ulong seed)
     {
         var point = new double[space.Count];
         Span<int> strata = stackalloc int[Stratified];
         for (var i = 0; i < point.Length; i++)
         {
-            var shuffle = new RandomStream(seed, 1UL << 40, (ulong)i);
+            var shuffle = new SplitMixStream(seed, 1UL << 40, (ulong)i);
             for (var k = 0; k < Stratified; k++)
                 strata[k] = k;
             for (var k = Stratified - 1; k > 0; k--)
@@ -88,7 +88,7 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
         return point;
     }
 
-    private double[] Cross(ref RandomStream random)
+    private double[] Cross(ref SplitMixStream random)
     {
         Descent = new(Parent(ref random), Parent(ref random), 0.5);
         var child = (double[])Descent.First!.Point.Clone();
@@ -109,7 +109,7 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
         return child;
     }
 
-    private double[] Mix(ref RandomStream random)
+    private double[] Mix(ref SplitMixStream random)
     {
         if (archive.Count < 2)
             return TowardsBest(ref random);
@@ -138,7 +138,7 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
     }
 
     // With a single best: part of the way to it, and a difference of two others (Storn and Price, 1997).
-    private double[] TowardsBest(ref RandomStream random)
+    private double[] TowardsBest(ref SplitMixStream random)
     {
         if (archive.Count == 0 || archive[0].Evaluation.Objectives.Length > 1)
             return Cross(ref random);
@@ -154,7 +154,7 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
         return child;
     }
 
-    private double[] Step(ref RandomStream random)
+    private double[] Step(ref SplitMixStream random)
     {
         Descent = new(Parent(ref random));
         double[] a = Parent(ref random).Point, b = Parent(ref random).Point;
@@ -182,7 +182,7 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
     }
 
     // A parent with a few variables drawn anew.
-    private double[] Jump(ref RandomStream random)
+    private double[] Jump(ref SplitMixStream random)
     {
         if (random.Below(8) == 0)
             return Anywhere(ref random);
@@ -193,7 +193,7 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
         return child;
     }
 
-    private double[] Neighbour(ref RandomStream random)
+    private double[] Neighbour(ref SplitMixStream random)
     {
         Descent = new(archive.Count > 0 ? archive[Place(ref random)] : Parent(ref random));
         var child = (double[])Descent.First!.Point.Clone();
@@ -201,11 +201,11 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
         return child;
     }
 
-    private EvaluatedPoint Parent(ref RandomStream random) =>
+    private EvaluatedPoint Parent(ref SplitMixStream random) =>
         archive.Count > 0 && random.Below(archive.Count < 4 ? 10 : 2) == 0 ? archive[Place(ref random)] : population[random.Below(population.Count)];
 
     // A place in the archive: the one with the widest gap beside it, of a few drawn.
-    private int Place(ref RandomStream random)
+    private int Place(ref SplitMixStream random)
     {
         var chosen = random.Below(archive.Count);
         if (archive is not SortedFront || archive.Count < 3)
@@ -239,14 +239,14 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
         return (after[0] - own[0]) * (before[1] - own[1]);
     }
 
-    private int Near(int place, ref RandomStream random)
+    private int Near(int place, ref SplitMixStream random)
     {
         var step = 1 + random.Below(3);
         var near = random.Below(2) == 0 ? place + step : place - step;
         return near >= 0 && near < archive.Count ? near : Math.Clamp(place - (near - place), 0, archive.Count - 1);
     }
 
-    private void Redraw(double[] point, int variable, ref RandomStream random)
+    private void Redraw(double[] point, int variable, ref SplitMixStream random)
     {
         var one = space.Variables[variable];
         double low = space.LowOf(variable), high = space.HighOf(variable);
@@ -265,6 +265,6 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
     }
 
     // Up or down at random, in proportion to what is left over, so that small steps are not lost.
-    private double Rounded(int variable, double value, ref RandomStream random) =>
+    private double Rounded(int variable, double value, ref SplitMixStream random) =>
         space.Variables[variable].Kind == VariableKind.Real ? value : Math.Floor(value + random.Unit());
 }

@@ -1,15 +1,15 @@
+using DesignSearch.Physics;
+
 namespace DesignSearch.Season.House;
 
 /// <summary>Water in air.</summary>
 public static class MoistAir
 {
-    private const double Kelvin = 273.15;
-
     /// <summary>Saturation pressure over ice below 0 °C and over water above [Pa] (Hyland and Wexler 1983, ASHRAE Handbook Fundamentals).</summary>
     /// <param name="airC">Temperature [°C], −100 to 200.</param>
     public static double SaturationPa(double airC)
     {
-        var t = airC + Kelvin;
+        var t = airC + Temperature.ZeroCelsiusK;
         var exponent = airC < 0
             ? -5.6745359e3 / t + 6.3925247 - 9.677843e-3 * t + 6.2215701e-7 * t * t + 2.0747825e-9 * t * t * t - 9.484024e-13 * t * t * t * t + 4.1635019 * Math.Log(t)
             : -5.8002206e3 / t + 1.3914993 - 4.8640239e-2 * t + 4.1764768e-5 * t * t - 1.4452093e-8 * t * t * t + 6.5459673 * Math.Log(t);

@@ -1,3 +1,5 @@
+using DesignSearch.Physics;
+
 namespace DesignSearch.Season.Solar;
 
 /// <summary>A solar collector in the form of ISO 9806, with its pump and its control.</summary>
@@ -31,7 +33,7 @@ public sealed record CollectorNumbers
     public double FlowKgPerS { get; init; }
 
     /// <summary>Specific heat of the fluid [J/(kg·K)].</summary>
-    public double FluidJPerKgK { get; init; } = 4186;
+    public double FluidJPerKgK { get; init; } = Water.HeatJPerKgK;
 
     /// <summary>Share of the heat that an exchanger between collector and tank passes on, 1 without one [0…1].</summary>
     public double ExchangerEffectiveness { get; init; } = 1;

@@ -1,3 +1,4 @@
+using DesignSearch.Physics;
 using DesignSearch.Season.Assumptions;
 using DesignSearch.Season.Kernel;
 
@@ -8,7 +9,6 @@ internal readonly record struct LoopCoefficients()
 {
     public const int Layers = 4;
 
-    private const double WaterJPerKgK = 4186;
 
     // So little heat that it shows nowhere, yet no pivot is zero.
     private const double LeastStore = 1e-3;
@@ -67,9 +67,9 @@ internal readonly record struct LoopCoefficients()
         var still = new LoopCoefficients
         {
             HasTank = true,
-            LayerStore = tank.WaterKg * WaterJPerKgK / Layers,
+            LayerStore = tank.WaterKg * Water.HeatJPerKgK / Layers,
             LayerLoss = tank.LossWPerK / Layers,
-            ReleaseFlow = release.FlowKgPerS * WaterJPerKgK,
+            ReleaseFlow = release.FlowKgPerS * Water.HeatJPerKgK,
             CeilingC = tank.CeilingC,
             ReleaseElectricW = release.ElectricW,
         };

@@ -12,14 +12,15 @@ public sealed partial class FloorsTests
     private static readonly Dictionary<string, string[]> MayKnow = new()
     {
         ["Files"] = [],
+        ["Physics"] = [],
         ["Search"] = [],
-        ["Climate"] = ["Files"],
-        ["Parts"] = ["Files"],
-        ["Season"] = ["Climate", "Files"],
-        ["Layouts"] = ["Search", "Climate", "Parts", "Season", "Files"],
-        ["Runs"] = ["Layouts", "Search", "Climate", "Parts", "Season", "Files"],
-        ["Reporting"] = ["Runs", "Layouts", "Climate", "Parts", "Season", "Files"],
-        ["Cli"] = ["Reporting", "Runs", "Layouts", "Search", "Climate", "Parts", "Season", "Files"],
+        ["Climate"] = ["Files", "Physics"],
+        ["Parts"] = ["Files", "Physics"],
+        ["Season"] = ["Climate", "Files", "Physics"],
+        ["Layouts"] = ["Search", "Climate", "Parts", "Season", "Files", "Physics"],
+        ["Runs"] = ["Layouts", "Search", "Climate", "Parts", "Season", "Files", "Physics"],
+        ["Reporting"] = ["Runs", "Layouts", "Climate", "Parts", "Season", "Files", "Physics"],
+        ["Cli"] = ["Reporting", "Runs", "Layouts", "Search", "Climate", "Parts", "Season", "Files", "Physics"],
     };
 
     public static TheoryData<string> Floors => [.. MayKnow.Keys];

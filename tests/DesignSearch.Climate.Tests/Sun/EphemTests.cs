@@ -28,7 +28,7 @@ public sealed class EphemTests
         var python = new ProcessStartInfo("/usr/bin/python3") { RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true };
         python.ArgumentList.Add("-c");
         python.ArgumentList.Add(Program);
-        var random = new RandomStream(20, RandomPurpose.Days, 0);
+        var random = new XoshiroStream(20, RandomPurpose.Days, 0);
         var cases = Enumerable.Range(0, Instants).Select(_ => (
             Lat: Math.Round(-65 + 130 * random.NextUnit(), 4),
             Lon: Math.Round(-180 + 360 * random.NextUnit(), 4),

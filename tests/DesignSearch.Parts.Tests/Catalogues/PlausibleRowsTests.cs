@@ -6,6 +6,7 @@ using DesignSearch.Parts.Mechanics;
 using DesignSearch.Parts.Piping;
 using DesignSearch.Parts.Skin;
 using DesignSearch.Parts.Solar;
+using DesignSearch.Physics;
 using DesignSearch.Testing;
 using Xunit;
 
@@ -115,7 +116,7 @@ public sealed class PlausibleRowsTests
             var mass = m.WeightKg + 36;
             var wind = WindForce.MomentNm(WindForce.ForceN(WindForce.PressurePa(m.WorkingWindMPerS), 2, 1.5), 0.1);
             var weight = m.Axis == TurningAxis.Sloping ? ShaftMoments.ImbalanceNm(mass, m.ImbalanceM) : 0;
-            var friction = 2 * ShaftMoments.BearingFrictionNm(m.BearingFriction, mass * ShaftMoments.GravityMPerS2, m.BearingDiameterMm / 1000);
+            var friction = 2 * ShaftMoments.BearingFrictionNm(m.BearingFriction, mass * Gravity.StandardMPerS2, m.BearingDiameterMm / 1000);
             Assert.Contains(Starter.Of<Drive>(), d => d.TorqueNm >= wind + weight + friction);
             Assert.Contains(Starter.Of<Drive>(), d => d.TorqueNm < wind + weight + friction);
         });

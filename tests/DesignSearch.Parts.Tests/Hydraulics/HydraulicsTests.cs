@@ -1,6 +1,6 @@
 using CsCheck;
 using DesignSearch.Parts.Hydraulics;
-using DesignSearch.Parts.Mechanics;
+using DesignSearch.Physics;
 using DesignSearch.Testing;
 using Xunit;
 
@@ -66,7 +66,7 @@ public sealed class HydraulicsTests
         const double Foot = 0.3048;
         const double GallonPerMinute = 3.785411784e-3 / 60;
         const double Horsepower = 745.6999;
-        var drop = WaterProperties.DensityKgPerM3(20) * ShaftMoments.GravityMPerS2 * 421 * Foot;
+        var drop = WaterProperties.DensityKgPerM3(20) * Gravity.StandardMPerS2 * 421 * Foot;
         Validation.Equal("pipe D2 Crane 7.15 power", "shaft power at 100 gal/min, 421 ft, efficiency 0.70 [hp]", 15.2, PumpCurve.PowerW(drop, 100 * GallonPerMinute) / 0.70 / Horsepower, 0.05, "Crane TP 410 example 7.15, as quoted by the fluids library");
     }
 

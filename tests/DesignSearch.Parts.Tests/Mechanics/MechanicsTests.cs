@@ -1,5 +1,6 @@
 using DesignSearch.Parts.Mechanics;
 using DesignSearch.Parts.Solar;
+using DesignSearch.Physics;
 using DesignSearch.Testing;
 using Xunit;
 
@@ -27,7 +28,8 @@ public sealed class MechanicsTests
     [InlineData(25, 383.1)]
     [InlineData(30, 551.7)]
     public void Wind_pressure_of_standard_air(double wind, double expected) =>
-        Validation.Equal(FormattableString.Invariant($"mechanics I2 wind {wind} m/s"), "gust pressure at 1.226 kg/m3 [Pa]", expected, WindForce.PressurePa(wind, WindForce.StandardDensityKgPerM3), 0.06, "q = 0.613 v2, recomputed");
+        Validation.Equal(FormattableString.Invariant($"mechanics I2 wind {wind} m/s"), "gust pressure at 1.226 kg/m3 [Pa]", expected,
+            WindForce.PressurePa(wind, Air.WindLoadDensityKgPerM3), 0.06, "q = 0.613 v2, recomputed");
 
     [Theory]
     [InlineData(20, 250.0)]
@@ -39,7 +41,7 @@ public sealed class MechanicsTests
     public void Wind_on_a_panel()
     {
         const string Source = "worked example, recomputed; force coefficient and eccentricity common practice";
-        var force = WindForce.ForceN(WindForce.PressurePa(25, WindForce.StandardDensityKgPerM3), 2, 1.5);
+        var force = WindForce.ForceN(WindForce.PressurePa(25, Air.WindLoadDensityKgPerM3), 2, 1.5);
         Validation.Equal("mechanics I3 force", "wind on 2 m2 at 25 m/s [N]", 1149.4, force, 0.06, Source);
         Validation.Equal("mechanics I3 moment", "moment with 0.1 m eccentricity [N m]", 114.9, WindForce.MomentNm(force, 0.1), 0.06, Source);
         Validation.Equal("mechanics I3 hinge", "moment about an edge of a 1 m chord [N m]", 574.7, WindForce.MomentNm(force, 0.5), 0.06, Source);

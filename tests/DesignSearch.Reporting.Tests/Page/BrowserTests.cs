@@ -57,6 +57,9 @@ public sealed class BrowserTests(BrowserFixture browser) : IClassFixture<Browser
         var target = (await page.EvaluateAsync<string>("document.activeElement.getAttribute('href')"))[1..];
         Assert.Equal((await points.Nth(2).GetAttributeAsync("href"))![1..], target);
         Assert.Equal(await points.Nth(2).GetAttributeAsync("aria-label"), await page.Locator(".readout").TextContentAsync());
+        const string Ring = "p => getComputedStyle(p.querySelector('.ring')).stroke";
+        Assert.NotEqual("none", await points.Nth(2).EvaluateAsync<string>(Ring));
+        Assert.Equal("none", await points.Nth(1).EvaluateAsync<string>(Ring));
         await page.Keyboard.PressAsync("Enter");
         Assert.True(await page.EvaluateAsync<bool>($"document.getElementById('{target}').open"));
         Assert.Equal(target, await page.EvaluateAsync<string>("document.activeElement.parentElement.id"));

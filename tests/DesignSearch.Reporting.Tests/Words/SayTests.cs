@@ -40,6 +40,18 @@ public sealed class SayTests
     }
 
     [Fact]
+    public void One_of_a_thing_stands_without_its_ending()
+    {
+        Assert.Equal("1 year", Say.Count(1, "year"));
+        Assert.Equal("12 years", Say.Count(12, "year"));
+        Assert.Equal("20\u202F000 layouts", Say.Count(20_000, "layout"));
+        Assert.Equal("1 hour", Say.Hours(1.02));
+        Assert.Equal("1.1 hours", Say.Hours(1.1));
+        Assert.Equal("0 hours", Say.Hours(0));
+        Assert.Equal("1 frost hour", Say.Hours(1, "frost hour"));
+    }
+
+    [Fact]
     public void Lists_of_words_are_joined_as_they_are_spoken()
     {
         Assert.Equal("", Say.Joined([]));

@@ -2,11 +2,9 @@ using DesignSearch.Climate.Tests;
 using DesignSearch.Files;
 using DesignSearch.Layouts.Tests;
 using DesignSearch.Runs.Folder;
-using DesignSearch.Runs.Journal;
 using DesignSearch.Runs.Searching;
 using DesignSearch.Runs.Simulate;
 using DesignSearch.Runs.Store;
-using DesignSearch.Search;
 using DesignSearch.Testing;
 using Xunit;
 
@@ -70,19 +68,6 @@ public sealed class SearchRunTests
         Assert.Contains(refused.Faults, f => f.Expected.Contains("at least 70", StringComparison.Ordinal));
         refused = Assert.Throws<InputException>(() => Search(run, resume: true, evaluations: 19_000));
         Assert.Contains(refused.Faults, f => f.Expected.Contains("now it covers every one there is", StringComparison.Ordinal));
-    }
-
-    [Fact]
-    public void A_layout_that_was_given_up_stays_marked_in_the_journal()
-    {
-        using var run = new SmallScenario();
-        var path = Path.Combine(run.Folder, "journal");
-        (double[], Evaluation)[] written = [([1, 2], new([3.5, 4], [0], 0, IsBound: true)), ([1, 3], new([3.5, 5], [0], 2))];
-        using (var journal = JournalFile.Begin(path, new(Version, 1, 16, [])))
-            journal.Append(written);
-        Assert.Equal([true, false], JournalFile.Points(path).Select(p => p.Evaluation.IsBound));
-        using var again = JournalFile.TakeUp(path, new(Version, 1, 16, []), out var read);
-        Assert.Equal([true, false], read.Select(p => p.Evaluation.IsBound));
     }
 
     [Fact]

@@ -3,7 +3,7 @@ using DesignSearch.Search.Space;
 namespace DesignSearch.Search.Tests;
 
 /// <summary>An invented catalogue of twelve choices whose second objective is a small simulation; seed 20240001 is the reference problem.</summary>
-public sealed class CatalogueProblem : IBoundedProblem, IStoppableProblem
+public sealed class CatalogueProblem : IBoundedProblem
 {
     private static readonly int[] LevelCounts = [8, 12, 9, 7, 3, 6, 4, 5, 3, 4, 4, 3];
     private static readonly HashSet<int> Categories = [0, 3, 6, 7, 8, 9, 11];
@@ -22,7 +22,6 @@ public sealed class CatalogueProblem : IBoundedProblem, IStoppableProblem
     private readonly double[] sun = new double[120], need = new double[120];
     private readonly bool screened;
     private long started;
-    private long steps;
 
     public CatalogueProblem(ulong seed = 20240001, bool screened = true)
     {
@@ -156,25 +155,10 @@ public sealed class CatalogueProblem : IBoundedProblem, IStoppableProblem
             + Math.Max(0, ((movPower[(int)x[7]] + (folPower[(int)x[11]] * n / 3) + (bakPower[(int)x[9]] / 2)) / 110) - 1);
     }
 
-    public double Unmet(ReadOnlySpan<double> x) => Unmet(CoefficientsOf(x), double.PositiveInfinity, 1e-9);
-
-    /// <summary>Hours simulated.</summary>
-    public long Steps => steps;
+    public double Unmet(ReadOnlySpan<double> x) => Unmet(CoefficientsOf(x), 1e-9);
 
     /// <inheritdoc/>
     public IReadOnlyList<bool> ActsOneWay { get; } = [.. Enumerable.Range(0, 12).Select(i => i is not (2 or 7 or 8))];
-
-    /// <inheritdoc/>
-    public void EvaluateUntil(ReadOnlySpan<double[]> points, ReadOnlySpan<double[]> limits, Span<Evaluation> evaluations)
-    {
-        Interlocked.Add(ref started, points.Length);
-        for (var i = 0; i < points.Length; i++)
-        {
-            var cost = Cost(points[i]);
-            var unmet = Unmet(CoefficientsOf(points[i]), limits[i][1], 1e-9);
-            evaluations[i] = new([cost, unmet], [Violation(points[i], cost)], IsBound: unmet >= limits[i][1]);
-        }
-    }
 
     /// <inheritdoc/>
     public bool BoundCheaply(LevelBox box, Span<double> objectiveBounds)
@@ -203,7 +187,7 @@ public sealed class CatalogueProblem : IBoundedProblem, IStoppableProblem
         var best = new Coefficients(box.High[1] + 1, Best(box, 0, i => sources[i].Gain), Best(box, 0, i => sources[i].Dark), fit, Best(box, 10, i => covPass[i]),
             flow * (1 + (0.25 * box.High[4])), flow, cap * s, -Best(box, 3, i => -stores[i].Cap) * (box.Low[4] + 1), leak,
             -Best(box, 10, i => -covLoss[i]), Best(box, 9, i => bakPower[i]), box.Low[8]);
-        objectiveBounds[1] = Unmet(best, double.PositiveInfinity, 1e-6);
+        objectiveBounds[1] = Unmet(best, 1e-6);
     }
 
     private static IEnumerable<int> Range(LevelBox box, int variable) => Enumerable.Range(box.Low[variable], box.High[variable] - box.Low[variable] + 1);
@@ -231,12 +215,11 @@ public sealed class CatalogueProblem : IBoundedProblem, IStoppableProblem
             movFlow[(int)x[7]], capacity, capacity, store.Leak / 1000 / (1 + (x[5] * (70 - matK[(int)x[6]]) / 40)), covLoss[(int)x[10]], bakPower[(int)x[9]], (int)x[8]);
     }
 
-    private double Unmet(in Coefficients c, double limit, double slack)
+    private double Unmet(in Coefficients c, double slack)
     {
         var q = c.Capacity / 2;
         var unmet = 0;
-        var t = 0;
-        for (; t < 120 && unmet < limit; t++)
+        for (var t = 0; t < 120; t++)
         {
             var g = c.Number * c.Gain * c.Pass / 100 * ((sun[t] * c.Fit) + (sun[t] > 0 ? 0.06 * c.Dark / 100 : 0));
             g = Math.Min(g, c.Inflow);
@@ -256,7 +239,6 @@ public sealed class CatalogueProblem : IBoundedProblem, IStoppableProblem
                 unmet++;
         }
 
-        Interlocked.Add(ref steps, t);
         return unmet;
     }
 }

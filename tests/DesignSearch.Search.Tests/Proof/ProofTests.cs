@@ -75,7 +75,7 @@ public class ProofTests
     // Random boxes, and random points inside: how often a point is better than the bound says, or passes where the box is refused.
     private static int Breaches(CatalogueProblem problem, int free)
     {
-        var random = new RandomStream(5, 0, 0);
+        var random = new SplitMixStream(5, 0, 0);
         var space = new SearchSpace(problem.Variables);
         var breaches = 0;
         for (var pair = 0; pair < 20_000; pair++)

@@ -1,3 +1,5 @@
+using DesignSearch.Parts.Money;
+
 namespace DesignSearch.Layouts.Assess.Money;
 
 /// <summary>What a layout costs after it is built.</summary>

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json.Serialization;
+using DesignSearch.Climate;
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Assess.Money;
 using DesignSearch.Layouts.Design;
@@ -9,6 +10,7 @@ using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Money;
+using DesignSearch.Parts.Solar;
 
 namespace DesignSearch.Layouts.Decide.Judging;
 

@@ -1,4 +1,6 @@
 using DesignSearch.Layouts.Assess.Checks;
+using DesignSearch.Layouts.Design;
+using DesignSearch.Search.Model;
 
 namespace DesignSearch.Layouts.Decide.Judging;
 

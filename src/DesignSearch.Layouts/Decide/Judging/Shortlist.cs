@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Search.Model;
 
 namespace DesignSearch.Layouts.Decide.Judging;
 

@@ -1,3 +1,5 @@
+using DesignSearch.Layouts.Design.Checks;
+
 namespace DesignSearch.Layouts.Decide.Weigh;
 
 /// <summary>What one check kept the builder from.</summary>

@@ -97,27 +97,5 @@ internal sealed class DoubtWeighing(TrialBook book)
 
     private static decimal Cents(decimal amount) => decimal.Round(amount, 2, MidpointRounding.AwayFromZero);
 
-    private static Winter Sky(Winter winter, double moreK) => new()
-    {
-        Name = winter.Name,
-        Kind = winter.Kind,
-        Place = winter.Place,
-        Start = winter.Start,
-        WarmUpHours = winter.WarmUpHours,
-        AirC = winter.AirC,
-        DewPointC = winter.DewPointC,
-        WindMPerS = winter.WindMPerS,
-        GlobalWPerM2 = winter.GlobalWPerM2,
-        DiffuseWPerM2 = winter.DiffuseWPerM2,
-        BeamNormalWPerM2 = winter.BeamNormalWPerM2,
-        SkyC = [.. winter.SkyC.Select(s => s + moreK)],
-        SunZenithDeg = winter.SunZenithDeg,
-        SunAzimuthDeg = winter.SunAzimuthDeg,
-        ExtraterrestrialNormalWPerM2 = winter.ExtraterrestrialNormalWPerM2,
-        GroundReflectance = winter.GroundReflectance,
-        Ground = winter.Ground,
-        PowerCuts = winter.PowerCuts,
-        StressWeek = winter.StressWeek,
-        Remarks = winter.Remarks,
-    };
+    private static Winter Sky(Winter winter, double moreK) => winter with { SkyC = [.. winter.SkyC.Select(s => s + moreK)] };
 }

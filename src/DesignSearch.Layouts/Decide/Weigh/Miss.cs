@@ -1,3 +1,5 @@
+using DesignSearch.Climate.Winters;
+
 namespace DesignSearch.Layouts.Decide.Weigh;
 
 /// <summary>The nearest miss where nothing holds.</summary>

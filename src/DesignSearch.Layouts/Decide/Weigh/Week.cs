@@ -1,3 +1,4 @@
+using DesignSearch.Climate.Winters;
 using DesignSearch.Layouts.Design;
 
 namespace DesignSearch.Layouts.Decide.Weigh;

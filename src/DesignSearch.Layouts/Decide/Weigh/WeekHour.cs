@@ -1,3 +1,6 @@
+using DesignSearch.Layouts.Assess;
+using DesignSearch.Physics;
+
 namespace DesignSearch.Layouts.Decide.Weigh;
 
 /// <summary>One hour of a week, rounded for a picture.</summary>

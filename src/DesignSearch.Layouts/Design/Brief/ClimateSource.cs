@@ -1,5 +1,6 @@
 using DesignSearch.Climate.Weather;
 using DesignSearch.Climate.Winters;
+using DesignSearch.Layouts.Assess;
 
 namespace DesignSearch.Layouts.Design.Brief;
 

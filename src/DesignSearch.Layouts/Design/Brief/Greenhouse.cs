@@ -1,3 +1,6 @@
+using DesignSearch.Layouts.Assess;
+using DesignSearch.Parts.Catalogues;
+using DesignSearch.Physics;
 using DesignSearch.Season.Glass;
 
 namespace DesignSearch.Layouts.Design.Brief;

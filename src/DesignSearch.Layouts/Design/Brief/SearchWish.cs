@@ -1,3 +1,5 @@
+using DesignSearch.Layouts.Decide.Weigh;
+
 namespace DesignSearch.Layouts.Design.Brief;
 
 /// <summary>How long to search.</summary>

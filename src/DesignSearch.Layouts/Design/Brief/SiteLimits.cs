@@ -1,3 +1,6 @@
+using DesignSearch.Parts.Electrics;
+using DesignSearch.Parts.Piping;
+
 namespace DesignSearch.Layouts.Design.Brief;
 
 /// <summary>Distances and space on the site.</summary>

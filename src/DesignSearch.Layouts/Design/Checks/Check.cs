@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using DesignSearch.Layouts.Assess;
 
 namespace DesignSearch.Layouts.Design.Checks;
 

@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using DesignSearch.Climate;
 
 namespace DesignSearch.Layouts.Design.Choices;
 

@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Assess;
 using DesignSearch.Parts.Electrics;
 
 namespace DesignSearch.Layouts.Design.Wiring;

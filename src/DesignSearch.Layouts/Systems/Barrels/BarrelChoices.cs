@@ -1,5 +1,6 @@
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Parts.Barrels;
+using DesignSearch.Physics;
 
 namespace DesignSearch.Layouts.Systems.Barrels;
 

@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Design;
+using DesignSearch.Parts.Barrels;
 
 namespace DesignSearch.Layouts.Systems.Barrels;
 

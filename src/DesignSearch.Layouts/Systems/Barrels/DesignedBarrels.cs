@@ -1,6 +1,8 @@
 using DesignSearch.Layouts.Design;
 using DesignSearch.Parts.Barrels;
+using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Small;
+using DesignSearch.Physics;
 using DesignSearch.Season;
 using DesignSearch.Season.Barrels;
 

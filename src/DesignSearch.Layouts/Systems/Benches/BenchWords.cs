@@ -1,4 +1,6 @@
+using DesignSearch.Climate;
 using DesignSearch.Layouts.Design;
+using DesignSearch.Parts.Benches;
 
 namespace DesignSearch.Layouts.Systems.Benches;
 

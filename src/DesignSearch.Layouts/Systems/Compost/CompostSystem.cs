@@ -6,6 +6,7 @@ using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Compost;
 using DesignSearch.Parts.Hydraulics;
 using DesignSearch.Parts.Piping;
+using DesignSearch.Physics;
 using DesignSearch.Season.Compost;
 using DesignSearch.Season.Solar;
 
@@ -19,7 +20,6 @@ public sealed class CompostSystem : PlantSystem
     private const double RoughnessM = 7e-6;
     private const double Fittings = 4.0 / 3;
     private const double WaterC = 30;
-    private const double WaterJPerKgK = 4186;
 
     // A fresh heap may reach this; what lies in it or takes its water must bear it.
     private const double HottestHeapC = 70;
@@ -55,7 +55,7 @@ public sealed class CompostSystem : PlantSystem
             volume * mix.DryKgPerM3 * mix.DegradableShare,
             mix.RatePerDay,
             mix.HeatJPerKg,
-            CompostHeap.CoilWPerK(coil.WPerMK * length, inHouse, flow * WaterJPerKgK),
+            CompostHeap.CoilWPerK(coil.WPerMK * length, inHouse, flow * Water.HeatJPerKgK),
             pump.Watts,
             layout.Get(CompostChoices.SetC),
             layout.Get(CompostChoices.RestC));

@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Design;
+using DesignSearch.Parts.Piping;
 
 namespace DesignSearch.Layouts.Systems.Compost;
 

@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Design;
+using DesignSearch.Parts.Heaters;
 
 namespace DesignSearch.Layouts.Systems.Heaters;
 

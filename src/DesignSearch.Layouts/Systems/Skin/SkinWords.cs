@@ -1,4 +1,6 @@
+using DesignSearch.Climate.Plane;
 using DesignSearch.Layouts.Design;
+using DesignSearch.Parts.Skin;
 
 namespace DesignSearch.Layouts.Systems.Skin;
 

@@ -3,6 +3,8 @@ using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Layouts.Design.Wiring;
+using DesignSearch.Parts.Catalogues;
+using DesignSearch.Physics;
 using DesignSearch.Season;
 
 namespace DesignSearch.Layouts.Systems.Solar;
@@ -11,8 +13,6 @@ namespace DesignSearch.Layouts.Systems.Solar;
 /// <param name="loop">Its parts and what was worked out from them.</param>
 public sealed class DesignedSolar(SolarLoop loop) : DesignedSystem
 {
-    private const double JoulesPerKwh = 3.6e6;
-
     private readonly Mount mount = SolarNumbers.MountOf(loop);
 
     /// <summary>Its parts and what was worked out from them.</summary>
@@ -61,7 +61,7 @@ public sealed class DesignedSolar(SolarLoop loop) : DesignedSystem
 
     /// <inheritdoc/>
     public override double ExtraKwh(PlaneIrradiance? plane) => loop.Drive is { } drive && plane is not null
-        ? plane.TravelDeg / drive.SpeedDegPerS * drive.Watts * loop.Frames / JoulesPerKwh
+        ? plane.TravelDeg / drive.SpeedDegPerS * drive.Watts * loop.Frames / Energy.JoulesPerKwh
         : 0;
 
     /// <inheritdoc/>

@@ -3,6 +3,7 @@ using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Mechanics;
 using DesignSearch.Parts.Solar;
+using DesignSearch.Physics;
 
 namespace DesignSearch.Layouts.Systems.Solar;
 
@@ -20,7 +21,6 @@ internal static class MountChecks
     private const double MildAirKgPerM3 = 1.226;
     private const double GustOverWorking = 1.5;
     private const double MostSeconds = 600;
-    private const double Gravity = 9.80665;
     private const double MmPerM = 1000;
 
     public static void Add(SolarLoop solar, SiteLimits site, List<Check> checks)
@@ -43,7 +43,7 @@ internal static class MountChecks
     {
         var mount = solar.Mount;
         var mass = (solar.Collector.WeightKg * areaM2 / solar.Collector.AreaM2) + mount.WeightKg;
-        var friction = ShaftMoments.BearingFrictionNm(mount.BearingFriction, mass * Gravity, mount.BearingDiameterMm / MmPerM);
+        var friction = ShaftMoments.BearingFrictionNm(mount.BearingFriction, mass * Gravity.StandardMPerS2, mount.BearingDiameterMm / MmPerM);
         var imbalance = mount.Axis == TurningAxis.Sloping ? ShaftMoments.ImbalanceNm(mass, mount.ImbalanceM) : 0;
         return WindNm(areaM2, windMPerS) + imbalance + (StartingFriction * friction);
     }
@@ -74,7 +74,7 @@ internal static class MountChecks
     private static Check Anchorage(SolarLoop solar, SiteLimits site)
     {
         var lift = StormN(solar, site.DesignWindMPerS);
-        var weight = solar.Count * solar.Collector.WeightKg * Gravity;
+        var weight = solar.Count * solar.Collector.WeightKg * Gravity.StandardMPerS2;
         var each = Math.Max(0, lift - weight) / solar.Anchors;
         var words = SolarCheckWords.Anchorage(site.DesignWindMPerS, lift, weight, solar.Anchors, each, site.AnchorHoldsN);
         return SolarRules.Anchorage.Found(each <= site.AnchorHoldsN, 1 - (each / site.AnchorHoldsN), words);

@@ -1,6 +1,7 @@
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Parts.Small;
+using DesignSearch.Physics;
 
 namespace DesignSearch.Layouts.Systems.Solar;
 

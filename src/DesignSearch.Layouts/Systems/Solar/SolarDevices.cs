@@ -1,3 +1,6 @@
+using DesignSearch.Parts.Piping;
+using DesignSearch.Parts.Solar;
+
 namespace DesignSearch.Layouts.Systems.Solar;
 
 /// <summary>How the devices of a solar plant and what switches them are called in the wiring table.</summary>

@@ -1,5 +1,6 @@
 using DesignSearch.Climate.Plane;
 using DesignSearch.Parts.Solar;
+using DesignSearch.Physics;
 using DesignSearch.Season;
 using DesignSearch.Season.Solar;
 
@@ -17,7 +18,6 @@ internal static class SolarNumbers
 
     // A bare pipe has a sleeve of no thickness: any conductivity will do.
     private const double AnyConductivity = 0.04;
-    private const double WaterKgPerM3 = 1000;
     private const double M2PerMm2 = 1e-6;
     private const double MmPerM = 1000;
     private const double SecondsPerMinute = 60;
@@ -39,7 +39,7 @@ internal static class SolarNumbers
         var sleeved = outer + (2 * (insulation?.ThicknessMm ?? 0) / MmPerM);
         var lossPerM = PipeLoss.PerMetreK(insulation?.ConductivityWPerMK ?? AnyConductivity, outer, sleeved, OutsideFilmWPerM2K);
         var loss = lossPerM * solar.PipeRunM * FittingsLoss;
-        var water = Math.PI / 4 * pipe.BoreMm * pipe.BoreMm * M2PerMm2 * WaterKgPerM3 * solar.Protection.FluidJPerKgK;
+        var water = Math.PI / 4 * pipe.BoreMm * pipe.BoreMm * M2PerMm2 * Water.DensityKgPerM3 * solar.Protection.FluidJPerKgK;
         var capacity = (water + pipe.WallCapacityJPerMK) * solar.PipeRunM;
         return new PipeRunNumbers(loss, loss, capacity, capacity);
     }

@@ -1,4 +1,7 @@
+using DesignSearch.Climate.Plane;
 using DesignSearch.Layouts.Design;
+using DesignSearch.Parts.Piping;
+using DesignSearch.Parts.Solar;
 
 namespace DesignSearch.Layouts.Systems.Solar;
 

@@ -1,4 +1,7 @@
 using DesignSearch.Layouts.Design.Checks;
+using DesignSearch.Parts.Piping;
+using DesignSearch.Physics;
+using DesignSearch.Season.Solar;
 
 namespace DesignSearch.Layouts.Systems.Solar;
 

@@ -1,4 +1,8 @@
 using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Checks;
+using DesignSearch.Parts.Piping;
+using DesignSearch.Parts.Solar;
+using DesignSearch.Physics;
 
 namespace DesignSearch.Layouts.Systems.Solar;
 

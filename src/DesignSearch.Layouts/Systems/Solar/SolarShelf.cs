@@ -1,6 +1,7 @@
 using DesignSearch.Layouts.Design;
 using DesignSearch.Parts.Piping;
 using DesignSearch.Parts.Solar;
+using DesignSearch.Physics;
 
 namespace DesignSearch.Layouts.Systems.Solar;
 

@@ -1,3 +1,4 @@
+using DesignSearch.Climate.Plane;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Parts.Catalogues;

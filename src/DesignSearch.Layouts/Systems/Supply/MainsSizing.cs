@@ -1,5 +1,6 @@
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Wiring;
+using DesignSearch.Parts.Electrics;
 using DesignSearch.Parts.Small;
 
 namespace DesignSearch.Layouts.Systems.Supply;

@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Design.Wiring;
+using DesignSearch.Parts.Heaters;
 
 namespace DesignSearch.Layouts.Systems.Supply;
 

@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Decide.Weigh;
 using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Parts.Small;
 

@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Design.Checks;
+using DesignSearch.Parts.Electrics;
 
 namespace DesignSearch.Layouts.Systems.Supply;
 

@@ -1,11 +1,11 @@
 namespace DesignSearch.Search.Moves;
 
 /// <summary>A small generator (SplitMix64 by Steele, Lea and Flood, 2014): a stream of its own for every seed and place.</summary>
-internal struct RandomStream
+internal struct SplitMixStream
 {
     private ulong state;
 
-    public RandomStream(ulong seed, ulong stream, ulong place)
+    public SplitMixStream(ulong seed, ulong stream, ulong place)
     {
         state = seed;
         state = Next() ^ (stream * 0xD1B54A32D192ED03);

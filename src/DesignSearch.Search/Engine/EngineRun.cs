@@ -7,7 +7,7 @@ using DesignSearch.Search.Space;
 namespace DesignSearch.Search.Engine;
 
 /// <summary>One search from its first block to its result.</summary>
-internal sealed class SearchRun
+internal sealed class EngineRun
 {
     private const int PopulationSize = 24;
     private const int SinglePopulation = 96;
@@ -37,7 +37,8 @@ internal sealed class SearchRun
     private bool ranked;
     private int way;
 
-    public SearchRun(IProblem problem, SearchSpace space, SearchSettings settings, BlockEvaluator evaluator, IProgress<SearchProgress>? progress, CancellationToken cancel)
+    public EngineRun(IProblem problem, SearchSpace space, SearchSettings settings, BlockEvaluator evaluator,
+        IProgress<SearchProgress>? progress, CancellationToken cancel)
     {
         (this.problem, this.space, this.settings) = (problem, space, settings);
         (this.evaluator, this.progress, this.cancel) = (evaluator, progress, cancel);
@@ -123,7 +124,7 @@ internal sealed class SearchRun
     // The next point worth evaluating: new, not refused, and not already known to be beaten. Null where none turns up.
     private double[]? Next(long index)
     {
-        var random = new RandomStream(settings.Seed, (ulong)index, 0);
+        var random = new SplitMixStream(settings.Seed, (ulong)index, 0);
         ranked = ranking.Ready && arms.Choose(ref random) == 1;
         if (ranked && MostPromising(index, ref random) is { } promising)
             return promising;
@@ -146,7 +147,7 @@ internal sealed class SearchRun
         return null;
     }
 
-    private double[]? MostPromising(long index, ref RandomStream random)
+    private double[]? MostPromising(long index, ref SplitMixStream random)
     {
         double[]? chosen = null;
         var most = double.NegativeInfinity;
@@ -186,7 +187,7 @@ internal sealed class SearchRun
     private double Missed(double[] point) => screen.Missed(point, bounds);
 
     // A few changes that each miss the limits by less; in place. True once the point passes and is new.
-    private bool Repaired(double[] point, ref RandomStream random)
+    private bool Repaired(double[] point, ref SplitMixStream random)
     {
         var missed = Missed(point);
         for (var change = 0; change < 4 * space.Count; change++)
@@ -208,7 +209,7 @@ internal sealed class SearchRun
     private void Take(List<double[]> block)
     {
         double[][] points = [.. block];
-        var results = evaluator.Evaluate(points, problem is IStoppableProblem && settings.BestByMerit == 0 ? [.. points.Select(Limits)] : null);
+        var results = evaluator.Evaluate(points);
         for (var i = 0; i < points.Length; i++)
         {
             var point = new EvaluatedPoint(points[i], results[i], evaluations++);
@@ -224,19 +225,12 @@ internal sealed class SearchRun
         progress?.Report(new(evaluations, Math.Min(1, (double)evaluations / settings.MaxEvaluations), trend.Best, trend.Now, archive.Count));
     }
 
-    // From where on each objective makes the point a beaten one.
-    private double[] Limits(double[] point)
-    {
-        Missed(point);
-        return [.. Enumerable.Range(0, bounds.Length).Select(k => archive.Limit(bounds, k))];
-    }
-
     // What a way gained: the share of the front's box that is new. While there is no box, and so with one objective, ways stay even.
     private void Book(bool wasRanked, int made, Evaluation result)
     {
         if (!ranking.Ready)
             return;
-        var gain = result.TotalViolation > 0 || result.IsBound ? 0 : Math.Max(0, ranking.Gain(result.Objectives));
+        var gain = result.TotalViolation > 0 ? 0 : Math.Max(0, ranking.Gain(result.Objectives));
         arms.Book(wasRanked ? 1 : 0, gain);
         proposer.Book(made, gain);
     }
@@ -245,13 +239,6 @@ internal sealed class SearchRun
     {
         Missed(point.Point);
         ranking.Learn(point, bounds, ModelSteps);
-        if (point.Evaluation.IsBound)
-        {
-            if (!archive.Covers(point.Evaluation.Objectives))
-                throw new InvalidOperationException("The problem gave up a point before it was beaten.");
-            return false;
-        }
-
         var kept = population.Add(point);
         var missed = point.Evaluation.TotalViolation;
         if (missed == 0)

@@ -3,11 +3,11 @@ using MathNet.Numerics.Distributions;
 namespace DesignSearch.Climate.Synthesis;
 
 /// <summary>A stream of random numbers of its own for every seed, purpose and index: xoshiro256** started by SplitMix64 (Blackman and Vigna 2018).</summary>
-internal sealed class RandomStream
+internal sealed class XoshiroStream
 {
     private readonly ulong[] state = new ulong[4];
 
-    public RandomStream(ulong seed, RandomPurpose purpose, int index)
+    public XoshiroStream(ulong seed, RandomPurpose purpose, int index)
     {
         var mix = seed ^ ((ulong)purpose * 0x9E3779B97F4A7C15UL) ^ ((ulong)(uint)index << 32);
         for (var i = 0; i < 4; i++)
