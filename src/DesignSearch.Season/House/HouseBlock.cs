@@ -1,5 +1,8 @@
+using DesignSearch.Season.Flows;
+using DesignSearch.Season.Heaters;
 using DesignSearch.Season.Kernel;
 using DesignSearch.Season.Lanes;
+using DesignSearch.Season.Solar;
 using C = DesignSearch.Season.House.HouseCoefficients;
 
 namespace DesignSearch.Season.House;
@@ -102,12 +105,6 @@ internal struct HouseBlock<T>
 
     /// <summary>Heat in all stores, divided by the step, against 0 °C [W].</summary>
     public readonly T Stored => airStore * Air + coverStore * Cover + floorStore * Floor + soil1Store * Soil1 + soil2Store * Soil2 + soil3Store * Soil3 + barrelStore * Barrels + massStore * WallMass;
-
-    public readonly T EdgeG => edge;
-
-    public readonly T SoilDeepG => soilDeep;
-
-    public readonly T MassOutsideG => massOutside;
 
     /// <summary>Moves the heater's set point, as a clock would [°C].</summary>
     public void SetHeater(in T setC) => heaterSet = setC;
@@ -258,5 +255,24 @@ internal struct HouseBlock<T>
         SumFloor += floor;
         SumSoil3 += soil3;
         SumMass += mass;
+    }
+
+    /// <summary>Books the hour with its own conductances.</summary>
+    public readonly void Book(ref FlowBook<T> book, in HourForcing f, double steps)
+    {
+        var n = T.Of(steps);
+        var te = T.Of(f.OutsideC) * n;
+        book.Heat(HouseFlows.Sun, Sun * n);
+        book.Heat(HeaterFlows.Heat, SumHeater);
+        book.Heat(SolarFlows.ReleaseFan, SumFan);
+        book.Heat(SolarFlows.Release, SumRelease);
+        book.Heat(HouseFlows.CoverToAir, Outer * (SumCover - te));
+        book.Heat(HouseFlows.CoverToSky, SumSky);
+        book.Heat(HouseFlows.Leakage, Leak * (SumAir - te));
+        book.Heat(HouseFlows.Vents, SumVent);
+        book.HeatBothWays(HouseFlows.Ground, soilDeep * (SumSoil3 - T.Of(f.GroundC) * n) + edge * (SumFloor - te));
+        book.Heat(HouseFlows.Wall, massOutside * (SumMass - te));
+        book.Electricity(HeaterFlows.Heater, SumHeater);
+        book.Electricity(SolarFlows.ReleaseUse, SumFan);
     }
 }

@@ -1,6 +1,8 @@
 using DesignSearch.Layouts.Design.Sizing;
 using DesignSearch.Parts.Compost;
 using DesignSearch.Parts.Solar;
+using DesignSearch.Season.Benches;
+using DesignSearch.Season.Compost;
 
 namespace DesignSearch.Layouts.Decide.Judging;
 
@@ -22,14 +24,14 @@ internal static class CautionWriter
             Add("Fire", "An electric heater wants half a metre to a metre clear all round, never film, fleece or dust near it, a high-limit cut-out and a circuit of its own.");
         if (built.Solar is { } solar)
             Solar(solar, Add);
-        if (built.Installation.Compost.VolumeM3 > 0)
+        if (built.Installation.Find<CompostNumbers>() is not null)
         {
             Add("Compost gas", "A rotting heap gives off carbon dioxide, ammonia and, where air is short, carbon monoxide and hydrogen sulphide. Keep it in the open, never inside or against a door or vent of the house; do not climb into a pit or bin.");
             Add("Compost fire and spores", "A large dry heap can set itself alight: keep it moist, watch the core, stay below 70 °C, and keep it clear of walls, straw stores and film. Wear a dust mask when turning it. Ask about boundary, odour and run-off rules.");
             Add("Heat from compost", $"No heap can be foretold within a factor of two, and many have failed in their first winter. Keep a heater in reserve. {Moisture(built)} It needs air in its pores, above some 5 % oxygen: coarse chips, never trodden down, air let in from below; a heap that smells of rot has too little.");
         }
 
-        if (built.Installation.Bench.PowerW > 0)
+        if (built.Installation.Find<BenchNumbers>() is { PowerW: > 0 })
             Add("Heated bench", "Heating cable and mats lie in the wet: only such as are made for it, whole, never crossed, cut or covered with anything but sand or pots; mains ones only behind a 30 mA residual-current device, after the local code and joined by a licensed person. Look at them every autumn.");
         if (built.Solar is not null || !built.Layout["barrel"].IsNone)
             Add("Weight and drowning", "Water weighs a tonne a cubic metre: firm level ground, straps against tipping. Children and animals drown in open water: a lid on every tank and barrel.");

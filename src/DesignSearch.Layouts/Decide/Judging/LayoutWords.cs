@@ -1,5 +1,7 @@
 using DesignSearch.Layouts.Design.Sizing;
 using DesignSearch.Parts.Solar;
+using DesignSearch.Season.Benches;
+using DesignSearch.Season.Compost;
 
 namespace DesignSearch.Layouts.Decide.Judging;
 
@@ -24,9 +26,9 @@ public static class LayoutWords
 
         if (built.Solar is { } solar)
             words.Add(FormattableString.Invariant($"{Count(solar.Count, "collector")} ({solar.AreaM2:0.0} m², {Turning(built)}) with {(solar.TankCount == 1 ? "a" : FormattableString.Invariant($"{solar.TankCount}"))} {solar.Tank.VolumeL:0} L tank{(solar.TankCount == 1 ? "" : "s")}"));
-        if (built.Installation.Compost.VolumeM3 > 0)
-            words.Add(FormattableString.Invariant($"{built.Installation.Compost.VolumeM3:0.#} m³ compost heap with a {built.Layout["compost_coil_m"].Number:0} m coil"));
-        if (built.Installation.Bench is { AreaM2: > 0 } bench)
+        if (built.Installation.Find<CompostNumbers>() is { } heap)
+            words.Add(FormattableString.Invariant($"{heap.VolumeM3:0.#} m³ compost heap with a {built.Layout["compost_coil_m"].Number:0} m coil"));
+        if (built.Installation.Find<BenchNumbers>() is { } bench)
             words.Add(FormattableString.Invariant($"{bench.AreaM2:0.#} m² {(bench.PowerW > 0 ? "heated " : "")}bench under fleece"));
         if (built.Installation.Heater.PowerW > 0)
             words.Add(FormattableString.Invariant($"{built.Installation.Heater.PowerW / 1000:0.#} kW heater"));

@@ -2,6 +2,8 @@ using DesignSearch.Layouts.Design.Sizing;
 using DesignSearch.Layouts.Scenarios;
 using DesignSearch.Parts.Skin;
 using DesignSearch.Parts.Solar;
+using DesignSearch.Season.Benches;
+using DesignSearch.Season.Compost;
 using DesignSearch.Season.Solar;
 
 namespace DesignSearch.Layouts.Decide.Judging;
@@ -20,14 +22,14 @@ internal static class SettingsWriter
             Add("Night cover", cover.IsAutomatic ? "closes at dusk, opens at dawn" : "close at dusk, open after sunrise, every day", "Nearly all of the heat is lost at night; open by day it costs no light.");
         if (built.Solar is { } solar)
             Solar(solar, built, scenario, Add);
-        if (built.Installation.Compost is { VolumeM3: > 0 } heap)
+        if (built.Installation.Find<CompostNumbers>() is { } heap)
         {
             Add("Thermostat of the compost heap's pump", FormattableString.Invariant($"{heap.SetPointC:0.#} °C"), "Above the stand-by heater, so that the heap's heat goes first.");
             Add("Heap's pump rests", FormattableString.Invariant($"core below {heap.RestBelowC:0} °C"), "A heap cooled further goes cold and needs weeks to come back.");
             Add("Building the heap", "moist as a wrung-out sponge, loose enough to breathe, half a metre of cover over the pipe", "Too wet, too dry or too dense it does not heat; measure the core every week.");
         }
 
-        if (built.Installation.Bench is { AreaM2: > 0 } bench)
+        if (built.Installation.Find<BenchNumbers>() is { } bench)
         {
             Add("Fleece over the bench", "close at dusk, open after sunrise, every day", "Closed it keeps the bench's warmth; by day the plants want light, and a closed fleece in the sun cooks them.");
             if (bench.PowerW > 0)

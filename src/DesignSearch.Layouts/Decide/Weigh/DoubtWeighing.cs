@@ -2,6 +2,8 @@ using DesignSearch.Climate.Winters;
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Season;
+using DesignSearch.Season.Benches;
+using DesignSearch.Season.Compost;
 using DesignSearch.Season.House;
 
 namespace DesignSearch.Layouts.Decide.Weigh;
@@ -37,10 +39,10 @@ internal sealed class DoubtWeighing(TrialBook book)
     {
         var built = pick.Priced.Built;
         var changed = House.Select(d => (d.What, Built: built with { Installation = built.Installation with { House = d.Change(built.Installation.House) } })).ToList();
-        if (built.Installation.Compost is { VolumeM3: > 0 } heap)
-            changed.AddRange(HeapHeat.Select(f => (FormattableString.Invariant($"the compost heap gives {f:0.#} times its heat"), built with { Installation = built.Installation with { Compost = heap with { HeatJPerKg = f * heap.HeatJPerKg } } })));
-        if (built.Installation.Bench is { AreaM2: > 0 } bench)
-            changed.Add((FormattableString.Invariant($"the fleece lets {FleeceDoubt:0.#} times as much heat out"), built with { Installation = built.Installation with { Bench = bench with { FleeceWPerM2K = FleeceDoubt * bench.FleeceWPerM2K } } }));
+        if (built.Installation.Find<CompostNumbers>() is { } heap)
+            changed.AddRange(HeapHeat.Select(f => (FormattableString.Invariant($"the compost heap gives {f:0.#} times its heat"), built with { Installation = built.Installation.With(heap with { HeatJPerKg = f * heap.HeatJPerKg }) })));
+        if (built.Installation.Find<BenchNumbers>() is { } bench)
+            changed.Add((FormattableString.Invariant($"the fleece lets {FleeceDoubt:0.#} times as much heat out"), built with { Installation = built.Installation.With(bench with { FleeceWPerM2K = FleeceDoubt * bench.FleeceWPerM2K }) }));
         var outcomes = book.Assessor.Simulate([.. changed.Select(c => c.Built)]);
         return
         [

@@ -31,7 +31,7 @@ internal static class StagePlan
                 then.Figures.WorstFrostHours,
                 then.Figures.LowestAirC,
                 then.StandbyKwh,
-                then.Priced.Built.Installation.Bench.AreaM2 > 0));
+                then.Priced.Built.Installation.PlantsStandApart));
             now = then;
         }
 

@@ -54,7 +54,7 @@ public static class LayoutBuilder
                 solar is null ? PipeRunNumbers.None : SolarBuilding.PipeRun(solar, scenario.Site.PipeRunM),
                 solar is null ? ReleaseNumbers.None : SolarBuilding.Release(solar, layout),
                 heater)
-            { Compost = compost, Bench = bench },
+            { Sources = [compost, bench] },
             Mount = solar is null ? null : SolarBuilding.MountOf(solar, layout),
             Solar = solar,
             Supply = supply,
