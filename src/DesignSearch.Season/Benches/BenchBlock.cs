@@ -46,7 +46,7 @@ internal struct BenchBlock<T> : ISourceBlock<BenchBlock<T>, T>
     public void Prepare(ref HouseBlock<T> house)
     {
         toCover = terms.ToCover * (bench - house.Inner);
-        house.InnerIn = toCover;
+        house.Doors.Inner.Add(T.Of(0), toCover);
     }
 
     /// <summary>Heats by the air at the beginning of the step, which moves by a few tenths in it, and joins the bench to the row of the air.</summary>

@@ -1,4 +1,5 @@
 using DesignSearch.Season.Flows;
+using DesignSearch.Season.House;
 using DesignSearch.Season.Kernel;
 using DesignSearch.Season.Sources;
 
@@ -31,6 +32,7 @@ public static class BenchFlows
         Uses = [Heater],
         Stores = [Bench],
         Columns = [Air, HeatW],
+        Doors = DoorUse.Sources,
         HoldsPlants = true,
     };
 }

@@ -36,7 +36,7 @@ public sealed record CompostNumbers(
     internal override SourceRunner<T> Open<T>(in SourceStart start, int batches) => new BlockRunner<CompostBlock<T>, T>(Kind, start, batches);
 
     /// <summary>The numbers as the kernel's terms.</summary>
-    internal CompostTerms<double> ToTerms(SeasonAssumptions a, HouseCoefficients house, double stepSeconds) => new()
+    internal CompostTerms<double> ToTerms(SeasonAssumptions a, HouseTerms<double> house, double stepSeconds) => new()
     {
         Store = VolumeM3 * a.CompostVolumetricCapacityJPerM3K / stepSeconds,
         Loss = LossWPerK,
@@ -49,7 +49,7 @@ public sealed record CompostNumbers(
         RestBelowC = RestBelowC,
         RatePerDay = RatePerDay,
         RateFactorMost = a.CompostRateFactorMost,
-        HeaterFirstW = house.HeaterBeforeW(SetPointC),
+        HeaterFirstW = HouseTerms.HeaterBeforeW(house, SetPointC),
         StartC = a.CompostStartC,
         DegradableKg = DegradableKg,
     };

@@ -15,10 +15,10 @@ internal struct Batch<T>
     public LoopBlock<T> Loop;
     public TallyBlock<T> Tally;
 
-    public Batch(ReadOnlySpan<HouseCoefficients> houses, ReadOnlySpan<LoopCoefficients> loops, WinterForcing forcing, double step)
+    public Batch(ReadOnlySpan<HouseTerms<double>> houses, ReadOnlySpan<LoopCoefficients> loops, WinterForcing forcing, double step)
     {
         var winter = forcing.Winter;
-        House = new HouseBlock<T>(houses, step, winter.AirC[0], HouseCoefficients.SoilStartC(forcing, 1), HouseCoefficients.SoilStartC(forcing, 2), HouseCoefficients.SoilStartC(forcing, 3));
+        House = new HouseBlock<T>(houses, step, winter.AirC[0], HouseTerms.SoilStartC(forcing, 1), HouseTerms.SoilStartC(forcing, 2), HouseTerms.SoilStartC(forcing, 3));
         Loop = new LoopBlock<T>(loops, step, winter.AirC[0], PumpLightWPerM2);
         Tally = new TallyBlock<T>(houses);
     }

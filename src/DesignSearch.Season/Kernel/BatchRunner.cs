@@ -19,12 +19,12 @@ internal static class BatchRunner<T>
         var count = (cases.Length + T.Width - 1) / T.Width;
         var lanes = count * T.Width;
         // On the stack: nothing is left behind for the collector of garbage.
-        Span<HouseCoefficients> houses = stackalloc HouseCoefficients[lanes];
+        Span<HouseTerms<double>> houses = stackalloc HouseTerms<double>[lanes];
         Span<LoopCoefficients> loops = stackalloc LoopCoefficients[lanes];
         for (var i = 0; i < lanes; i++)
         {
             var layout = cases[Math.Min(i, cases.Length - 1)];
-            (houses[i], loops[i]) = (HouseCoefficients.From(layout.Installation, forcing.Assumptions), LoopCoefficients.From(layout, forcing.Assumptions));
+            (houses[i], loops[i]) = (HouseTerms.From(layout.Installation, forcing.Assumptions), LoopCoefficients.From(layout, forcing.Assumptions));
         }
 
         var sources = SourceRunner<T>.Open(cases, new SourceStart(cases, houses, forcing, stepSeconds), count);
@@ -71,21 +71,21 @@ internal static class BatchRunner<T>
             foreach (var source in run.Sources)
                 source.Hour(f);
             for (var s = 0; s < run.Steps; s++)
-                Step(batches, run.Sources);
+                Step(batches, run.Sources, run.Doors);
             for (var b = 0; b < batches.Length; b++)
                 run.Book(b, f, h);
             hourly?.Invoke(OutcomeReader.Row(run, f, h, cases[0].Installation, loops[0]));
         }
     }
 
-    private static void Step(Span<Batch<T>> batches, ReadOnlySpan<SourceRunner<T>> sources)
+    private static void Step(Span<Batch<T>> batches, ReadOnlySpan<SourceRunner<T>> sources, DoorUse doors)
     {
-        foreach (var source in sources)
-            source.Prepare(batches);
+        if (doors != DoorUse.None)
+            ThroughDoors(batches, sources, doors);
         for (var b = 0; b < batches.Length; b++)
             batches[b].House.Eliminate();
         for (var b = 0; b < batches.Length; b++)
-            batches[b].Loop.Lose(batches[b].House.Air);
+            batches[b].Loop.StandingLoss(batches[b].House.Air);
         for (var b = 0; b < batches.Length; b++)
             batches[b].House.Reduce(batches[b].Loop.TankLoss);
         for (var b = 0; b < batches.Length; b++)
@@ -102,6 +102,20 @@ internal static class BatchRunner<T>
             source.Settle(batches);
         for (var b = 0; b < batches.Length; b++)
             batches[b].Loop.Mix();
+    }
+
+    private static void ThroughDoors(Span<Batch<T>> batches, ReadOnlySpan<SourceRunner<T>> sources, DoorUse doors)
+    {
+        for (var b = 0; b < batches.Length; b++)
+            batches[b].House.CloseDoors();
+        foreach (var source in sources)
+        {
+            if (source.Kind.Doors != DoorUse.None)
+                source.Prepare(batches);
+        }
+
+        for (var b = 0; b < batches.Length; b++)
+            batches[b].House.TakeDoors(doors == DoorUse.Conductances);
     }
 
     // Every layout may have a plane of its own: gathered once an hour; h is negative in the dark, when there is nothing to gather.

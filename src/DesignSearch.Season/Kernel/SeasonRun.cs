@@ -1,4 +1,5 @@
 using DesignSearch.Season.Flows;
+using DesignSearch.Season.House;
 using DesignSearch.Season.Lanes;
 using DesignSearch.Season.Sources;
 
@@ -17,6 +18,9 @@ internal readonly ref struct SeasonRun<T>(WinterForcing forcing, FlowTable table
     public int Steps { get; } = (int)Math.Round(3600 / stepSeconds);
 
     public ReadOnlySpan<SourceRunner<T>> Sources { get; } = sources;
+
+    /// <summary>The most that any of the sources does with the doors.</summary>
+    public DoorUse Doors { get; } = MostOf(sources);
 
     public Span<Batch<T>> Batches { get; } = batches;
 
@@ -86,5 +90,13 @@ internal readonly ref struct SeasonRun<T>(WinterForcing forcing, FlowTable table
             source.Stored(b, stores.Slice(next, source.Kind.Stores.Length));
             next += source.Kind.Stores.Length;
         }
+    }
+
+    private static DoorUse MostOf(ReadOnlySpan<SourceRunner<T>> sources)
+    {
+        var most = DoorUse.None;
+        foreach (var source in sources)
+            most = source.Kind.Doors > most ? source.Kind.Doors : most;
+        return most;
     }
 }

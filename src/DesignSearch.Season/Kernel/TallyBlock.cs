@@ -32,7 +32,7 @@ internal struct TallyBlock<T>
 
     private readonly T limit;
 
-    public TallyBlock(ReadOnlySpan<HouseCoefficients> c) => limit = Pack.Of<T, HouseCoefficients>(c, x => x.FrostLimitC);
+    public TallyBlock(ReadOnlySpan<HouseTerms<double>> c) => limit = Pack.Of<T, HouseTerms<double>>(c, x => x.FrostLimitC);
 
     /// <summary>Forgets the warm-up.</summary>
     public void Begin()

@@ -79,7 +79,7 @@ internal struct LoopBlock<T>
     }
 
     /// <summary>Takes the tank's loss at the temperatures now; the same heat warms the house and leaves the layers.</summary>
-    public void Lose(in T airC)
+    public void StandingLoss(in T airC)
     {
         var (a, b, c, d, air) = (T1, T2, T3, T4, airC);
         var (l1, l2, l3, l4) = (layerLoss * (a - air), layerLoss * (b - air), layerLoss * (c - air), layerLoss * (d - air));

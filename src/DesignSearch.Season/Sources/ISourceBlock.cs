@@ -21,7 +21,7 @@ internal interface ISourceBlock<TSelf, T>
     /// <summary>Takes one hour's weather, and empties the hour's sums.</summary>
     void Hour(in HourForcing f);
 
-    /// <summary>First part of a step, before the house is eliminated: what goes through its doors.</summary>
+    /// <summary>First part of a step, before the house is eliminated: what goes through its doors; called only where <see cref="SourceKind.Doors"/> says that the kind uses them.</summary>
     void Prepare(ref HouseBlock<T> house);
 
     /// <summary>Second part, with the house reduced to the row of the air: what the source gives to it.</summary>

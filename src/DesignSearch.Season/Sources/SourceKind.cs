@@ -1,4 +1,5 @@
 using DesignSearch.Season.Flows;
+using DesignSearch.Season.House;
 using DesignSearch.Season.Kernel;
 
 namespace DesignSearch.Season.Sources;
@@ -19,6 +20,8 @@ internal sealed class SourceKind(string id, int rank) : IComparable<SourceKind>
     public Figure[] Figures { get; init; } = [];
 
     public HourColumn[] Columns { get; init; } = [];
+
+    public DoorUse Doors { get; init; }
 
     /// <summary>True when the plants stand in it, so that its air is theirs.</summary>
     public bool HoldsPlants { get; init; }

@@ -8,10 +8,10 @@ namespace DesignSearch.Season.Sources;
 /// <param name="houses">Their houses, one a lane.</param>
 /// <param name="forcing">The winter.</param>
 /// <param name="stepSeconds">Length of a step [s].</param>
-internal readonly ref struct SourceStart(ReadOnlySpan<LayoutCase> cases, ReadOnlySpan<HouseCoefficients> houses, WinterForcing forcing, double stepSeconds)
+internal readonly ref struct SourceStart(ReadOnlySpan<LayoutCase> cases, ReadOnlySpan<HouseTerms<double>> houses, WinterForcing forcing, double stepSeconds)
 {
     private readonly ReadOnlySpan<LayoutCase> cases = cases;
-    private readonly ReadOnlySpan<HouseCoefficients> houses = houses;
+    private readonly ReadOnlySpan<HouseTerms<double>> houses = houses;
 
     public WinterForcing Forcing => forcing;
 
@@ -20,7 +20,7 @@ internal readonly ref struct SourceStart(ReadOnlySpan<LayoutCase> cases, ReadOnl
     /// <summary>Outside air of the winter's first hour, where everything but the ground begins [°C].</summary>
     public double FirstAirC => forcing.Winter.AirC[0];
 
-    public HouseCoefficients House(int lane) => houses[lane];
+    public HouseTerms<double> House(int lane) => houses[lane];
 
     /// <summary>This kind's numbers in a lane; null where the layout has none.</summary>
     public TNumbers? Find<TNumbers>(int lane)
