@@ -1,9 +1,8 @@
 using DesignSearch.Season.Barrels;
-using DesignSearch.Season.Benches;
-using DesignSearch.Season.Compost;
 using DesignSearch.Season.Heaters;
 using DesignSearch.Season.House;
 using DesignSearch.Season.Solar;
+using DesignSearch.Season.Sources;
 
 namespace DesignSearch.Season;
 
@@ -24,9 +23,40 @@ public sealed record Installation(
     ReleaseNumbers Release,
     HeaterNumbers Heater)
 {
-    /// <summary>A compost heap, none by default.</summary>
-    public CompostNumbers Compost { get; init; } = CompostNumbers.None;
+    /// <summary>Every other source, one of a kind at most, always in the same order whoever lists them; none by default. One of no size is left out.</summary>
+    /// <exception cref="ArgumentException">Two are of one kind.</exception>
+    public IReadOnlyList<SourceNumbers> Sources
+    {
+        get;
+        init
+        {
+            ArgumentNullException.ThrowIfNull(value);
+            var sorted = value.Where(s => s.IsPresent).OrderBy(s => s.Kind).ToArray();
+            if (sorted.DistinctBy(s => s.Kind).Count() < sorted.Length)
+                throw new ArgumentException("A layout has one source of a kind at most.", nameof(value));
+            field = new ValueList<SourceNumbers>(sorted);
+        }
+    }
+        = ValueList<SourceNumbers>.Empty;
 
-    /// <summary>A bench under fleece, none by default.</summary>
-    public BenchNumbers Bench { get; init; } = BenchNumbers.None;
+    /// <summary>True when the plants stand in one of the sources, under a fleece say, and not in the house's air.</summary>
+    public bool PlantsStandApart => Sources.Any(s => s.Kind.HoldsPlants);
+
+    /// <summary>The layout with a source added, or put in the place of its like; one of no size takes that away.</summary>
+    /// <param name="source">The source.</param>
+    public Installation With(SourceNumbers source) => this with { Sources = [.. Sources.Where(s => s.Kind != source.Kind), source] };
+
+    /// <summary>The source of a kind; null where the layout has none.</summary>
+    /// <typeparam name="TNumbers">The kind.</typeparam>
+    public TNumbers? Find<TNumbers>()
+        where TNumbers : SourceNumbers
+    {
+        for (var i = 0; i < Sources.Count; i++)
+        {
+            if (Sources[i] is TNumbers found)
+                return found;
+        }
+
+        return null;
+    }
 }

@@ -12,6 +12,9 @@ using DesignSearch.Parts.Piping;
 using DesignSearch.Parts.Solar;
 using DesignSearch.Reporting.Words;
 using DesignSearch.Season;
+using DesignSearch.Season.Flows;
+using DesignSearch.Season.Heaters;
+using DesignSearch.Season.House;
 using DesignSearch.Season.Solar;
 
 namespace DesignSearch.Reporting.Tests;
@@ -92,33 +95,29 @@ internal static class InventedLayouts
             LowestAirC = here == 0 ? 2.35 : 2 - Math.Pow(here, 0.3),
             LowestWithinHourC = here == 0 ? 2.1 : 1.8 - Math.Pow(here, 0.3),
             ColdestHour = 2646,
-            StandbyKwh = standby * hardness,
             CollectorYieldKwh = yield,
             PumpHours = o.Panels > 0 ? 512.4 : 0,
-            PumpKwh = 7.7 * o.Panels,
-            ReleasedKwh = yield * 0.9,
             ReleaseHours = 610,
             TankLowestC = o.Panels > 0 ? 6.4 : double.NaN,
             TankHighestC = o.Panels > 0 ? 58.3 : double.NaN,
             TankMeanC = o.Panels > 0 ? 24.1 : double.NaN,
-            Ledger = new EnergyLedger
-            {
-                SunIntoHouse = passed,
-                SunIntoCollector = o.Panels * 410,
-                Heater = standby * hardness,
-                Auxiliary = 18,
-                CoverToAir = 0.41 * heat,
-                CoverToSky = 0.2 * heat,
-                Leakage = 0.16 * heat,
-                Vents = 0.13 * heat - (o.Panels * 30),
-                Ground = 0.07 * heat,
-                CollectorLoss = o.Panels * 26,
-                PipeLoss = o.Panels * 4,
-                StoredInHouse = 0.03 * heat,
-                StoredInLoop = 0,
-                Throughput = heat,
-                Residual = 2e-13,
-            },
+            Books = new EnergyBooks(
+                [
+                    new(HouseFlows.Sun, passed),
+                    new(SolarFlows.Sun, o.Panels * 410),
+                    new(HeaterFlows.Heat, standby * hardness),
+                    new(SolarFlows.ReleaseFan, 18),
+                    new(SolarFlows.Release, yield * 0.9),
+                    new(HouseFlows.CoverToAir, 0.41 * heat),
+                    new(HouseFlows.CoverToSky, 0.2 * heat),
+                    new(HouseFlows.Leakage, 0.16 * heat),
+                    new(HouseFlows.Vents, 0.13 * heat - (o.Panels * 30)),
+                    new(HouseFlows.Ground, 0.07 * heat),
+                    new(SolarFlows.CollectorLoss, o.Panels * 26),
+                    new(SolarFlows.PipeLoss, o.Panels * 4),
+                ],
+                [new(HeaterFlows.Heater, standby * hardness), new(SolarFlows.Pump, 7.7 * o.Panels)],
+                [new(HouseFlows.House, 0.03 * heat), new(SolarFlows.Loop, 0)]),
         }, 0.4, o.Turning == "fixed" ? 0 : 302);
     }
 

@@ -69,6 +69,6 @@ internal static class TestLayout
             new PipeRunNumbers(In(0, 12), In(0, 12), In(0, 60000), In(0, 60000)),
             r.NextDouble() < 0.2 ? ReleaseNumbers.None : new ReleaseNumbers(In(20, 400), In(0.02, 0.2), In(5, 60), In(3.5, 7), 1),
             r.NextDouble() < 0.4 ? HeaterNumbers.None : new HeaterNumbers(In(300, 3000), In(3, 5), 1));
-        return r.NextDouble() < 0.7 ? installation : installation with { Bench = new BenchNumbers(In(0.5, 15), In(1, 12), r.NextDouble() < 0.3 ? 0 : In(20, 2000), In(3, 6)) };
+        return r.NextDouble() < 0.7 ? installation : installation.With(new BenchNumbers(In(0.5, 15), In(1, 12), r.NextDouble() < 0.3 ? 0 : In(20, 2000), In(3, 6)));
     }
 }

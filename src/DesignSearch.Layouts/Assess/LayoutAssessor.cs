@@ -82,7 +82,7 @@ public sealed class LayoutAssessor(Scenario scenario, WinterSet winters)
     /// <summary>Figures of a simulated layout.</summary>
     public LayoutFigures Figures(PricedLayout priced, IReadOnlyList<Outcome> outcomes, bool passesChecks)
     {
-        var kwh = Weighted(outcomes, (o, i) => o.StandbyKwh + o.PumpKwh + DriveKwh(priced.Built, winters.Winters[i].Winter));
+        var kwh = Weighted(outcomes, (o, i) => o.ElectricKwh + DriveKwh(priced.Built, winters.Winters[i].Winter));
         var running = Pricer.Running(kwh, Weighted(outcomes, (o, _) => o.CheapKwh), priced.Replacements, scenario.Money);
         return new LayoutFigures(
             priced.BuildPrice,

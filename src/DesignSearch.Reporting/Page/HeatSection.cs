@@ -8,7 +8,8 @@ namespace DesignSearch.Reporting.Page;
 /// <summary>Where the heat came from and where it went: a pair of bars for each pick and the same figures as a table.</summary>
 internal static class HeatSection
 {
-    private const double NarrowestForLetter = 4;
+    // Of the width of the bars, for each letter of the words in a piece.
+    private const double PercentPerLetter = 1;
 
     /// <summary>The section.</summary>
     public static Markup Of(Judgement judgement)
@@ -17,7 +18,7 @@ internal static class HeatSection
         var largest = Math.Max(1e-9, houses.Max(h => Math.Max(Total(h.Flows, true), Total(h.Flows, false))));
         return Markup.Of($"""
             <section aria-labelledby="heat"><h2 id="heat">Where the heat came from and where it went</h2>
-            <p>{Finding(houses)} The mean of the winters by their weights; the letters are those of the table.</p>
+            <p>{Finding(houses)} The mean of the winters by their weights; the pieces stand in the order of the table.</p>
             {houses.Select((h, i) => Bars(h.Name, h.Flows, largest, i))}{Table(houses)}</section>
 
             """);
@@ -45,8 +46,8 @@ internal static class HeatSection
         foreach (var flow in flows.Where(f => f.Kwh > 0))
         {
             var wide = 100 * flow.Kwh / largest;
-            var letter = Markup.When(wide >= NarrowestForLetter, () => Markup.Of($"""<text x="{left + (wide / 2)}%" y="{top + 21}" text-anchor="middle">{flow.Letter.ToString()}</text>"""));
-            pieces.Add(Markup.Of($"""<g><title>{flow.Letter.ToString()}: {flow.Name}, {Say.Kwh(flow.Kwh)}</title><rect class="{(flow.ComesIn ? "in" : "out")}" x="{left}%" y="{top + 1}" width="{wide}%" height="30"/>{letter}</g>"""));
+            var words = Markup.When(wide >= PercentPerLetter * flow.Name.Length, () => Markup.Of($"""<text x="{left + (wide / 2)}%" y="{top + 21}" text-anchor="middle">{flow.Name}</text>"""));
+            pieces.Add(Markup.Of($"""<g><title>{flow.Name}, {Say.Kwh(flow.Kwh)}</title><rect class="{(flow.ComesIn ? "in" : "out")}" x="{left}%" y="{top + 1}" width="{wide}%" height="30"/>{words}</g>"""));
             left += wide;
         }
 
@@ -55,10 +56,13 @@ internal static class HeatSection
 
     private static Markup Table(List<(string Name, IReadOnlyList<HeatFlow> Flows)> houses)
     {
-        var shown = Enumerable.Range(0, houses[0].Flows.Count).Where(i => houses.Any(h => h.Flows[i].Kwh > 0));
-        var rows = shown.Select(i => houses.Select(h => Cell.Figure(Say.TwoFigures(h.Flows[i].Kwh), h.Flows[i].Kwh)).Prepend(houses[0].Flows[i].ComesIn ? "in" : "out").Prepend($"{houses[0].Flows[i].Letter}: {houses[0].Flows[i].Name}").ToArray());
+        // One layout may have a source that another has not.
+        var shown = houses.SelectMany(h => h.Flows).Where(f => f.Kwh > 0).DistinctBy(f => (f.Id, f.ComesIn)).OrderByDescending(f => f.ComesIn);
+        var rows = shown.Select(f => houses.Select(h => Kwh(h.Flows, f)).Select(kwh => Cell.Figure(Say.TwoFigures(kwh), kwh)).Prepend(f.ComesIn ? "in" : "out").Prepend(f.Name).ToArray());
         return PageTable.Of("Heat over the season [kWh]", [new("flow"), new("way"), .. houses.Select(h => new Column(h.Name, IsFigure: true))], rows, sortable: true);
     }
+
+    private static double Kwh(IReadOnlyList<HeatFlow> flows, HeatFlow like) => flows.FirstOrDefault(f => f.Id == like.Id && f.ComesIn == like.ComesIn)?.Kwh ?? 0;
 
     private static double Total(IReadOnlyList<HeatFlow> flows, bool comesIn) => flows.Where(f => f.ComesIn == comesIn).Sum(f => f.Kwh);
 }

@@ -1,74 +1,97 @@
+using DesignSearch.Season.Flows;
 using DesignSearch.Season.House;
 using DesignSearch.Season.Kernel;
 using DesignSearch.Season.Lanes;
-using C = DesignSearch.Season.Benches.BenchCoefficients;
+using DesignSearch.Season.Sources;
 
 namespace DesignSearch.Season.Benches;
 
 /// <summary>Benches under fleece of some layouts: to the air implicit, to the cover explicit, for a bench is slow. Equations in docs/model.md, "Bench under fleece".</summary>
 /// <remarks>Only lanes as fields, so that every one stays aligned.</remarks>
-internal struct BenchBlock<T>
+internal struct BenchBlock<T> : ISourceBlock<BenchBlock<T>, T>
     where T : unmanaged, ILane<T>
 {
-    /// <summary>Air and pots under the fleece [°C], electric heat of this step [W].</summary>
-    public T Bench, HeatW;
+    private readonly BenchTerms<T> terms;
+    private readonly T inverse;
 
-    /// <summary>Sums over the steps of the hour: heat [W], temperature at the ends of the steps [°C]; the lowest end of a step so far [°C].</summary>
-    public T SumHeat, SumBench, Lowest;
+    // Air and pots under the fleece [°C]; sums over the steps of the hour; lowest end of a step so far [°C].
+    private T bench, sumHeat, sumBench, sumGiven, lowest;
+    private T mostNow, toCover, heat, rest;
 
-    private readonly T present, store, toAir, toCover, most, set, inverse;
-    private T mostNow, shed, rest;
-
-    public BenchBlock(ReadOnlySpan<C> c, double step, double airC)
+    private BenchBlock(in BenchTerms<T> terms)
     {
-        present = Pack.Of<T, C>(c, x => x.Is);
-        store = Pack.Of<T, C>(c, x => x.Store) * T.Of(1 / step);
-        toAir = Pack.Of<T, C>(c, x => x.ToAir);
-        toCover = Pack.Of<T, C>(c, x => x.ToCover);
-        most = Pack.Of<T, C>(c, x => x.PowerW);
-        set = Pack.Of<T, C>(c, x => x.SetPointC);
-        inverse = T.Of(1) / (store + toAir);
-        Bench = Pack.Of<T, C>(c, x => x.Is > 0 ? airC : 0);
+        this.terms = terms;
+        inverse = T.Of(1) / (terms.Store + terms.ToAir);
+        bench = terms.StartC;
+        Begin();
     }
 
-    /// <summary>Heat in the bench, divided by the step, against 0 °C [W].</summary>
-    public readonly T Stored => store * Bench;
+    public static BenchBlock<T> Make(in SourceStart start, int first)
+    {
+        Span<BenchTerms<double>> lanes = stackalloc BenchTerms<double>[Pack.Widest];
+        for (var i = 0; i < T.Width; i++)
+            lanes[i] = start.Find<BenchNumbers>(first + i)?.ToTerms(start.Forcing.Assumptions, start.StepSeconds, start.FirstAirC) ?? new() { Store = 1 };
+        return new(Lift.Of<BenchTerms<double>, BenchTerms<T>, T>(lanes));
+    }
 
-    /// <summary>Takes one hour's mains, and empties the hour's sums.</summary>
+    public void Begin() => lowest = T.Of(1e9);
+
     public void Hour(in HourForcing f)
     {
-        mostNow = most * T.Of(f.Power);
-        SumHeat = SumBench = T.Of(0);
+        mostNow = terms.PowerW * T.Of(f.Power);
+        sumHeat = sumBench = sumGiven = T.Of(0);
     }
 
-    /// <summary>What the fleece radiates to the inside of the cover, before the cover is eliminated.</summary>
-    public void Shed(ref HouseBlock<T> house)
+    /// <summary>What the fleece radiates to the inside of the cover, by the temperatures at the beginning of the step.</summary>
+    public void Prepare(ref HouseBlock<T> house)
     {
-        var given = toCover * (Bench - house.Inner);
-        (shed, house.InnerIn) = (given, given);
+        toCover = terms.ToCover * (bench - house.Inner);
+        house.Doors.Inner.Add(T.Of(0), toCover);
     }
 
     /// <summary>Heats by the air at the beginning of the step, which moves by a few tenths in it, and joins the bench to the row of the air.</summary>
     public void Offer(ref HouseBlock<T> house)
     {
-        var kept = store * Bench - shed;
-        var given = T.Min(T.Max(set * (store + toAir) - kept - toAir * house.Air, T.Of(0)), mostNow);
+        var (store, toAir) = (terms.Store, terms.ToAir);
+        var kept = store * bench - toCover;
+        var given = T.Min(T.Max(terms.SetC * (store + toAir) - kept - toAir * house.Air, T.Of(0)), mostNow);
         var alone = (kept + given) * inverse;
         house.Add(toAir - toAir * toAir * inverse, toAir * alone);
-        (HeatW, rest) = (given, alone);
+        (heat, rest) = (given, alone);
     }
 
-    /// <summary>The bench at the end of the step.</summary>
-    /// <param name="airC">Air of the house then [°C].</param>
-    public void Settle(in T airC)
+    public void Settle(in HouseBlock<T> house)
     {
-        var bench = rest + toAir * inverse * airC;
-        Bench = bench;
-        SumHeat += HeatW;
-        SumBench += bench;
-        Lowest = T.Min(Lowest, bench);
+        var (air, toAir) = (house.Air, terms.ToAir);
+        var now = rest + toAir * inverse * air;
+        bench = now;
+        sumHeat += heat;
+        sumBench += now;
+        sumGiven += toAir * (now - air) + toCover;
+        lowest = T.Min(lowest, now);
     }
 
-    /// <summary>The plants' air: that under the fleece where there is a bench, else the house's [°C].</summary>
-    public readonly T Plants(in T houseC, in T benchC) => T.IfGreater(present, T.Of(0), benchC, houseC);
+    public readonly void Book(ref FlowBook<T> book)
+    {
+        book.Heat(BenchFlows.Heat, sumHeat);
+        book.Heat(BenchFlows.Fleece, sumGiven);
+        book.Electricity(BenchFlows.Heater, sumHeat);
+    }
+
+    public readonly void Stored(ref LaneWriter<Store, T> stores) => stores.Put(BenchFlows.Bench, terms.Store * bench);
+
+    public readonly void Tell(ref LaneWriter<Figure, T> figures)
+    {
+        // What it does stands in the plants' air and in the books.
+    }
+
+    public readonly void Row(ref LaneWriter<HourColumn, T> columns, double steps)
+    {
+        columns.Put(BenchFlows.Air, sumBench * T.Of(1 / steps));
+        columns.Put(BenchFlows.HeatW, sumHeat / T.Of(steps));
+    }
+
+    public readonly T PlantsMean(in T house, double steps) => T.IfGreater(terms.IsPresent, T.Of(0), sumBench * T.Of(1 / steps), house);
+
+    public readonly T PlantsLowest(in T house) => T.IfGreater(terms.IsPresent, T.Of(0), lowest, house);
 }

@@ -1,96 +1,124 @@
-using DesignSearch.Season.Assumptions;
+using DesignSearch.Season.Flows;
 using DesignSearch.Season.House;
 using DesignSearch.Season.Kernel;
 using DesignSearch.Season.Lanes;
-using C = DesignSearch.Season.Compost.CompostNumbers;
+using DesignSearch.Season.Sources;
 
 namespace DesignSearch.Season.Compost;
 
 /// <summary>Compost heaps of some layouts: core and biodegradable solids, explicit in time, for both are slow. Equations in docs/model.md, "Compost heap".</summary>
 /// <remarks>Only lanes as fields, so that every one stays aligned.</remarks>
-internal struct CompostBlock<T>
+internal struct CompostBlock<T> : ISourceBlock<CompostBlock<T>, T>
     where T : unmanaged, ILane<T>
 {
     private const double SecondsPerDay = 86400;
     private const double FadeK = 5;
 
-    /// <summary>Core [°C], solids left [kg], share of this step that the pump ran.</summary>
-    public T Core, Solids, Share;
+    private readonly CompostTerms<T> terms;
+    private readonly T perSecond, stepSeconds;
 
-    /// <summary>Sums over the steps of the hour [W].</summary>
-    public T SumGrown, SumLost, SumDraw, SumShare;
+    // Core [°C], solids left [kg]; sums over the steps of the hour; hours of pumping in steps, lowest core.
+    private T core, solids, sumGrown, sumLost, sumDraw, sumShare, pumped, lowest;
+    private T outside, rotting, power, strength, need, atSet, part, share;
 
-    private readonly T store, loss, steam, steamFrom, heat, coil, set, rest, ratePerDay, most, heaterFirst, perSecond, stepSeconds;
-    private T outside, rotting, power, strength, need, atSet, part;
-
-    public CompostBlock(ReadOnlySpan<C> heaps, ReadOnlySpan<HouseCoefficients> houses, SeasonAssumptions a, double step, double airC)
+    private CompostBlock(in CompostTerms<T> terms, double step)
     {
-        store = Pack.Of<T, C>(heaps, x => x.VolumeM3 > 0 ? x.VolumeM3 * a.CompostVolumetricCapacityJPerM3K / step : 1);
-        loss = Pack.Of<T, C>(heaps, x => x.VolumeM3 > 0 ? x.LossWPerK : 0);
-        steam = Pack.Of<T, C>(heaps, x => x.VolumeM3 * a.CompostSteamWPerM3K);
-        steamFrom = T.Of(a.CompostSteamFromC);
-        heat = Pack.Of<T, C>(heaps, x => x.HeatJPerKg);
-        coil = Pack.Of<T, C>(heaps, x => x.VolumeM3 > 0 ? x.CoilWPerK : 0);
-        set = Pack.Of<T, C>(heaps, x => x.SetPointC);
-        rest = Pack.Of<T, C>(heaps, x => x.RestBelowC);
-        ratePerDay = Pack.Of<T, C>(heaps, x => x.VolumeM3 > 0 ? x.RatePerDay : 0);
-        most = T.Of(a.CompostRateFactorMost);
-        perSecond = T.Of(1 / SecondsPerDay);
-        stepSeconds = T.Of(step);
-        Span<double> first = stackalloc double[Pack.Widest];
-        for (var i = 0; i < T.Width; i++)
-            first[i] = houses[i].HeaterBeforeW(heaps[i].SetPointC);
-        heaterFirst = T.Load(first);
-        Core = Pack.Of<T, C>(heaps, x => x.VolumeM3 > 0 ? a.CompostStartC : airC);
-        Solids = Pack.Of<T, C>(heaps, x => x.VolumeM3 > 0 ? x.DegradableKg : 0);
+        this.terms = terms;
+        (perSecond, stepSeconds) = (T.Of(1 / SecondsPerDay), T.Of(step));
+        (core, solids) = (terms.StartC, terms.DegradableKg);
+        Begin();
     }
 
-    /// <summary>Heat in the heap, divided by the step, against 0 °C [W].</summary>
-    public readonly T Stored => store * Core;
+    public static CompostBlock<T> Make(in SourceStart start, int first)
+    {
+        Span<CompostTerms<double>> lanes = stackalloc CompostTerms<double>[Pack.Widest];
+        for (var i = 0; i < T.Width; i++)
+        {
+            // Without a heap nothing rots, and nothing is lost or drawn.
+            lanes[i] = start.Find<CompostNumbers>(first + i)?.ToTerms(start.Forcing.Assumptions, start.House(first + i), start.StepSeconds)
+                ?? new() { Store = 1, StartC = start.FirstAirC };
+        }
 
-    /// <summary>Takes one hour's weather and the rate of rotting at the core now, and empties the hour's sums.</summary>
+        return new(Lift.Of<CompostTerms<double>, CompostTerms<T>, T>(lanes), start.StepSeconds);
+    }
+
+    public void Begin() => (pumped, lowest) = (T.Of(0), T.Of(1e9));
+
     public void Hour(in HourForcing f)
     {
         (outside, power) = (T.Of(f.OutsideC), T.Of(f.Power));
+        // The rate of rotting at the core now [1/s].
         Span<double> factor = stackalloc double[Pack.Widest];
-        T.Store(Core, factor);
+        T.Store(core, factor);
         for (var i = 0; i < T.Width; i++)
             factor[i] = CompostHeap.RateFactor(factor[i]);
-        // [1/s]
-        rotting = T.Min(T.Load(factor), most) * ratePerDay * perSecond;
-        SumGrown = SumLost = SumDraw = SumShare = T.Of(0);
+        rotting = T.Min(T.Load(factor), terms.RateFactorMost) * terms.RatePerDay * perSecond;
+        sumGrown = sumLost = sumDraw = sumShare = T.Of(0);
     }
 
-    /// <summary>Offers the heap's heat to the air, which takes what its set point needs; the pump fades out as the core cools.</summary>
+    public readonly void Prepare(ref HouseBlock<T> house)
+    {
+        // The heap stands outdoors.
+    }
+
+    /// <summary>The air takes what the heap's set point needs; the pump fades out as the core cools.</summary>
     public void Offer(ref HouseBlock<T> house)
     {
         var (one, zero) = (T.Of(1), T.Of(0));
-        var (core, goal) = (Core, set);
-        var warm = T.Min(core - rest, core - goal - one);
-        var conductance = power * coil * T.Min(T.Max(warm * T.Of(1 / FadeK), zero), one);
-        var wanted = house.Need(goal) - heaterFirst;
-        var full = conductance * (core - goal);
+        var (warmth, goal) = (core, terms.SetC);
+        var warm = T.Min(warmth - terms.RestBelowC, warmth - goal - one);
+        var conductance = power * terms.Coil * T.Min(T.Max(warm * T.Of(1 / FadeK), zero), one);
+        var wanted = house.Need(goal) - terms.HeaterFirstW;
+        var full = conductance * (warmth - goal);
         var duty = T.Min(T.Max(wanted, zero) / T.Max(full, T.Of(1e-9)), one);
         var some = duty * full;
-        house.Add(T.IfGreater(wanted, full, conductance, zero), T.IfGreater(wanted, full, conductance * core, some));
-        Share = T.IfGreater(conductance, zero, duty, zero);
+        house.Add(T.IfGreater(wanted, full, conductance, zero), T.IfGreater(wanted, full, conductance * warmth, some));
+        share = T.IfGreater(conductance, zero, duty, zero);
         (strength, need, atSet, part) = (conductance, wanted, full, some);
     }
 
     /// <summary>Takes from the heap what the air took, and lets it rot.</summary>
-    /// <param name="airC">Air at the end of the step [°C].</param>
-    public void Settle(in T airC)
+    public void Settle(in HouseBlock<T> house)
     {
-        var (core, solids) = (Core, Solids);
-        var draw = T.IfGreater(need, atSet, strength * (core - airC), part);
-        var gone = rotting * solids;
-        var grown = gone * heat;
-        var lost = loss * (core - outside) + steam * T.Max(core - steamFrom, T.Of(0));
-        Solids = solids - gone * stepSeconds;
-        Core = core + (grown - lost - draw) / store;
-        SumGrown += grown;
-        SumLost += lost;
-        SumDraw += draw;
-        SumShare += Share;
+        var (warmth, left) = (core, solids);
+        var draw = T.IfGreater(need, atSet, strength * (warmth - house.Air), part);
+        var gone = rotting * left;
+        var grown = gone * terms.HeatJPerKg;
+        var lost = terms.Loss * (warmth - outside) + terms.Steam * T.Max(warmth - terms.SteamFromC, T.Of(0));
+        solids = left - gone * stepSeconds;
+        core = warmth + (grown - lost - draw) / terms.Store;
+        sumGrown += grown;
+        sumLost += lost;
+        sumDraw += draw;
+        sumShare += share;
     }
+
+    public void Book(ref FlowBook<T> book)
+    {
+        book.Heat(CompostFlows.Rotting, sumGrown);
+        book.Heat(CompostFlows.Loss, sumLost);
+        book.Heat(CompostFlows.Draw, sumDraw);
+        book.Electricity(CompostFlows.Pump, sumShare * terms.PumpW);
+        pumped += sumShare;
+        lowest = T.Min(lowest, core);
+    }
+
+    public readonly void Stored(ref LaneWriter<Store, T> stores) => stores.Put(CompostFlows.Heap, terms.Store * core);
+
+    public readonly void Tell(ref LaneWriter<Figure, T> figures)
+    {
+        figures.Put(CompostFlows.PumpHours, pumped * stepSeconds / T.Of(3600));
+        figures.Put(CompostFlows.LowestCore, lowest);
+        figures.Put(CompostFlows.SolidsLeft, solids / terms.DegradableKg);
+    }
+
+    public readonly void Row(ref LaneWriter<HourColumn, T> columns, double steps)
+    {
+        columns.Put(CompostFlows.Core, core);
+        columns.Put(CompostFlows.DrawW, sumDraw / T.Of(steps));
+    }
+
+    public readonly T PlantsMean(in T house, double steps) => house;
+
+    public readonly T PlantsLowest(in T house) => house;
 }

@@ -1,3 +1,7 @@
+using DesignSearch.Season.Assumptions;
+using DesignSearch.Season.House;
+using DesignSearch.Season.Sources;
+
 namespace DesignSearch.Season.Compost;
 
 /// <summary>A compost heap beside the house, with a coil whose water circulates through pipe in the house, run by a thermostat.</summary>
@@ -19,8 +23,34 @@ public sealed record CompostNumbers(
     double CoilWPerK,
     double PumpW,
     double SetPointC,
-    double RestBelowC)
+    double RestBelowC) : SourceNumbers
 {
     /// <summary>No heap.</summary>
     public static CompostNumbers None { get; } = new(0, 0, 0, 0, 0, 0, 0, 5, 40);
+
+    /// <inheritdoc/>
+    public override bool IsPresent => VolumeM3 > 0;
+
+    internal override SourceKind Kind => CompostFlows.Kind;
+
+    internal override SourceRunner<T> Open<T>(in SourceStart start, int batches) => new BlockRunner<CompostBlock<T>, T>(Kind, start, batches);
+
+    /// <summary>The numbers as the kernel's terms.</summary>
+    internal CompostTerms<double> ToTerms(SeasonAssumptions a, HouseTerms<double> house, double stepSeconds) => new()
+    {
+        Store = VolumeM3 * a.CompostVolumetricCapacityJPerM3K / stepSeconds,
+        Loss = LossWPerK,
+        Steam = VolumeM3 * a.CompostSteamWPerM3K,
+        SteamFromC = a.CompostSteamFromC,
+        HeatJPerKg = HeatJPerKg,
+        Coil = CoilWPerK,
+        PumpW = PumpW,
+        SetC = SetPointC,
+        RestBelowC = RestBelowC,
+        RatePerDay = RatePerDay,
+        RateFactorMost = a.CompostRateFactorMost,
+        HeaterFirstW = HouseTerms.HeaterBeforeW(house, SetPointC),
+        StartC = a.CompostStartC,
+        DegradableKg = DegradableKg,
+    };
 }

@@ -1,6 +1,8 @@
+using DesignSearch.Season.Flows;
+using DesignSearch.Season.Heaters;
 using DesignSearch.Season.Kernel;
 using DesignSearch.Season.Lanes;
-using C = DesignSearch.Season.House.HouseCoefficients;
+using DesignSearch.Season.Solar;
 
 namespace DesignSearch.Season.House;
 
@@ -20,94 +22,45 @@ internal struct HouseBlock<T>
     /// <summary>This hour's conductances [W/K] and sources [W].</summary>
     public T Outer, Leak, Sun;
 
-    /// <summary>Heat radiated to the inner surface of the cover from elsewhere in this step [W], set before <see cref="Eliminate"/>.</summary>
-    public T InnerIn;
+    /// <summary>What goes to the nodes from elsewhere in this step; see <see cref="CloseDoors"/>.</summary>
+    public HouseDoors<T> Doors;
 
-    private readonly T airStore, coverStore, floorStore, soil1Store, soil2Store, soil3Store, barrelStore, massStore;
-    private readonly T innerAir, innerFloor, latent, innerWall, linkOpen, linkClosed, outerStill, outerPerWind, skyFactor, aroundFactor;
-    private readonly T floorAir, floorWall, wallAir, wallMass, massOutside, floorSoil, soil12, soil23, soilDeep, edge, barrelAir;
-    private readonly T leakStill, leakPerWind, sunAir, sunFloor, sunBarrels, sunWall, ventMost, ventAbove, release, releaseSet, fadeFrom, fadeSlope, heaterFirst, fan, heaterMost;
-    private readonly T inverse1, inverse2, inverse3, inverseBarrel, inverseMass, barrelPivot, massPivot, floorPivot, toSoil1, toSoil2, toSoil3, toBarrels, toMass;
+    private readonly HouseTerms<T> terms;
+    private readonly T fadeFrom, fadeSlope, heaterFirst;
+
+    // What each node keeps of the others once it is eliminated; only open doors change it through a winter.
+    private T inverse1, inverse2, inverse3, inverseBarrel, inverseMass, barrelPivot, massPivot, floorPivot, toSoil1, toSoil2, toSoil3, toBarrels, toMass;
+    private T coverHold, innerHold;
 
     private T heaterSet, heaterNow, fadeNow, outside, skyC, skyK, skyK2, link, airIn, floorIn, deepIn, barrelIn, wallIn, massIn, outerIn;
+    private T innerNow, outerNow, floorNow, soil1Now, soil2Now, soil3Now, barrelNow, massNow;
     private T skyG, inverseC, restC, inverseI, restI, innerFloorNow, fromFloor, fromAir, inverseV, restV, wallFloorG, wallAirG, inverseF, restF, floorAirG;
     private T rest1, rest2, rest3, restBarrel, restMass, pivot, rest;
 
-    public HouseBlock(ReadOnlySpan<C> c, double step, double airC, double soil1C, double soil2C, double soil3C)
+    /// <summary>Houses at the beginning of a winter.</summary>
+    /// <param name="houses">One a lane.</param>
+    /// <param name="step">Step [s].</param>
+    /// <param name="airC">Everything above the soil [°C].</param>
+    /// <param name="soil1C">The first layer of soil [°C].</param>
+    /// <param name="soil2C">The second.</param>
+    /// <param name="soil3C">The third.</param>
+    public HouseBlock(ReadOnlySpan<HouseTerms<double>> houses, double step, double airC, double soil1C, double soil2C, double soil3C)
     {
-        var perStep = T.Of(1 / step);
-        airStore = Pack.Of<T, C>(c, x => x.AirStore) * perStep;
-        coverStore = Pack.Of<T, C>(c, x => x.CoverStore) * perStep;
-        floorStore = Pack.Of<T, C>(c, x => x.FloorStore) * perStep;
-        soil1Store = Pack.Of<T, C>(c, x => x.Soil1Store) * perStep;
-        soil2Store = Pack.Of<T, C>(c, x => x.Soil2Store) * perStep;
-        soil3Store = Pack.Of<T, C>(c, x => x.Soil3Store) * perStep;
-        barrelStore = Pack.Of<T, C>(c, x => x.BarrelStore) * perStep;
-        massStore = Pack.Of<T, C>(c, x => x.WallStore) * perStep;
-        innerAir = Pack.Of<T, C>(c, x => x.InnerAir);
-        innerFloor = Pack.Of<T, C>(c, x => x.InnerFloor);
-        latent = Pack.Of<T, C>(c, x => x.Latent);
-        innerWall = Pack.Of<T, C>(c, x => x.InnerWall);
-        linkOpen = Pack.Of<T, C>(c, x => x.LinkOpen);
-        linkClosed = Pack.Of<T, C>(c, x => x.LinkClosed);
-        outerStill = Pack.Of<T, C>(c, x => x.OuterStill);
-        outerPerWind = Pack.Of<T, C>(c, x => x.OuterPerWind);
-        skyFactor = Pack.Of<T, C>(c, x => x.SkyWPerK4);
-        aroundFactor = Pack.Of<T, C>(c, x => x.AroundWPerK4);
-        floorAir = Pack.Of<T, C>(c, x => x.FloorAir);
-        floorWall = Pack.Of<T, C>(c, x => x.FloorWall);
-        wallAir = Pack.Of<T, C>(c, x => x.WallAir);
-        wallMass = Pack.Of<T, C>(c, x => x.WallMass);
-        massOutside = Pack.Of<T, C>(c, x => x.MassOutside);
-        floorSoil = Pack.Of<T, C>(c, x => x.FloorSoil);
-        soil12 = Pack.Of<T, C>(c, x => x.Soil12);
-        soil23 = Pack.Of<T, C>(c, x => x.Soil23);
-        soilDeep = Pack.Of<T, C>(c, x => x.SoilDeep);
-        edge = Pack.Of<T, C>(c, x => x.Edge);
-        barrelAir = Pack.Of<T, C>(c, x => x.BarrelAir);
-        leakStill = Pack.Of<T, C>(c, x => x.LeakM3PerS);
-        leakPerWind = Pack.Of<T, C>(c, x => x.LeakM3PerSPerWind);
-        sunAir = Pack.Of<T, C>(c, x => x.SunAir);
-        sunFloor = Pack.Of<T, C>(c, x => x.SunFloor);
-        sunBarrels = Pack.Of<T, C>(c, x => x.SunBarrels);
-        sunWall = Pack.Of<T, C>(c, x => x.SunWall);
-        ventMost = Pack.Of<T, C>(c, x => x.Vent);
-        ventAbove = Pack.Of<T, C>(c, x => x.VentAboveC);
-        release = Pack.Of<T, C>(c, x => x.Release);
-        releaseSet = Pack.Of<T, C>(c, x => x.ReleaseSetC);
-        fadeFrom = Pack.Of<T, C>(c, x => x.ReleaseSetC + x.FadeFromK);
-        fadeSlope = Pack.Of<T, C>(c, x => 1 / x.FadeOverK);
-        heaterFirst = Pack.Of<T, C>(c, x => x.HeaterBeforeW(x.ReleaseSetC));
-        fan = Pack.Of<T, C>(c, x => x.FanW);
-        heaterMost = Pack.Of<T, C>(c, x => x.HeaterW);
-        heaterSet = Pack.Of<T, C>(c, x => x.HeaterSetC);
-
-        // Soil, barrels and wall mass keep their pivots through the winter: from the bottom up.
-        var one = T.Of(1);
-        inverse3 = one / (soil3Store + soil23 + soilDeep);
-        inverse2 = one / (soil2Store + soil12 + soil23 - soil23 * soil23 * inverse3);
-        inverse1 = one / (soil1Store + floorSoil + soil12 - soil12 * soil12 * inverse2);
-        inverseBarrel = one / (barrelStore + barrelAir);
-        inverseMass = one / (massStore + wallMass + massOutside);
-        floorPivot = floorStore + floorSoil - floorSoil * floorSoil * inverse1 + floorAir + floorWall + edge;
-        barrelPivot = barrelAir - barrelAir * barrelAir * inverseBarrel;
-        massPivot = wallMass - wallMass * wallMass * inverseMass + wallAir + floorWall + innerWall;
-
-        (toSoil1, toSoil2, toSoil3) = (floorSoil * inverse1, soil12 * inverse2, soil23 * inverse3);
-        (toBarrels, toMass) = (barrelAir * inverseBarrel, wallMass * inverseMass);
-
+        Span<HouseTerms<double>> lanes = stackalloc HouseTerms<double>[Pack.Widest];
+        for (var i = 0; i < T.Width; i++)
+            lanes[i] = HouseTerms.Over(houses[i], step);
+        terms = Lift.Of<HouseTerms<double>, HouseTerms<T>, T>(lanes);
+        fadeFrom = terms.ReleaseSetC + terms.FadeFromK;
+        fadeSlope = T.Of(1) / terms.FadeOverK;
+        heaterFirst = T.IfGreater(terms.HeaterSetC, terms.ReleaseSetC, terms.HeaterW, T.Of(0));
+        heaterSet = terms.HeaterSetC;
         Air = Cover = Inner = Floor = Barrels = WallMass = T.Of(airC);
         (Soil1, Soil2, Soil3) = (T.Of(soil1C), T.Of(soil2C), T.Of(soil3C));
+        FindPivots();
     }
 
     /// <summary>Heat in all stores, divided by the step, against 0 °C [W].</summary>
-    public readonly T Stored => airStore * Air + coverStore * Cover + floorStore * Floor + soil1Store * Soil1 + soil2Store * Soil2 + soil3Store * Soil3 + barrelStore * Barrels + massStore * WallMass;
-
-    public readonly T EdgeG => edge;
-
-    public readonly T SoilDeepG => soilDeep;
-
-    public readonly T MassOutsideG => massOutside;
+    public readonly T Stored => terms.AirStore * Air + terms.CoverStore * Cover + terms.FloorStore * Floor + terms.Soil1Store * Soil1 + terms.Soil2Store * Soil2 + terms.Soil3Store * Soil3 + terms.BarrelStore * Barrels + terms.WallStore * WallMass;
 
     /// <summary>Moves the heater's set point, as a clock would [°C].</summary>
     public void SetHeater(in T setC) => heaterSet = setC;
@@ -120,21 +73,43 @@ internal struct HouseBlock<T>
         outside = te;
         (skyC, skyK) = (T.Of(f.SkyC), T.Of(f.SkyC + 273.15));
         skyK2 = skyK * skyK;
-        link = f.IsNight ? linkClosed : linkOpen;
-        // Without mains neither heater nor the pump and fan of the release run; vents open by wax, a night cover stays as it is.
-        heaterNow = heaterMost * T.Of(f.Power);
+        link = f.IsNight ? terms.LinkClosed : terms.LinkOpen;
+        // Without mains neither heater nor the pump and terms.FanW of the terms.Release run; vents open by wax, a night cover stays as it is.
+        heaterNow = terms.HeaterW * T.Of(f.Power);
         fadeNow = fadeSlope * T.Of(f.Power);
-        Leak = (leakStill + leakPerWind * wind) * T.Of(f.AirJPerM3K);
-        Outer = outerStill + outerPerWind * wind + aroundFactor * T.Of(around * around * around);
-        Sun = (sunAir + sunFloor + sunBarrels + sunWall) * sun;
-        airIn = Leak * te + sunAir * sun;
-        floorIn = edge * te + sunFloor * sun;
-        deepIn = soilDeep * T.Of(f.GroundC);
-        barrelIn = sunBarrels * sun;
-        wallIn = sunWall * sun;
-        massIn = massOutside * te;
+        Leak = (terms.LeakM3PerS + terms.LeakM3PerSPerWind * wind) * T.Of(f.AirJPerM3K);
+        Outer = terms.OuterStill + terms.OuterPerWind * wind + terms.AroundWPerK4 * T.Of(around * around * around);
+        Sun = (terms.SunAir + terms.SunFloor + terms.SunBarrels + terms.SunWall) * sun;
+        airIn = Leak * te + terms.SunAir * sun;
+        floorIn = terms.Edge * te + terms.SunFloor * sun;
+        deepIn = terms.SoilDeep * T.Of(f.GroundC);
+        barrelIn = terms.SunBarrels * sun;
+        wallIn = terms.SunWall * sun;
+        massIn = terms.MassOutside * te;
         outerIn = Outer * te;
+        coverHold = terms.CoverStore + Outer;
+        innerNow = soil1Now = soil2Now = T.Of(0);
+        (outerNow, floorNow, soil3Now, barrelNow, massNow) = (outerIn, floorIn, deepIn, barrelIn, massIn);
         SumAir = SumCover = SumFloor = SumSoil3 = SumMass = SumSky = SumVent = SumRelease = SumHeater = SumFan = SumShare = T.Of(0);
+    }
+
+    /// <summary>Shuts every door: the first thing in a step that has any. Sources then open theirs, and <see cref="TakeDoors"/> comes before <see cref="Eliminate"/>.</summary>
+    public void CloseDoors() => Doors = default;
+
+    /// <summary>Folds what goes through the doors into the step.</summary>
+    /// <param name="conductances">True when conductances may have been opened, which makes every pivot anew; false for sources alone.</param>
+    public void TakeDoors(bool conductances)
+    {
+        innerNow = Doors.Inner.Source;
+        outerNow = outerIn + Doors.Cover.Source;
+        floorNow = floorIn + Doors.Floor.Source;
+        soil1Now = Doors.Soil1.Source;
+        soil2Now = Doors.Soil2.Source;
+        soil3Now = deepIn + Doors.Soil3.Source;
+        barrelNow = barrelIn + Doors.Barrels.Source;
+        massNow = massIn + Doors.WallMass.Source;
+        if (conductances)
+            FindPivots();
     }
 
     /// <summary>Eliminates cover, wall, soil and barrels: what is left are the rows of floor and air.</summary>
@@ -145,23 +120,23 @@ internal struct HouseBlock<T>
         // Long-wave as the exact secant at the old cover: no power function, and the balance closes.
         var cover = Cover;
         var coverK = cover + T.Of(273.15);
-        var sky = skyFactor * (coverK * coverK + skyK2) * (coverK + skyK);
+        var sky = terms.SkyWPerK4 * (coverK * coverK + skyK2) * (coverK + skyK);
 
         // Vapour travels only from a warmer floor to a colder cover; it sets in over 2 K.
-        var floorToInner = innerFloor + latent * T.Min(T.Max((Floor - Inner) * T.Of(0.5), zero), one);
+        var floorToInner = terms.InnerFloor + terms.Latent * T.Min(T.Max((Floor - Inner) * T.Of(0.5), zero), one);
 
-        var throughCover = one / (coverStore + Outer + sky + link);
-        var coverRest = coverStore * cover + outerIn + sky * skyC;
+        var throughCover = one / (coverHold + sky + link);
+        var coverRest = terms.CoverStore * cover + outerNow + sky * skyC;
         var inner = link * throughCover;
-        var throughInner = one / (innerAir + floorToInner + innerWall + link - link * inner);
-        var innerRest = inner * coverRest + InnerIn;
-        var (floorShare, airShare, wallShare) = (floorToInner * throughInner, innerAir * throughInner, innerWall * throughInner);
+        var throughInner = one / (innerHold + floorToInner + terms.InnerWall + link - link * inner);
+        var innerRest = inner * coverRest + innerNow;
+        var (floorShare, airShare, wallShare) = (floorToInner * throughInner, terms.InnerAir * throughInner, terms.InnerWall * throughInner);
 
-        var mass = (massStore * WallMass + massIn) * inverseMass;
-        inverseV = one / (massPivot - innerWall * wallShare);
-        restV = wallIn + wallMass * mass + wallShare * innerRest;
-        wallFloorG = floorWall + innerWall * floorShare;
-        wallAirG = wallAir + innerWall * airShare;
+        var mass = (terms.WallStore * WallMass + massNow) * inverseMass;
+        inverseV = one / (massPivot - terms.InnerWall * wallShare);
+        restV = wallIn + terms.WallMass * mass + wallShare * innerRest;
+        wallFloorG = terms.FloorWall + terms.InnerWall * floorShare;
+        wallAirG = terms.WallAir + terms.InnerWall * airShare;
         (skyG, inverseC, restC, inverseI, restI) = (sky, throughCover, coverRest, throughInner, innerRest);
         (innerFloorNow, fromFloor, fromAir, restMass) = (floorToInner, floorShare, airShare, mass);
     }
@@ -170,20 +145,20 @@ internal struct HouseBlock<T>
     /// <param name="tankLossW">Heat the tank gives to the air [W].</param>
     public void Reduce(in T tankLossW)
     {
-        var soil3 = (soil3Store * Soil3 + deepIn) * inverse3;
-        var soil2 = (soil2Store * Soil2 + soil23 * soil3) * inverse2;
-        var soil1 = (soil1Store * Soil1 + soil12 * soil2) * inverse1;
-        var barrel = (barrelStore * Barrels + barrelIn) * inverseBarrel;
+        var soil3 = (terms.Soil3Store * Soil3 + soil3Now) * inverse3;
+        var soil2 = (terms.Soil2Store * Soil2 + terms.Soil23 * soil3 + soil2Now) * inverse2;
+        var soil1 = (terms.Soil1Store * Soil1 + terms.Soil12 * soil2 + soil1Now) * inverse1;
+        var barrel = (terms.BarrelStore * Barrels + barrelNow) * inverseBarrel;
 
         var (floorToInner, floorFirst, airFirst, throughWall, wallFloor, wallToAir, inner, wall) = (innerFloorNow, fromFloor, fromAir, inverseV, wallFloorG, wallAirG, restI, restV);
         var wallShare = wallFloor * throughWall;
         var throughFloor = T.Of(1) / (floorPivot + floorToInner - floorToInner * floorFirst - wallFloor * wallShare);
-        var floor = floorStore * Floor + floorIn + floorSoil * soil1 + floorFirst * inner + wallShare * wall;
-        var floorToAir = floorAir + floorToInner * airFirst + wallToAir * wallShare;
+        var floor = terms.FloorStore * Floor + floorNow + terms.FloorSoil * soil1 + floorFirst * inner + wallShare * wall;
+        var floorToAir = terms.FloorAir + floorToInner * airFirst + wallToAir * wallShare;
         var floorShare = floorToAir * throughFloor;
         var wallAirShare = wallToAir * throughWall;
-        pivot = airStore + innerAir + floorAir + barrelPivot + wallAir + Leak - innerAir * airFirst - wallToAir * wallAirShare - floorToAir * floorShare;
-        rest = airStore * Air + airIn + tankLossW + barrelAir * barrel + airFirst * inner + wallAirShare * wall + floorShare * floor;
+        pivot = terms.AirStore + terms.InnerAir + terms.FloorAir + barrelPivot + terms.WallAir + Leak - terms.InnerAir * airFirst - wallToAir * wallAirShare - floorToAir * floorShare;
+        rest = terms.AirStore * Air + airIn + tankLossW + terms.BarrelAir * barrel + airFirst * inner + wallAirShare * wall + floorShare * floor;
         (rest1, rest2, rest3, restBarrel) = (soil1, soil2, soil3, barrel);
         (inverseF, restF, floorAirG) = (throughFloor, floor, floorToAir);
     }
@@ -200,7 +175,7 @@ internal struct HouseBlock<T>
         rest += source;
     }
 
-    /// <summary>Vent, release and heater in closed form: the air at the end of the step.</summary>
+    /// <summary>Vent, terms.Release and heater in closed form: the air at the end of the step.</summary>
     /// <param name="tankTopC">Top layer of the tank half-way through the step [°C].</param>
     public void Decide(in T tankTopC)
     {
@@ -208,17 +183,17 @@ internal struct HouseBlock<T>
         var (p, r) = (pivot, rest);
 
         // Vents: as much as brings the air back to their set point, as far as they open; useless while it is warmer outside.
-        var vent = T.Min(T.Max((r - ventAbove * p) / T.Max(ventAbove - outside, T.Of(0.1)), zero), ventMost);
+        var vent = T.Min(T.Max((r - terms.VentAboveC * p) / T.Max(terms.VentAboveC - outside, T.Of(0.1)), zero), terms.Vent);
         p += vent;
         r += vent * outside;
 
         // Release: what the set point needs, within what the tank's top can give; it fades in as the tank gets warmer than that.
-        // Its fan heats the air as well, so both count against the need.
+        // Its terms.FanW heats the air as well, so both count against the need.
         var fade = T.Min(T.Max((top - fadeFrom) * fadeNow, zero), one);
-        var (strength, fanNow) = (release * fade, fan * fade);
+        var (strength, fanNow) = (terms.Release * fade, terms.FanW * fade);
         // A heater that is set higher has come on before.
-        var need = releaseSet * p - r - heaterFirst;
-        var atSet = strength * (top - releaseSet) + fanNow;
+        var need = terms.ReleaseSetC * p - r - heaterFirst;
+        var atSet = strength * (top - terms.ReleaseSetC) + fanNow;
         var full = strength * top + fanNow;
         var duty = T.Min(T.Max(need, zero) / T.Max(atSet, T.Of(1e-9)), one);
         var part = duty * atSet;
@@ -245,7 +220,7 @@ internal struct HouseBlock<T>
         var air = Air;
         var floor = (restF + floorAirG * air) * inverseF;
         var wall = (restV + wallFloorG * floor + wallAirG * air) * inverseV;
-        var inner = (restI + innerFloorNow * floor + innerAir * air + innerWall * wall) * inverseI;
+        var inner = (restI + innerFloorNow * floor + terms.InnerAir * air + terms.InnerWall * wall) * inverseI;
         var cover = (restC + link * inner) * inverseC;
         var soil1 = rest1 + toSoil1 * floor;
         var soil2 = rest2 + toSoil2 * soil1;
@@ -258,5 +233,43 @@ internal struct HouseBlock<T>
         SumFloor += floor;
         SumSoil3 += soil3;
         SumMass += mass;
+    }
+
+    /// <summary>Books the hour with its own conductances.</summary>
+    public readonly void Book(ref FlowBook<T> book, in HourForcing f, double steps)
+    {
+        var n = T.Of(steps);
+        var te = T.Of(f.OutsideC) * n;
+        book.Heat(HouseFlows.Sun, Sun * n);
+        book.Heat(HeaterFlows.Heat, SumHeater);
+        book.Heat(SolarFlows.ReleaseFan, SumFan);
+        book.Heat(SolarFlows.Release, SumRelease);
+        book.Heat(HouseFlows.CoverToAir, Outer * (SumCover - te));
+        book.Heat(HouseFlows.CoverToSky, SumSky);
+        book.Heat(HouseFlows.Leakage, Leak * (SumAir - te));
+        book.Heat(HouseFlows.Vents, SumVent);
+        book.HeatBothWays(HouseFlows.Ground, terms.SoilDeep * (SumSoil3 - T.Of(f.GroundC) * n) + terms.Edge * (SumFloor - te));
+        book.Heat(HouseFlows.Wall, terms.MassOutside * (SumMass - te));
+        book.Electricity(HeaterFlows.Heater, SumHeater);
+        book.Electricity(SolarFlows.ReleaseUse, SumFan);
+    }
+
+    // Soil, barrels and wall mass from the bottom up; the cover's own part is that of the hour.
+    private void FindPivots()
+    {
+        var one = T.Of(1);
+        var (soil12, soil23, floorSoil, barrelAir, wallMass) = (terms.Soil12, terms.Soil23, terms.FloorSoil, terms.BarrelAir, terms.WallMass);
+        inverse3 = one / (terms.Soil3Store + soil23 + terms.SoilDeep + Doors.Soil3.Conductance);
+        inverse2 = one / (terms.Soil2Store + soil12 + soil23 - soil23 * soil23 * inverse3 + Doors.Soil2.Conductance);
+        inverse1 = one / (terms.Soil1Store + floorSoil + soil12 - soil12 * soil12 * inverse2 + Doors.Soil1.Conductance);
+        inverseBarrel = one / (terms.BarrelStore + barrelAir + Doors.Barrels.Conductance);
+        inverseMass = one / (terms.WallStore + wallMass + terms.MassOutside + Doors.WallMass.Conductance);
+        floorPivot = terms.FloorStore + floorSoil - floorSoil * floorSoil * inverse1 + terms.FloorAir + terms.FloorWall + terms.Edge + Doors.Floor.Conductance;
+        barrelPivot = barrelAir - barrelAir * barrelAir * inverseBarrel;
+        massPivot = wallMass - wallMass * wallMass * inverseMass + terms.WallAir + terms.FloorWall + terms.InnerWall;
+        coverHold = terms.CoverStore + Outer + Doors.Cover.Conductance;
+        innerHold = terms.InnerAir + Doors.Inner.Conductance;
+        (toSoil1, toSoil2, toSoil3) = (floorSoil * inverse1, soil12 * inverse2, soil23 * inverse3);
+        (toBarrels, toMass) = (barrelAir * inverseBarrel, wallMass * inverseMass);
     }
 }

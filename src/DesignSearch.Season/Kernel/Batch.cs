@@ -1,12 +1,10 @@
-using DesignSearch.Season.Benches;
-using DesignSearch.Season.Compost;
 using DesignSearch.Season.House;
 using DesignSearch.Season.Lanes;
 using DesignSearch.Season.Solar;
 
 namespace DesignSearch.Season.Kernel;
 
-/// <summary>As many layouts as the lane type is wide, in one winter.</summary>
+/// <summary>House and solar loop of as many layouts as the lane type is wide, in one winter; other sources stand beside them, see <see cref="Sources.SourceRunner{T}"/>.</summary>
 internal struct Batch<T>
     where T : unmanaged, ILane<T>
 {
@@ -15,18 +13,13 @@ internal struct Batch<T>
 
     public HouseBlock<T> House;
     public LoopBlock<T> Loop;
-    public CompostBlock<T> Compost;
-    public BenchBlock<T> Bench;
     public TallyBlock<T> Tally;
 
-    public Batch(ReadOnlySpan<HouseCoefficients> houses, ReadOnlySpan<LoopCoefficients> loops, ReadOnlySpan<CompostNumbers> heaps, ReadOnlySpan<BenchCoefficients> benches, WinterForcing forcing, double step)
+    public Batch(ReadOnlySpan<HouseTerms<double>> houses, ReadOnlySpan<LoopCoefficients> loops, WinterForcing forcing, double step)
     {
         var winter = forcing.Winter;
-        House = new HouseBlock<T>(houses, step, winter.AirC[0], HouseCoefficients.SoilStartC(forcing, 1), HouseCoefficients.SoilStartC(forcing, 2), HouseCoefficients.SoilStartC(forcing, 3));
+        House = new HouseBlock<T>(houses, step, winter.AirC[0], HouseTerms.SoilStartC(forcing, 1), HouseTerms.SoilStartC(forcing, 2), HouseTerms.SoilStartC(forcing, 3));
         Loop = new LoopBlock<T>(loops, step, winter.AirC[0], PumpLightWPerM2);
-        Compost = new CompostBlock<T>(heaps, houses, forcing.Assumptions, step, winter.AirC[0]);
-        Bench = new BenchBlock<T>(benches, step, winter.AirC[0]);
         Tally = new TallyBlock<T>(houses);
-        Tally.Start(ref House, ref Loop, ref Compost, ref Bench);
     }
 }

@@ -1,9 +1,9 @@
 using System.Runtime.InteropServices;
-using DesignSearch.Season.Benches;
-using DesignSearch.Season.Compost;
+using DesignSearch.Season.Flows;
 using DesignSearch.Season.House;
 using DesignSearch.Season.Lanes;
 using DesignSearch.Season.Solar;
+using DesignSearch.Season.Sources;
 
 namespace DesignSearch.Season.Kernel;
 
@@ -13,112 +13,109 @@ internal static class BatchRunner<T>
 {
     public const int Most = 2;
 
-    private const int CacheLine = 64;
-
     /// <summary>Simulates 1 to <see cref="Most"/> × width layouts; spare lanes carry the last one again.</summary>
     public static unsafe void Run(WinterForcing forcing, ReadOnlySpan<LayoutCase> cases, Span<Outcome> outcomes, Action<HourRow>? hourly, double stepSeconds)
     {
         var count = (cases.Length + T.Width - 1) / T.Width;
         var lanes = count * T.Width;
         // On the stack: nothing is left behind for the collector of garbage.
-        Span<HouseCoefficients> houses = stackalloc HouseCoefficients[lanes];
+        Span<HouseTerms<double>> houses = stackalloc HouseTerms<double>[lanes];
         Span<LoopCoefficients> loops = stackalloc LoopCoefficients[lanes];
-        // An array of references, one small object a run.
-        var heaps = new CompostNumbers[lanes];
-        Span<BenchCoefficients> benches = stackalloc BenchCoefficients[lanes];
-        var (rots, hasBench) = (false, false);
         for (var i = 0; i < lanes; i++)
         {
             var layout = cases[Math.Min(i, cases.Length - 1)];
-            (houses[i], loops[i]) = (HouseCoefficients.From(layout.Installation, forcing.Assumptions), LoopCoefficients.From(layout, forcing.Assumptions));
-            heaps[i] = layout.Installation.Compost;
-            rots |= heaps[i].VolumeM3 > 0;
-            benches[i] = BenchCoefficients.From(layout.Installation, forcing.Assumptions);
-            hasBench |= benches[i].Is > 0;
+            (houses[i], loops[i]) = (HouseTerms.From(layout.Installation, forcing.Assumptions), LoopCoefficients.From(layout, forcing.Assumptions));
         }
 
-        var room = (Batch<T>*)NativeMemory.AlignedAlloc((nuint)(sizeof(Batch<T>) * count), CacheLine);
+        var sources = SourceRunner<T>.Open(cases, new SourceStart(cases, houses, forcing, stepSeconds), count);
+        var table = FlowTable.Plain;
+        foreach (var source in sources)
+            table = table.With(source.Kind);
+        var room = (Batch<T>*)NativeMemory.AlignedAlloc((nuint)(sizeof(Batch<T>) * count), Pack.CacheLine);
+        var sums = (T*)NativeMemory.AlignedAlloc((nuint)(sizeof(T) * table.Count * count), Pack.CacheLine);
         try
         {
-            var batches = new Span<Batch<T>>(room, count);
+            var run = new SeasonRun<T>(forcing, table, sources, new(room, count), new(sums, table.Count * count), stepSeconds);
             for (var b = 0; b < count; b++)
-                batches[b] = new Batch<T>(houses.Slice(b * T.Width, T.Width), loops.Slice(b * T.Width, T.Width), heaps.AsSpan(b * T.Width, T.Width), benches.Slice(b * T.Width, T.Width), forcing, stepSeconds);
-            Winter(forcing, batches, cases, loops, rots, hasBench, hourly, stepSeconds);
+                run.Batches[b] = new Batch<T>(houses.Slice(b * T.Width, T.Width), loops.Slice(b * T.Width, T.Width), forcing, stepSeconds);
+            Winter(run, cases, loops, hourly);
             for (var i = 0; i < cases.Length; i++)
-                outcomes[i] = OutcomeReader.Read(ref batches[i / T.Width], i % T.Width, forcing.Winter.SeasonHours, stepSeconds, loops[i], cases[i].Installation);
+                outcomes[i] = OutcomeReader.Read(run, i, loops[i], cases[i].Installation);
         }
         finally
         {
             NativeMemory.AlignedFree(room);
+            NativeMemory.AlignedFree(sums);
+            foreach (var source in sources)
+                source.Dispose();
         }
     }
 
-    private static void Winter(WinterForcing forcing, Span<Batch<T>> batches, ReadOnlySpan<LayoutCase> cases, ReadOnlySpan<LoopCoefficients> loops, bool rots, bool hasBench, Action<HourRow>? hourly, double stepSeconds)
+    private static void Winter(in SeasonRun<T> run, ReadOnlySpan<LayoutCase> cases, ReadOnlySpan<LoopCoefficients> loops, Action<HourRow>? hourly)
     {
-        var steps = (int)Math.Round(3600 / stepSeconds);
-        var hours = forcing.Hours;
+        var hours = run.Forcing.Hours;
+        var winter = run.Forcing.Winter;
+        var batches = run.Batches;
+        run.Begin();
         for (var h = 0; h < hours.Length; h++)
         {
             ref readonly var f = ref hours[h];
+            if (h == winter.WarmUpHours)
+                run.Begin();
             for (var b = 0; b < batches.Length; b++)
             {
-                ref var batch = ref batches[b];
-                if (h == forcing.Winter.WarmUpHours)
-                    batch.Tally.Start(ref batch.House, ref batch.Loop, ref batch.Compost, ref batch.Bench);
-                batch.House.Hour(f);
-                if (rots)
-                    batch.Compost.Hour(f);
-                if (hasBench)
-                    batch.Bench.Hour(f);
-                Sun(ref batch.Loop, f, cases, loops, b * T.Width, forcing.Winter.GlobalWPerM2[h] > 0 ? h : -1);
+                batches[b].House.Hour(f);
+                Sun(ref batches[b].Loop, f, cases, loops, b * T.Width, winter.GlobalWPerM2[h] > 0 ? h : -1);
             }
 
-            for (var s = 0; s < steps; s++)
-                Step(batches, rots, hasBench);
+            foreach (var source in run.Sources)
+                source.Hour(f);
+            for (var s = 0; s < run.Steps; s++)
+                Step(batches, run.Sources, run.Doors);
             for (var b = 0; b < batches.Length; b++)
-            {
-                ref var batch = ref batches[b];
-                batch.Tally.Flows(ref batch.House, ref batch.Loop, f, steps);
-                if (rots)
-                    batch.Tally.Heap(ref batch.Compost, f);
-                if (hasBench)
-                    batch.Tally.Benches(ref batch.Bench, f);
-                batch.Tally.Frost(ref batch.House, ref batch.Loop, ref batch.Bench, f, h, steps);
-            }
-
-            hourly?.Invoke(OutcomeReader.Row(ref batches[0], forcing.Winter, f, h, steps, cases[0].Installation, loops[0]));
+                run.Book(b, f, h);
+            hourly?.Invoke(OutcomeReader.Row(run, f, h, cases[0].Installation, loops[0]));
         }
     }
 
-    private static void Step(Span<Batch<T>> batches, bool rots, bool hasBench)
+    private static void Step(Span<Batch<T>> batches, ReadOnlySpan<SourceRunner<T>> sources, DoorUse doors)
     {
-        // Without any bench or heap in the run their parts are left out: a lane without one adds nothing but zeros, so no bit changes.
-        for (var b = 0; hasBench && b < batches.Length; b++)
-            batches[b].Bench.Shed(ref batches[b].House);
+        if (doors != DoorUse.None)
+            ThroughDoors(batches, sources, doors);
         for (var b = 0; b < batches.Length; b++)
             batches[b].House.Eliminate();
         for (var b = 0; b < batches.Length; b++)
-            batches[b].Loop.Lose(batches[b].House.Air);
+            batches[b].Loop.StandingLoss(batches[b].House.Air);
         for (var b = 0; b < batches.Length; b++)
             batches[b].House.Reduce(batches[b].Loop.TankLoss);
         for (var b = 0; b < batches.Length; b++)
             batches[b].Loop.Circulate();
-        for (var b = 0; hasBench && b < batches.Length; b++)
-            batches[b].Bench.Offer(ref batches[b].House);
-        for (var b = 0; rots && b < batches.Length; b++)
-            batches[b].Compost.Offer(ref batches[b].House);
+        foreach (var source in sources)
+            source.Offer(batches);
         for (var b = 0; b < batches.Length; b++)
             batches[b].House.Decide(batches[b].Loop.TopAhead);
-        for (var b = 0; hasBench && b < batches.Length; b++)
-            batches[b].Bench.Settle(batches[b].House.Air);
-        for (var b = 0; rots && b < batches.Length; b++)
-            batches[b].Compost.Settle(batches[b].House.Air);
         for (var b = 0; b < batches.Length; b++)
             batches[b].Loop.Settle(batches[b].House.ReleaseW, batches[b].House.ReleaseShare);
         for (var b = 0; b < batches.Length; b++)
             batches[b].House.Settle();
+        foreach (var source in sources)
+            source.Settle(batches);
         for (var b = 0; b < batches.Length; b++)
             batches[b].Loop.Mix();
+    }
+
+    private static void ThroughDoors(Span<Batch<T>> batches, ReadOnlySpan<SourceRunner<T>> sources, DoorUse doors)
+    {
+        for (var b = 0; b < batches.Length; b++)
+            batches[b].House.CloseDoors();
+        foreach (var source in sources)
+        {
+            if (source.Kind.Doors != DoorUse.None)
+                source.Prepare(batches);
+        }
+
+        for (var b = 0; b < batches.Length; b++)
+            batches[b].House.TakeDoors(doors == DoorUse.Conductances);
     }
 
     // Every layout may have a plane of its own: gathered once an hour; h is negative in the dark, when there is nothing to gather.

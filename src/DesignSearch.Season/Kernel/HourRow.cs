@@ -6,6 +6,7 @@ namespace DesignSearch.Season.Kernel;
 /// <param name="OutsideC">Outside air, mean [°C].</param>
 /// <param name="SkyC">Sky [°C].</param>
 /// <param name="AirMeanC">Air in the house, mean [°C].</param>
+/// <param name="PlantsC">Air where the plants stand, mean [°C]: the house's, or that of a source that holds them.</param>
 /// <param name="FloorC">Floor surface [°C].</param>
 /// <param name="BarrelsC">Water barrels [°C].</param>
 /// <param name="TankTopC">Top layer of the tank [°C].</param>
@@ -16,16 +17,15 @@ namespace DesignSearch.Season.Kernel;
 /// <param name="HeaterW">Stand-by heater, mean [W].</param>
 /// <param name="CollectorSunWPerM2">On the collector's plane, mean [W/m²].</param>
 /// <param name="HouseSunW">Sun that stayed in the house as heat, mean [W].</param>
-/// <param name="Frost">True when the plants' mean air lay below the limit: the bench's where there is one.</param>
-/// <param name="CompostC">Core of the compost heap [°C].</param>
-/// <param name="BenchC">Bench under its fleece, mean [°C].</param>
-/// <param name="BenchW">Its electric heat, mean [W].</param>
+/// <param name="Frost">True when the plants' mean air lay below the limit.</param>
+/// <param name="More">Columns of the layout's sources.</param>
 public readonly record struct HourRow(
     int Hour,
     DateTime LocalTime,
     double OutsideC,
     double SkyC,
     double AirMeanC,
+    double PlantsC,
     double FloorC,
     double BarrelsC,
     double TankTopC,
@@ -37,6 +37,15 @@ public readonly record struct HourRow(
     double CollectorSunWPerM2,
     double HouseSunW,
     bool Frost,
-    double CompostC = double.NaN,
-    double BenchC = double.NaN,
-    double BenchW = 0);
+    HourValues More)
+{
+    /// <summary>Electric heat of heater and sources, mean [W].</summary>
+    public double ElectricHeatW
+    {
+        get
+        {
+            var more = More;
+            return HeaterW + more.Columns.Where(c => c.IsElectricHeat).Sum(c => more[c]);
+        }
+    }
+}

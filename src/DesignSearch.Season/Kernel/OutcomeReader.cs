@@ -1,6 +1,7 @@
-using DesignSearch.Climate.Winters;
+using DesignSearch.Season.Flows;
 using DesignSearch.Season.Lanes;
 using DesignSearch.Season.Solar;
+using DesignSearch.Season.Sources;
 
 namespace DesignSearch.Season.Kernel;
 
@@ -9,15 +10,16 @@ internal static class OutcomeReader
 {
     private const double JoulePerKwh = 3.6e6;
 
-    public static Outcome Read<T>(ref Batch<T> batch, int lane, int seasonHours, double step, LoopCoefficients loop, Installation installation)
+    // More than any kind of source declares.
+    private const int MostNames = 16;
+
+    public static Outcome Read<T>(in SeasonRun<T> run, int layout, LoopCoefficients loop, Installation installation)
         where T : unmanaged, ILane<T>
     {
-        var tally = batch.Tally;
-        double Kwh(in T sum) => Pack.At(sum, lane) * step / JoulePerKwh;
+        var (b, lane, step, seasonHours) = (layout / T.Width, layout % T.Width, run.StepSeconds, run.Forcing.Winter.SeasonHours);
+        var tally = run.Batches[b].Tally;
         double At(in T value) => Pack.At(value, lane);
-        var (tank, heap, hasBench) = (loop.HasTank, installation.Compost, installation.Bench.AreaM2 > 0);
-        var (pumpHours, releaseHours) = (At(tally.Pump) * step / 3600, At(tally.ReleaseShare) * step / 3600);
-        var (rots, heapHours) = (heap.VolumeM3 > 0, At(tally.CompostShare) * step / 3600);
+        var tank = loop.HasTank;
         return new Outcome
         {
             SeasonHours = seasonHours,
@@ -25,44 +27,36 @@ internal static class OutcomeReader
             FrostDegreeHoursKh = At(tally.DegreeHours),
             LowestAirC = At(tally.LowestAir),
             LowestHouseAirC = At(tally.LowestHouse),
-            LowestWithinHourC = At(hasBench ? batch.Bench.Lowest : batch.House.LowestAir),
+            LowestWithinHourC = At(run.PlantsLowest(b)),
             ColdestHour = (int)At(tally.ColdestHour),
             PowerCutHours = (int)At(tally.CutHours),
             PowerCutFrostHours = (int)At(tally.CutFrostHours),
             PowerCutLowestAirC = At(tally.CutHours) > 0 ? At(tally.CutLowestAir) : double.NaN,
-            StandbyKwh = Kwh(tally.Heater) + Kwh(tally.BenchHeat),
-            BenchKwh = Kwh(tally.BenchHeat),
-            CollectorYieldKwh = Kwh(tally.ToTank),
-            PumpHours = pumpHours,
-            PumpKwh = (pumpHours * loop.PumpW + releaseHours * loop.ReleaseElectricW + heapHours * heap.PumpW) / 1000,
-            CheapKwh = Kwh(tally.CheapHeater) + Kwh(tally.CheapBenchHeat) + (At(tally.CheapPump) * loop.PumpW + At(tally.CheapReleaseShare) * loop.ReleaseElectricW + At(tally.CheapCompostPump) * heap.PumpW) * step / JoulePerKwh,
-            CompostKwh = Kwh(tally.CompostDraw),
-            CompostPumpHours = heapHours,
-            CompostLowestC = rots ? At(tally.CompostLow) : double.NaN,
-            CompostSolidsLeft = rots && heap.DegradableKg > 0 ? At(batch.Compost.Solids) / heap.DegradableKg : double.NaN,
-            ReleasedKwh = Kwh(tally.Release),
-            ReleaseHours = releaseHours,
+            CollectorYieldKwh = At(tally.ToTank) * step / JoulePerKwh,
+            PumpHours = At(tally.Pump) * step / 3600,
+            ReleaseHours = At(tally.ReleaseShare) * step / 3600,
             TankLowestC = tank ? At(tally.TankLow) : double.NaN,
             TankHighestC = tank ? At(tally.TankHigh) : double.NaN,
             TankMeanC = tank ? At(tally.TankSum) / seasonHours : double.NaN,
-            Ledger = Ledger(ref batch, lane, step),
+            Books = Books(run, b, lane, installation.Sources),
+            Figures = Figures(run, b, lane, installation.Sources),
         };
     }
 
-    public static HourRow Row<T>(ref Batch<T> batch, Winter winter, in HourForcing f, int hour, int steps, Installation installation, LoopCoefficients loop)
+    public static HourRow Row<T>(in SeasonRun<T> run, in HourForcing f, int hour, Installation installation, LoopCoefficients loop)
         where T : unmanaged, ILane<T>
     {
-        var (house, water, tally) = (batch.House, batch.Loop, batch.Tally);
+        ref readonly var batch = ref run.Batches[0];
+        var (house, water, tally, steps) = (batch.House, batch.Loop, batch.Tally, run.Steps);
         static double At(in T value) => Pack.At(value, 0);
-        var mean = At(tally.MeanAir);
-        var hasBench = installation.Bench.AreaM2 > 0;
-        var plants = hasBench ? At(tally.MeanBench) : mean;
+        var (mean, plants) = (At(tally.MeanAir), At(tally.MeanPlants));
         return new HourRow(
             hour,
-            winter.Start.AddHours(hour),
+            run.Forcing.Winter.Start.AddHours(hour),
             f.OutsideC,
             f.SkyC,
             mean,
+            plants,
             At(house.Floor),
             installation.Barrels.WaterKg > 0 ? At(house.Barrels) : double.NaN,
             loop.HasTank ? At(water.T1) : double.NaN,
@@ -74,46 +68,94 @@ internal static class OutcomeReader
             At(water.Light),
             At(house.Sun),
             plants < installation.House.FrostLimitC,
-            installation.Compost.VolumeM3 > 0 ? At(batch.Compost.Core) : double.NaN,
-            hasBench ? plants : double.NaN,
-            hasBench ? At(batch.Bench.SumHeat) / steps : 0);
+            Columns(run, installation.Sources));
     }
 
-    private static EnergyLedger Ledger<T>(ref Batch<T> batch, int lane, double step)
+    // The layout's own table, which may be shorter than that of the run it shared.
+    private static EnergyBooks Books<T>(in SeasonRun<T> run, int b, int lane, IReadOnlyList<SourceNumbers> sources)
         where T : unmanaged, ILane<T>
     {
-        var tally = batch.Tally;
-        double Kwh(in T sum) => Pack.At(sum, lane) * step / JoulePerKwh;
+        var (own, all, step) = (FlowTable.Of(sources), run.Table, run.StepSeconds);
+        var values = new double[own.Count];
+        var sums = run.SumsOf(b);
+        Span<T> stored = stackalloc T[all.Stores.Length];
+        run.Stored(b, stored);
         // The stores were divided by one step, as the flows are sums over steps: the same factor makes both kWh.
-        var (inHouse, inLoop) = (Kwh(batch.House.Stored - tally.HouseStart), Kwh(batch.Loop.Stored - tally.LoopStart));
-        var (inHeap, inBench) = (Kwh(batch.Compost.Stored - tally.CompostStart), Kwh(batch.Bench.Stored - tally.BenchStart));
-        var ledger = new EnergyLedger
+        for (var i = 0; i < own.Flows.Length; i++)
         {
-            SunIntoHouse = Kwh(tally.SunHouse),
-            SunIntoCollector = Kwh(tally.SunCollector),
-            Heater = Kwh(tally.Heater),
-            Bench = Kwh(tally.BenchHeat),
-            StoredInBench = inBench,
-            Compost = Kwh(tally.CompostHeat),
-            CompostLoss = Kwh(tally.CompostLoss),
-            StoredInCompost = inHeap,
-            Auxiliary = Kwh(tally.Fan),
-            CoverToAir = Kwh(tally.CoverAir),
-            CoverToSky = Kwh(tally.CoverSky),
-            Leakage = Kwh(tally.Leakage),
-            Vents = Kwh(tally.Vents),
-            Ground = Kwh(tally.Ground),
-            Wall = Kwh(tally.Wall),
-            CollectorLoss = Kwh(tally.CollectorLoss),
-            PipeLoss = Kwh(tally.PipeLoss),
-            StoredInHouse = inHouse,
-            StoredInLoop = inLoop,
-            Throughput = 0,
-            Residual = 0,
-        };
-        var entered = ledger.SunIntoHouse + ledger.SunIntoCollector + ledger.Heater + ledger.Auxiliary + ledger.Compost + ledger.Bench;
-        var left = ledger.CoverToAir + ledger.CoverToSky + ledger.Leakage + ledger.Vents + ledger.Ground + ledger.Wall + ledger.CollectorLoss + ledger.PipeLoss + ledger.CompostLoss + inHouse + inLoop + inHeap + inBench;
-        var throughput = entered + Kwh(tally.GroundGift) + Math.Max(0, -inHouse) + Math.Max(0, -inLoop) + Math.Max(0, -inHeap) + Math.Max(0, -inBench);
-        return ledger with { Throughput = throughput, Residual = throughput > 0 ? Math.Abs(entered - left) / throughput : 0 };
+            var at = Array.IndexOf(all.Flows, own.Flows[i]);
+            values[i] = Kwh(sums[at]);
+            values[own.Back + i] = Kwh(sums[all.Back + at]);
+        }
+
+        for (var i = 0; i < own.Uses.Length; i++)
+        {
+            var at = Array.IndexOf(all.Uses, own.Uses[i]);
+            values[own.Used + i] = Kwh(sums[all.Used + at]);
+            values[own.Cheap + i] = Kwh(sums[all.Cheap + at]);
+        }
+
+        for (var i = 0; i < own.Stores.Length; i++)
+        {
+            var at = Array.IndexOf(all.Stores, own.Stores[i]);
+            values[own.Stored + i] = Kwh(stored[at] - sums[all.Stored + at]);
+        }
+
+        return new(own, values);
+
+        double Kwh(in T sum) => Pack.At(sum, lane) * step / JoulePerKwh;
+    }
+
+    private static ValueList<FigureValue> Figures<T>(in SeasonRun<T> run, int b, int lane, IReadOnlyList<SourceNumbers> sources)
+        where T : unmanaged, ILane<T>
+    {
+        if (sources.Count == 0)
+            return ValueList<FigureValue>.Empty;
+        var figures = new List<FigureValue>();
+        Span<T> room = stackalloc T[MostNames];
+        foreach (var source in run.Sources)
+        {
+            if (!Has(sources, source.Kind))
+                continue;
+            source.Tell(b, room[..source.Kind.Figures.Length]);
+            for (var i = 0; i < source.Kind.Figures.Length; i++)
+                figures.Add(new(source.Kind.Figures[i], Pack.At(room[i], lane)));
+        }
+
+        return ValueList<FigureValue>.Of(figures);
+    }
+
+    // Hours are asked of one layout at a time, so the run's sources are its own.
+    private static HourValues Columns<T>(in SeasonRun<T> run, IReadOnlyList<SourceNumbers> sources)
+        where T : unmanaged, ILane<T>
+    {
+        if (sources.Count == 0)
+            return HourValues.None;
+        var (columns, values) = (new List<HourColumn>(), new List<double>());
+        Span<T> room = stackalloc T[MostNames];
+        foreach (var source in run.Sources)
+        {
+            if (!Has(sources, source.Kind))
+                continue;
+            source.Row(0, room[..source.Kind.Columns.Length], run.Steps);
+            for (var i = 0; i < source.Kind.Columns.Length; i++)
+            {
+                columns.Add(source.Kind.Columns[i]);
+                values.Add(Pack.At(room[i], 0));
+            }
+        }
+
+        return new([.. columns], [.. values]);
+    }
+
+    private static bool Has(IReadOnlyList<SourceNumbers> sources, SourceKind kind)
+    {
+        for (var i = 0; i < sources.Count; i++)
+        {
+            if (sources[i].Kind == kind)
+                return true;
+        }
+
+        return false;
     }
 }

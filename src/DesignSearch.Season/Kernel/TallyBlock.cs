@@ -1,138 +1,80 @@
-using DesignSearch.Season.Benches;
-using DesignSearch.Season.Compost;
 using DesignSearch.Season.House;
 using DesignSearch.Season.Lanes;
 using DesignSearch.Season.Solar;
 
 namespace DesignSearch.Season.Kernel;
 
-/// <summary>Adds up the season of some layouts from the sums of each hour.</summary>
-/// <remarks>Flows are summed as W·steps and become kWh at the end. Only lanes as fields.</remarks>
+/// <summary>Frost, extremes and running times of some layouts over the season. Heat and electricity are summed in the books: see <see cref="Flows.FlowBook{T}"/>.</summary>
+/// <remarks>Only lanes as fields.</remarks>
 internal struct TallyBlock<T>
     where T : unmanaged, ILane<T>
 {
-    /// <summary>Flows [W·steps].</summary>
-    public T SunHouse, SunCollector, Heater, Fan, CoverAir, CoverSky, Leakage, Vents, Ground, GroundGift, Wall, CollectorLoss, PipeLoss, ToTank, Release;
+    /// <summary>Heat that reached the tank [W·steps].</summary>
+    public T ToTank;
 
-    /// <summary>Shares of steps.</summary>
+    /// <summary>Running time of the collector's pump and of the release [steps].</summary>
     public T Pump, ReleaseShare;
-
-    /// <summary>The same and the heater's flow, in the hours of the cheap tariff only.</summary>
-    public T CheapHeater, CheapPump, CheapReleaseShare, CheapCompostPump;
 
     /// <summary>Hours, frost hours and lowest air [°C] within power cuts.</summary>
     public T CutHours, CutFrostHours, CutLowestAir;
 
-    public T FrostHours, DegreeHours, LowestAir, ColdestHour, TankLow, TankHigh, TankSum;
+    /// <summary>Hours below the limit, their shortfall [K·h], lowest hour mean of the plants' air [°C] and its hour.</summary>
+    public T FrostHours, DegreeHours, LowestAir, ColdestHour;
 
-    /// <summary>This hour's mean air [°C].</summary>
-    public T MeanAir;
-
-    /// <summary>Compost heap: flows [W·steps], share of steps, lowest core [°C].</summary>
-    public T CompostHeat, CompostLoss, CompostDraw, CompostShare, CompostLow;
-
-    /// <summary>Electric heat of a bench, in all and in the hours of the cheap tariff [W·steps].</summary>
-    public T BenchHeat, CheapBenchHeat;
+    /// <summary>Bottom's lowest, top's highest [°C], sum of the hours' means of the tank.</summary>
+    public T TankLow, TankHigh, TankSum;
 
     /// <summary>Lowest hour mean of the house's air, whether or not the plants stand in it [°C].</summary>
     public T LowestHouse;
 
-    /// <summary>This hour's mean of the bench [°C].</summary>
-    public T MeanBench;
-
-    public T HouseStart, LoopStart, CompostStart, BenchStart;
+    /// <summary>This hour's mean of the house's air and of the plants' [°C].</summary>
+    public T MeanAir, MeanPlants;
 
     private readonly T limit;
 
-    public TallyBlock(ReadOnlySpan<HouseCoefficients> c) => limit = Pack.Of<T, HouseCoefficients>(c, x => x.FrostLimitC);
+    public TallyBlock(ReadOnlySpan<HouseTerms<double>> c) => limit = Pack.Of<T, HouseTerms<double>>(c, x => x.FrostLimitC);
 
     /// <summary>Forgets the warm-up.</summary>
-    public void Start(ref HouseBlock<T> house, ref LoopBlock<T> loop, ref CompostBlock<T> compost, ref BenchBlock<T> bench)
+    public void Begin()
     {
-        var zero = T.Of(0);
-        SunHouse = SunCollector = Heater = Fan = CoverAir = CoverSky = Leakage = Vents = Ground = GroundGift = Wall = CollectorLoss = PipeLoss = ToTank = Release = zero;
-        CheapHeater = CheapPump = CheapReleaseShare = CheapCompostPump = zero;
-        Pump = ReleaseShare = FrostHours = DegreeHours = TankSum = zero;
-        CutHours = CutFrostHours = CompostHeat = CompostLoss = CompostDraw = CompostShare = BenchHeat = CheapBenchHeat = zero;
-        CompostLow = T.Of(1e9);
-        LowestAir = LowestHouse = CutLowestAir = TankLow = house.LowestAir = bench.Lowest = T.Of(1e9);
+        ToTank = Pump = ReleaseShare = FrostHours = DegreeHours = TankSum = CutHours = CutFrostHours = T.Of(0);
+        LowestAir = LowestHouse = CutLowestAir = TankLow = T.Of(1e9);
         TankHigh = T.Of(-1e9);
         ColdestHour = T.Of(-1);
-        (HouseStart, LoopStart, CompostStart, BenchStart) = (house.Stored, loop.Stored, compost.Stored, bench.Stored);
     }
 
-    /// <summary>Heat flows of one hour.</summary>
-    public void Flows(ref HouseBlock<T> house, ref LoopBlock<T> loop, in HourForcing f, double steps)
+    /// <summary>What ran in one hour.</summary>
+    public void Running(in HouseBlock<T> house, in LoopBlock<T> loop)
     {
-        var n = T.Of(steps);
-        var outside = T.Of(f.OutsideC) * n;
-        var ground = house.SoilDeepG * (house.SumSoil3 - T.Of(f.GroundC) * n) + house.EdgeG * (house.SumFloor - outside);
-        SunHouse += house.Sun * n;
-        SunCollector += loop.SumAbsorbed;
-        Heater += house.SumHeater;
-        Fan += house.SumFan;
-        CoverAir += house.Outer * (house.SumCover - outside);
-        CoverSky += house.SumSky;
-        Leakage += house.Leak * (house.SumAir - outside);
-        Vents += house.SumVent;
-        Ground += ground;
-        GroundGift += T.Max(T.Of(0) - ground, T.Of(0));
-        Wall += house.MassOutsideG * (house.SumMass - outside);
-        CollectorLoss += loop.SumCollectorLoss;
-        PipeLoss += loop.SumPipeLoss;
         ToTank += loop.SumToTank;
-        Release += house.SumRelease;
         Pump += loop.SumPump;
         ReleaseShare += house.SumShare;
-        if (!f.IsCheap)
-            return;
-        CheapHeater += house.SumHeater;
-        CheapPump += loop.SumPump;
-        CheapReleaseShare += house.SumShare;
+        TankLow = T.Min(TankLow, loop.T4);
+        TankHigh = T.Max(TankHigh, loop.T1);
+        TankSum += loop.TankMean;
     }
 
-    /// <summary>One hour of the compost heap.</summary>
-    public void Heap(ref CompostBlock<T> compost, in HourForcing f)
-    {
-        CompostHeat += compost.SumGrown;
-        CompostLoss += compost.SumLost;
-        CompostDraw += compost.SumDraw;
-        CompostShare += compost.SumShare;
-        CompostLow = T.Min(CompostLow, compost.Core);
-        if (f.IsCheap)
-            CheapCompostPump += compost.SumShare;
-    }
-
-    /// <summary>One hour of the bench.</summary>
-    public void Benches(ref BenchBlock<T> bench, in HourForcing f)
-    {
-        BenchHeat += bench.SumHeat;
-        if (f.IsCheap)
-            CheapBenchHeat += bench.SumHeat;
-    }
-
-    /// <summary>Frost where the plants stand, and extremes of one hour.</summary>
-    public void Frost(ref HouseBlock<T> house, ref LoopBlock<T> loop, ref BenchBlock<T> bench, in HourForcing f, int hour, double steps)
+    /// <summary>Frost where the plants stand in one hour.</summary>
+    /// <param name="houseC">Mean air of the house [°C].</param>
+    /// <param name="plantsC">Mean of the plants' air [°C].</param>
+    /// <param name="f">The hour's weather.</param>
+    /// <param name="hour">Hour of the winter, warm-up counted.</param>
+    public void Frost(in T houseC, in T plantsC, in HourForcing f, int hour)
     {
         var zero = T.Of(0);
-        MeanAir = house.SumAir * T.Of(1 / steps);
-        MeanBench = bench.SumBench * T.Of(1 / steps);
-        var plants = bench.Plants(MeanAir, MeanBench);
-        var frost = T.IfGreater(limit, plants, T.Of(1), zero);
+        (MeanAir, MeanPlants) = (houseC, plantsC);
+        var frost = T.IfGreater(limit, plantsC, T.Of(1), zero);
         FrostHours += frost;
         if (f.Power == 0)
         {
             CutHours += T.Of(1);
             CutFrostHours += frost;
-            CutLowestAir = T.Min(CutLowestAir, plants);
+            CutLowestAir = T.Min(CutLowestAir, plantsC);
         }
 
-        DegreeHours += T.Max(limit - plants, zero);
-        ColdestHour = T.IfGreater(LowestAir, plants, T.Of(hour), ColdestHour);
-        LowestAir = T.Min(LowestAir, plants);
-        LowestHouse = T.Min(LowestHouse, MeanAir);
-        TankLow = T.Min(TankLow, loop.T4);
-        TankHigh = T.Max(TankHigh, loop.T1);
-        TankSum += loop.TankMean;
+        DegreeHours += T.Max(limit - plantsC, zero);
+        ColdestHour = T.IfGreater(LowestAir, plantsC, T.Of(hour), ColdestHour);
+        LowestAir = T.Min(LowestAir, plantsC);
+        LowestHouse = T.Min(LowestHouse, houseC);
     }
 }

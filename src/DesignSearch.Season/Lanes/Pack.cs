@@ -5,6 +5,9 @@ internal static class Pack
 {
     public const int Widest = 8;
 
+    /// <summary>What memory of lanes is aligned to [bytes].</summary>
+    public const int CacheLine = 64;
+
     public static T Of<T, TItem>(ReadOnlySpan<TItem> items, Func<TItem, double> pick)
         where T : unmanaged, ILane<T>
     {

@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using DesignSearch.Season.Flows;
 using DesignSearch.Season.Kernel;
 using DesignSearch.Season.Lanes;
 using C = DesignSearch.Season.Solar.LoopCoefficients;
@@ -21,10 +22,10 @@ internal struct LoopBlock<T>
     public T TankLoss, Pump, Light;
 
     /// <summary>Sums over the steps of the hour [W].</summary>
-    public T SumAbsorbed, SumCollectorLoss, SumPipeLoss, SumToTank, SumPump;
+    public T SumAbsorbed, SumCollectorLoss, SumPipeLoss, SumTankLoss, SumToTank, SumPump;
 
     private readonly T layerStore, layerLoss, collectorStore, area, eta0, b0, diffuseShare, loss1, loss2, lossPerWind;
-    private readonly T outStore, backStore, outLoss, backLoss, flowMost, exchanger, pass, releaseFlow, ceiling, hold, inverseGate, gateLight;
+    private readonly T outStore, backStore, outLoss, backLoss, flowMost, exchanger, pass, releaseFlow, ceiling, hold, inverseGate, gateLight, pumpW;
 
     private T outside, windLoss, absorbed, gateNow, loss;
     private T r1, r2, r3, r4, flow, outA, outB, collectorA, collectorB, backA, backB, halfLoss, topBefore;
@@ -52,6 +53,7 @@ internal struct LoopBlock<T>
         releaseFlow = Pack.Of<T, C>(c, x => x.ReleaseFlow);
         ceiling = Pack.Of<T, C>(c, x => x.CeilingC);
         hold = Pack.Of<T, C>(c, x => x.HoldK);
+        pumpW = Pack.Of<T, C>(c, x => x.PumpW);
         (gateLight, inverseGate) = (T.Of(lightWPerM2), T.Of(1 / Math.Max(lightWPerM2, 1e-3)));
         Collector = OutPipe = BackPipe = T.Of(airC);
         T1 = T2 = T3 = T4 = TopAhead = topBefore = T.Of(Math.Max(8, airC));
@@ -73,15 +75,17 @@ internal struct LoopBlock<T>
         absorbed = area * eta0 * (beam * modifier + diffuseShare * diffuse);
         Light = beam + diffuse;
         gateNow = T.Of(f.Power) * T.Min(T.Max((Light - gateLight) * inverseGate, zero), one);
-        SumAbsorbed = SumCollectorLoss = SumPipeLoss = SumToTank = SumPump = zero;
+        SumAbsorbed = SumCollectorLoss = SumPipeLoss = SumTankLoss = SumToTank = SumPump = zero;
     }
 
     /// <summary>Takes the tank's loss at the temperatures now; the same heat warms the house and leaves the layers.</summary>
-    public void Lose(in T airC)
+    public void StandingLoss(in T airC)
     {
         var (a, b, c, d, air) = (T1, T2, T3, T4, airC);
         var (l1, l2, l3, l4) = (layerLoss * (a - air), layerLoss * (b - air), layerLoss * (c - air), layerLoss * (d - air));
-        TankLoss = l1 + l2 + l3 + l4;
+        var lost = l1 + l2 + l3 + l4;
+        TankLoss = lost;
+        SumTankLoss += lost;
         r1 = layerStore * a - l1;
         r2 = layerStore * b - l2;
         r3 = layerStore * c - l3;
@@ -173,6 +177,16 @@ internal struct LoopBlock<T>
         Pair(ref a, ref b);
         TopAhead = a + T.Of(0.5) * (a - topBefore);
         (T1, T2, T3, T4, topBefore) = (a, b, c, d, a);
+    }
+
+    /// <summary>Books the hour.</summary>
+    public readonly void Book(ref FlowBook<T> book)
+    {
+        book.Heat(SolarFlows.Sun, SumAbsorbed);
+        book.Heat(SolarFlows.CollectorLoss, SumCollectorLoss);
+        book.Heat(SolarFlows.PipeLoss, SumPipeLoss);
+        book.Heat(SolarFlows.TankLoss, SumTankLoss);
+        book.Electricity(SolarFlows.Pump, SumPump * pumpW);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

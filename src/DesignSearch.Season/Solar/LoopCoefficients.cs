@@ -57,8 +57,6 @@ internal readonly record struct LoopCoefficients()
 
     public double PumpW { get; init; }
 
-    public double ReleaseElectricW { get; init; }
-
     public static LoopCoefficients From(LayoutCase layout, SeasonAssumptions a)
     {
         var (tank, collector, pipes, release) = (layout.Installation.Tank, layout.Installation.Collector, layout.Installation.PipeRun, layout.Installation.Release);
@@ -71,7 +69,6 @@ internal readonly record struct LoopCoefficients()
             LayerLoss = tank.LossWPerK / Layers,
             ReleaseFlow = release.FlowKgPerS * Water.HeatJPerKgK,
             CeilingC = tank.CeilingC,
-            ReleaseElectricW = release.ElectricW,
         };
         if (layout.Plane is null || !(collector.AreaM2 > 0 && collector.FlowKgPerS > 0))
             return still;

@@ -1,6 +1,7 @@
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Layouts.Design;
+using DesignSearch.Season.Compost;
 using Xunit;
 
 namespace DesignSearch.Layouts.Tests;
@@ -24,14 +25,14 @@ public sealed class CompostTests : IDisposable
         Assert.Empty(built.Missing);
         Assert.Equal(12, built.Parts.Single(p => p.Part.Id == "chips-manure").Quantity);
         Assert.InRange(built.Parts.Single(p => p.Part.Id == "coil-pex-20").Quantity, 200, 220);
-        Assert.Equal(12 * 280 * 0.5, built.Installation.Compost.DegradableKg, 6);
+        Assert.Equal(12 * 280 * 0.5, built.Installation.Find<CompostNumbers>()!.DegradableKg, 6);
         // Coil and house pipe of 100 m each, 0.9 and about 0.6 W/(m·K), are 36 W/K in series; the flow takes some away.
-        Assert.InRange(built.Installation.Compost.CoilWPerK, 15, 40);
+        Assert.InRange(built.Installation.Find<CompostNumbers>()!.CoilWPerK, 15, 40);
 
         var (bare, heap) = (judge.Of(SmallScenario.Of(scenario)), judge.Of(layout));
         Assert.True(heap.FrostDegreeHoursKh < bare.FrostDegreeHoursKh);
         Assert.Contains("12 m³ compost heap", PlantWords.Title(built), StringComparison.Ordinal);
-        Assert.All(heap.Winters, w => Assert.InRange(w.Outcome.CompostKwh * 1000 / w.Outcome.SeasonHours / 12, 1, 150));
+        Assert.All(heap.Winters, w => Assert.InRange(w.Outcome.Books.Of(CompostFlows.Draw) * 1000 / w.Outcome.SeasonHours / 12, 1, 150));
         Assert.All(heap.Winters, w => Assert.InRange(w.Outcome.BalanceResidual, 0, 1e-9));
         Assert.Contains(heap.Cautions, c => c.Topic == "Compost gas");
     }

@@ -5,6 +5,7 @@ using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Scenarios;
 using DesignSearch.Season;
+using DesignSearch.Season.Compost;
 using DesignSearch.Season.Kernel;
 using DesignSearch.Testing;
 using Xunit;
@@ -43,7 +44,7 @@ public sealed class StepHalvingTests(ITestOutputHelper output)
             frost = Math.Max(frost, df / Math.Max(50, b.FrostDegreeHoursKh));
             standby = Math.Max(standby, ds / Math.Max(50, b.StandbyKwh));
             // A heap that slides towards the core at which its pump rests carries a small difference further by itself: it rots faster while it is warmer.
-            var (share, least) = cases[i].Installation.Compost.VolumeM3 > 0 ? (0.025, 1.0) : (0.01, 0.5);
+            var (share, least) = cases[i].Installation.Find<CompostNumbers>() is not null ? (0.025, 1.0) : (0.01, 0.5);
             within += df <= Math.Max(0.5, 0.01 * b.FrostDegreeHoursKh) && ds <= Math.Max(0.5, 0.01 * b.StandbyKwh) ? 1 : 0;
             if (df > Math.Max(least, share * b.FrostDegreeHoursKh) || ds > Math.Max(least, share * b.StandbyKwh))
                 wrong.Add(FormattableString.Invariant($"layout {i}: frost {a.FrostDegreeHoursKh:0.00} and {b.FrostDegreeHoursKh:0.00} K·h, stand-by {a.StandbyKwh:0.00} and {b.StandbyKwh:0.00} kWh; {cases[i].Installation}"));

@@ -97,7 +97,7 @@ public sealed class SearchRunTests
             var file = Path.Combine(run.Folder, "lists", FormattableString.Invariant($"{ranked.Rank}-{ranked.Slug}.toml"));
             var again = SimulateRun.Execute(new RunFolder(run.Folder), file, null, null).Layout;
             Assert.Equal((ranked.BuildPrice, ranked.LifeCost, ranked.FrostHours, ranked.FrostDegreeHoursKh, ranked.LowestAirC, ranked.StandbyKwh), (again.BuildPrice, again.LifeCost, again.FrostHours, again.FrostDegreeHoursKh, again.LowestAirC, again.StandbyKwh));
-            Assert.Equal(ranked.Winters.Select(w => w.Outcome.Ledger), again.Winters.Select(w => w.Outcome.Ledger));
+            Assert.Equal(ranked.Winters.Select(w => w.Outcome.Books), again.Winters.Select(w => w.Outcome.Books));
         }
     }
 

@@ -12,7 +12,7 @@ public sealed class BenchTests
     private static readonly Winter Winter = MadeWinter.Of(90, 20, meanC: -3, swingK: 6);
     private static readonly WinterForcing Forcing = MadeWinter.Forcing(Winter);
 
-    private static Installation House(BenchNumbers bench) => MadeLayout.Bare with { Bench = bench };
+    private static Installation House(BenchNumbers bench) => MadeLayout.Bare.With(bench);
 
     private static Outcome Run(Installation installation, WinterForcing? forcing = null, Action<HourRow>? hourly = null, double step = 300) =>
         SeasonSimulator.Run(forcing ?? Forcing, new LayoutCase(installation, null), hourly, step);
@@ -26,8 +26,9 @@ public sealed class BenchTests
         var rows = new List<HourRow>();
         Run(House(new(2, 5, 200, 50)), forcing, rows.Add);
         var last = rows[^1];
-        Validation.Equal("heated bench, steady", "kelvin above the house's air at 100 W/m² and 5 W/(m²K)", 20, last.BenchC - last.AirMeanC, 0.15, "analytic, power over loss");
-        Assert.Equal(200, last.BenchW, 9);
+        Validation.Equal("heated bench, steady", "kelvin above the house's air at 100 W/m² and 5 W/(m²K)", 20, last.PlantsC - last.AirMeanC, 0.15, "analytic, power over loss");
+        Assert.Equal(200, last.More[BenchFlows.HeatW], 9);
+        Assert.Equal(last.PlantsC, last.More[BenchFlows.Air]);
     }
 
     [Fact]
@@ -41,7 +42,7 @@ public sealed class BenchTests
         // Hour means: the rise a step integrates to in the second hour of the cut.
         const double tau = 125000 / 5.0 / 3600;
         var mean = tau * (Math.Exp(-1 / tau) - Math.Exp(-2 / tau));
-        Validation.Equal("heated bench, cooling", "share of its rise left in the second hour", mean, (rows[471].BenchC - rows[471].AirMeanC) / (rows[469].BenchC - rows[469].AirMeanC), 0.006, "analytic, first-order decay");
+        Validation.Equal("heated bench, cooling", "share of its rise left in the second hour", mean, (rows[471].PlantsC - rows[471].AirMeanC) / (rows[469].PlantsC - rows[469].AirMeanC), 0.006, "analytic, first-order decay");
     }
 
     [Fact]
@@ -52,8 +53,8 @@ public sealed class BenchTests
         Assert.Equal(0, outcome.FrostHours);
         Assert.InRange(outcome.LowestAirC, 4.5, 5.01);
         Assert.InRange(outcome.LowestHouseAirC, -25, -3);
-        Assert.Equal(outcome.StandbyKwh, outcome.BenchKwh, 12);
-        Assert.Equal(outcome.BenchKwh, outcome.Ledger.Bench, 12);
+        Assert.Equal(outcome.StandbyKwh, outcome.Books.Of(BenchFlows.Heater));
+        Assert.Equal(outcome.StandbyKwh, outcome.Books.Of(BenchFlows.Heat), 12);
     }
 
     [Fact]
@@ -73,7 +74,7 @@ public sealed class BenchTests
             var rows = new List<HourRow>();
             Run(House(new(3, lets, 0, 0)), null, rows.Add);
             // The last hours before dawn, when it matters.
-            return rows.Skip(20 * 24).Where(r => r.LocalTime.Hour is >= 4 and <= 6).Average(r => r.BenchC - r.AirMeanC);
+            return rows.Skip(20 * 24).Where(r => r.LocalTime.Hour is >= 4 and <= 6).Average(r => r.PlantsC - r.AirMeanC);
         }
 
         Validation.Within("single fleece, end of the night", "kelvin above the house's air", 1, 3, Gain(5.5), "common practice, no source: 1 to 3 K");

@@ -16,7 +16,7 @@ public sealed class CompostHeapTests
     public static CompostNumbers Heap(double volumeM3, double coilWPerK = 0, double restBelowC = 40, double ratePerDay = 0.003) => new(
         volumeM3, CompostHeap.LossWPerK(volumeM3, 0.15, SeasonAssumptions.Default), 140 * volumeM3, ratePerDay, 19e6, coilWPerK, 10, 4, restBelowC);
 
-    private static Installation House(CompostNumbers heap) => MadeLayout.Bare with { Compost = heap };
+    private static Installation House(CompostNumbers heap) => MadeLayout.Bare.With(heap);
 
     private static Outcome Run(CompostNumbers heap, WinterForcing? forcing = null, Action<HourRow>? hourly = null, double step = 300) =>
         SeasonSimulator.Run(forcing ?? Forcing, new LayoutCase(House(heap), null), hourly, step);
@@ -44,8 +44,8 @@ public sealed class CompostHeapTests
         var forcing = MadeWinter.Forcing(steady, assumptions);
         var heap = new CompostNumbers(5, 1000, 382.5, 0.01, 20e6, 0, 0, 4, 0);
         var whole = Run(heap, forcing);
-        Assert.InRange(whole.CompostSolidsLeft, Math.Exp(-1.21) * 0.999, Math.Exp(-1.21) * 1.001);
-        var hot = whole.Ledger.Compost * 3.6e6 / 1e9;
+        Assert.InRange(whole.Of(CompostFlows.SolidsLeft), Math.Exp(-1.21) * 0.999, Math.Exp(-1.21) * 1.001);
+        var hot = whole.Books.Of(CompostFlows.Rotting) * 3.6e6 / 1e9;
         Validation.Equal("compost heat 121 d", "heat of 382.5 kg at 0.01 1/d and 20 MJ/kg [GJ]", 7.65 * (1 - Math.Exp(-1.21)), hot, 0.001 * 5.3, "analytic, first-order decay");
     }
 
@@ -54,11 +54,11 @@ public sealed class CompostHeapTests
     {
         var heap = Heap(12, 50, 40, 0.0015);
         var outcome = Run(heap);
-        Assert.InRange(outcome.CompostKwh * 1000 / outcome.SeasonHours / 12, 10, 150);
-        Assert.InRange(outcome.CompostSolidsLeft, 0.2, 0.8);
+        Assert.InRange(outcome.Books.Of(CompostFlows.Draw) * 1000 / outcome.SeasonHours / 12, 10, 150);
+        Assert.InRange(outcome.Of(CompostFlows.SolidsLeft), 0.2, 0.8);
         Assert.InRange(outcome.BalanceResidual, 0, 1e-9);
         Assert.True(outcome.FrostDegreeHoursKh < Run(CompostNumbers.None).FrostDegreeHoursKh);
-        Assert.Equal(outcome.PumpKwh, outcome.CompostPumpHours * 10 / 1000, 9);
+        Assert.Equal(outcome.PumpKwh, outcome.Of(CompostFlows.PumpHours) * 10 / 1000, 9);
     }
 
     [Fact]
@@ -68,7 +68,7 @@ public sealed class CompostHeapTests
         {
             var rows = new List<HourRow>();
             Run(heap, null, rows.Add);
-            return rows.Skip(60 * 24).Take(90 * 24).Average(r => r.CompostC);
+            return rows.Skip(60 * 24).Take(90 * 24).Average(r => r.More[CompostFlows.Core]);
         }
 
         var quenched = CoreAt(Heap(6, 200, 0, 0.0015));
@@ -83,7 +83,7 @@ public sealed class CompostHeapTests
     {
         var rows = new List<HourRow>();
         Run(Heap(20, 0, 40, 0.008), null, rows.Add);
-        Assert.InRange(rows.Max(r => r.CompostC), 55, 80);
+        Assert.InRange(rows.Max(r => r.More[CompostFlows.Core]), 55, 80);
     }
 
     [Fact]
@@ -107,11 +107,11 @@ public sealed class CompostHeapTests
     public void A_heap_of_no_size_is_none_to_the_last_bit_beside_any_neighbour()
     {
         var none = SeasonSimulator.Run(Forcing, new LayoutCase(MadeLayout.Full, MadeWinter.Plane(Winter)));
-        var block = new[] { MadeLayout.Full, MadeLayout.Full with { Compost = Heap(10, 60) }, MadeLayout.Full with { Compost = Heap(10, 60) with { VolumeM3 = 0 } } };
+        var block = new[] { MadeLayout.Full, MadeLayout.Full.With(Heap(10, 60)), MadeLayout.Full.With(Heap(10, 60) with { VolumeM3 = 0 }) };
         var outcomes = new Outcome[3];
         SeasonSimulator.Run(Forcing, [.. block.Select(i => new LayoutCase(i, MadeWinter.Plane(Winter)))], outcomes);
         Assert.Equal(none, outcomes[0]);
-        Assert.Equal(none, outcomes[2] with { CompostPumpHours = 0 });
+        Assert.Equal(none, outcomes[2]);
         Assert.Equal(SeasonSimulator.Run(Forcing, new LayoutCase(block[1], MadeWinter.Plane(Winter))), outcomes[1]);
     }
 
@@ -120,6 +120,6 @@ public sealed class CompostHeapTests
     {
         var (whole, half) = (Run(Heap(10, 60)), Run(Heap(10, 60), null, null, 150));
         Assert.InRange(Math.Abs(whole.FrostDegreeHoursKh - half.FrostDegreeHoursKh), 0, Math.Max(0.5, 0.01 * half.FrostDegreeHoursKh));
-        Assert.InRange(whole.CompostKwh / half.CompostKwh, 0.99, 1.01);
+        Assert.InRange(whole.Books.Of(CompostFlows.Draw) / half.Books.Of(CompostFlows.Draw), 0.99, 1.01);
     }
 }

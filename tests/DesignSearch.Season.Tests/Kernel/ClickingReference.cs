@@ -13,7 +13,7 @@ internal sealed class ClickingReference(WinterForcing forcing, LayoutCase layout
 {
     private const double Step = 1;
     private const double Kelvin = 273.15;
-    private readonly HouseCoefficients c = HouseCoefficients.From(layout.Installation, forcing.Assumptions);
+    private readonly HouseTerms<double> c = HouseTerms.From(layout.Installation, forcing.Assumptions);
     private readonly LoopCoefficients l = LoopCoefficients.From(layout, forcing.Assumptions);
 
     /// <summary>Least time that the pump runs once it has started [s]; it then rests at least a third of it.</summary>
@@ -46,7 +46,7 @@ internal sealed class ClickingReference(WinterForcing forcing, LayoutCase layout
         var winter = forcing.Winter;
         var (house, collector, release, heater, tankCeiling) = (layout.Installation.House, layout.Installation.Collector, layout.Installation.Release, layout.Installation.Heater, l.CeilingC);
         double air = winter.AirC[0], cover = air, floor = air, barrels = air, mass = air, inner = air;
-        double soil1 = HouseCoefficients.SoilStartC(forcing, 1), soil2 = HouseCoefficients.SoilStartC(forcing, 2), soil3 = HouseCoefficients.SoilStartC(forcing, 3);
+        double soil1 = HouseTerms.SoilStartC(forcing, 1), soil2 = HouseTerms.SoilStartC(forcing, 2), soil3 = HouseTerms.SoilStartC(forcing, 3);
         double hot = air, outPipe = air, backPipe = air;
         double[] t = [Math.Max(8, air), Math.Max(8, air), Math.Max(8, air), Math.Max(8, air)];
         bool pump = false, valves = false, heating = false, light = false, full = false, warmEnough = false;

@@ -28,7 +28,7 @@ public sealed class HouseBlockTests
     [InlineData(0, 4500, 72, 9.8627, 9.5938)]
     public void Two_capacities_follow_the_analytic_solution(double start, double power, double hours, double air, double mass)
     {
-        var c = new HouseCoefficients { AirStore = 0.5e6, FloorStore = 8e6, FloorAir = 150, LeakM3PerS = 300, SunAir = 1 };
+        var c = HouseTerms.Nothing with { AirStore = 0.5e6, FloorStore = 8e6, FloorAir = 150, LeakM3PerS = 300, SunAir = 1 };
         var house = new HouseBlock<Lane1>([c], 1, start, 0, 0, 0);
         house.Hour(new HourForcing(-5, -5, 0, power, 0, 1, false));
         for (var s = 0; s < hours * 3600; s++)
@@ -70,7 +70,7 @@ public sealed class HouseBlockTests
     {
         // A heater can only heat: 5 kW are taken from the air all the time, and what the heater gives beyond them counts.
         const double Taken = 5000;
-        var c = new HouseCoefficients
+        var c = HouseTerms.Nothing with
         {
             AirStore = 0,
             WallMass = 1 / (held ? 0.004367913 : 0.00436791293674),

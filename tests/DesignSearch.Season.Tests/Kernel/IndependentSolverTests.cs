@@ -42,9 +42,9 @@ public sealed class IndependentSolverTests
     private static object Coefficients(WinterForcing forcing, Installation layout)
     {
         var (a, house, winter) = (forcing.Assumptions, layout.House, forcing.Winter);
-        var c = HouseCoefficients.From(layout, a);
+        var c = HouseTerms.From(layout, a);
         var depth = a.SoilSurfaceLayerM + a.SoilMiddleLayerM + a.SoilDeepLayerM;
-        double Soil(int layer) => HouseCoefficients.SoilStartC(forcing, layer);
+        double Soil(int layer) => HouseTerms.SoilStartC(forcing, layer);
         var (outside, ground) = (winter.AirC, Enumerable.Range(0, winter.Hours).Select(h => WinterForcing.GroundAtC(winter, h, depth, a)));
         return new
         {

@@ -1,5 +1,6 @@
 using DesignSearch.Climate.Plane;
 using DesignSearch.Climate.Winters;
+using DesignSearch.Season.House;
 using DesignSearch.Season.Kernel;
 using DesignSearch.Season.Solar;
 using Xunit;
@@ -56,10 +57,11 @@ public sealed class LaneTests
         Assert.All(outcomes, o =>
         {
             // Throughput is all that came in: the gains, what stores gave back, and the ground's gift of single hours, which is no less than its gift on balance.
-            var l = o.Ledger;
-            var released = new[] { l.StoredInHouse, l.StoredInLoop, l.StoredInCompost, l.StoredInBench }.Sum(s => Math.Max(0, -s));
-            var known = l.SunIntoHouse + l.SunIntoCollector + l.Heater + l.Auxiliary + l.Compost + l.Bench + released;
-            Assert.True(l.Throughput - known >= Math.Max(0, -l.Ground) - 1e-9);
+            var released = o.Books.Stored.Sum(s => Math.Max(0, -s.Kwh));
+            var known = o.Books.Flows.Where(f => o.Books.IsOutside(f.Flow.From)).Sum(f => f.Kwh) + released;
+            Assert.True(o.Books.ThroughputKwh - known >= Math.Max(0, -o.Books.Of(HouseFlows.Ground)) - 1e-9);
+            Assert.All(o.Books.Stored, s => Assert.InRange(
+                o.Books.Flows.Sum(f => (f.Flow.To == s.Store.Id ? f.Kwh : 0) - (f.Flow.From == s.Store.Id ? f.Kwh : 0)) - s.Kwh, -1e-9 * o.Books.ThroughputKwh, 1e-9 * o.Books.ThroughputKwh));
         });
     }
 
@@ -148,7 +150,7 @@ public sealed class LaneTests
         SeasonSimulator.Run(Forcing, cases, outcomes);
         Assert.All(outcomes, o =>
         {
-            Assert.True(double.IsFinite(o.FrostDegreeHoursKh + o.StandbyKwh + o.CollectorYieldKwh + o.PumpHours + o.Ledger.Throughput));
+            Assert.True(double.IsFinite(o.FrostDegreeHoursKh + o.StandbyKwh + o.CollectorYieldKwh + o.PumpHours + o.Books.ThroughputKwh));
             Assert.InRange(o.LowestAirC, Cold.SkyC.Min(), 40);
         });
     }

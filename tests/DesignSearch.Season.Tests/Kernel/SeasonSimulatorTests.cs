@@ -1,6 +1,7 @@
 using CsCheck;
 using DesignSearch.Climate.Plane;
 using DesignSearch.Climate.Winters;
+using DesignSearch.Season.Benches;
 using DesignSearch.Season.Heaters;
 using DesignSearch.Season.House;
 using DesignSearch.Season.Kernel;
@@ -121,10 +122,11 @@ public sealed class SeasonSimulatorTests
     public void What_is_cheap_by_day_and_by_night_is_all_the_current_there_is() => MadeLayout.Any.Sample(
         layout =>
         {
-            var whole = layout with { Compost = CompostHeapTests.Heap(8, 40), Bench = new(3, 5.5, 150, 4) };
+            var whole = layout with { Sources = [CompostHeapTests.Heap(8, 40), new BenchNumbers(3, 5.5, 150, 4)] };
             Outcome Cheap(Func<int, bool> hours) => SeasonSimulator.Run(MadeWinter.Forcing(Winter, isCheapHour: hours), new LayoutCase(whole, Plane));
             var (all, night, day) = (Cheap(_ => true), Cheap(h => h is < 6 or >= 22), Cheap(h => h is >= 6 and < 22));
             Assert.Equal(all.StandbyKwh + all.PumpKwh, all.CheapKwh, 6);
+            Assert.Equal(all.ElectricKwh, all.CheapKwh);
             Assert.Equal(all.CheapKwh, night.CheapKwh + day.CheapKwh, 6);
         }, iter: 50);
 

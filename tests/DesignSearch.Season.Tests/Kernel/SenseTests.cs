@@ -126,7 +126,7 @@ public sealed class SenseTests
                 if (!double.IsNaN(r.BarrelsC))
                     Assert.InRange(r.BarrelsC, coldest, 60);
             });
-            Assert.True(double.IsFinite(outcome.FrostDegreeHoursKh + outcome.StandbyKwh + outcome.CollectorYieldKwh + outcome.PumpHours + outcome.PumpKwh + outcome.ReleasedKwh + outcome.Ledger.Throughput));
+            Assert.True(double.IsFinite(outcome.FrostDegreeHoursKh + outcome.StandbyKwh + outcome.CollectorYieldKwh + outcome.PumpHours + outcome.PumpKwh + outcome.ReleasedKwh + outcome.Books.ThroughputKwh));
             Assert.InRange(outcome.BalanceResidual, 0, 1e-9);
         }, iter: Tries);
 

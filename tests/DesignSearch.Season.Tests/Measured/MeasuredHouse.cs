@@ -106,8 +106,8 @@ internal sealed class MeasuredHouse
     public double NightSoilFlux(Winter winter)
     {
         var forcing = WinterForcing.Prepare(winter, HouseSun.TransmittedW(winter, Facets, new Glazing(Layers, Light), Planes.Get), SeasonAssumptions.Default);
-        var c = HouseCoefficients.From(Plant, forcing.Assumptions);
-        var block = new HouseBlock<Lane1>([c], 300, winter.AirC[0], HouseCoefficients.SoilStartC(forcing, 1), HouseCoefficients.SoilStartC(forcing, 2), HouseCoefficients.SoilStartC(forcing, 3));
+        var c = HouseTerms.From(Plant, forcing.Assumptions);
+        var block = new HouseBlock<Lane1>([c], 300, winter.AirC[0], HouseTerms.SoilStartC(forcing, 1), HouseTerms.SoilStartC(forcing, 2), HouseTerms.SoilStartC(forcing, 3));
         var (sum, count) = (0.0, 0);
         for (var h = 0; h < winter.Hours; h++)
         {

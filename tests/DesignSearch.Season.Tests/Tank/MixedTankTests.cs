@@ -29,7 +29,7 @@ public sealed class MixedTankTests
         loop.Hour(new HourForcing(10, 0, 0, 0, 0, 1200, true), Lane1.Of(0), Lane1.Of(0), Lane1.Of(0));
         for (var k = 0; k < hours * 120; k++)
         {
-            loop.Lose(Lane1.Of(10));
+            loop.StandingLoss(Lane1.Of(10));
             loop.Circulate();
             loop.Settle(Lane1.Of(0), Lane1.Of(0));
             loop.Mix();

@@ -2,6 +2,8 @@ using DesignSearch.Climate.Winters;
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Season;
+using DesignSearch.Season.Benches;
+using DesignSearch.Season.Compost;
 using DesignSearch.Season.House;
 
 namespace DesignSearch.Layouts.Decide.Weigh;

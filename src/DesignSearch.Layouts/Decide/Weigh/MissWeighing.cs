@@ -29,7 +29,7 @@ internal sealed class MissWeighing(TrialBook book, int threads)
         var balance = Balance(nearest.Priced.Built.Installation.House, row, winter.WindMPerS[row.Hour], winter.Place.ElevationM);
         var sentences = new List<string>
         {
-            FormattableString.Invariant($"Its coldest hour begins at {row.LocalTime:HH:mm} on {row.LocalTime:d MMMM}: {(double.IsFinite(row.BenchC) ? FormattableString.Invariant($"{row.BenchC:0.0} °C on the bench, {row.AirMeanC:0.0}") : FormattableString.Invariant($"{row.AirMeanC:0.0}"))} °C inside, {row.OutsideC:0.0} °C outside. {string.Join(", ", balance.Select(f => FormattableString.Invariant($"{f.Name} {f.Watts:0} W")))}."),
+            FormattableString.Invariant($"Its coldest hour begins at {row.LocalTime:HH:mm} on {row.LocalTime:d MMMM}: {(nearest.Priced.Built.Installation.PlantsStandApart ? FormattableString.Invariant($"{row.PlantsC:0.0} °C among the plants, {row.AirMeanC:0.0}") : FormattableString.Invariant($"{row.AirMeanC:0.0}"))} °C inside, {row.OutsideC:0.0} °C outside. {string.Join(", ", balance.Select(f => FormattableString.Invariant($"{f.Name} {f.Watts:0} W")))}."),
             Help(nearest),
             Budget(nearest),
         };
@@ -42,7 +42,7 @@ internal sealed class MissWeighing(TrialBook book, int threads)
         var assumptions = scenario.Assumptions;
         var changes = house.AirChangesPerHour + house.AirChangesPerHourPerMPerS * assumptions.RoofWindFactor * windMPerS;
         var leak = assumptions.AirVolumetricCapacityJPerM3K * WinterForcing.Density(row.OutsideC, elevationM) * house.VolumeM3 * changes / 3600 * (row.AirMeanC - row.OutsideC);
-        var flows = new List<HourFlow> { new("stand-by heater", row.HeaterW), new("heated bench", row.BenchW), new("heat release from the tank", double.IsFinite(row.ReleaseW) ? row.ReleaseW : 0), new("sun", row.HouseSunW) };
+        List<HourFlow> flows = [new("stand-by heater", row.HeaterW), .. row.More.Columns.Where(c => c.Unit == "W").Select(c => new HourFlow(c.Words, row.More[c])), new("heat release from the tank", double.IsFinite(row.ReleaseW) ? row.ReleaseW : 0), new("sun", row.HouseSunW)];
         flows.RemoveAll(f => Math.Abs(f.Watts) < 0.5);
         var rest = flows.Sum(f => f.Watts) - leak;
         flows.Add(new("leaking air", -leak));

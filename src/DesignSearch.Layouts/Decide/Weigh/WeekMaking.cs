@@ -19,8 +19,8 @@ internal static class WeekMaking
         Each(bare, (i, row) => bareAir[i] = row.AirMeanC);
         var hours = new WeekHour[WeekHours];
         Each(pick, (i, row) => hours[i] = new(
-            Math.Round(row.OutsideC, 2), Math.Round(double.IsFinite(row.BenchC) ? row.BenchC : row.AirMeanC, 2), Math.Round(bareAir[i], 2), Math.Round(row.TankTopC, 1),
-            Math.Round(winter.GlobalWPerM2[row.Hour]), Math.Round(row.PumpShare, 2), Math.Round(row.HeaterW + row.BenchW)));
+            Math.Round(row.OutsideC, 2), Math.Round(row.PlantsC, 2), Math.Round(bareAir[i], 2), Math.Round(row.TankTopC, 1),
+            Math.Round(winter.GlobalWPerM2[row.Hour]), Math.Round(row.PumpShare, 2), Math.Round(row.ElectricHeatW)));
         return new(winter.Name, winter.Start.AddHours(first), hours) { Plants = pick.Priced.Built.Plants };
 
         void Each(Trial trial, Action<int, HourRow> take) => SeasonSimulator.Run(forcing, new LayoutCase(trial.Priced.Built.Installation, assessor.Plane(trial.Priced.Built, winter)), row =>

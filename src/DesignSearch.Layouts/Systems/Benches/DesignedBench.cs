@@ -32,14 +32,14 @@ internal sealed class DesignedBench(Bench bench, BenchNumbers numbers, bool swit
 
     public override IEnumerable<SensitivityCase> Doubts =>
     [
-        new(BenchWords.LooseFleece(FleeceDoubt), plant => plant with { Bench = plant.Bench with { FleeceWPerM2K = FleeceDoubt * plant.Bench.FleeceWPerM2K } }),
+        new(BenchWords.LooseFleece(FleeceDoubt), plant => plant.With(numbers with { FleeceWPerM2K = FleeceDoubt * numbers.FleeceWPerM2K })),
     ];
 
     private bool IsHeated => numbers.PowerW > 0;
 
     private bool OnMains => bench.Volts >= SupplyPlan.MainsVolts;
 
-    public override Installation Install(Installation plant) => plant with { Bench = numbers };
+    public override Installation Install(Installation plant) => plant.With(numbers);
 
     public override IEnumerable<Check> Checks(Conditions conditions) => [BenchSystem.Enough.Found(true, 1, BenchWords.IsEnough(numbers.AreaM2))];
 

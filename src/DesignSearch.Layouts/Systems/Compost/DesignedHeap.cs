@@ -30,9 +30,9 @@ internal sealed class DesignedHeap(CompostMix mix, CompostCoil coil, CompostWrap
     public override IEnumerable<Upkeep> Upkeep => CompostWords.Upkeep;
 
     public override IEnumerable<SensitivityCase> Doubts =>
-        HeapHeat.Select(f => new SensitivityCase(CompostWords.OtherHeat(f), plant => plant with { Compost = plant.Compost with { HeatJPerKg = f * plant.Compost.HeatJPerKg } }));
+        HeapHeat.Select(f => new SensitivityCase(CompostWords.OtherHeat(f), plant => plant.With(numbers with { HeatJPerKg = f * numbers.HeatJPerKg })));
 
-    public override Installation Install(Installation plant) => plant with { Compost = numbers };
+    public override Installation Install(Installation plant) => plant.With(numbers);
 
     public override IEnumerable<Check> Checks(Conditions conditions) => [CompostSystem.HeatCheck(coil, pump)];
 

@@ -1,0 +1,48 @@
+namespace DesignSearch.Season.Compost;
+
+/// <summary>A heap as store, conductances and rates; names and equations in docs/model.md, "Compost heap". Every field is of the same type: one layout's number, or a lane of them.</summary>
+internal struct CompostTerms<TNumber>
+    where TNumber : unmanaged
+{
+    /// <summary>Heat capacity over the step [W/K].</summary>
+    public TNumber Store;
+
+    /// <summary>Core to outside air [W/K].</summary>
+    public TNumber Loss;
+
+    /// <summary>Heat that steam takes above <see cref="SteamFromC"/> [W/K].</summary>
+    public TNumber Steam;
+
+    /// <summary>Core above which steam leaves the heap [°C].</summary>
+    public TNumber SteamFromC;
+
+    /// <summary>Heat of each kilogram that rots [J/kg].</summary>
+    public TNumber HeatJPerKg;
+
+    /// <summary>Core to house air while the pump runs in full [W/K].</summary>
+    public TNumber Coil;
+
+    /// <summary>Electricity of the pump [W].</summary>
+    public TNumber PumpW;
+
+    /// <summary>Air that the draw holds [°C].</summary>
+    public TNumber SetC;
+
+    /// <summary>Core below which the pump rests [°C].</summary>
+    public TNumber RestBelowC;
+
+    /// <summary>Rate of rotting at 20 °C [1/d].</summary>
+    public TNumber RatePerDay;
+
+    /// <summary>Most that heat speeds rotting up, over the rate at 20 °C.</summary>
+    public TNumber RateFactorMost;
+
+    /// <summary>What of the heater has come on before the heap does [W].</summary>
+    public TNumber HeaterFirstW;
+
+    /// <summary>Core when the winter begins [°C].</summary>
+    public TNumber StartC;
+
+    /// <summary>Biodegradable solids when the winter begins [kg].</summary>
+    public TNumber DegradableKg;
+}

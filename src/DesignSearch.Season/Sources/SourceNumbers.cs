@@ -1,0 +1,16 @@
+using DesignSearch.Season.Lanes;
+
+namespace DesignSearch.Season.Sources;
+
+/// <summary>What the kernel knows of one system of a layout beyond house and solar loop. A layout has one of a kind at most.</summary>
+public abstract record SourceNumbers
+{
+    /// <summary>False for one that has no size: it is then left out of the layout.</summary>
+    public abstract bool IsPresent { get; }
+
+    internal abstract SourceKind Kind { get; }
+
+    /// <summary>Makes the blocks of this kind for every batch of a run.</summary>
+    internal abstract SourceRunner<T> Open<T>(in SourceStart start, int batches)
+        where T : unmanaged, ILane<T>;
+}
