@@ -1,5 +1,3 @@
-using DesignSearch.Cli.Terminal;
-
 namespace DesignSearch.Cli;
 
 /// <summary>How the program ends; part of its contract.</summary>

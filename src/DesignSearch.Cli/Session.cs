@@ -6,7 +6,6 @@ using System.Runtime.InteropServices;
 using System.Text.Json;
 using DesignSearch.Cli.Terminal;
 using DesignSearch.Files;
-using DesignSearch.Reporting.Words;
 using DesignSearch.Runs.Folder;
 using DesignSearch.Runs.Store;
 

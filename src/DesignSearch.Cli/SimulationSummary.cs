@@ -1,5 +1,4 @@
 using DesignSearch.Layouts.Assess;
-using DesignSearch.Layouts.Assess.Checks;
 using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Runs.Simulate;
 

@@ -1,4 +1,3 @@
-using DesignSearch.Climate;
 using DesignSearch.Climate.Weather;
 
 namespace DesignSearch.Cli;

@@ -1,4 +1,3 @@
-using DesignSearch.Layouts.Design;
 using DesignSearch.Search;
 using DesignSearch.Search.Engine;
 

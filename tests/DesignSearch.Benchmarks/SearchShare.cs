@@ -4,7 +4,6 @@ using DesignSearch.Layouts.Assess.Problem;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Scenarios;
 using DesignSearch.Search;
-using DesignSearch.Search.Archive;
 using DesignSearch.Search.Engine;
 using DesignSearch.Season;
 using DesignSearch.Season.Kernel;

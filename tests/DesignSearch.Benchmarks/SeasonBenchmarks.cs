@@ -1,5 +1,4 @@
 using BenchmarkDotNet.Attributes;
-using DesignSearch.Climate.Winters;
 
 namespace DesignSearch.Benchmarks;
 

@@ -1,4 +1,3 @@
-using DesignSearch.Parts.Benches;
 using DesignSearch.Season;
 using DesignSearch.Season.Benches;
 using DesignSearch.Season.Kernel;

@@ -1,4 +1,3 @@
-using DesignSearch.Layouts.Assess;
 using MathNet.Numerics.Statistics;
 
 namespace DesignSearch.Benchmarks;

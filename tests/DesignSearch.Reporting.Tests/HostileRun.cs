@@ -1,14 +1,10 @@
-using DesignSearch.Climate.Winters;
 using DesignSearch.Layouts.Assess.Checks;
 using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Layouts.Decide.Weigh;
 using DesignSearch.Layouts.Design;
-using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
-using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Parts.Electrics;
 using DesignSearch.Runs.Store;
-using DesignSearch.Search.Model;
 
 namespace DesignSearch.Reporting.Tests;
 

@@ -1,14 +1,10 @@
-using DesignSearch.Climate.Winters;
 using DesignSearch.Layouts.Assess;
-using DesignSearch.Layouts.Assess.Checks;
 using DesignSearch.Layouts.Assess.Money;
 using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Checks;
-using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Parts.Heaters;
 using DesignSearch.Parts.Money;
-using DesignSearch.Parts.Piping;
 using DesignSearch.Parts.Solar;
 using DesignSearch.Reporting.Words;
 using DesignSearch.Season;

@@ -1,10 +1,8 @@
 using DesignSearch.Layouts.Decide.Judging;
-using DesignSearch.Layouts.Decide.Weigh;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Reporting.Words;
 using DesignSearch.Runs.Store;
-using DesignSearch.Search.Model;
 
 namespace DesignSearch.Reporting.Tests;
 

@@ -1,4 +1,3 @@
-using DesignSearch.Climate.Winters;
 using DesignSearch.Reporting.Weather;
 
 namespace DesignSearch.Reporting.Tests;

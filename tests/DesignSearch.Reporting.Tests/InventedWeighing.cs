@@ -1,6 +1,5 @@
 using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Layouts.Decide.Weigh;
-using DesignSearch.Parts.Solar;
 
 namespace DesignSearch.Reporting.Tests;
 

@@ -1,4 +1,3 @@
-using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Search.Model;
 using Xunit;
 

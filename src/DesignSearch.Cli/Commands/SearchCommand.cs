@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.Diagnostics;
 using DesignSearch.Cli.Terminal;
-using DesignSearch.Climate.Winters;
 using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Reporting;
 using DesignSearch.Runs.Folder;

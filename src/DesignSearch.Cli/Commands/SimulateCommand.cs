@@ -1,5 +1,4 @@
 using System.CommandLine;
-using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Reporting.Tables;
 using DesignSearch.Runs.Folder;
 using DesignSearch.Runs.Simulate;

@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using DesignSearch.Layouts.Assess;
 
 namespace DesignSearch.Cli.Terminal;
 

@@ -1,5 +1,3 @@
-using DesignSearch.Climate.Sun;
-
 namespace DesignSearch.Climate.Synthesis;
 
 /// <summary>Spreads a day's light over its hours.</summary>

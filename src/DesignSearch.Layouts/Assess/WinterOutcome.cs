@@ -1,4 +1,3 @@
-using DesignSearch.Climate.Winters;
 using DesignSearch.Season;
 
 namespace DesignSearch.Layouts.Assess;

@@ -1,5 +1,3 @@
-using DesignSearch.Physics;
-
 namespace DesignSearch.Layouts.Design;
 
 /// <summary>Cautions that more than one system gives; each is told once.</summary>

@@ -2,7 +2,6 @@ using DesignSearch.Climate.Plane;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Layouts.Design.Wiring;
-using DesignSearch.Parts.Catalogues;
 using DesignSearch.Season;
 
 namespace DesignSearch.Layouts.Design;

@@ -1,4 +1,3 @@
-using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Wiring;
 
 namespace DesignSearch.Layouts.Design;

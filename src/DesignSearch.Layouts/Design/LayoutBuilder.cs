@@ -1,4 +1,3 @@
-using DesignSearch.Climate;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Design.Wiring;

@@ -1,4 +1,3 @@
-using DesignSearch.Climate;
 using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Parts.Catalogues;

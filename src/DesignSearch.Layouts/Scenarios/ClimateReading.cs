@@ -5,7 +5,6 @@ using DesignSearch.Climate.Winters;
 using DesignSearch.Files;
 using DesignSearch.Files.Toml;
 using DesignSearch.Layouts.Design.Brief;
-using DesignSearch.Physics;
 
 namespace DesignSearch.Layouts.Scenarios;
 

@@ -1,4 +1,3 @@
-using DesignSearch.Climate;
 using DesignSearch.Files;
 using DesignSearch.Files.Toml;
 using DesignSearch.Layouts.Design;

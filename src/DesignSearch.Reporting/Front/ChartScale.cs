@@ -1,5 +1,3 @@
-using DesignSearch.Layouts.Assess;
-
 namespace DesignSearch.Reporting.Front;
 
 /// <summary>An axis that starts at zero: even, or stretched near zero by a square root so that small amounts can still be told apart.</summary>

@@ -1,5 +1,3 @@
-using DesignSearch.Climate;
-
 namespace DesignSearch.Reporting.Front;
 
 /// <summary>Finds room for labels beside points: each goes to the nearest place where it covers neither an earlier label nor anything else that must stay clear, and its line to the point crosses no earlier one.

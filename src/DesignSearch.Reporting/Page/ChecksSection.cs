@@ -1,4 +1,3 @@
-using DesignSearch.Layouts.Assess.Checks;
 using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Reporting.Html;

@@ -1,4 +1,3 @@
-using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Reporting.Html;
 using DesignSearch.Reporting.Words;

@@ -1,5 +1,4 @@
 using DesignSearch.Layouts.Decide.Judging;
-using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Reporting.Html;
 using DesignSearch.Reporting.Words;
 using DesignSearch.Runs.Store;

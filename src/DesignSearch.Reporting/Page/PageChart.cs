@@ -1,4 +1,3 @@
-using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Reporting.Front;
 using DesignSearch.Reporting.Html;
 using DesignSearch.Reporting.Words;

@@ -1,5 +1,4 @@
 using DesignSearch.Layouts.Decide.Judging;
-using DesignSearch.Parts.Solar;
 using DesignSearch.Reporting.Front;
 using DesignSearch.Reporting.Html;
 using DesignSearch.Reporting.Words;

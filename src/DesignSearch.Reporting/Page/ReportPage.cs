@@ -1,7 +1,6 @@
 using System.Security.Cryptography;
 using System.Text;
 using DesignSearch.Layouts.Decide.Judging;
-using DesignSearch.Parts.Catalogues;
 using DesignSearch.Reporting.Html;
 using DesignSearch.Reporting.Words;
 using DesignSearch.Runs.Store;

@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text;
 using DesignSearch.Layouts.Decide.Weigh;
-using DesignSearch.Parts.Piping;
 using DesignSearch.Reporting.Html;
 using DesignSearch.Reporting.Words;
 

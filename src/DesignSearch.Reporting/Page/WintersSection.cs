@@ -1,7 +1,6 @@
 using System.Globalization;
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Decide.Judging;
-using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Reporting.Html;
 using DesignSearch.Reporting.Words;
 using DesignSearch.Runs.Store;

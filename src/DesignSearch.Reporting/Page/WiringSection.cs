@@ -1,6 +1,5 @@
 using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Layouts.Design.Wiring;
-using DesignSearch.Parts.Electrics;
 using DesignSearch.Reporting.Html;
 using DesignSearch.Reporting.Tables;
 using DesignSearch.Reporting.Words;

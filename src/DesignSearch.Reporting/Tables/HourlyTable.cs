@@ -1,6 +1,5 @@
 using System.Globalization;
 using DesignSearch.Files;
-using DesignSearch.Reporting.Html;
 using DesignSearch.Season.Kernel;
 
 namespace DesignSearch.Reporting.Tables;

@@ -1,6 +1,5 @@
 using DesignSearch.Files;
 using DesignSearch.Layouts.Decide.Judging;
-using DesignSearch.Reporting.Html;
 using DesignSearch.Reporting.Words;
 
 namespace DesignSearch.Reporting.Tables;

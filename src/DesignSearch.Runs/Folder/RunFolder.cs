@@ -1,4 +1,3 @@
-using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Runs.Store;
 
 namespace DesignSearch.Runs.Folder;

@@ -1,5 +1,3 @@
-using DesignSearch.Layouts.Assess;
-
 namespace DesignSearch.Runs.Searching;
 
 /// <summary>How far a search is, in the words of a person.</summary>

@@ -11,7 +11,6 @@ using DesignSearch.Runs.Folder;
 using DesignSearch.Runs.Journal;
 using DesignSearch.Runs.Store;
 using DesignSearch.Search;
-using DesignSearch.Search.Archive;
 using DesignSearch.Search.Engine;
 using DesignSearch.Search.Space;
 

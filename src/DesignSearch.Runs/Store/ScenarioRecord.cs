@@ -1,5 +1,3 @@
-using DesignSearch.Climate;
-
 namespace DesignSearch.Runs.Store;
 
 /// <summary>The scenario in the words of the report.</summary>

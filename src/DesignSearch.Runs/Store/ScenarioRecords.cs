@@ -3,7 +3,6 @@ using DesignSearch.Climate.Weather;
 using DesignSearch.Climate.Winters;
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Design.Brief;
-using DesignSearch.Parts.Catalogues;
 
 namespace DesignSearch.Runs.Store;
 

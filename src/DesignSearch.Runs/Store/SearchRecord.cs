@@ -1,4 +1,3 @@
-using DesignSearch.Layouts.Assess;
 using DesignSearch.Search.Space;
 
 namespace DesignSearch.Runs.Store;

@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using DesignSearch.Parts.Catalogues;
 using DesignSearch.Testing;
 using Xunit;
 

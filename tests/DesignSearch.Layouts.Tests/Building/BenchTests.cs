@@ -3,7 +3,6 @@ using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Design.Wiring;
-using DesignSearch.Parts.Benches;
 using Xunit;
 
 namespace DesignSearch.Layouts.Tests;

@@ -1,4 +1,3 @@
-using DesignSearch.Climate;
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Assess.Checks;
 using DesignSearch.Layouts.Assess.Money;

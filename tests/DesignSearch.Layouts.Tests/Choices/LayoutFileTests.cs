@@ -1,5 +1,4 @@
 using DesignSearch.Files;
-using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Scenarios;
 using DesignSearch.Layouts.Systems;

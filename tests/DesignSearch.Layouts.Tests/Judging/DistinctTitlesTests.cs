@@ -1,7 +1,6 @@
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Assess.Problem;
 using DesignSearch.Layouts.Decide.Judging;
-using DesignSearch.Search.Archive;
 using DesignSearch.Search.Engine;
 using Xunit;
 

@@ -4,7 +4,6 @@ using DesignSearch.Layouts.Assess.Money;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
-using DesignSearch.Layouts.Scenarios;
 using DesignSearch.Parts.Money;
 using DesignSearch.Testing;
 using Xunit;

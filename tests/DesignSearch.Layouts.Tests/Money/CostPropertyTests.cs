@@ -2,7 +2,6 @@ using CsCheck;
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Assess.Money;
 using DesignSearch.Layouts.Assess.Problem;
-using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;

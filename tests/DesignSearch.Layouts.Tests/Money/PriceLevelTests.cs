@@ -2,7 +2,6 @@ using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Assess.Money;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
-using DesignSearch.Layouts.Scenarios;
 using DesignSearch.Parts.Money;
 using Xunit;
 

@@ -2,7 +2,6 @@ using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Assess.Problem;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Systems.Solar;
-using DesignSearch.Search.Archive;
 using DesignSearch.Search.Engine;
 using Xunit;
 

@@ -1,9 +1,7 @@
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Assess.Problem;
-using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
-using DesignSearch.Layouts.Scenarios;
 using DesignSearch.Parts.Skin;
 using DesignSearch.Parts.Solar;
 using DesignSearch.Search.Engine;

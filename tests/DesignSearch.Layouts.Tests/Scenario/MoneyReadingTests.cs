@@ -1,5 +1,4 @@
 using DesignSearch.Layouts.Design.Brief;
-using DesignSearch.Layouts.Scenarios;
 using DesignSearch.Parts.Money;
 using Xunit;
 

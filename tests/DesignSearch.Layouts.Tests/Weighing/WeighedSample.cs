@@ -4,10 +4,8 @@ using DesignSearch.Layouts.Assess.Problem;
 using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Layouts.Decide.Weigh;
 using DesignSearch.Layouts.Design.Brief;
-using DesignSearch.Layouts.Scenarios;
 using DesignSearch.Layouts.Systems.Solar;
 using DesignSearch.Search;
-using DesignSearch.Search.Archive;
 using DesignSearch.Search.Engine;
 
 namespace DesignSearch.Layouts.Tests;

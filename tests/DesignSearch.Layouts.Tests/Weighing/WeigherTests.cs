@@ -3,9 +3,7 @@ using DesignSearch.Climate.Winters;
 using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Layouts.Decide.Weigh;
 using DesignSearch.Layouts.Design.Choices;
-using DesignSearch.Layouts.Systems;
 using DesignSearch.Layouts.Systems.Skin;
-using DesignSearch.Parts.Skin;
 using Xunit;
 
 namespace DesignSearch.Layouts.Tests;

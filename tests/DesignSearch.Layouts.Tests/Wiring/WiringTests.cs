@@ -1,9 +1,7 @@
-using DesignSearch.Layouts.Assess.Checks;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Design.Wiring;
-using DesignSearch.Layouts.Scenarios;
 using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Electrics;
 using DesignSearch.Parts.Heaters;

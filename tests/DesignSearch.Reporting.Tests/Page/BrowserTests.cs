@@ -1,5 +1,4 @@
 using Deque.AxeCore.Playwright;
-using DesignSearch.Parts.Catalogues;
 using DesignSearch.Testing;
 using Microsoft.Playwright;
 using Xunit;

@@ -1,9 +1,7 @@
 using CsCheck;
 using DesignSearch.Layouts.Decide.Judging;
-using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Parts.Heaters;
 using DesignSearch.Reporting.Page;
-using DesignSearch.Season;
 using DesignSearch.Season.Flows;
 using DesignSearch.Season.House;
 using DesignSearch.Season.Solar;

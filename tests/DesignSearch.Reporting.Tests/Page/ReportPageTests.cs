@@ -1,14 +1,11 @@
 using System.Net;
 using System.Text;
 using System.Text.RegularExpressions;
-using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Layouts.Decide.Weigh;
 using DesignSearch.Layouts.Design;
-using DesignSearch.Parts.Catalogues;
 using DesignSearch.Reporting.Page;
 using DesignSearch.Reporting.Words;
 using DesignSearch.Runs.Store;
-using DesignSearch.Search.Model;
 using DesignSearch.Search.Space;
 using Xunit;
 

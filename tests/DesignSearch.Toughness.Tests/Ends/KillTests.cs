@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using DesignSearch.Layouts.Tests;
-using DesignSearch.Parts.Catalogues;
 using Xunit;
 
 namespace DesignSearch.Toughness.Tests;

@@ -1,7 +1,6 @@
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using DesignSearch.Layouts.Tests;
-using DesignSearch.Parts.Barrels;
 using DesignSearch.Reporting.Tests;
 using DesignSearch.Testing;
 using Xunit;

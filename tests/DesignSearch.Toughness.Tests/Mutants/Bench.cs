@@ -1,7 +1,6 @@
 using System.Collections.Concurrent;
 using System.Diagnostics;
 using DesignSearch.Files;
-using DesignSearch.Layouts.Assess;
 using DesignSearch.Parts.Benches;
 using Xunit;
 

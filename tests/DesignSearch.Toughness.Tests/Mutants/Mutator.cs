@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using DesignSearch.Parts.Catalogues;
 
 namespace DesignSearch.Toughness.Tests;
 

@@ -1,5 +1,3 @@
-using DesignSearch.Parts.Money;
-
 namespace DesignSearch.Layouts.Assess.Money;
 
 /// <summary>What a layout costs after it is built.</summary>

@@ -4,7 +4,6 @@ using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Systems.Skin;
 using DesignSearch.Search.Space;
-using DesignSearch.Season;
 using DesignSearch.Season.House;
 
 namespace DesignSearch.Layouts.Assess.Problem;

@@ -1,6 +1,5 @@
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
-using DesignSearch.Parts.Catalogues;
 
 namespace DesignSearch.Layouts.Decide.Judging;
 

@@ -8,7 +8,6 @@ using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Layouts.Systems.Solar;
 using DesignSearch.Search.Engine;
-using DesignSearch.Search.Model;
 using DesignSearch.Season;
 
 namespace DesignSearch.Layouts.Decide.Judging;

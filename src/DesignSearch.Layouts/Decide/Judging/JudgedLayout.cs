@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text.Json.Serialization;
-using DesignSearch.Climate;
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Assess.Money;
 using DesignSearch.Layouts.Design;
@@ -10,7 +9,6 @@ using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Money;
-using DesignSearch.Parts.Solar;
 
 namespace DesignSearch.Layouts.Decide.Judging;
 

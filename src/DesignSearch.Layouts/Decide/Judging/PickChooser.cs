@@ -1,5 +1,3 @@
-using DesignSearch.Layouts.Design.Choices;
-
 namespace DesignSearch.Layouts.Decide.Judging;
 
 /// <summary>Ranks layouts and picks three, as the definitions say.</summary>

@@ -1,5 +1,4 @@
 using DesignSearch.Layouts.Design.Choices;
-using DesignSearch.Search.Model;
 
 namespace DesignSearch.Layouts.Decide.Judging;
 

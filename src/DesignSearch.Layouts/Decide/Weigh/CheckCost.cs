@@ -1,5 +1,3 @@
-using DesignSearch.Layouts.Design.Checks;
-
 namespace DesignSearch.Layouts.Decide.Weigh;
 
 /// <summary>What one check kept the builder from.</summary>

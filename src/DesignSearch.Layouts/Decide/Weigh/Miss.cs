@@ -1,5 +1,3 @@
-using DesignSearch.Climate.Winters;
-
 namespace DesignSearch.Layouts.Decide.Weigh;
 
 /// <summary>The nearest miss where nothing holds.</summary>

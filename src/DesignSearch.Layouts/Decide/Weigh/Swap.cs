@@ -1,5 +1,3 @@
-using DesignSearch.Layouts.Design.Choices;
-
 namespace DesignSearch.Layouts.Decide.Weigh;
 
 /// <summary>A layout with one choice changed for its neighbour; differences are the changed layout less the pick.</summary>

@@ -1,5 +1,3 @@
-using DesignSearch.Parts.Solar;
-
 namespace DesignSearch.Layouts.Decide.Weigh;
 
 /// <summary>The figures by which a way is compared.</summary>

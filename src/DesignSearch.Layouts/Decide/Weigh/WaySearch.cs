@@ -1,10 +1,8 @@
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Assess.Problem;
-using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Systems.Solar;
 using DesignSearch.Parts.Solar;
-using DesignSearch.Search.Archive;
 using DesignSearch.Search.Engine;
 
 namespace DesignSearch.Layouts.Decide.Weigh;

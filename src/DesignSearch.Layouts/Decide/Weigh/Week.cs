@@ -1,4 +1,3 @@
-using DesignSearch.Climate.Winters;
 using DesignSearch.Layouts.Design;
 
 namespace DesignSearch.Layouts.Decide.Weigh;

@@ -1,4 +1,3 @@
-using DesignSearch.Layouts.Assess;
 using DesignSearch.Physics;
 
 namespace DesignSearch.Layouts.Decide.Weigh;

@@ -1,5 +1,3 @@
-using DesignSearch.Layouts.Decide.Judging;
-
 namespace DesignSearch.Layouts.Decide.Weigh;
 
 /// <summary>What a search's result is worth: picks on other winters, with one part changed, with doubtful figures; ways compared; what to buy first.</summary>

@@ -1,6 +1,5 @@
 using DesignSearch.Climate.Weather;
 using DesignSearch.Climate.Winters;
-using DesignSearch.Layouts.Assess;
 
 namespace DesignSearch.Layouts.Design.Brief;
 

@@ -1,4 +1,3 @@
-using DesignSearch.Layouts.Assess;
 using DesignSearch.Parts.Catalogues;
 using DesignSearch.Physics;
 using DesignSearch.Season.Glass;

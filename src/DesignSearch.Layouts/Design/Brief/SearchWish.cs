@@ -1,5 +1,3 @@
-using DesignSearch.Layouts.Decide.Weigh;
-
 namespace DesignSearch.Layouts.Design.Brief;
 
 /// <summary>How long to search.</summary>

@@ -1,4 +1,3 @@
-using DesignSearch.Parts.Electrics;
 using DesignSearch.Parts.Piping;
 
 namespace DesignSearch.Layouts.Design.Brief;

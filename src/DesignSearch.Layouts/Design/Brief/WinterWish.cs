@@ -1,5 +1,3 @@
-using DesignSearch.Layouts.Assess;
-
 namespace DesignSearch.Layouts.Design.Brief;
 
 /// <summary>One winter, or several of a kind, to be judged on.</summary>

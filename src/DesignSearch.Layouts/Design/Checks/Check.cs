@@ -1,5 +1,4 @@
 using System.Text.Json.Serialization;
-using DesignSearch.Layouts.Assess;
 
 namespace DesignSearch.Layouts.Design.Checks;
 

@@ -1,5 +1,3 @@
-using DesignSearch.Layouts.Assess;
-
 namespace DesignSearch.Layouts.Design.Checks;
 
 /// <summary>A rule that layouts must meet: what is asked and where it comes from. Each belongs to the system whose parts it asks.</summary>

@@ -1,5 +1,4 @@
 using System.Collections.Frozen;
-using DesignSearch.Climate;
 
 namespace DesignSearch.Layouts.Design.Choices;
 

@@ -1,4 +1,3 @@
-using DesignSearch.Layouts.Assess;
 using DesignSearch.Parts.Electrics;
 
 namespace DesignSearch.Layouts.Design.Wiring;

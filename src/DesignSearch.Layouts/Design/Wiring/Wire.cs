@@ -1,5 +1,3 @@
-using DesignSearch.Parts.Electrics;
-
 namespace DesignSearch.Layouts.Design.Wiring;
 
 /// <summary>One row of the wiring table. Advice only: a licensed person decides.</summary>

@@ -1,6 +1,5 @@
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Parts.Barrels;
-using DesignSearch.Physics;
 
 namespace DesignSearch.Layouts.Systems.Barrels;
 

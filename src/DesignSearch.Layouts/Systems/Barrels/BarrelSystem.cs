@@ -2,7 +2,6 @@ using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Parts.Barrels;
 using DesignSearch.Parts.Catalogues;
-using DesignSearch.Physics;
 
 namespace DesignSearch.Layouts.Systems.Barrels;
 

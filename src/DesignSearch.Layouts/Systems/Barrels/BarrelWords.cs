@@ -1,5 +1,4 @@
 using DesignSearch.Layouts.Design;
-using DesignSearch.Parts.Barrels;
 
 namespace DesignSearch.Layouts.Systems.Barrels;
 

@@ -1,8 +1,6 @@
 using DesignSearch.Layouts.Design;
 using DesignSearch.Parts.Barrels;
-using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Small;
-using DesignSearch.Physics;
 using DesignSearch.Season;
 using DesignSearch.Season.Barrels;
 

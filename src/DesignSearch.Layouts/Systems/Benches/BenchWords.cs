@@ -1,6 +1,4 @@
-using DesignSearch.Climate;
 using DesignSearch.Layouts.Design;
-using DesignSearch.Parts.Benches;
 
 namespace DesignSearch.Layouts.Systems.Benches;
 

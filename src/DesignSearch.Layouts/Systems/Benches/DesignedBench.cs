@@ -3,7 +3,6 @@ using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Parts.Benches;
-using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Small;
 using DesignSearch.Season;
 using DesignSearch.Season.Benches;

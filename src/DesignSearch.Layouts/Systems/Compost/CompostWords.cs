@@ -1,5 +1,4 @@
 using DesignSearch.Layouts.Design;
-using DesignSearch.Parts.Piping;
 
 namespace DesignSearch.Layouts.Systems.Compost;
 

@@ -2,7 +2,6 @@ using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Layouts.Design.Wiring;
-using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Heaters;
 using DesignSearch.Parts.Small;
 using DesignSearch.Season;

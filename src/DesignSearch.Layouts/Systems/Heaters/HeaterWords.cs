@@ -1,5 +1,4 @@
 using DesignSearch.Layouts.Design;
-using DesignSearch.Parts.Heaters;
 
 namespace DesignSearch.Layouts.Systems.Heaters;
 

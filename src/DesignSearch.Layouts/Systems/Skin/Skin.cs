@@ -1,8 +1,6 @@
-using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Parts.Skin;
-using DesignSearch.Search.Indicators;
 using DesignSearch.Season.House;
 
 namespace DesignSearch.Layouts.Systems.Skin;

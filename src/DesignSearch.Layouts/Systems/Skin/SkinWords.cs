@@ -1,6 +1,4 @@
-using DesignSearch.Climate.Plane;
 using DesignSearch.Layouts.Design;
-using DesignSearch.Parts.Skin;
 
 namespace DesignSearch.Layouts.Systems.Skin;
 

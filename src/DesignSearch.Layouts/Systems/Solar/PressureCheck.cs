@@ -1,7 +1,6 @@
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Parts.Small;
-using DesignSearch.Physics;
 
 namespace DesignSearch.Layouts.Systems.Solar;
 

@@ -1,4 +1,3 @@
-using DesignSearch.Climate.Plane;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Parts.Piping;
 using DesignSearch.Parts.Small;

@@ -1,4 +1,3 @@
-using DesignSearch.Parts.Piping;
 using DesignSearch.Parts.Solar;
 
 namespace DesignSearch.Layouts.Systems.Solar;

@@ -1,9 +1,7 @@
-using DesignSearch.Climate.Plane;
 using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Piping;
 using DesignSearch.Parts.Small;
 using DesignSearch.Parts.Solar;
-using DesignSearch.Physics;
 
 namespace DesignSearch.Layouts.Systems.Solar;
 

@@ -1,6 +1,4 @@
-using DesignSearch.Climate.Plane;
 using DesignSearch.Layouts.Design;
-using DesignSearch.Parts.Piping;
 using DesignSearch.Parts.Solar;
 
 namespace DesignSearch.Layouts.Systems.Solar;

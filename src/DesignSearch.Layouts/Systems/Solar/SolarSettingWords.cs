@@ -1,5 +1,4 @@
 using DesignSearch.Layouts.Design;
-using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Parts.Piping;
 using DesignSearch.Parts.Solar;
 using DesignSearch.Physics;

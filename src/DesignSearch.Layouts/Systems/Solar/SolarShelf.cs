@@ -1,7 +1,6 @@
 using DesignSearch.Layouts.Design;
 using DesignSearch.Parts.Piping;
 using DesignSearch.Parts.Solar;
-using DesignSearch.Physics;
 
 namespace DesignSearch.Layouts.Systems.Solar;
 

@@ -1,4 +1,3 @@
-using DesignSearch.Climate.Plane;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Parts.Catalogues;

@@ -1,5 +1,4 @@
 using DesignSearch.Layouts.Design.Wiring;
-using DesignSearch.Parts.Heaters;
 
 namespace DesignSearch.Layouts.Systems.Supply;
 

@@ -1,4 +1,3 @@
-using DesignSearch.Layouts.Decide.Weigh;
 using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Parts.Small;
 

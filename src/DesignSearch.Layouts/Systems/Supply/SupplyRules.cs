@@ -1,5 +1,4 @@
 using DesignSearch.Layouts.Design.Checks;
-using DesignSearch.Parts.Electrics;
 
 namespace DesignSearch.Layouts.Systems.Supply;
 

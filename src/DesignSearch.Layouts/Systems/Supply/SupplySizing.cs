@@ -1,6 +1,5 @@
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Wiring;
-using DesignSearch.Parts.Electrics;
 using DesignSearch.Parts.Small;
 
 namespace DesignSearch.Layouts.Systems.Supply;
