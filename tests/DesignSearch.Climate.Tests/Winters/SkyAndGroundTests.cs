@@ -18,6 +18,15 @@ public sealed class SkyAndGroundTests
     }
 
     [Theory]
+    [InlineData(0, -5, 0, -23.50)]
+    [InlineData(-5, -8, 4, -29.88)]
+    [InlineData(5, 0, 6, -17.73)]
+    [InlineData(10, 5, 12, -11.62)]
+    [InlineData(15, 10, 22, -1.87)]
+    public void A_cloudless_sky(double air, double dew, double hour, double expected) =>
+        Validation.Equal($"sky clear at {air}", "°C", expected, SkyTemperature.UnderCloudC(air, dew, 0, hour), 0.01, "Berdahl and Martin 1984");
+
+    [Theory]
     [InlineData(20)]
     [InlineData(205)]
     public void The_ground_follows_the_months(double coldest)
