@@ -3,8 +3,11 @@ using DesignSearch.Season.Lanes;
 
 namespace DesignSearch.Season.Solar;
 
-/// <summary>A collector in the form of ISO 9806:2017: what it absorbs and what it loses. The season's own lines, several layouts side by side.</summary>
-/// <remarks>Per gross area when the coefficients are; for all collectors together when they are multiplied by the area.</remarks>
+/// <summary>A collector in the form of ISO 9806:2017: what it absorbs and what it loses.</summary>
+/// <remarks>
+/// The season's own lines, several layouts side by side. Per gross area when the coefficients are; for all collectors
+/// together when they are multiplied by the area.
+/// </remarks>
 internal static class CollectorEfficiency
 {
     // Closer to grazing than 0.06° nothing is asked: one over the cosine stays finite.

@@ -7,8 +7,8 @@ using C = DesignSearch.Season.Solar.LoopCoefficients;
 
 namespace DesignSearch.Season.Solar;
 
-/// <summary>Collector, pipes and a tank of four layers of some layouts: one implicit step, upwind, solved in closed form. Equations in docs/model.md, "Collector, pipes, tank".</summary>
-/// <remarks>Only lanes as fields, so that every one stays aligned.</remarks>
+/// <summary>Collector, pipes and a tank of four layers of some layouts: one implicit step, upwind, solved in closed form.</summary>
+/// <remarks>Equations in docs/model.md, "Collector, pipes, tank". Only lanes as fields, so that every one stays aligned.</remarks>
 internal struct LoopBlock<T>
     where T : unmanaged, ILane<T>
 {
@@ -67,7 +67,8 @@ internal struct LoopBlock<T>
     {
         outside = T.Of(f.OutsideC);
         windLoss = lossPerWind * T.Of(f.RoofWindMPerS);
-        absorbed = CollectorEfficiency.AbsorbedW(area, eta0, CollectorEfficiency.BeamModifier(b0, cosIncidence), beam, diffuseShare, diffuse);
+        var modifier = CollectorEfficiency.BeamModifier(b0, cosIncidence);
+        absorbed = CollectorEfficiency.AbsorbedW(area, eta0, modifier, beam, diffuseShare, diffuse);
         Light = beam + diffuse;
         allowed = control.Allowed(Light, f.Power);
         SumAbsorbed = SumCollectorLoss = SumPipeLoss = SumTankLoss = SumToTank = SumPump = T.Of(0);
@@ -87,7 +88,7 @@ internal struct LoopBlock<T>
         r4 = layerStore * d - l4;
     }
 
-    /// <summary>The water's way from the tank's bottom through return pipe, collector and outgoing pipe as a line in the bottom's temperature.</summary>
+    /// <summary>The water's way from the tank's bottom through pipe, collector and pipe as a line in the bottom's temperature.</summary>
     public void Circulate()
     {
         var (one, half) = (T.Of(1), T.Of(0.5));

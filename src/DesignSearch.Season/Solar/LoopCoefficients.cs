@@ -4,7 +4,8 @@ using DesignSearch.Season.Kernel;
 
 namespace DesignSearch.Season.Solar;
 
-/// <summary>Tank, collector and pipes as stores and conductances [J/K, W/K]; names and equations in docs/model.md, "Collector, pipes, tank".</summary>
+/// <summary>Tank, collector and pipes as stores and conductances [J/K, W/K].</summary>
+/// <remarks>Names and equations in docs/model.md, "Collector, pipes, tank".</remarks>
 internal readonly record struct LoopCoefficients()
 {
     public const int Layers = 4;

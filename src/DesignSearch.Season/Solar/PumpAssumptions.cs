@@ -30,9 +30,10 @@ internal static class PumpAssumptions
     /// <summary>All of them, in the order of the report.</summary>
     public static IReadOnlyList<AssumptionEntry> All { get; } = [LightGate, LightBand, CeilingFade, HoldShare, LeastLift];
 
-    /// <summary>Collector above the tank's bottom that the pump holds, between the differences at which a relay stops and starts it [K].</summary>
+    /// <summary>Collector above the tank's bottom that the pump holds, between those at which a relay stops and starts it [K].</summary>
     /// <param name="stopK">A relay stops below this difference [K].</param>
     /// <param name="startK">A relay starts above this one [K].</param>
     /// <param name="assumptions">Gives the share of the way.</param>
-    public static double HoldK(double stopK, double startK, SeasonAssumptions assumptions) => stopK + (startK - stopK) * assumptions[HoldShare.Key];
+    public static double HoldK(double stopK, double startK, SeasonAssumptions assumptions) =>
+        stopK + (startK - stopK) * assumptions[HoldShare.Key];
 }

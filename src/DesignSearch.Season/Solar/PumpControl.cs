@@ -4,7 +4,7 @@ using DesignSearch.Season.Lanes;
 
 namespace DesignSearch.Season.Solar;
 
-/// <summary>The collector's pump as a share of the step: a differential controller with a light sensor and a thermostat at the tank's top.</summary>
+/// <summary>The collector's pump as a share of the step: differential controller, light sensor, thermostat at the tank's top.</summary>
 /// <remarks>Equations in docs/model.md, "Collector, pipes, tank".</remarks>
 internal readonly struct PumpControl<T>
     where T : unmanaged, ILane<T>
@@ -29,7 +29,7 @@ internal readonly struct PumpControl<T>
     public readonly T Allowed(in T lightWPerM2, double power) =>
         T.Of(power) * T.Min(T.Max((lightWPerM2 - lightGate) * perLight, T.Of(0)), T.Of(1));
 
-    /// <summary>Share of the step that the pump runs [0…1]: as much as holds the collector at the wanted temperature, and nothing once the tank is full of heat.</summary>
+    /// <summary>Share of the step that the pump runs [0…1]: what holds the collector as wanted; nothing once the tank is hot.</summary>
     /// <param name="allowed">See <see cref="Allowed"/>.</param>
     /// <param name="givenW">Right side of the collector's row at rest: store, sun, loss towards the air outside [W].</param>
     /// <param name="pivotWPerK">Left side of it: givenW = pivotWPerK × collector [W/K].</param>

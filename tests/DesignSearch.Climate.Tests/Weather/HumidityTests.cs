@@ -16,7 +16,7 @@ public sealed class HumidityTests
     public void Air_of_a_dew_point(double airC, double dewC, double saturationPa, double vapourPa)
     {
         var relative = 100 * vapourPa / saturationPa;
-        Validation.Equal($"air humidity at {airC} dew {dewC}", "relative humidity [%]", relative, Humidity.RelativePercent(airC, dewC), 0.005 * relative, Table);
-        Validation.Equal($"air dew point at {airC} dew {dewC}", "°C", dewC, Humidity.DewPointC(airC, relative), 0.1, Table);
+        Validation.Equal($"air humidity at {airC} dew {dewC}", "relative humidity [%]", relative, Humidity.RelativePercent(airC, dewC), 0.005 * relative, Table, "Humidity.RelativePercent");
+        Validation.Equal($"air dew point at {airC} dew {dewC}", "°C", dewC, Humidity.DewPointC(airC, relative), 0.1, Table, "Humidity.DewPointC");
     }
 }

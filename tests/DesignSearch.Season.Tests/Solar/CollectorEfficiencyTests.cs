@@ -23,13 +23,13 @@ public sealed class CollectorEfficiencyTests
         var modifier = CollectorEfficiency.BeamModifier(Of(c.IncidenceB0), Of(1));
         var absorbed = CollectorEfficiency.AbsorbedW(Of(1), Of(c.Eta0Beam), modifier, Of(850), Of(c.DiffuseModifier), Of(150));
         var loss = CollectorEfficiency.LossWPerK(Of(c.A1WPerM2K), Of(c.A2WPerM2K2), Of(rise), Of(0));
-        Validation.Equal($"collector C1 power {rise} K", "W/m²", power, Pack.At(absorbed - loss * Of(rise), 0), 0.6, Certificate);
+        Validation.Equal($"collector C1 power {rise} K", "W/m²", power, Pack.At(absorbed - loss * Of(rise), 0), 0.6, Certificate, "CollectorEfficiency.LossWPerK");
     }
 
     [Fact]
     public void Efficiency_under_a_blue_sky() => Validation.Equal(
         "collector C1 efficiency under a blue sky", "1", 0.72902,
-        Pack.At(CollectorEfficiency.AbsorbedW(Of(1), Of(0.739), Of(1), Of(850), Of(0.91), Of(150)), 0) / 1000, 1e-5, Certificate);
+        Pack.At(CollectorEfficiency.AbsorbedW(Of(1), Of(0.739), Of(1), Of(850), Of(0.91), Of(150)), 0) / 1000, 1e-5, Certificate, "CollectorEfficiency.AbsorbedW");
 
     [Theory]
     [InlineData(0.05, 22.5, 0.99588039)]
@@ -43,7 +43,7 @@ public sealed class CollectorEfficiencyTests
     [InlineData(0.17, 60, 0.83)]
     public void Incidence_modifier_falls_with_the_angle(double b0, double angle, double expected) => Validation.Equal(
         FormattableString.Invariant($"collector B6 modifier {b0} at {angle}"), "1", expected, Modifier(b0, Math.Cos(angle * Math.PI / 180)), 5e-5,
-        "ISO 9806-1:1994 form, recomputed; b0 0.05: pvlib-python, test_iam");
+        "ISO 9806-1:1994 form, recomputed; b0 0.05: pvlib-python, test_iam", "CollectorEfficiency.BeamModifier");
 
     [Theory]
     [InlineData(1, 1)]

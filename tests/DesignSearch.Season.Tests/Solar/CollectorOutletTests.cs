@@ -35,8 +35,8 @@ public sealed class CollectorOutletTests
         TestLoop.Run(ref loop, 1, 5, 700 * 0.85, 700 * 0.15);
         Assert.Equal(1, Pack.At(loop.Pump, 0));
         var rise = Pack.At(loop.Collector, 0) - 30;
-        Validation.Equal("collector C1 outlet above inlet", "K", 9.358, rise, 9.358 * 0.002, Sheet + ", recomputed");
-        Validation.Equal("collector C1 heat of two square metres", "W", 782.3, Pack.At(loop.SumToTank, 0), 782.3 * 0.002, Sheet + ", recomputed");
+        Validation.Equal("collector C1 outlet above inlet", "K", 9.358, rise, 9.358 * 0.002, Sheet + ", recomputed", "LoopBlock");
+        Validation.Equal("collector C1 heat of two square metres", "W", 782.3, Pack.At(loop.SumToTank, 0), 782.3 * 0.002, Sheet + ", recomputed", "LoopBlock");
     }
 
     [Fact]
@@ -45,7 +45,7 @@ public sealed class CollectorOutletTests
         var loop = TestLoop.At(30, OneSquareMetre);
         TestLoop.Run(ref loop, 5000, 30, 850, 150);
         Assert.Equal(0, Pack.At(loop.Pump, 0));
-        Validation.Equal("collector C1 stagnation", "°C", 158.15, Pack.At(loop.Collector, 0), 0.02, "root of the efficiency curve of " + Sheet);
+        Validation.Equal("collector C1 stagnation", "°C", 158.15, Pack.At(loop.Collector, 0), 0.02, "root of the efficiency curve of " + Sheet, "LoopBlock");
     }
 
     [Fact]
@@ -55,6 +55,6 @@ public sealed class CollectorOutletTests
         var loop = TestLoop.At(10, OneSquareMetre with { Eta0 = 1, Loss1 = 0, Loss2 = 0 }, stepS: 1);
         TestLoop.Run(ref loop, 100, 10, 1000);
         var warming = 100.0 / 3600 * 20 / (Pack.At(loop.Collector, 0) - 10);
-        Validation.Equal("collector C1 heat to warm by 20 K", "kWh/m²", 0.0590, warming, 0.0001, Sheet);
+        Validation.Equal("collector C1 heat to warm by 20 K", "kWh/m²", 0.0590, warming, 0.0001, Sheet, "LoopBlock");
     }
 }

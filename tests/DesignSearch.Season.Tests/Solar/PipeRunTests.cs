@@ -13,7 +13,7 @@ public sealed class PipeRunTests
     [InlineData("22 mm, 20 mm foam", 0.038, 0.022, 0.062, 10, 4.8529)]
     [InlineData("25 mm, 25 mm foam", 0.040, 0.025, 0.075, 10, 4.7957)]
     public void Resistance(string pipe, double conductivity, double inner, double outer, double film, double resistance) => Validation.Equal(
-        $"pipe D1 {pipe} resistance", "m·K/W", resistance, 1 / PipeLoss.PerMetreK(conductivity, inner, outer, film), resistance / 1000, Linear);
+        $"pipe D1 {pipe} resistance", "m·K/W", resistance, 1 / PipeLoss.PerMetreK(conductivity, inner, outer, film), resistance / 1000, Linear, "PipeLoss.PerMetreK");
 
     [Theory]
     [InlineData(0.19949, 30, 0.05, 4180, 50, 0, 48.5886, 294.99)]
@@ -21,8 +21,8 @@ public sealed class PipeRunTests
     public void Water_cools_along_a_pipe(double lossPerMetre, double length, double flow, double heat, double water, double ambient, double end, double lost)
     {
         var ours = PipeLoss.EndC(water, ambient, lossPerMetre * length, flow * heat);
-        Validation.Equal(FormattableString.Invariant($"pipe D1 end of {length} m"), "°C", end, ours, end / 1000, "exponential fall along a pipe, recomputed");
-        Validation.Equal(FormattableString.Invariant($"pipe D1 heat lost over {length} m"), "W", lost, flow * heat * (water - ours), lost / 1000, "exponential fall along a pipe, recomputed");
+        Validation.Equal(FormattableString.Invariant($"pipe D1 end of {length} m"), "°C", end, ours, end / 1000, "exponential fall along a pipe, recomputed", "PipeLoss.EndC");
+        Validation.Equal(FormattableString.Invariant($"pipe D1 heat lost over {length} m"), "W", lost, flow * heat * (water - ours), lost / 1000, "exponential fall along a pipe, recomputed", "PipeLoss.EndC");
     }
 
     [Fact]
@@ -31,6 +31,6 @@ public sealed class PipeRunTests
         // λ/h = 0.040/10 = 4 mm: a sleeve on a pipe of 2 mm radius loses most there, less to either side.
         double At(double radius) => PipeLoss.PerMetreK(0.040, 0.004, 2 * radius, 10);
         var worst = Enumerable.Range(21, 100).Select(i => i / 10_000.0).MaxBy(At);
-        Validation.Equal("pipe D1 critical radius", "mm", 4, worst * 1000, 0.11, "λ/h, analytic");
+        Validation.Equal("pipe D1 critical radius", "mm", 4, worst * 1000, 0.11, "λ/h, analytic", "PipeLoss.PerMetreK");
     }
 }
