@@ -24,9 +24,6 @@ public sealed class Session(TextWriter output, TextWriter error, bool live, Func
     /// <summary>Results go here.</summary>
     public TextWriter Out => output;
 
-    /// <summary>Faults go here.</summary>
-    public TextWriter Error => error;
-
     /// <summary>--json.</summary>
     public Option<bool> Json { get; } = new("--json") { Description = "Write one JSON document to standard output and nothing else there." };
 

@@ -1,6 +1,5 @@
 using DesignSearch.Search;
 using DesignSearch.Search.Engine;
-using DesignSearch.Search.Indicators;
 using DesignSearch.Search.Tests;
 
 namespace DesignSearch.Benchmarks;

@@ -10,6 +10,9 @@ internal static class Places
 
     public static DateTime Utc(string text) => DateTime.Parse(text, CultureInfo.InvariantCulture, DateTimeStyles.None);
 
+    /// <summary>Where the sun is seen.</summary>
+    public static SunAngles Sun(Place place, DateTime utc) => SunPosition.Seen(place, Ephemeris.At(utc));
+
     /// <summary>Angle between two directions [°], exact for small angles.</summary>
     public static double AngleDeg(SunAngles a, SunAngles b)
     {

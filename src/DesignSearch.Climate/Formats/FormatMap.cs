@@ -5,8 +5,6 @@ namespace DesignSearch.Climate.Formats;
 /// <summary>How to read one format: data, not code. One TOML file each.</summary>
 internal sealed record FormatMap
 {
-    public required string Id { get; init; }
-
     public required string Title { get; init; }
 
     public required string Provider { get; init; }

@@ -28,7 +28,6 @@ internal static class FormatMapReader
         var stamp = file.Table("stamp", required: true);
         var map = new FormatMap
         {
-            Id = id,
             Title = file.Text("title"),
             Provider = file.Text("provider"),
             Detect = Words(file, "detect"),

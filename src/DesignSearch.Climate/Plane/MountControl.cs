@@ -1,9 +1,7 @@
-using DesignSearch.Climate.Winters;
-
 namespace DesignSearch.Climate.Plane;
 
 /// <summary>Turns a mount the way a simple wired control would: light sensor, timer, limit switches.</summary>
-public static class MountControl
+internal static class MountControl
 {
     /// <summary>Where the mount stands in every hour of a winter.</summary>
     /// <remarks>
@@ -11,11 +9,9 @@ public static class MountControl
     /// dusk brings it home. Stepped: goes to the next of its equal steps when the sun has passed half-way, home at dusk. Continuous:
     /// follows the sun's turn about the axis inside its limits, home at dusk. A day shorter than the timer has no swing.
     /// </remarks>
-    /// <param name="winter">Its global irradiance works the light sensor.</param>
+    /// <param name="light">The winter's light works the sensor.</param>
     /// <param name="mount">The mount.</param>
-    public static MountSchedule Schedule(Winter winter, Mount mount) => Schedule(new WinterLight(winter, null), mount);
-
-    internal static MountSchedule Schedule(WinterLight light, Mount mount)
+    public static MountSchedule Schedule(WinterLight light, Mount mount)
     {
         var winter = light.Winter;
         var log = new MoveLog(winter, mount.Kind == MountKind.Fixed ? 0 : -mount.LimitAngleDeg);

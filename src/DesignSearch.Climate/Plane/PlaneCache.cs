@@ -18,7 +18,7 @@ public sealed class PlaneCache(long capacityBytes, HorizonProfile? horizon = nul
     private long bytes;
 
     /// <summary>Bytes of the arrays held now.</summary>
-    public long Bytes
+    internal long Bytes
     {
         get
         {

@@ -1,23 +1,16 @@
-using DesignSearch.Climate.Sun;
-using DesignSearch.Climate.Winters;
-
 namespace DesignSearch.Climate.Plane;
 
 /// <summary>Brings the sun of a winter onto a plane that stands or turns.</summary>
-public static class PlaneModel
+internal static class PlaneModel
 {
     /// <summary>Beam, sky and ground light on a mount's plane, hour by hour.</summary>
     /// <remarks>
     /// A horizon takes the beam and the light around the sun when the sun is behind it, and its share of the even sky. Weather that
     /// already knows its hills must not be given a horizon again.
     /// </remarks>
-    /// <param name="winter">The winter.</param>
+    /// <param name="light">The winter's light.</param>
     /// <param name="mount">The mount.</param>
-    /// <param name="horizon">Obstacles around the collector, or none.</param>
-    /// <param name="split">How the diffuse light is spread over the sky.</param>
-    public static PlaneIrradiance For(Winter winter, Mount mount, HorizonProfile? horizon = null, SkySplit split = SkySplit.Perez) => For(new WinterLight(winter, horizon, split), mount);
-
-    internal static PlaneIrradiance For(WinterLight light, Mount mount)
+    public static PlaneIrradiance For(WinterLight light, Mount mount)
     {
         var winter = light.Winter;
         var frame = new PlaneFrame(mount, winter.Place.LatitudeDeg);
@@ -58,9 +51,7 @@ public static class PlaneModel
     private static (double Beam, double Sky, double Ground, double Cosine) Falling(WinterLight light, int i, Vector normal)
     {
         var cosine = normal.Dot(light.Sun[i]);
-        var facing = Math.Max(0, cosine);
-        var slope = Math.Sqrt(Math.Max(0, 1 - normal.Up * normal.Up));
-        var sky = light.Even[i] * (1 + normal.Up) / 2 + light.AroundSun[i] * facing + light.Horizon[i] * slope;
-        return (light.Beam[i] * facing, Math.Max(0, sky), light.Ground[i] * (1 - normal.Up) / 2, cosine);
+        var (beam, sky, ground) = light.Light[i].On(cosine, normal.Up);
+        return (beam, sky, ground, cosine);
     }
 }

@@ -3,6 +3,4 @@ namespace DesignSearch.Climate.Plane;
 /// <summary>Shape of the sky's light after Perez et al. (1990).</summary>
 /// <param name="AroundSun">Share of the diffuse light from around the sun, 0 or more.</param>
 /// <param name="Horizon">Brightening of the horizon as a share of the diffuse light; negative when it darkens.</param>
-/// <param name="Clearness">1 overcast to above 6 for a clear sky.</param>
-/// <param name="Bin">Clearness class, 1 to 8.</param>
-public readonly record struct SkyBrightness(double AroundSun, double Horizon, double Clearness, int Bin);
+public readonly record struct SkyBrightness(double AroundSun, double Horizon);

@@ -1,8 +1,6 @@
-using DesignSearch.Climate.Sun;
-
 namespace DesignSearch.Climate.Plane;
 
-/// <summary>Light from the sky and the ground on a tilted plane.</summary>
+/// <summary>How the light of the sky is spread over it.</summary>
 public static class SkyModel
 {
     private const double Rad = Math.PI / 180;
@@ -39,55 +37,7 @@ public static class SkyModel
             bin++;
         var around = Coefficients[bin, 0] + Coefficients[bin, 1] * brightness + Coefficients[bin, 2] * z;
         var horizon = Coefficients[bin, 3] + Coefficients[bin, 4] * brightness + Coefficients[bin, 5] * z;
-        return new(Math.Max(0, around), horizon, clearness, bin + 1);
-    }
-
-    /// <summary>Sky light on a plane after Perez et al. (1990) [W/m²], not below 0.</summary>
-    /// <param name="diffuseWPerM2">On the level [W/m²].</param>
-    /// <param name="sky">From <see cref="Perez"/>.</param>
-    /// <param name="tiltDeg">Tilt of the plane [°].</param>
-    /// <param name="cosIncidence">Cosine of the angle between sun and plane.</param>
-    /// <param name="zenithDeg">Sun's zenith distance [°].</param>
-    public static double PerezDiffuse(double diffuseWPerM2, SkyBrightness sky, double tiltDeg, double cosIncidence, double zenithDeg)
-    {
-        var (sinTilt, cosTilt) = Math.SinCos(tiltDeg * Rad);
-        return Math.Max(0, diffuseWPerM2 * ((1 - sky.AroundSun) * (1 + cosTilt) / 2 + sky.AroundSun * SunRatio(cosIncidence, zenithDeg) + sky.Horizon * sinTilt));
-    }
-
-    /// <summary>Sky light on a plane from an even sky; Liu and Jordan (1963) [W/m²].</summary>
-    /// <param name="diffuseWPerM2">On the level [W/m²].</param>
-    /// <param name="tiltDeg">Tilt of the plane [°].</param>
-    public static double IsotropicDiffuse(double diffuseWPerM2, double tiltDeg) => diffuseWPerM2 * (1 + Math.Cos(tiltDeg * Rad)) / 2;
-
-    /// <summary>Sky light on a plane after Hay and Davies (1980): a second opinion beside Perez [W/m²].</summary>
-    /// <param name="diffuseWPerM2">On the level [W/m²].</param>
-    /// <param name="beamNormalWPerM2">[W/m²].</param>
-    /// <param name="extraterrestrialNormalWPerM2">[W/m²].</param>
-    /// <param name="tiltDeg">Tilt of the plane [°].</param>
-    /// <param name="cosIncidence">Cosine of the angle between sun and plane.</param>
-    /// <param name="zenithDeg">Sun's zenith distance [°].</param>
-    public static double HayDaviesDiffuse(double diffuseWPerM2, double beamNormalWPerM2, double extraterrestrialNormalWPerM2, double tiltDeg, double cosIncidence, double zenithDeg)
-    {
-        var share = beamNormalWPerM2 / extraterrestrialNormalWPerM2;
-        var ratio = Math.Max(0, cosIncidence) / Math.Max(Math.Cos(zenithDeg * Rad), 0.01745);
-        return share * diffuseWPerM2 * ratio + (1 - share) * IsotropicDiffuse(diffuseWPerM2, tiltDeg);
-    }
-
-    /// <summary>Light thrown up by even ground onto a plane [W/m²].</summary>
-    /// <param name="globalWPerM2">On the level [W/m²].</param>
-    /// <param name="reflectance">Of the ground, 0 to 1.</param>
-    /// <param name="tiltDeg">Tilt of the plane [°].</param>
-    public static double GroundReflected(double globalWPerM2, double reflectance, double tiltDeg) => globalWPerM2 * reflectance * (1 - Math.Cos(tiltDeg * Rad)) / 2;
-
-    /// <summary>Cosine of the angle between the sun and the normal of a plane, −1 to 1.</summary>
-    /// <param name="tiltDeg">Tilt of the plane [°].</param>
-    /// <param name="azimuthDeg">Direction the plane faces [°].</param>
-    /// <param name="sun">Where the sun is.</param>
-    public static double CosIncidence(double tiltDeg, double azimuthDeg, SunAngles sun)
-    {
-        var (sinTilt, cosTilt) = Math.SinCos(tiltDeg * Rad);
-        var (sinZenith, cosZenith) = Math.SinCos(sun.ZenithDeg * Rad);
-        return cosTilt * cosZenith + sinTilt * sinZenith * Math.Cos((sun.AzimuthDeg - azimuthDeg) * Rad);
+        return new(Math.Max(0, around), horizon);
     }
 
     /// <summary>How much more of the light around the sun a plane gets than the level, with the low sun held at 5°.</summary>

@@ -17,8 +17,7 @@ internal sealed class WinterLight
         place = new int[winter.Hours];
         Hour = [.. Enumerable.Range(0, winter.Hours).Where(h => winter.GlobalWPerM2[h] > 0)];
         var n = Hour.Length;
-        Sun = new Vector[n];
-        (Beam, Even, AroundSun, Horizon, Ground) = (new double[n], new double[n], new double[n], new double[n], new double[n]);
+        (Sun, Light) = (new Vector[n], new SkyLight[n]);
         for (var i = 0; i < n; i++)
         {
             place[Hour[i]] = i;
@@ -33,20 +32,8 @@ internal sealed class WinterLight
 
     public Vector[] Sun { get; }
 
-    /// <summary>Beam normal to the sun, hidden by the horizon or not [W/m²].</summary>
-    public double[] Beam { get; }
-
-    /// <summary>Even part of the sky's light [W/m²].</summary>
-    public double[] Even { get; }
-
-    /// <summary>Light around the sun, to be multiplied by the cosine of incidence [W/m²].</summary>
-    public double[] AroundSun { get; }
-
-    /// <summary>Light of the horizon band, to be multiplied by the sine of the tilt [W/m²].</summary>
-    public double[] Horizon { get; }
-
-    /// <summary>Light thrown up by the ground [W/m²].</summary>
-    public double[] Ground { get; }
+    /// <summary>The light that will fall on planes, hills allowed for.</summary>
+    public SkyLight[] Light { get; }
 
     /// <summary>The days as a sensor sees them.</summary>
     public IReadOnlyList<DayLight> Days(LightSensor sensor) => sensor == Usual ? usualDays : DayLight.Of(Winter, sensor);
@@ -56,18 +43,12 @@ internal sealed class WinterLight
 
     private void Fill(int i, int h, HorizonProfile? horizon, SkySplit split)
     {
-        var zenith = Winter.SunZenithDeg[h];
-        var diffuse = Winter.DiffuseWPerM2[h];
-        var hidden = horizon is not null && 90 - zenith < horizon.AltitudeAt(Winter.SunAzimuthDeg[h]);
-        Sun[i] = Vector.Towards(zenith, Winter.SunAzimuthDeg[h]);
-        Beam[i] = hidden ? 0 : Winter.BeamNormalWPerM2[h];
-        Ground[i] = Winter.GlobalWPerM2[h] * Winter.GroundReflectance[h];
-        if (diffuse <= 0)
-            return;
-        var (beam, above) = (Winter.BeamNormalWPerM2[h], Winter.ExtraterrestrialNormalWPerM2[h]);
-        var sky = split == SkySplit.Perez ? SkyModel.Perez(diffuse, beam, above, AirMass.KastenYoung(zenith), zenith) : new(beam / above, 0, 0, 0);
-        Even[i] = diffuse * (1 - sky.AroundSun) * (horizon?.SkyShare ?? 1);
-        AroundSun[i] = hidden ? 0 : diffuse * sky.AroundSun * SkyModel.SunRatio(1, zenith);
-        Horizon[i] = diffuse * sky.Horizon;
+        var (zenith, azimuth) = (Winter.SunZenithDeg[h], Winter.SunAzimuthDeg[h]);
+        Sun[i] = Vector.Towards(zenith, azimuth);
+        var mass = split == SkySplit.Perez ? AirMass.KastenYoung(zenith) : 1;
+        var ground = Winter.GlobalWPerM2[h] * Winter.GroundReflectance[h];
+        var above = Winter.ExtraterrestrialNormalWPerM2[h];
+        var light = SkyLight.Of(split, Winter.BeamNormalWPerM2[h], Winter.DiffuseWPerM2[h], above, mass, zenith, ground);
+        Light[i] = horizon is null ? light : light.Behind(90 - zenith < horizon.AltitudeAt(azimuth), horizon.SkyShare);
     }
 }

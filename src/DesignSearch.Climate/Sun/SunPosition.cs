@@ -5,12 +5,8 @@ public static class SunPosition
 {
     private const double Rad = Math.PI / 180;
 
-    /// <summary>Topocentric position without refraction. Error under 0.01° (angle between directions) for 1950 to 2100.</summary>
-    /// <param name="place">Only latitude and longitude are used.</param>
-    /// <param name="utc">Universal time; its kind is not looked at.</param>
-    public static SunAngles At(Place place, DateTime utc) => Seen(place, Ephemeris.At(utc));
-
-    /// <summary>Turns the geocentric sun into the observer's frame, with the small parallax of the sun taken off the altitude.</summary>
+    /// <summary>Topocentric position without refraction, the small parallax taken off the altitude.</summary>
+    /// <remarks>Error under 0.01° (angle between directions) for 1950 to 2100.</remarks>
     /// <param name="place">Only latitude and longitude are used.</param>
     /// <param name="sun">The sun at the instant.</param>
     public static SunAngles Seen(Place place, in Ephemeris sun)

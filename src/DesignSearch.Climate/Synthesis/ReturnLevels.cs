@@ -21,11 +21,6 @@ public static class ReturnLevels
     /// <param name="sd">Standard deviation from year to year.</param>
     public static double MeanOfYearly(double lowest, double years, double sd) => lowest + Factor(Math.Max(1.5, years)) * sd;
 
-    /// <summary>Chance of at least one year worse than the level within a number of years.</summary>
-    /// <param name="returnYears">Return period of the level.</param>
-    /// <param name="years">Years watched.</param>
-    public static double ChanceWithin(double returnYears, double years) => 1 - Math.Pow(1 - 1 / returnYears, years);
-
     /// <summary>Mean of the coldest run of days below the mean of the coldest month, in a usual year [K]: from 31 open station years.</summary>
     /// <param name="days">1 to 7.</param>
     public static double UsualDepthK(int days) => days switch { <= 1 => 9.3, 2 => 8.3, 3 => 7.4, 4 => 6.1, 5 => 4.9, 6 => 4.8, _ => 4.7 };

@@ -7,7 +7,7 @@ internal sealed class SyntheticDays
 {
     public SyntheticDays(Place place, DateTime first, int count)
     {
-        (First, Count, Place) = (first, count, place);
+        (First, Count) = (first, count);
         (High, Low, Clearness, LowResidual) = (new double[count], new double[count], new double[count], new double[count]);
         (Sunrise, Sunset, AboveWhPerM2) = (new double[count], new double[count], new double[count]);
         Above = new double[count * 24];
@@ -30,8 +30,6 @@ internal sealed class SyntheticDays
             (Sunrise[d], Sunset[d]) = (middle - Math.Clamp(half, 1, 11), middle + Math.Clamp(half, 1, 11));
         }
     }
-
-    public Place Place { get; }
 
     public DateTime First { get; }
 

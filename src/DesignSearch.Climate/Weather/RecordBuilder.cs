@@ -49,7 +49,6 @@ internal sealed class RecordBuilder(string path, FormatMap map, Place place, Sam
         {
             Place = place,
             Source = Path.GetFileName(path),
-            Provider = map.Provider,
             Period = Period,
             IsTypicalYear = grid.Wraps,
             Start = hours.Start,

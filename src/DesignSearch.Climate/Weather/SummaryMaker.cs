@@ -28,7 +28,8 @@ internal static class SummaryMaker
         }
 
         var days = DayMeans(grid, air, centreMin);
-        return new(months, months.Sum(m => m.FrostHours), months.Min(m => m.LowestC), LowestRun(days, 1, grid.Wraps), LowestRun(days, 3, grid.Wraps), LowestRun(days, 7, grid.Wraps));
+        double Coldest(int length) => LowestRun(days, length, grid.Wraps);
+        return new(months, months.Sum(m => m.FrostHours), Coldest(1), Coldest(3), Coldest(7));
     }
 
     private static double YearsOf(SampleGrid grid) => Math.Max(1, Math.Round(grid.Count * grid.StepHours / 8766));

@@ -20,13 +20,13 @@ internal sealed class SunCheck(string path, SampleGrid grid, SunTrack sun, HeadR
         var declared = head.Radiation switch { StampMeaning.Ending => -middle, StampMeaning.Starting => middle, _ => head.OffsetMin };
         var isMean = head.Radiation is StampMeaning.Ending or StampMeaning.Starting;
         if (!grid.Values.ContainsKey(WeatherField.Global))
-            return (new(declared, declared, declared, 0), isMean);
+            return (new(declared, declared, 0), isMean);
 
         var (found, correlation) = new SunFitter(grid, sun, head.Place.ZoneHours).Find(0, grid.Count);
         if (double.IsNaN(found) || correlation < 0.3)
         {
             repairs.Add("The light of the file does not follow the sun well enough to check its clock.");
-            return (new(declared, declared, declared, correlation), isMean);
+            return (new(declared, declared, correlation), isMean);
         }
 
         var used = declared;
@@ -47,7 +47,7 @@ internal sealed class SunCheck(string path, SampleGrid grid, SunTrack sun, HeadR
         }
 
         CheckBlocks(found);
-        return (new(declared, found, used, correlation), isMean);
+        return (new(found, used, correlation), isMean);
     }
 
     private void CheckHemisphere(double correlation)

@@ -22,9 +22,6 @@ public static class WeatherFile
         return new RecordMaker(path, map, lines, options ?? new()).Make();
     }
 
-    /// <summary>What can be read, for help and documents: one title a format.</summary>
-    public static IReadOnlyList<string> Formats() => [.. KnownFormats.All(null).Select(m => m.Title)];
-
     private static bool Recognises(FormatMap map, string[] lines)
     {
         if (map.Detect.Count == 0)

@@ -14,9 +14,6 @@ public sealed class WeatherRecord
     /// <summary>Name of the file, without its folder.</summary>
     public required string Source { get; init; }
 
-    /// <summary>Who made the data, for the attribution.</summary>
-    public required string Provider { get; init; }
-
     /// <summary>For display: the years the data come from.</summary>
     public required string Period { get; init; }
 
@@ -60,10 +57,10 @@ public sealed class WeatherRecord
     public required WeatherSummary Summary { get; init; }
 
     /// <summary>The coldest runs of three days and more, coldest first.</summary>
-    public IReadOnlyList<WeatherSpell> ColdSpells => SpellFinder.Cold(WinterPicture.Of(this));
+    public IReadOnlyList<WeatherSpell> ColdSpells => SpellFinder.Cold(WinterDay.Of(this));
 
     /// <summary>The longest runs of dark days in the cold half of the year.</summary>
-    public IReadOnlyList<WeatherSpell> DarkRuns => SpellFinder.Dark(WinterPicture.Of(this), Place);
+    public IReadOnlyList<WeatherSpell> DarkRuns => SpellFinder.Dark(WinterDay.Of(this), Place);
 
     /// <summary>Share of the hours of a field that has each origin; only origins that occur.</summary>
     /// <param name="field">One that <see cref="Origins"/> holds.</param>

@@ -39,7 +39,7 @@ public static partial class TomlReader
             faults.Add(shownAs, 0, 0, "", "a file that can be read: " + e.Message);
         }
 
-        return new TomlTable(shownAs, "", 1, 1, new FaultList());
+        return new TomlTable(shownAs, "", 1, new FaultList());
     }
 
     /// <summary>Reads text.</summary>
@@ -69,7 +69,7 @@ public static partial class TomlReader
                 lines[line - 1] = "";
         }
 
-        return new TomlTable(shownAs, "", 1, 1, new FaultList());
+        return new TomlTable(shownAs, "", 1, new FaultList());
     }
 
     private static List<(int Line, int Column, string Message)> FirstErrors(string text)
@@ -105,7 +105,7 @@ public static partial class TomlReader
 
     private static TomlTable Build(string text, string file, FaultList faults, List<(int Line, string Key)> broken)
     {
-        var root = new TomlTable(file, "", 1, 1, faults);
+        var root = new TomlTable(file, "", 1, faults);
         var parser = TomlParser.Create(text, new TomlSerializerOptions());
         var open = new Stack<object>();
         (string Key, int Line, int Column) key = ("", 1, 1);
@@ -125,8 +125,8 @@ public static partial class TomlReader
                     break;
                 case TomlParseEventKind.StartTable:
                     var table = open.Peek() is TomlTable outer
-                        ? outer.Inner(key.Key) ?? new TomlTable(file, outer.Under(key.Key), key.Line, key.Column, faults)
-                        : new TomlTable(file, keys.Count > 0 ? keys.Peek().Key : "", e.Line > 0 ? e.Line : key.Line, e.Line > 0 ? e.Column : key.Column, faults);
+                        ? outer.Inner(key.Key) ?? new TomlTable(file, outer.Under(key.Key), key.Line, faults)
+                        : new TomlTable(file, keys.Count > 0 ? keys.Peek().Key : "", e.Line > 0 ? e.Line : key.Line, faults);
                     Place(open, key, new TomlValue(TomlKind.Table, "", 0, false, [], table, key.Line, key.Column));
                     keys.Push(key);
                     open.Push(table);

@@ -14,9 +14,9 @@ public sealed class TomlTable
     private readonly HashSet<string> unreadable = new(StringComparer.Ordinal);
     private readonly FaultList faults;
 
-    internal TomlTable(string file, string name, int line, int column, FaultList faults)
+    internal TomlTable(string file, string name, int line, FaultList faults)
     {
-        (File, Name, Line, Column) = (file, name, line, column);
+        (File, Name, Line) = (file, name, line);
         this.faults = faults;
     }
 
@@ -28,9 +28,6 @@ public sealed class TomlTable
 
     /// <summary>Line of its header, from 1.</summary>
     public int Line { get; }
-
-    /// <summary>Column of its header, from 1.</summary>
-    public int Column { get; }
 
     /// <summary>Its keys in the order of the file.</summary>
     public IEnumerable<string> Keys => entries.Keys;

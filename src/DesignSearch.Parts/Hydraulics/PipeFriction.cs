@@ -39,20 +39,6 @@ public static class PipeFriction
         return 1 / (x * x);
     }
 
-    /// <summary>Churchill's formula of 1977, one expression for every kind of flow.</summary>
-    /// <param name="reynolds">Reynolds number, above 0.</param>
-    /// <param name="relativeRoughness">Roughness over bore.</param>
-    public static double Churchill(double reynolds, double relativeRoughness)
-    {
-        var a = Math.Pow(2.457 * Math.Log(1 / (Math.Pow(7 / reynolds, 0.9) + (0.27 * relativeRoughness))), 16);
-        var b = Math.Pow(37530 / reynolds, 16);
-        return 8 * Math.Pow(Math.Pow(8 / reynolds, 12) + Math.Pow(a + b, -1.5), 1.0 / 12);
-    }
-
-    /// <summary>Blasius' formula for smooth pipe: 0.3164 Re^−1/4, from 3000 to 100 000.</summary>
-    /// <param name="reynolds">Reynolds number.</param>
-    public static double Blasius(double reynolds) => 0.3164 / Math.Pow(reynolds, 0.25);
-
     /// <summary>Mean speed in a round pipe [m/s].</summary>
     /// <param name="flowM3PerS">Flow [m³/s].</param>
     /// <param name="boreM">Bore [m].</param>

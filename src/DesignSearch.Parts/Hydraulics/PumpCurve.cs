@@ -14,11 +14,6 @@ public readonly record struct PumpCurve(double HeadAtNoFlowM, double FlowAtNoHea
     /// <param name="pump">The pump.</param>
     public static PumpCurve Of(Pump pump) => new(pump.HeadAtNoFlowM, pump.FlowAtNoHeadLPerMin / 60_000);
 
-    /// <summary>Hydraulic power of a flow against a pressure [W].</summary>
-    /// <param name="dropPa">Pressure [Pa].</param>
-    /// <param name="flowM3PerS">Flow [m³/s].</param>
-    public static double PowerW(double dropPa, double flowM3PerS) => dropPa * flowM3PerS;
-
     /// <summary>Head at a flow [m]; negative beyond the end of the curve.</summary>
     /// <param name="flowM3PerS">Flow [m³/s], 0 or more.</param>
     public double HeadM(double flowM3PerS)

@@ -21,36 +21,6 @@ public static class PresentValue
         return Series(Math.Log(1 + rate), rate, years);
     }
 
-    /// <summary>Yearly payment that pays back one unit of now: the inverse of <see cref="OfYearlyPayments"/>.</summary>
-    /// <param name="rate">Interest rate, above −1.</param>
-    /// <param name="years">Number of payments, above 0.</param>
-    public static double CapitalRecovery(double rate, double years)
-    {
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(years);
-        return 1 / OfYearlyPayments(rate, years);
-    }
-
-    /// <summary>Present value of payments that grow every year, the first being one unit at the prices of now grown once: r (1 − r^n) / (1 − r), r = (1 + e) / (1 + d); n when e is d.</summary>
-    /// <param name="rate">Discount rate d, above −1.</param>
-    /// <param name="escalation">Yearly growth e of the payment, above −1.</param>
-    /// <param name="years">Number of payments, 0 or more.</param>
-    public static double OfGrowingPayments(double rate, double escalation, double years)
-    {
-        CheckRate(rate);
-        CheckRate(escalation);
-        return OfYearlyPayments(((1 + rate) / (1 + escalation)) - 1, years);
-    }
-
-    /// <summary>Interest above inflation: (1 + nominal) / (1 + inflation) − 1.</summary>
-    /// <param name="nominalRate">Interest as the bank says it, above −1.</param>
-    /// <param name="inflation">Yearly inflation, above −1.</param>
-    public static double RealRate(double nominalRate, double inflation)
-    {
-        CheckRate(nominalRate);
-        CheckRate(inflation);
-        return ((1 + nominalRate) / (1 + inflation)) - 1;
-    }
-
     /// <summary>Present value of buying a thing again each time its life is over, the first purchase (now) left out, over a span of years.</summary>
     /// <param name="rate">Interest rate, above −1.</param>
     /// <param name="lifeYears">Life of the thing, above 0.</param>

@@ -23,11 +23,6 @@ public sealed class Stock
     /// <param name="id">Id of the part.</param>
     public decimal QuantityOf(string id) => quantities.GetValueOrDefault(id);
 
-    /// <summary>Reads a file with the columns id and quantity.</summary>
-    /// <param name="path">The file.</param>
-    /// <param name="faults">Receives everything that is wrong.</param>
-    public static Stock Load(string path, FaultList faults) => Load(path, null, faults);
-
     /// <summary>Reads a file with the columns id and quantity, and refuses ids that the catalogue lacks.</summary>
     /// <param name="path">The file.</param>
     /// <param name="catalogue">The catalogue whose parts may be owned; null to take any id.</param>

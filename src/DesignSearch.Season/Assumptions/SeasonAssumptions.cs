@@ -1,3 +1,5 @@
+using DesignSearch.Season.Solar;
+
 namespace DesignSearch.Season.Assumptions;
 
 /// <summary>The numbers an honest modeller could choose otherwise; each is an entry of the scenario's [assumptions].</summary>
@@ -36,6 +38,7 @@ public sealed record SeasonAssumptions
         new("snow_reflectance", "1", 0.6, 0.2, 0.95, "common practice: 0.5 old to 0.85 new snow"),
         new("release_fade_from_k", "K between tank top and set point", 1, 0, 10, "own choice: below it the release rests"),
         new("release_fade_over_k", "K", 1, 0.5, 10, "own choice: the difference of the tank thermostat that enables the release; a relay within it loses 3 % of frost degree-hours at most"),
+        .. PumpAssumptions.All,
         new("compost_start_c", "°C", 45, 5, 70, "40 to 50 °C within two or three days of building: Cornell Composting, compost physics; the heap is built as the warm-up begins"),
         new("compost_rate_factor_most", "rate over that at 20 °C", 5, 1, 18, "own choice: Haug's factor is capped, or a woody heap burns out in weeks"),
         new("compost_steam_from_c", "°C", 55, 40, 75, "own choice: above it steam and rising air cool the core"),

@@ -8,9 +8,6 @@ namespace DesignSearch.Season.Kernel;
 internal struct Batch<T>
     where T : unmanaged, ILane<T>
 {
-    // Below this sun on the plane the pump rests, from twice this it is free: a light sensor's band.
-    private const double PumpLightWPerM2 = 20;
-
     public HouseBlock<T> House;
     public LoopBlock<T> Loop;
     public TallyBlock<T> Tally;
@@ -19,7 +16,7 @@ internal struct Batch<T>
     {
         var winter = forcing.Winter;
         House = new HouseBlock<T>(houses, step, winter.AirC[0], HouseTerms.SoilStartC(forcing, 1), HouseTerms.SoilStartC(forcing, 2), HouseTerms.SoilStartC(forcing, 3));
-        Loop = new LoopBlock<T>(loops, step, winter.AirC[0], PumpLightWPerM2);
+        Loop = new LoopBlock<T>(loops, step, winter.AirC[0], forcing.Assumptions);
         Tally = new TallyBlock<T>(houses);
     }
 }

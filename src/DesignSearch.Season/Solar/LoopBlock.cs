@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using DesignSearch.Season.Assumptions;
 using DesignSearch.Season.Flows;
 using DesignSearch.Season.Kernel;
 using DesignSearch.Season.Lanes;
@@ -6,13 +7,11 @@ using C = DesignSearch.Season.Solar.LoopCoefficients;
 
 namespace DesignSearch.Season.Solar;
 
-/// <summary>Collector, pipes and a tank of four layers of some layouts: one implicit step, upwind, solved in closed form. Equations in docs/model.md, "Loop".</summary>
-/// <remarks>Only lanes as fields, so that every one stays aligned.</remarks>
+/// <summary>Collector, pipes and a tank of four layers of some layouts: one implicit step, upwind, solved in closed form.</summary>
+/// <remarks>Equations in docs/model.md, "Collector, pipes, tank". Only lanes as fields, so that every one stays aligned.</remarks>
 internal struct LoopBlock<T>
     where T : unmanaged, ILane<T>
 {
-    private const double CeilingFadeK = 2;
-
     public T Collector, OutPipe, BackPipe, T1, T2, T3, T4;
 
     /// <summary>Top layer as it will be half-way through the next step, carried on from this one [°C]; the release goes by it.</summary>
@@ -25,12 +24,13 @@ internal struct LoopBlock<T>
     public T SumAbsorbed, SumCollectorLoss, SumPipeLoss, SumTankLoss, SumToTank, SumPump;
 
     private readonly T layerStore, layerLoss, collectorStore, area, eta0, b0, diffuseShare, loss1, loss2, lossPerWind;
-    private readonly T outStore, backStore, outLoss, backLoss, flowMost, exchanger, pass, releaseFlow, ceiling, hold, inverseGate, gateLight, pumpW;
+    private readonly T outStore, backStore, outLoss, backLoss, flowMost, exchanger, pass, releaseFlow, pumpW;
+    private readonly PumpControl<T> control;
 
-    private T outside, windLoss, absorbed, gateNow, loss;
+    private T outside, windLoss, absorbed, allowed, loss;
     private T r1, r2, r3, r4, flow, outA, outB, collectorA, collectorB, backA, backB, halfLoss, topBefore;
 
-    public LoopBlock(ReadOnlySpan<C> c, double step, double airC, double lightWPerM2)
+    public LoopBlock(ReadOnlySpan<C> c, double step, double airC, SeasonAssumptions assumptions)
     {
         var perStep = T.Of(1 / step);
         layerStore = Pack.Of<T, C>(c, x => x.LayerStore) * perStep;
@@ -51,10 +51,8 @@ internal struct LoopBlock<T>
         exchanger = Pack.Of<T, C>(c, x => x.Exchanger);
         pass = T.Of(1) - exchanger;
         releaseFlow = Pack.Of<T, C>(c, x => x.ReleaseFlow);
-        ceiling = Pack.Of<T, C>(c, x => x.CeilingC);
-        hold = Pack.Of<T, C>(c, x => x.HoldK);
         pumpW = Pack.Of<T, C>(c, x => x.PumpW);
-        (gateLight, inverseGate) = (T.Of(lightWPerM2), T.Of(1 / Math.Max(lightWPerM2, 1e-3)));
+        control = new PumpControl<T>(Pack.Of<T, C>(c, x => x.HoldK), Pack.Of<T, C>(c, x => x.CeilingC), assumptions);
         Collector = OutPipe = BackPipe = T.Of(airC);
         T1 = T2 = T3 = T4 = TopAhead = topBefore = T.Of(Math.Max(8, airC));
     }
@@ -67,15 +65,13 @@ internal struct LoopBlock<T>
     /// <summary>Takes one hour's weather and sun, and empties the hour's sums.</summary>
     public void Hour(in HourForcing f, in T beam, in T diffuse, in T cosIncidence)
     {
-        var (one, zero) = (T.Of(1), T.Of(0));
         outside = T.Of(f.OutsideC);
         windLoss = lossPerWind * T.Of(f.RoofWindMPerS);
-        var modifier = T.Max(one - b0 * (one / T.Max(cosIncidence, T.Of(1e-3)) - one), zero);
-        modifier = T.IfGreater(cosIncidence, zero, modifier, zero);
-        absorbed = area * eta0 * (beam * modifier + diffuseShare * diffuse);
+        var modifier = CollectorEfficiency.BeamModifier(b0, cosIncidence);
+        absorbed = CollectorEfficiency.AbsorbedW(area, eta0, modifier, beam, diffuseShare, diffuse);
         Light = beam + diffuse;
-        gateNow = T.Of(f.Power) * T.Min(T.Max((Light - gateLight) * inverseGate, zero), one);
-        SumAbsorbed = SumCollectorLoss = SumPipeLoss = SumTankLoss = SumToTank = SumPump = zero;
+        allowed = control.Allowed(Light, f.Power);
+        SumAbsorbed = SumCollectorLoss = SumPipeLoss = SumTankLoss = SumToTank = SumPump = T.Of(0);
     }
 
     /// <summary>Takes the tank's loss at the temperatures now; the same heat warms the house and leaves the layers.</summary>
@@ -92,20 +88,15 @@ internal struct LoopBlock<T>
         r4 = layerStore * d - l4;
     }
 
-    /// <summary>Pump, and the water's way from the tank's bottom through return pipe, collector and outgoing pipe as a line in the bottom's temperature.</summary>
+    /// <summary>The water's way from the tank's bottom through pipe, collector and pipe as a line in the bottom's temperature.</summary>
     public void Circulate()
     {
-        var (one, zero, half) = (T.Of(1), T.Of(0), T.Of(0.5));
+        var (one, half) = (T.Of(1), T.Of(0.5));
         var (collector, back, air) = (Collector, BackPipe, outside);
         var middle = collector - half * Pump * (collector - back) - air;
-        var lost = loss1 + loss2 * T.Max(middle, zero - middle) + windLoss;
+        var lost = CollectorEfficiency.LossWPerK(loss1, loss2, middle, windLoss);
         var held = collectorStore * collector + absorbed + lost * air;
-
-        // The pump as a duty: as much of the step as holds the collector at its switching temperature.
-        var wanted = T4 + hold;
-        var gate = gateNow * T.Min(T.Max((ceiling - T1) * T.Of(1 / CeilingFadeK), zero), one);
-        var spare = held - (collectorStore + lost) * wanted;
-        var pump = gate * T.Min(T.Max(spare / (flowMost * T.Max(wanted - back, T.Of(0.05))), zero), one);
+        var pump = control.Duty(allowed, held, collectorStore + lost, flowMost, back, T4, T1);
         var water = flowMost * pump;
 
         // While water flows the loss is that of the mean of inlet and outlet.

@@ -4,7 +4,8 @@ using DesignSearch.Season.Kernel;
 
 namespace DesignSearch.Season.Solar;
 
-/// <summary>Tank, collector and pipes as stores and conductances [J/K, W/K]; names and equations in docs/model.md, "Loop".</summary>
+/// <summary>Tank, collector and pipes as stores and conductances [J/K, W/K].</summary>
+/// <remarks>Names and equations in docs/model.md, "Collector, pipes, tank".</remarks>
 internal readonly record struct LoopCoefficients()
 {
     public const int Layers = 4;
@@ -92,7 +93,7 @@ internal readonly record struct LoopCoefficients()
             BackLoss = pipes.BackLossWPerK,
             Flow = collector.FlowKgPerS * collector.FluidJPerKgK,
             Exchanger = collector.ExchangerEffectiveness,
-            HoldK = collector.StopDifferenceK + (collector.StartDifferenceK - collector.StopDifferenceK) / 4,
+            HoldK = PumpAssumptions.HoldK(collector.StopDifferenceK, collector.StartDifferenceK, a),
             PumpW = collector.PumpW,
         };
     }

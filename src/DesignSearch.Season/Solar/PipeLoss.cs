@@ -14,25 +14,10 @@ public static class PipeLoss
         return 1 / (insulation + 1 / (Math.PI * Math.Max(outerDiameterM, innerDiameterM) * outsideFilmWPerM2K));
     }
 
-    /// <summary>Temperature of the outermost surface [°C].</summary>
-    /// <param name="waterC">Water [°C].</param>
-    /// <param name="ambientC">Around the pipe [°C].</param>
-    /// <param name="lossWPerMK">Loss of the pipe [W/(m·K)], see <see cref="PerMetreK"/>.</param>
-    /// <param name="outerDiameterM">Diameter of that surface [m].</param>
-    /// <param name="outsideFilmWPerM2K">Film on it [W/(m²K)].</param>
-    public static double SurfaceC(double waterC, double ambientC, double lossWPerMK, double outerDiameterM, double outsideFilmWPerM2K) =>
-        ambientC + lossWPerMK * (waterC - ambientC) / (Math.PI * outerDiameterM * outsideFilmWPerM2K);
-
     /// <summary>Temperature at the end of a pipe in steady flow [°C]: Ta + (Ti − Ta) exp(−U' L/(ṁ c)).</summary>
     /// <param name="waterC">Water at its beginning Ti [°C].</param>
     /// <param name="ambientC">Around it, Ta [°C].</param>
     /// <param name="lossWPerK">Loss of its whole length U' L [W/K].</param>
     /// <param name="flowHeatWPerK">Flow times specific heat ṁ c [W/K], above 0.</param>
     public static double EndC(double waterC, double ambientC, double lossWPerK, double flowHeatWPerK) => ambientC + (waterC - ambientC) * Math.Exp(-lossWPerK / flowHeatWPerK);
-
-    /// <summary>Resistance of the ground round a buried pipe [m·K/W]: arcosh(2H/D)/(2πλ).</summary>
-    /// <param name="depthM">Depth of the pipe's axis H [m].</param>
-    /// <param name="outerDiameterM">Diameter over the insulation D [m], below 2 H.</param>
-    /// <param name="soilWPerMK">Conductivity of the ground λ [W/(m·K)].</param>
-    public static double SoilResistance(double depthM, double outerDiameterM, double soilWPerMK) => Math.Acosh(2 * depthM / outerDiameterM) / (2 * Math.PI * soilWPerMK);
 }

@@ -14,7 +14,6 @@ public sealed partial class ConstantsRuleTests
         "src/DesignSearch.Season/Kernel/WinterForcing.cs",
         "src/DesignSearch.Season/House/HouseBlock.cs",
         "src/DesignSearch.Season/House/HouseCoefficients.cs",
-        "src/DesignSearch.Season/House/ClearSky.cs",
     ];
 
     [Fact]

@@ -25,6 +25,8 @@ public sealed partial class FloorsTests
 
     public static TheoryData<string> Floors => [.. MayKnow.Keys];
 
+    internal static IEnumerable<string> Names => MayKnow.Keys;
+
     [Theory]
     [MemberData(nameof(Floors))]
     public void A_project_names_only_floors_below_it(string floor)

@@ -11,7 +11,7 @@ public sealed partial class SourceRulesTests
     private const int LongestLine = 200;
     private const int LeastFilesOfWords = 10;
 
-    private static IEnumerable<string> Sources => Directory.EnumerateFiles(Repository.At("src"), "*.cs", SearchOption.AllDirectories)
+    internal static IEnumerable<string> Sources => Directory.EnumerateFiles(Repository.At("src"), "*.cs", SearchOption.AllDirectories)
         .Where(f => !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal) && !f.Contains($"{Path.DirectorySeparatorChar}bin{Path.DirectorySeparatorChar}", StringComparison.Ordinal));
 
     [Fact]

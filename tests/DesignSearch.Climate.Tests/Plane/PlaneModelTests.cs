@@ -19,9 +19,9 @@ public sealed class PlaneModelTests
         var frame = new PlaneFrame(new(MountKind.Continuous, MountAxis.Sloping, tilt, faces, 90), faces == 0 ? -44 : 40);
         var sun = Vector.Towards(zenith, azimuth);
         var normal = frame.Normal(frame.TurnTowards(sun));
-        Validation.Equal($"plane B2 {id} incidence", "incidence [°]", theta, Math.Acos(normal.Dot(sun)) * 180 / Math.PI, 1e-3, Pvlib);
-        Validation.Equal($"plane B2 {id} tilt", "tilt of the turned plane [°]", surfaceTilt, Math.Acos(normal.Up) * 180 / Math.PI, 1e-3, Pvlib);
-        Validation.Equal($"plane B2 {id} azimuth", "azimuth of the turned plane [°]", surfaceAzimuth, (Math.Atan2(normal.East, normal.North) * 180 / Math.PI + 360) % 360, 1e-3, Pvlib);
+        Validation.Equal($"plane B2 {id} incidence", "incidence [°]", theta, Math.Acos(normal.Dot(sun)) * 180 / Math.PI, 1e-3, Pvlib, "PlaneFrame.Normal");
+        Validation.Equal($"plane B2 {id} tilt", "tilt of the turned plane [°]", surfaceTilt, Math.Acos(normal.Up) * 180 / Math.PI, 1e-3, Pvlib, "PlaneFrame.Normal");
+        Validation.Equal($"plane B2 {id} azimuth", "azimuth of the turned plane [°]", surfaceAzimuth, (Math.Atan2(normal.East, normal.North) * 180 / Math.PI + 360) % 360, 1e-3, Pvlib, "PlaneFrame.Normal");
     }
 
     [Theory]
@@ -36,9 +36,9 @@ public sealed class PlaneModelTests
         var sun = Vector.Towards(zenith, azimuth);
         var turn = Math.Clamp(frame.TurnTowards(sun), -limit * Math.PI / 180, limit * Math.PI / 180);
         var normal = frame.Normal(turn);
-        Validation.Equal($"plane B2 {id} incidence", "incidence [°]", theta, Math.Acos(Math.Min(1, normal.Dot(sun))) * 180 / Math.PI, 1e-3, Pvlib);
-        Validation.Equal($"plane B2 {id} tilt", "tilt of the turned plane [°]", surfaceTilt, Math.Acos(normal.Up) * 180 / Math.PI, 1e-3, Pvlib);
-        Validation.Equal($"plane B2 {id} azimuth", "azimuth of the turned plane, from where it should be [°]", 0, Math.IEEERemainder(Math.Atan2(normal.East, normal.North) * 180 / Math.PI - surfaceAzimuth, 360), 1e-3, Pvlib);
+        Validation.Equal($"plane B2 {id} incidence", "incidence [°]", theta, Math.Acos(Math.Min(1, normal.Dot(sun))) * 180 / Math.PI, 1e-3, Pvlib, "PlaneFrame.Normal");
+        Validation.Equal($"plane B2 {id} tilt", "tilt of the turned plane [°]", surfaceTilt, Math.Acos(normal.Up) * 180 / Math.PI, 1e-3, Pvlib, "PlaneFrame.Normal");
+        Validation.Equal($"plane B2 {id} azimuth", "azimuth of the turned plane, from where it should be [°]", 0, Math.IEEERemainder(Math.Atan2(normal.East, normal.North) * 180 / Math.PI - surfaceAzimuth, 360), 1e-3, Pvlib, "PlaneFrame.Normal");
     }
 
     [Theory]
@@ -48,7 +48,7 @@ public sealed class PlaneModelTests
     {
         var frame = new PlaneFrame(new(MountKind.Continuous, MountAxis.Vertical, 60, 0, 180), -44);
         var sun = Vector.Towards(zenith, 33);
-        Validation.Equal($"plane B2 post {zenith}", "incidence [°]", theta, Math.Acos(frame.Normal(frame.TurnTowards(sun)).Dot(sun)) * 180 / Math.PI, 1e-6, "analytic");
+        Validation.Equal($"plane B2 post {zenith}", "incidence [°]", theta, Math.Acos(frame.Normal(frame.TurnTowards(sun)).Dot(sun)) * 180 / Math.PI, 1e-6, "analytic", "PlaneFrame.Normal");
     }
 
     [Theory]
@@ -84,7 +84,7 @@ public sealed class PlaneModelTests
     public void Two_positions_swing_by_the_timer_and_come_home_at_dusk()
     {
         var winter = ClearWinter.At(-44);
-        var schedule = MountControl.Schedule(winter, new(MountKind.TwoPosition, MountAxis.Sloping, 59, 0, 30, SwitchHours: 5));
+        var schedule = MountControl.Schedule(new WinterLight(winter, null), new(MountKind.TwoPosition, MountAxis.Sloping, 59, 0, 30, SwitchHours: 5));
         var days = winter.SeasonHours / 24;
         Assert.Equal(2 * days, schedule.Moves);
         Assert.Equal(2 * days * 60, schedule.TravelDeg, 1e-9);
@@ -99,7 +99,7 @@ public sealed class PlaneModelTests
     [Fact]
     public void A_day_shorter_than_the_timer_has_no_swing()
     {
-        var schedule = MountControl.Schedule(ClearWinter.At(-44), new(MountKind.TwoPosition, MountAxis.Sloping, 59, 0, 30, SwitchHours: 20));
+        var schedule = MountControl.Schedule(new WinterLight(ClearWinter.At(-44), null), new(MountKind.TwoPosition, MountAxis.Sloping, 59, 0, 30, SwitchHours: 20));
         Assert.Equal((0, 0.0), (schedule.Moves, schedule.TravelDeg));
     }
 
@@ -118,10 +118,10 @@ public sealed class PlaneModelTests
     public void A_mount_that_may_not_turn_is_a_fixed_plane()
     {
         var winter = ClearWinter.At(44);
-        var still = PlaneModel.For(winter, Mount.FixedAt(59, 180));
+        var still = Falling.On(winter, Mount.FixedAt(59, 180));
         foreach (var kind in new[] { MountKind.TwoPosition, MountKind.Continuous })
         {
-            var turning = PlaneModel.For(winter, new(kind, MountAxis.Sloping, 59, 180, 0));
+            var turning = Falling.On(winter, new(kind, MountAxis.Sloping, 59, 180, 0));
             Assert.Equal(still.BeamWPerM2, turning.BeamWPerM2);
             Assert.Equal(still.SkyWPerM2, turning.SkyWPerM2);
             Assert.Equal(0, turning.Moves);
@@ -139,7 +139,7 @@ public sealed class PlaneModelTests
     public void A_flat_plane_gets_what_the_level_gets()
     {
         var winter = ClearWinter.At(44);
-        var flat = PlaneModel.For(winter, Mount.FixedAt(0, 180));
+        var flat = Falling.On(winter, Mount.FixedAt(0, 180));
         for (var h = 0; h < winter.Hours; h++)
         {
             Assert.Equal(winter.BeamNormalWPerM2[h] * Math.Max(0, Math.Cos(winter.SunZenithDeg[h] * Math.PI / 180)), flat.BeamWPerM2[h], 1e-9);
@@ -153,25 +153,25 @@ public sealed class PlaneModelTests
     public void The_second_opinion_is_the_sky_of_Hay_and_Davies_hour_by_hour()
     {
         var winter = WinterMaker.Synthetic(ReferenceSites.Greensboro, new(11, 1, 3, 31), WinterKind.Typical, 2, new());
-        var (perez, other) = (PlaneModel.For(winter, Mount.FixedAt(55, 180)), PlaneModel.For(winter, Mount.FixedAt(55, 180), null, SkySplit.HayDavies));
+        var (perez, other) = (Falling.On(winter, Mount.FixedAt(55, 180)), Falling.On(winter, Mount.FixedAt(55, 180), null, SkySplit.HayDavies));
         for (var h = 0; h < winter.Hours; h++)
         {
             if (winter.GlobalWPerM2[h] <= 0 || winter.SunZenithDeg[h] > 85)
                 continue;
-            var expected = SkyModel.HayDaviesDiffuse(winter.DiffuseWPerM2[h], winter.BeamNormalWPerM2[h], winter.ExtraterrestrialNormalWPerM2[h], 55, other.CosIncidence[h], winter.SunZenithDeg[h]);
+            var expected = HayDavies.DiffuseWPerM2(winter.DiffuseWPerM2[h], winter.BeamNormalWPerM2[h], winter.ExtraterrestrialNormalWPerM2[h], 55, other.CosIncidence[h], winter.SunZenithDeg[h]);
             Assert.Equal(expected, other.SkyWPerM2[h], 1e-6);
         }
 
         Assert.Equal(perez.BeamWPerM2, other.BeamWPerM2);
-        Validation.Within("plane second opinion", "plane irradiation of a winter by Hay and Davies over that by Perez, tilt 55°", 0.94, 1.01, other.KwhPerM2(winter.WarmUpHours) / perez.KwhPerM2(winter.WarmUpHours), "two published models side by side, no source for the ratio");
+        Validation.Within("plane second opinion", "plane irradiation of a winter by Hay and Davies over that by Perez, tilt 55°", 0.94, 1.01, other.KwhPerM2(winter.WarmUpHours) / perez.KwhPerM2(winter.WarmUpHours), "two published models side by side, no source for the ratio", "WinterLight");
     }
 
     [Fact]
     public void A_wall_of_hills_takes_the_beam()
     {
         var winter = ClearWinter.At(44);
-        var open = PlaneModel.For(winter, Mount.FixedAt(59, 180));
-        var valley = PlaneModel.For(winter, Mount.FixedAt(59, 180), new HorizonProfile([(0, 0), (70, 0), (71, 60), (289, 60), (290, 0)]));
+        var open = Falling.On(winter, Mount.FixedAt(59, 180));
+        var valley = Falling.On(winter, Mount.FixedAt(59, 180), new HorizonProfile([(0, 0), (70, 0), (71, 60), (289, 60), (290, 0)]));
         Assert.Equal(0, valley.BeamWPerM2.Sum());
         Assert.InRange(valley.SkyWPerM2.Sum(), 0.2 * open.SkyWPerM2.Sum(), open.SkyWPerM2.Sum());
         Assert.Equal(open.GroundWPerM2, valley.GroundWPerM2);
@@ -186,12 +186,12 @@ public sealed class PlaneModelTests
         Parallel.ForEach(Enumerable.Range(0, 200), i => Assert.NotNull(cache.Get(winter, mounts[i % 20])));
         Assert.InRange(cache.Bytes, 1, 3L * 4 * 8 * winter.Hours);
         Assert.Same(cache.Get(winter, mounts[0]), cache.Get(winter, mounts[0] with { }));
-        Assert.Equal(PlaneModel.For(winter, mounts[3]).BeamWPerM2, cache.Get(winter, mounts[3]).BeamWPerM2);
+        Assert.Equal(Falling.On(winter, mounts[3]).BeamWPerM2, cache.Get(winter, mounts[3]).BeamWPerM2);
     }
 
     private static double Total(Winter winter, Mount mount)
     {
-        var plane = PlaneModel.For(winter, mount);
+        var plane = Falling.On(winter, mount);
         return Enumerable.Range(winter.WarmUpHours, winter.SeasonHours).Sum(h => plane.BeamWPerM2[h] + plane.SkyWPerM2[h] + plane.GroundWPerM2[h]);
     }
 }

@@ -20,7 +20,7 @@ public sealed class BeamSplitTests
     [InlineData(0.8, 0.1653)]
     [InlineData(0.9, 0.1650)]
     public void Diffuse_share_follows_Erbs(double clearness, double share) =>
-        Validation.Equal(FormattableString.Invariant($"light B3 diffuse share {clearness}"), "diffuse share of the hour", share, BeamSplit.ErbsHourly(clearness), 1e-4, "Erbs, Klein and Duffie, Solar Energy 28 (1982), figures of pvlib");
+        Validation.Equal(FormattableString.Invariant($"light B3 diffuse share {clearness}"), "diffuse share of the hour", share, BeamSplit.ErbsHourly(clearness), 1e-4, "Erbs, Klein and Duffie, Solar Energy 28 (1982), figures of pvlib", "BeamSplit.ErbsHourly");
 
     [Theory]
     [InlineData(0.405724, 50, 41.5704)]
@@ -30,7 +30,7 @@ public sealed class BeamSplitTests
     [InlineData(0.768919, 1000, 170.439)]
     [InlineData(0.169853, 120, 118.166)]
     public void Diffuse_light_follows_the_library(double clearness, double global, double diffuse) =>
-        Validation.Equal(FormattableString.Invariant($"light B3 diffuse at {clearness}"), "diffuse light [W/m²]", diffuse, global * BeamSplit.ErbsHourly(clearness), 0.01, "pvlib-python, erbs");
+        Validation.Equal(FormattableString.Invariant($"light B3 diffuse at {clearness}"), "diffuse light [W/m²]", diffuse, global * BeamSplit.ErbsHourly(clearness), 0.01, "pvlib-python, erbs", "BeamSplit.ErbsHourly");
 
     [Fact]
     public void Beam_diffuse_and_global_always_close() =>

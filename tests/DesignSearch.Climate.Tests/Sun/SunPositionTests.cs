@@ -1,4 +1,3 @@
-using DesignSearch.Climate.Plane;
 using DesignSearch.Climate.Sun;
 using DesignSearch.Testing;
 using Xunit;
@@ -25,10 +24,10 @@ public sealed class SunPositionTests
     [InlineData("N6", 35.68, 139.69, "2025-11-05T00:30", 31.877, 147.005)]
     public void Stands_where_the_almanac_says(string id, double latitude, double longitude, string utc, double altitude, double azimuth)
     {
-        var sun = SunPosition.At(Places.At(latitude, longitude), Places.Utc(utc));
-        Validation.Equal($"sun A2 {id} altitude", "altitude, no refraction [°]", altitude, 90 - sun.ZenithDeg, 0.003, Ephem);
-        Validation.Equal($"sun A2 {id} azimuth", "azimuth [°]", azimuth, sun.AzimuthDeg, 0.006, Ephem);
-        Validation.Equal($"sun A2 {id} direction", "angle between directions [°]", 0, Places.AngleDeg(sun, new(90 - altitude, azimuth)), 0.003, Ephem);
+        var sun = Places.Sun(Places.At(latitude, longitude), Places.Utc(utc));
+        Validation.Equal($"sun A2 {id} altitude", "altitude, no refraction [°]", altitude, 90 - sun.ZenithDeg, 0.003, Ephem, "SunPosition.Seen");
+        Validation.Equal($"sun A2 {id} azimuth", "azimuth [°]", azimuth, sun.AzimuthDeg, 0.006, Ephem, "SunPosition.Seen");
+        Validation.Equal($"sun A2 {id} direction", "angle between directions [°]", 0, Places.AngleDeg(sun, new(90 - altitude, azimuth)), 0.003, Ephem, "SunPosition.Seen");
     }
 
     [Fact]
@@ -36,15 +35,15 @@ public sealed class SunPositionTests
     {
         var utc = Places.Utc("2003-10-17T19:30:30");
         var sun = Ephemeris.At(utc);
-        Validation.Equal("sun A1 declination", "geocentric declination [°]", -9.31434, sun.DeclinationRad * 180 / Math.PI, 2e-4, Spa);
-        Validation.Equal("sun A1 distance", "distance [au]", 0.9965422974, sun.DistanceAu, 3e-6, Spa);
-        Validation.Equal("sun A1 hour angle", "local hour angle [°]", 11.105902, (sun.GreenwichHourAngleRad * 180 / Math.PI - 105.1786 + 360) % 360, 1e-3, Spa);
-        Validation.Equal("sun A1 equation of time", "equation of time [min]", 14.6415, sun.EquationOfTimeMin(utc), 0.01, Spa);
-        var seen = SunPosition.At(Places.At(39.742476, -105.1786), utc);
-        Validation.Equal("sun A1 altitude", "topocentric altitude, no refraction [°]", 39.872046, 90 - seen.ZenithDeg, 1e-3, Spa);
-        Validation.Equal("sun A1 azimuth", "azimuth [°]", 194.340241, seen.AzimuthDeg, 1e-3, Spa);
-        var incidence = Math.Acos(SkyModel.CosIncidence(30, 170, seen)) * 180 / Math.PI;
-        Validation.Equal("sun A1 incidence", "incidence on a plane 30° facing 170° [°], the source with refraction", 25.187, incidence, 0.02, Spa);
+        Validation.Equal("sun A1 declination", "geocentric declination [°]", -9.31434, sun.DeclinationRad * 180 / Math.PI, 2e-4, Spa, "Ephemeris.At");
+        Validation.Equal("sun A1 distance", "distance [au]", 0.9965422974, sun.DistanceAu, 3e-6, Spa, "Ephemeris.At");
+        Validation.Equal("sun A1 hour angle", "local hour angle [°]", 11.105902, (sun.GreenwichHourAngleRad * 180 / Math.PI - 105.1786 + 360) % 360, 1e-3, Spa, "Ephemeris.At");
+        Validation.Equal("sun A1 equation of time", "equation of time [min]", 14.6415, sun.EquationOfTimeMin(utc), 0.01, Spa, "Ephemeris.EquationOfTimeMin");
+        var seen = Places.Sun(Places.At(39.742476, -105.1786), utc);
+        Validation.Equal("sun A1 altitude", "topocentric altitude, no refraction [°]", 39.872046, 90 - seen.ZenithDeg, 1e-3, Spa, "SunPosition.Seen");
+        Validation.Equal("sun A1 azimuth", "azimuth [°]", 194.340241, seen.AzimuthDeg, 1e-3, Spa, "SunPosition.Seen");
+        var incidence = Math.Acos(Falling.CosIncidence(30, 170, seen)) * 180 / Math.PI;
+        Validation.Equal("sun A1 incidence", "incidence on a plane 30° facing 170° [°], the source with refraction", 25.187, incidence, 0.02, Spa, "PlaneFrame.Normal");
     }
 
     [Theory]
@@ -61,9 +60,9 @@ public sealed class SunPositionTests
     {
         var noon = Places.Utc(date + "T12:00");
         var sun = Ephemeris.At(noon);
-        Validation.Equal($"sun A4 {date} equation of time", "equation of time [min]", equationMin, sun.EquationOfTimeMin(noon), 0.01, "SPA (NREL/TP-560-34302)");
-        Validation.Equal($"sun A4 {date} declination", "declination [°]", declinationDeg, sun.DeclinationRad * 180 / Math.PI, 0.002, "ephem 4.1.4");
-        Validation.Equal($"sun A4 {date} above the atmosphere", "normal irradiance [W/m²]", normal, sun.ExtraterrestrialNormalWPerM2, 0.2, "1361 W/m² over the squared distance of ephem 4.1.4");
+        Validation.Equal($"sun A4 {date} equation of time", "equation of time [min]", equationMin, sun.EquationOfTimeMin(noon), 0.01, "SPA (NREL/TP-560-34302)", "Ephemeris.EquationOfTimeMin");
+        Validation.Equal($"sun A4 {date} declination", "declination [°]", declinationDeg, sun.DeclinationRad * 180 / Math.PI, 0.002, "ephem 4.1.4", "Ephemeris.At");
+        Validation.Equal($"sun A4 {date} above the atmosphere", "normal irradiance [W/m²]", normal, sun.ExtraterrestrialNormalWPerM2, 0.2, "1361 W/m² over the squared distance of ephem 4.1.4", "Ephemeris.ExtraterrestrialNormalWPerM2");
     }
 
     [Theory]
@@ -77,7 +76,7 @@ public sealed class SunPositionTests
     [InlineData(307, -15.96)]
     [InlineData(355, -23.45)]
     public void Daily_declination_follows_Cooper(int dayOfYear, double declinationDeg) =>
-        Validation.Equal($"sun A4 Cooper day {dayOfYear}", "declination by the daily series [°]", declinationDeg, DailySun.DeclinationRad(dayOfYear) * 180 / Math.PI, 0.006, "P. I. Cooper, Solar Energy 12 (1969), recomputed");
+        Validation.Equal($"sun A4 Cooper day {dayOfYear}", "declination by the daily series [°]", declinationDeg, DailySun.DeclinationRad(dayOfYear) * 180 / Math.PI, 0.006, "P. I. Cooper, Solar Energy 12 (1969), recomputed", "DailySun.DeclinationRad");
 
     [Theory]
     [InlineData(5, 48.630)]
@@ -89,7 +88,7 @@ public sealed class SunPositionTests
     [InlineData(50, 778.767)]
     [InlineData(90, 1035.092)]
     public void A_clear_sky_gives_the_light_of_Haurwitz(double altitude, double global) =>
-        Validation.Equal($"sun B4 clear sky {altitude}", "global irradiance [W/m²]", global, ClearSky.HaurwitzWPerM2(Math.Sin(altitude * Math.PI / 180)), 0.01, "B. Haurwitz, Journal of Meteorology 2 (1945), figures of pvlib-python, tests/test_clearsky.py");
+        Validation.Equal($"sun B4 clear sky {altitude}", "global irradiance [W/m²]", global, ClearSky.HaurwitzWPerM2(Math.Sin(altitude * Math.PI / 180)), 0.01, "B. Haurwitz, Journal of Meteorology 2 (1945), figures of pvlib-python, tests/test_clearsky.py", "ClearSky.HaurwitzWPerM2");
 
     [Theory]
     [InlineData(-44.00, 170.00, "2025-06-21", 12, "08:15:11", "12:41:45", "17:08:18")]
@@ -105,23 +104,23 @@ public sealed class SunPositionTests
         var place = Places.At(latitude, longitude);
         var noon = Places.Utc($"{date}T{transit}").AddHours(-zone);
         var hourAngleDeg = Math.IEEERemainder(Ephemeris.At(noon).GreenwichHourAngleRad * 180 / Math.PI + longitude, 360);
-        Validation.Equal($"sun A3 {latitude:0} {date} transit", "sun in the meridian, ours less expected [s]", 0, -hourAngleDeg * 240, 10, "ephem 4.1.4");
+        Validation.Equal($"sun A3 {latitude:0} {date} transit", "sun in the meridian, ours less expected [s]", 0, -hourAngleDeg * 240, 10, "ephem 4.1.4", "SunPosition.Seen");
         foreach (var (what, time) in new[] { ("rise", rise), ("set", set) })
         {
             var expected = Places.Utc($"{date}T{time}").AddHours(-zone);
             var ours = Crossing(place, expected, 90.8333);
-            Validation.Equal($"sun A3 {latitude:0} {date} {what}", "sun" + what + ", ours less expected [s]", 0, (ours - expected).TotalSeconds, 10, "ephem 4.1.4, centre of the disc at −0.8333°");
+            Validation.Equal($"sun A3 {latitude:0} {date} {what}", "sun" + what + ", ours less expected [s]", 0, (ours - expected).TotalSeconds, 10, "ephem 4.1.4, centre of the disc at −0.8333°", "SunPosition.Seen");
         }
     }
 
     private static DateTime Crossing(Place place, DateTime near, double zenith)
     {
         var (low, high) = (near.AddMinutes(-20), near.AddMinutes(20));
-        var rising = SunPosition.At(place, low).ZenithDeg > zenith;
+        var rising = Places.Sun(place, low).ZenithDeg > zenith;
         for (var i = 0; i < 40; i++)
         {
             var middle = low + (high - low) / 2;
-            if (SunPosition.At(place, middle).ZenithDeg > zenith == rising)
+            if (Places.Sun(place, middle).ZenithDeg > zenith == rising)
                 low = middle;
             else
                 high = middle;

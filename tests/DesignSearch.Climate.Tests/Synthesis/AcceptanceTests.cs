@@ -37,19 +37,19 @@ public sealed class AcceptanceTests
         var winters = Enumerable.Range(1, Seeds).Select(s => WinterMaker.Synthetic(climate, ReferenceSites.SeasonOf(climate), WinterKind.Typical, (ulong)s, new())).ToArray();
         var all = winters.Select(w => WinterFigures.Of(w)).ToArray();
 
-        Validation.Within($"winter {site} low lag", "lag-1 of the daily low, within months", 0.45, 0.78, all.Average(f => f.LagLow), Real);
-        Validation.Within($"winter {site} high lag", "lag-1 of the daily high, within months", 0.45, 0.77, all.Average(f => f.LagHigh), Real);
-        Validation.Within($"winter {site} dark run", "longest run of days with clearness under 0.25 in the file: one draw, so it must lie among those of the seeds", all.Min(f => f.DarkRun), all.Max(f => f.DarkRun), file.DarkRun, Real);
-        Validation.Equal($"winter {site} spread of the mean", "standard deviation of the daily mean within the months [K]", file.SdMeanK, all.Average(f => f.SdMeanK), 0.2 * file.SdMeanK, Real);
-        Validation.Within($"winter {site} mean lag", "lag-1 of the daily mean, within months", 0.50, 0.80, all.Average(f => f.LagMean), Real);
-        Validation.Within($"winter {site} clearness lag", "lag-1 of the daily clearness, within months", 0.10, 0.47, all.Average(f => f.LagClear), Real);
-        Validation.Within($"winter {site} clear and low", "correlation of clearness and daily low", file.LowFrom, file.LowTo, all.Average(f => f.ClearLow), Real);
-        Validation.Within($"winter {site} clear and high", "correlation of clearness and daily high", file.HighFrom, file.HighTo, all.Average(f => f.ClearHigh), Real);
-        Validation.Within($"winter {site} clear and range", "correlation of clearness and daily range", 0.35, 0.80, all.Average(f => f.ClearRange), Real);
-        Validation.Equal($"winter {site} frost days", "days with frost in the season, mean of the seeds", file.FrostDays, all.Average(f => f.FrostDays), 0.2 * file.FrostDays, Real);
-        Validation.Equal($"winter {site} lowest", "lowest temperature, median of the seeds [°C]", file.LowestC, all.Select(f => f.Lowest).Median(), 2, Real);
-        Validation.Equal($"winter {site} 35th coldest hour", "99.6 % temperature, median of the seeds [°C]", file.DesignC, all.Select(f => f.Design).Median(), 1.5, Real);
-        Validation.Equal($"winter {site} diffuse share", "diffuse share of the global irradiation", file.DiffuseShare, all.Average(f => f.DiffuseShare), file.DiffuseBound, Real);
+        Validation.Within($"winter {site} low lag", "lag-1 of the daily low, within months", 0.45, 0.78, all.Average(f => f.LagLow), Real, "WinterMaker.Synthetic");
+        Validation.Within($"winter {site} high lag", "lag-1 of the daily high, within months", 0.45, 0.77, all.Average(f => f.LagHigh), Real, "WinterMaker.Synthetic");
+        Validation.Within($"winter {site} dark run", "longest run of days with clearness under 0.25 in the file: one draw, so it must lie among those of the seeds", all.Min(f => f.DarkRun), all.Max(f => f.DarkRun), file.DarkRun, Real, "WinterMaker.Synthetic");
+        Validation.Equal($"winter {site} spread of the mean", "standard deviation of the daily mean within the months [K]", file.SdMeanK, all.Average(f => f.SdMeanK), 0.2 * file.SdMeanK, Real, "WinterMaker.Synthetic");
+        Validation.Within($"winter {site} mean lag", "lag-1 of the daily mean, within months", 0.50, 0.80, all.Average(f => f.LagMean), Real, "WinterMaker.Synthetic");
+        Validation.Within($"winter {site} clearness lag", "lag-1 of the daily clearness, within months", 0.10, 0.47, all.Average(f => f.LagClear), Real, "WinterMaker.Synthetic");
+        Validation.Within($"winter {site} clear and low", "correlation of clearness and daily low", file.LowFrom, file.LowTo, all.Average(f => f.ClearLow), Real, "WinterMaker.Synthetic");
+        Validation.Within($"winter {site} clear and high", "correlation of clearness and daily high", file.HighFrom, file.HighTo, all.Average(f => f.ClearHigh), Real, "WinterMaker.Synthetic");
+        Validation.Within($"winter {site} clear and range", "correlation of clearness and daily range", 0.35, 0.80, all.Average(f => f.ClearRange), Real, "WinterMaker.Synthetic");
+        Validation.Equal($"winter {site} frost days", "days with frost in the season, mean of the seeds", file.FrostDays, all.Average(f => f.FrostDays), 0.2 * file.FrostDays, Real, "WinterMaker.Synthetic");
+        Validation.Equal($"winter {site} lowest", "lowest temperature, median of the seeds [°C]", file.LowestC, all.Select(f => f.Lowest).Median(), 2, Real, "WinterMaker.Synthetic");
+        Validation.Equal($"winter {site} 35th coldest hour", "99.6 % temperature, median of the seeds [°C]", file.DesignC, all.Select(f => f.Design).Median(), 1.5, Real, "WinterMaker.Synthetic");
+        Validation.Equal($"winter {site} diffuse share", "diffuse share of the global irradiation", file.DiffuseShare, all.Average(f => f.DiffuseShare), file.DiffuseBound, Real, "WinterMaker.Synthetic");
     }
 
     [Fact]
@@ -57,7 +57,7 @@ public sealed class AcceptanceTests
     {
         var ours = Files.Keys.Average(site => Enumerable.Range(1, Seeds).Average(s => (double)WinterFigures.Of(WinterMaker.Synthetic(ReferenceSites.Named(site), ReferenceSites.SeasonOf(ReferenceSites.Named(site)), WinterKind.Typical, (ulong)s, new())).DarkRun));
         var files = Files.Values.Average(f => f.DarkRun);
-        Validation.Equal("winter dark runs", "longest run of days with clearness under 0.25, mean of four sites", files, ours, 0.4 * files, Real);
+        Validation.Equal("winter dark runs", "longest run of days with clearness under 0.25, mean of four sites", files, ours, 0.4 * files, Real, "WinterMaker.Synthetic");
     }
 
     [Theory]
@@ -94,7 +94,7 @@ public sealed class AcceptanceTests
             }
         }
 
-        Validation.Within("winter clearness distance", "mean Kolmogorov distance of a month's clearness from Hollands and Huget", 0, 0.17, distances.Average(), "Hollands and Huget, Solar Energy 30 (1983); real files 0.16");
+        Validation.Within("winter clearness distance", "mean Kolmogorov distance of a month's clearness from Hollands and Huget", 0, 0.17, distances.Average(), "Hollands and Huget, Solar Energy 30 (1983); real files 0.16", "ClearnessDistribution");
         Assert.True(distances.Order().ElementAt((int)(0.95 * distances.Count)) < 0.27);
     }
 
@@ -106,7 +106,7 @@ public sealed class AcceptanceTests
     {
         var spread = new ClearnessDistribution(mean);
         var ours = Enumerable.Range(0, 4000).Average(i => spread.AtShare((i + 0.5) / 4000));
-        Validation.Equal(FormattableString.Invariant($"winter clearness mean {mean}"), "mean of the distribution", mean, ours, 0.01, "Hollands and Huget, Solar Energy 30 (1983)");
+        Validation.Equal(FormattableString.Invariant($"winter clearness mean {mean}"), "mean of the distribution", mean, ours, 0.01, "Hollands and Huget, Solar Energy 30 (1983)", "ClearnessDistribution");
     }
 
     [Fact]
@@ -143,14 +143,14 @@ public sealed class AcceptanceTests
         var north = chile with { Place = chile.Place with { LatitudeDeg = -chile.Place.LatitudeDeg }, Months = [.. chile.Months.Skip(6), .. chile.Months.Take(6)] };
         var south = Light(chile, new(5, 1, 9, 30), 0);
         var mirrored = Light(north, new(11, 1, 3, 31), 180);
-        Validation.Equal("winter mirrored site", "plane irradiation of the mirrored site over that of the site", 1, mirrored / south, 0.05, "symmetry; what remains is the nearer sun of January and the chance of the days");
+        Validation.Equal("winter mirrored site", "plane irradiation of the mirrored site over that of the site", 1, mirrored / south, 0.05, "symmetry; what remains is the nearer sun of January and the chance of the days", "WinterMaker.Synthetic");
 
         static double Light(MonthlyClimate climate, SeasonDates season, double faces)
         {
             var totals = Enumerable.Range(1, 12).Select(seed =>
             {
                 var winter = WinterMaker.Synthetic(climate, season, WinterKind.Typical, (ulong)seed, new());
-                var plane = PlaneModel.For(winter, new(MountKind.TwoPosition, MountAxis.Sloping, 53, faces, 30));
+                var plane = Falling.On(winter, new(MountKind.TwoPosition, MountAxis.Sloping, 53, faces, 30));
                 return Enumerable.Range(winter.WarmUpHours, winter.SeasonHours).Sum(h => plane.BeamWPerM2[h] + plane.SkyWPerM2[h] + plane.GroundWPerM2[h]) / winter.SeasonHours;
             });
             return totals.Average();

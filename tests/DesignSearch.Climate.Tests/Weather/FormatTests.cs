@@ -1,4 +1,3 @@
-using DesignSearch.Climate.Sun;
 using DesignSearch.Climate.Weather;
 using Xunit;
 
@@ -39,7 +38,7 @@ public sealed class FormatTests
             worst = Math.Max(worst, Math.Abs(record.GlobalWPerM2[h] - expected));
             (sum, count) = (sum + Math.Abs(record.GlobalWPerM2[h] - expected), count + 1);
             Assert.Equal(sky.Air(t.AddMinutes(30)), record.AirC[h], 0.4);
-            var cosine = Math.Cos(SunPosition.At(record.Place, record.Start.AddHours(h + 0.5 - record.Place.ZoneHours)).ZenithDeg * Math.PI / 180);
+            var cosine = Math.Cos(Places.Sun(record.Place, record.Start.AddHours(h + 0.5 - record.Place.ZoneHours)).ZenithDeg * Math.PI / 180);
             Assert.Equal(record.GlobalWPerM2[h], record.DiffuseWPerM2[h] + record.BeamNormalWPerM2[h] * Math.Max(0, cosine), 0.01);
         }
 

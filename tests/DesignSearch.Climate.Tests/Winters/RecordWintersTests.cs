@@ -75,7 +75,6 @@ public sealed class RecordWintersTests
         {
             Place = new("made", 45, 10, 200, 1),
             Source = "made",
-            Provider = "made",
             Period = "made",
             IsTypicalYear = typical,
             Start = start,
@@ -86,9 +85,9 @@ public sealed class RecordWintersTests
             DiffuseWPerM2 = Make(_ => 0),
             BeamNormalWPerM2 = Make(_ => 0),
             Origins = new Dictionary<WeatherField, FieldOrigin[]>(),
-            SunFit = new(0, 0, 0, 0),
+            SunFit = new(0, 0, 0),
             Repairs = [],
-            Summary = new(months, 0, 0, 0, 0, 0),
+            Summary = new(months, 0, 0, 0, 0),
         };
     }
 }

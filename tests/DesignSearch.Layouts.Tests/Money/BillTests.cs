@@ -59,7 +59,7 @@ public sealed class BillTests
         // 1000 kWh at 0.30 is 300.00 a year; ten years at 5 %: 7.7217 (annuity table, UPV): 2316.52.
         var running = Pricer.Running(1000, 0, 12.34m, terms);
         Assert.Equal(300.00m, running.ElectricityPerYear);
-        Validation.Equal("money life cost of 1000 kWh a year", "present value, currency", 300 * 7.7217, (double)(running.PresentValue - 12.34m), 0.02, "annuity table, UPV 5 %, 10 years");
+        Validation.Equal("money life cost of 1000 kWh a year", "present value, currency", 300 * 7.7217, (double)(running.PresentValue - 12.34m), 0.02, "annuity table, UPV 5 %, 10 years", "Pricer");
     }
 
     private static PricedLayout Price(Scenario scenario, Layout layout)

@@ -48,7 +48,7 @@ public sealed class LayoutBoundsTests
         Assert.True(proved.IsExact, proved.StoppedInWords);
         Assert.Equal(Figures(all), Figures(proved));
         Validation.Within("search greenhouse proof", "simulations to prove the front, as a share of going through all", 0, 0.5, (double)(proved.Evaluations + proved.Proof!.Bounds) / all.Evaluations,
-            FormattableString.Invariant($"all {all.Evaluations} layouts that pass the first checks simulated; the same {all.Front.Count} points"));
+            FormattableString.Invariant($"all {all.Evaluations} layouts that pass the first checks simulated; the same {all.Front.Count} points"), "LayoutBounds");
     }
 
     private static LayoutAssessor Assessor(SmallScenario small)

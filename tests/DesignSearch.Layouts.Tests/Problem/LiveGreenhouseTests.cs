@@ -38,7 +38,7 @@ public sealed class LiveGreenhouseTests
 
         theirs.Sort();
         Validation.Within("search live greenhouse", FormattableString.Invariant($"share of the exact hypervolume with {Simulations} simulations in blocks of 16, median of {Seeds} seeds"), Math.Max(0.99, theirs[Seeds / 2]), 1.00001, ours[Seeds / 2],
-            FormattableString.Invariant($"every layout simulated; NSGA-II of Debian's python3-deap, population 40, every call counted, run beside it: {theirs[Seeds / 2]:0.0000}"));
+            FormattableString.Invariant($"every layout simulated; NSGA-II of Debian's python3-deap, population 40, every call counted, run beside it: {theirs[Seeds / 2]:0.0000}"), "SearchEngine.Run");
     }
 
     // Remembers what was simulated, so that no layout is simulated twice in all these runs.

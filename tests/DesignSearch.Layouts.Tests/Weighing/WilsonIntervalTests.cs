@@ -16,8 +16,8 @@ public sealed class WilsonIntervalTests
     public void The_interval_is_that_of_the_published_table(int successes, int trials, double low, double high)
     {
         var ours = WilsonInterval.Of(successes, trials);
-        Validation.Equal($"unseen-winters interval {successes}/{trials} low", "lower end of the 95 % interval", low, ours.Low, 0.00005, Source);
-        Validation.Equal($"unseen-winters interval {successes}/{trials} high", "upper end of the 95 % interval", high, ours.High, 0.00005, Source);
+        Validation.Equal($"unseen-winters interval {successes}/{trials} low", "lower end of the 95 % interval", low, ours.Low, 0.00005, Source, "WilsonInterval");
+        Validation.Equal($"unseen-winters interval {successes}/{trials} high", "upper end of the 95 % interval", high, ours.High, 0.00005, Source, "WilsonInterval");
     }
 
     [Fact]

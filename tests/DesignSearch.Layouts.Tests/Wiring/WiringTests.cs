@@ -43,7 +43,7 @@ public sealed class WiringTests
         {
             var cable = Load().Catalogue.Of<Cable>().First(c => c.SectionMm2 == section && c.ConductorClass == 5 && c.MaxVolts < 400);
             var line = new LowLine(24, metres, [new Circuit("lamp", 24, 24 * amperes, 0, "", "")]) { Feeder = cable };
-            Validation.Equal(FormattableString.Invariant($"wiring loss in {section} mm2 at {amperes} A over {metres} m"), "share of 24 V [%]", percent, 100 * line.WorstDrop, 0.01, "IEC 60228 resistances, 2 L I R'");
+            Validation.Equal(FormattableString.Invariant($"wiring loss in {section} mm2 at {amperes} A over {metres} m"), "share of 24 V [%]", percent, 100 * line.WorstDrop, 0.01, "IEC 60228 resistances, 2 L I R'", "LowLine");
         }
     }
 

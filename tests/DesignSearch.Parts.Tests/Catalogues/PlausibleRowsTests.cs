@@ -23,8 +23,8 @@ public sealed class PlausibleRowsTests
     public void Selective_flat_plates_lie_near_a_public_certificate(string id, double low, double high)
     {
         var collector = Find<Collector>(id);
-        Validation.Within("part collector " + id + " eta0", "peak efficiency, gross [1]", 0.72, 0.795, collector.Eta0Beam, "public certificate of 2022 (gross 0.739) and a maker's data sheet (aperture 0.795)");
-        Validation.Within("part collector " + id + " a1", "heat loss term [W/(m2 K)]", low, high, collector.A1WPerM2K, "public certificate of 2022 (3.51) and Koffi et al. 2014 (4.25)");
+        Validation.Within("part collector " + id + " eta0", "peak efficiency, gross [1]", 0.72, 0.795, collector.Eta0Beam, "public certificate of 2022 (gross 0.739) and a maker's data sheet (aperture 0.795)", "catalogs/starter/collectors.csv");
+        Validation.Within("part collector " + id + " a1", "heat loss term [W/(m2 K)]", low, high, collector.A1WPerM2K, "public certificate of 2022 (3.51) and Koffi et al. 2014 (4.25)", "catalogs/starter/collectors.csv");
     }
 
     [Fact]
@@ -32,8 +32,8 @@ public sealed class PlausibleRowsTests
     {
         var collector = Find<Collector>("box-twinwall-2m");
         const string Source = "Pugsley et al. 2019, Renewable Energy 137, 2-9: twin-wall polycarbonate absorber under one pane";
-        Validation.Within("part collector twin-wall eta0", "peak efficiency [1]", 0.5, 0.62, collector.Eta0Beam, Source);
-        Validation.Within("part collector twin-wall a1", "heat loss term [W/(m2 K)]", 6, 8, collector.A1WPerM2K, Source);
+        Validation.Within("part collector twin-wall eta0", "peak efficiency [1]", 0.5, 0.62, collector.Eta0Beam, Source, "catalogs/starter/collectors.csv");
+        Validation.Within("part collector twin-wall a1", "heat loss term [W/(m2 K)]", 6, 8, collector.A1WPerM2K, Source, "catalogs/starter/collectors.csv");
     }
 
     // A safety figure must never be below what the efficiency line alone says; measured stagnation lies above it.
@@ -53,7 +53,7 @@ public sealed class PlausibleRowsTests
 
     [Fact]
     public void Foam_conducts_no_more_than_its_standards_allow() =>
-        Assert.All(Starter.Of<PipeInsulation>(), i => Validation.Within("part insulation " + i.Id, "declared conductivity [W/(m K)]", 0.025, 0.050, i.ConductivityWPerMK, "EN 14304 and EN 14313, scope: at most 0.050 W/(m K) at 10 C"));
+        Assert.All(Starter.Of<PipeInsulation>(), i => Validation.Within("part insulation " + i.Id, "declared conductivity [W/(m K)]", 0.025, 0.050, i.ConductivityWPerMK, "EN 14304 and EN 14313, scope: at most 0.050 W/(m K) at 10 C", "catalogs/starter/pipe-insulations.csv"));
 
     // A sheet of 6 mm has about 0.11 m²K/W of its own (3.5 W/(m²K) less its films); an air gap adds 0.15 to 0.18.
     [Theory]
@@ -67,7 +67,7 @@ public sealed class PlausibleRowsTests
 
     [Fact]
     public void Bubble_lining_keeps_to_the_cautious_band() =>
-        Validation.Within("part lining bubble", "glass with bubble film [W/(m2 K)]", 3.2, 4.2, 1 / ((1 / 5.75) + Find<Lining>("bubble-lining-large").ResistanceM2KPerW), "EN 673 form of single glass 5.75; trade band for bubble film, sellers' claims left out");
+        Validation.Within("part lining bubble", "glass with bubble film [W/(m2 K)]", 3.2, 4.2, 1 / ((1 / 5.75) + Find<Lining>("bubble-lining-large").ResistanceM2KPerW), "EN 673 form of single glass 5.75; trade band for bubble film, sellers' claims left out", "catalogs/starter/linings.csv");
 
     [Fact]
     public void Screens_save_what_growers_measured()
@@ -77,7 +77,7 @@ public sealed class PlausibleRowsTests
         {
             var closed = 1 / ((1 / 5.75) + cover.ResistanceM2KPerW);
             var saved = (1 - cover.EdgeLeak) * (1 - (closed / 5.75));
-            Validation.Within("part night-cover " + cover.Id, "loss saved while closed [1]", 0.2, 0.7, saved, "New Zealand crop-house advice and US extension modules: 20 to 70 % while closed");
+            Validation.Within("part night-cover " + cover.Id, "loss saved while closed [1]", 0.2, 0.7, saved, "New Zealand crop-house advice and US extension modules: 20 to 70 % while closed", "catalogs/starter/night-covers.csv");
         }
     }
 
@@ -100,8 +100,9 @@ public sealed class PlausibleRowsTests
     public void Circulators_are_no_better_than_pumps_can_be() =>
         Assert.All(Starter.Of<Pump>(), p =>
         {
-            var best = Enumerable.Range(1, 99).Max(i => PumpCurve.PowerW(PumpCurve.Of(p).HeadM(i / 100.0 * p.FlowAtNoHeadLPerMin / 60000) * 9806.65, i / 100.0 * p.FlowAtNoHeadLPerMin / 60000)) / p.Watts;
-            Validation.Within("part pump " + p.Id, "best efficiency of the curve [1]", 0.05, 0.40, best, "common practice, no source: small circulators 0.05 to 0.40");
+            var flows = Enumerable.Range(1, 99).Select(i => i / 100.0 * p.FlowAtNoHeadLPerMin / 60000);
+            var best = flows.Max(q => PumpCurve.Of(p).HeadM(q) * 9806.65 * q) / p.Watts;
+            Validation.Within("part pump " + p.Id, "best efficiency of the curve [1]", 0.05, 0.40, best, "common practice, no source: small circulators 0.05 to 0.40", "catalogs/starter/pumps.csv");
         });
 
     [Fact]

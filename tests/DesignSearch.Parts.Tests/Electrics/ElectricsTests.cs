@@ -20,8 +20,8 @@ public sealed class ElectricsTests
     public void Copper_resistance_is_that_of_the_standard(double mm2, double fixedWire, double flexible)
     {
         var id = FormattableString.Invariant($"electrics J1 {mm2} mm2");
-        Validation.Equal(id + " class 2", "resistance at 20 C [ohm/km]", fixedWire, 1000 * CopperResistance.OhmPerM(mm2, 2), 1e-9, "IEC 60228, plain copper");
-        Validation.Equal(id + " class 5", "resistance at 20 C [ohm/km]", flexible, 1000 * CopperResistance.OhmPerM(mm2, 5), 1e-9, "IEC 60228, plain copper");
+        Validation.Equal(id + " class 2", "resistance at 20 C [ohm/km]", fixedWire, 1000 * CopperResistance.OhmPerM(mm2, 2), 1e-9, "IEC 60228, plain copper", "CopperResistance.OhmPerM");
+        Validation.Equal(id + " class 5", "resistance at 20 C [ohm/km]", flexible, 1000 * CopperResistance.OhmPerM(mm2, 5), 1e-9, "IEC 60228, plain copper", "CopperResistance.OhmPerM");
         Assert.Equal(CopperResistance.OhmPerM(mm2, 2), CopperResistance.OhmPerM(mm2, 1));
     }
 
@@ -29,8 +29,8 @@ public sealed class ElectricsTests
     public void Warm_copper_resists_more()
     {
         var factor = CopperResistance.OhmPerM(2.5, 2, 50) / CopperResistance.OhmPerM(2.5, 2);
-        Validation.Equal("electrics J1 warm", "resistance at 50 C over 20 C [1]", 1.1179, factor, 1e-4, "temperature coefficient of copper 0.00393 1/K");
-        Validation.Within("electrics J1 warm table", "resistance at 50 C over 20 C [1]", 1.115, 1.125, factor, "IEC 60228 correction 1/0.893 = 1.120");
+        Validation.Equal("electrics J1 warm", "resistance at 50 C over 20 C [1]", 1.1179, factor, 1e-4, "temperature coefficient of copper 0.00393 1/K", "CopperResistance.OhmPerM");
+        Validation.Within("electrics J1 warm table", "resistance at 50 C over 20 C [1]", 1.115, 1.125, factor, "IEC 60228 correction 1/0.893 = 1.120", "CopperResistance.OhmPerM");
     }
 
     [Fact]
@@ -44,7 +44,7 @@ public sealed class ElectricsTests
     [InlineData(2.5, 1.38)]
     [InlineData(1.5, 2.30)]
     public void Published_drop_is_met(double mm2, double expected) =>
-        Validation.Equal(FormattableString.Invariant($"electrics J2 published {mm2} mm2"), "drop, 5 m out and back, 20 A [V]", expected, CableDrop.Volts(5, 20, 17.241e-3 / mm2), 0.005, "published forum calculation with 17.241 ohm mm2/km");
+        Validation.Equal(FormattableString.Invariant($"electrics J2 published {mm2} mm2"), "drop, 5 m out and back, 20 A [V]", expected, CableDrop.Volts(5, 20, 17.241e-3 / mm2), 0.005, "published forum calculation with 17.241 ohm mm2/km", "CableDrop.Volts");
 
     [Theory]
     [InlineData(2.5, 2, 3, 25, 20, 1.1115)]
@@ -59,13 +59,14 @@ public sealed class ElectricsTests
             expected,
             CableDrop.Volts(length, amps, CopperResistance.OhmPerM(mm2, conductorClass, celsius)),
             0.001 * expected,
-            "dV = 2 L I R' with IEC 60228, recomputed");
+            "dV = 2 L I R' with IEC 60228, recomputed",
+            "CableDrop.Volts");
 
     [Fact]
     public void Limits_of_extra_low_voltage()
     {
-        Validation.Equal("electrics J3 alternating", "largest extra-low voltage, a.c. r.m.s. [V]", 50, ExtraLowVoltage.AlternatingV, 0, "IEC vocabulary");
-        Validation.Equal("electrics J3 direct", "largest extra-low voltage, ripple-free d.c. [V]", 120, ExtraLowVoltage.DirectV, 0, "IEC vocabulary");
+        Validation.Equal("electrics J3 alternating", "largest extra-low voltage, a.c. r.m.s. [V]", 50, ExtraLowVoltage.AlternatingV, 0, "IEC vocabulary", "ExtraLowVoltage");
+        Validation.Equal("electrics J3 direct", "largest extra-low voltage, ripple-free d.c. [V]", 120, ExtraLowVoltage.DirectV, 0, "IEC vocabulary", "ExtraLowVoltage");
         Assert.True(ExtraLowVoltage.Includes(24, isAlternating: false));
         Assert.True(ExtraLowVoltage.Includes(50, isAlternating: true));
         Assert.False(ExtraLowVoltage.Includes(60, isAlternating: true));

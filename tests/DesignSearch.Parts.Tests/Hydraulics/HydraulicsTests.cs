@@ -1,6 +1,5 @@
 using CsCheck;
 using DesignSearch.Parts.Hydraulics;
-using DesignSearch.Physics;
 using DesignSearch.Testing;
 using Xunit;
 
@@ -16,7 +15,7 @@ public sealed class HydraulicsTests
     [InlineData(8e3, 5e-4, 0.033475)]
     [InlineData(1500, 0, 0.0426667)]
     public void Friction_factor(double reynolds, double roughness, double expected) =>
-        Validation.Equal(FormattableString.Invariant($"pipe D2 factor {reynolds} {roughness}"), "Darcy factor [1]", expected, PipeFriction.Factor(reynolds, roughness), 1e-6, "Colebrook's equation; fluids 1.3.1 documentation and recomputed");
+        Validation.Equal(FormattableString.Invariant($"pipe D2 factor {reynolds} {roughness}"), "Darcy factor [1]", expected, PipeFriction.Factor(reynolds, roughness), 1e-6, "Colebrook's equation; fluids 1.3.1 documentation and recomputed", "PipeFriction.Factor");
 
     [Theory]
     [InlineData(1e5, 1e-4, 0.0182650530, 0.0184626246)]
@@ -27,18 +26,19 @@ public sealed class HydraulicsTests
     public void Explicit_formulas(double reynolds, double roughness, double haaland, double churchill)
     {
         var id = FormattableString.Invariant($"pipe D2 {reynolds} {roughness}");
-        Validation.Equal(id + " Haaland", "Darcy factor [1]", haaland, PipeFriction.Haaland(reynolds, roughness), 1e-6, "Haaland's formula; fluids 1.3.1 and recomputed");
-        Validation.Equal(id + " Churchill", "Darcy factor [1]", churchill, PipeFriction.Churchill(reynolds, roughness), 1e-6, "Churchill 1977; fluids 1.3.1 and recomputed");
+        Validation.Equal(id + " Haaland", "Darcy factor [1]", haaland, PipeFriction.Haaland(reynolds, roughness), 1e-6, "Haaland's formula; fluids 1.3.1 and recomputed", "PipeFriction.Haaland");
         Assert.Equal(1, PipeFriction.Haaland(reynolds, roughness) / PipeFriction.Factor(reynolds, roughness), 0.02);
-        Assert.Equal(1, PipeFriction.Churchill(reynolds, roughness) / PipeFriction.Factor(reynolds, roughness), 0.02);
+        var ours = PipeFriction.Factor(reynolds, roughness);
+        Validation.Equal(id + " by Churchill", "Darcy factor [1]", churchill, ours, 0.02 * churchill, "Churchill's formula of 1977, within 2 %; fluids 1.3.1 and recomputed", "PipeFriction.Factor");
     }
 
     [Theory]
     [InlineData(1e5, 0.017792)]
     [InlineData(1e4, 0.031640)]
     [InlineData(5e3, 0.037627)]
-    public void Blasius(double reynolds, double expected) =>
-        Validation.Equal(FormattableString.Invariant($"pipe D2 Blasius {reynolds}"), "Darcy factor [1]", expected, PipeFriction.Blasius(reynolds), 1e-6, "Blasius' formula; fluids 1.3.1 and recomputed");
+    public void Smooth_pipe(double reynolds, double expected) => Validation.Equal(
+        FormattableString.Invariant($"pipe D2 {reynolds} by Blasius"), "Darcy factor [1]", expected, PipeFriction.Factor(reynolds, 0), 0.03 * expected,
+        "Blasius' formula for smooth pipe, within 3 %; fluids 1.3.1 and recomputed", "PipeFriction.Factor");
 
     [Theory]
     [InlineData(50, 0.020, 0.2, 30, 7, 0.6366, 23019, 7754)]
@@ -48,26 +48,9 @@ public sealed class HydraulicsTests
     {
         var id = FormattableString.Invariant($"pipe D2 example {celsius} C");
         var flow = litresPerS / 1000;
-        Validation.Equal(id + " speed", "mean speed [m/s]", speed, PipeFriction.SpeedMPerS(flow, bore), 1e-4, "recomputed with IAPWS water");
-        Validation.Equal(id + " Reynolds", "Reynolds number [1]", reynolds, PipeFriction.Reynolds(flow, bore, celsius), 0.001 * reynolds, "recomputed with IAPWS water");
-        Validation.Equal(id + " drop", "pressure drop [Pa]", drop, PipeFriction.DropPa(flow, bore, length, roughnessUm * 1e-6, celsius), 0.001 * drop, "Colebrook and Darcy, recomputed");
-    }
-
-    [Fact]
-    public void Hydraulic_power()
-    {
-        Validation.Equal("pipe D2 power 50 C", "hydraulic power [W]", 1.551, PumpCurve.PowerW(7754, 0.2e-3), 0.001, "P = dp Q, recomputed");
-        Validation.Equal("pipe D2 power 40 C", "hydraulic power [W]", 0.553, PumpCurve.PowerW(3688, 0.15e-3), 0.001, "P = dp Q, recomputed");
-    }
-
-    [Fact]
-    public void Crane_example_of_a_lift()
-    {
-        const double Foot = 0.3048;
-        const double GallonPerMinute = 3.785411784e-3 / 60;
-        const double Horsepower = 745.6999;
-        var drop = WaterProperties.DensityKgPerM3(20) * Gravity.StandardMPerS2 * 421 * Foot;
-        Validation.Equal("pipe D2 Crane 7.15 power", "shaft power at 100 gal/min, 421 ft, efficiency 0.70 [hp]", 15.2, PumpCurve.PowerW(drop, 100 * GallonPerMinute) / 0.70 / Horsepower, 0.05, "Crane TP 410 example 7.15, as quoted by the fluids library");
+        Validation.Equal(id + " speed", "mean speed [m/s]", speed, PipeFriction.SpeedMPerS(flow, bore), 1e-4, "recomputed with IAPWS water", "PipeFriction.SpeedMPerS");
+        Validation.Equal(id + " Reynolds", "Reynolds number [1]", reynolds, PipeFriction.Reynolds(flow, bore, celsius), 0.001 * reynolds, "recomputed with IAPWS water", "PipeFriction.Reynolds");
+        Validation.Equal(id + " drop", "pressure drop [Pa]", drop, PipeFriction.DropPa(flow, bore, length, roughnessUm * 1e-6, celsius), 0.001 * drop, "Colebrook and Darcy, recomputed", "PipeFriction.DropPa");
     }
 
     [Fact]
@@ -77,16 +60,16 @@ public sealed class HydraulicsTests
 
         // The bore of 2 inch schedule 40 pipe, 52.5 mm, is from memory.
         var reynolds = PipeFriction.Reynolds(0.2 / 60, 0.0525, 30);
-        Validation.Equal("pipe D2 Crane 7.1 Reynolds", "Reynolds number [1]", 100600, reynolds, 0.015 * 100600, Source);
-        Validation.Equal("pipe D2 Crane 7.1 factor", "Darcy factor [1]", 0.0179, PipeFriction.Factor(reynolds, 0), 0.015 * 0.0179, Source);
+        Validation.Equal("pipe D2 Crane 7.1 Reynolds", "Reynolds number [1]", 100600, reynolds, 0.015 * 100600, Source, "PipeFriction.Reynolds");
+        Validation.Equal("pipe D2 Crane 7.1 factor", "Darcy factor [1]", 0.0179, PipeFriction.Factor(reynolds, 0), 0.015 * 0.0179, Source, "PipeFriction.Factor");
     }
 
     // 25 °C is no row of the table in the code, so this checks the interpolation.
     [Fact]
     public void Water_between_the_rows_of_its_table()
     {
-        Validation.Equal("pipe D3 density 25 C", "density of water [kg/m3]", 997.048, WaterProperties.DensityKgPerM3(25), 0.0005 * 997, "IAPWS IF97, recomputed with iapws 1.5.5");
-        Validation.Equal("pipe D3 viscosity 25 C", "viscosity of water [Pa s]", 8.9002e-4, WaterProperties.ViscosityPaS(25), 0.01 * 8.9e-4, "IAPWS R12-08, recomputed with iapws 1.5.5");
+        Validation.Equal("pipe D3 density 25 C", "density of water [kg/m3]", 997.048, WaterProperties.DensityKgPerM3(25), 0.0005 * 997, "IAPWS IF97, recomputed with iapws 1.5.5", "WaterProperties.DensityKgPerM3");
+        Validation.Equal("pipe D3 viscosity 25 C", "viscosity of water [Pa s]", 8.9002e-4, WaterProperties.ViscosityPaS(25), 0.01 * 8.9e-4, "IAPWS R12-08, recomputed with iapws 1.5.5", "WaterProperties.ViscosityPaS");
         Assert.Equal(999.845, WaterProperties.DensityKgPerM3(-5), 9);
         Assert.Equal(3.1418e-4, WaterProperties.ViscosityPaS(120), 9);
     }

@@ -1,4 +1,3 @@
-using DesignSearch.Search.Indicators;
 using Xunit;
 
 namespace DesignSearch.Search.Tests;

@@ -11,8 +11,8 @@ public class HypervolumeTests
     public void Zdt_fronts_have_their_analytic_area()
     {
         var steps = Enumerable.Range(0, 200_001).Select(i => i / 200_000.0).ToArray();
-        Validation.Equal("search area ZDT1", "area up to (1.1, 1.1)", 0.1 + (2.0 / 3) + 0.11, Hypervolume.Of(steps.Select(x => new[] { x, 1 - Math.Sqrt(x) }), [1.1, 1.1]), 1e-5, "analytic");
-        Validation.Equal("search area ZDT2", "area up to (1.1, 1.1)", 0.1 + (1.0 / 3) + 0.11, Hypervolume.Of(steps.Select(x => new[] { x, 1 - (x * x) }), [1.1, 1.1]), 1e-5, "analytic");
+        Validation.Equal("search area ZDT1", "area up to (1.1, 1.1)", 0.1 + (2.0 / 3) + 0.11, Hypervolume.Of(steps.Select(x => new[] { x, 1 - Math.Sqrt(x) }), [1.1, 1.1]), 1e-5, "analytic", "Hypervolume.Of");
+        Validation.Equal("search area ZDT2", "area up to (1.1, 1.1)", 0.1 + (1.0 / 3) + 0.11, Hypervolume.Of(steps.Select(x => new[] { x, 1 - (x * x) }), [1.1, 1.1]), 1e-5, "analytic", "Hypervolume.Of");
     }
 
     [Fact]

@@ -33,6 +33,6 @@ public class LivePeerTests
         theirs.Sort();
         ours.Sort();
         Validation.Within($"search live {name} at {evaluations}", "share of the exact hypervolume, median of 9 seeds, every call counted", theirs[4], 1.00001, ours[4],
-            FormattableString.Invariant($"NSGA-II of Debian's python3-deap, population 40, run beside it: {theirs[4]:0.0000}"));
+            FormattableString.Invariant($"NSGA-II of Debian's python3-deap, population 40, run beside it: {theirs[4]:0.0000}"), "SearchEngine.Run");
     }
 }

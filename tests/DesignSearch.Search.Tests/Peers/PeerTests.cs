@@ -31,7 +31,7 @@ public class PeerTests
     public void Median_share_of_the_exact_area(string name, int evaluations, double least, string peer)
     {
         var shares = Enumerable.Range(1, 21).AsParallel().Select(seed => Share(name, evaluations, (ulong)seed)).Order().ToArray();
-        Validation.Within($"search share {name} at {evaluations}", "share of the exact hypervolume, median of 21 seeds", least, 1.00001, shares[10], peer);
+        Validation.Within($"search share {name} at {evaluations}", "share of the exact hypervolume, median of 21 seeds", least, 1.00001, shares[10], peer, "SearchEngine.Run");
     }
 
     [Theory]
@@ -61,7 +61,7 @@ public class PeerTests
         });
         var front = new SearchEngine(problem, new() { MaxEvaluations = 3000 }).Run().Front.Select(p => p.Evaluation.Objectives).ToArray();
         var exact = 1.331 - (Math.PI / 6);
-        Validation.Within("search sphere three objectives", "hypervolume up to (1.1, 1.1, 1.1), 3000 evaluations", 0.93 * exact, exact, Hypervolume.Of(front, [1.1, 1.1, 1.1]), "analytic: cube less an eighth of the unit ball");
+        Validation.Within("search sphere three objectives", "hypervolume up to (1.1, 1.1, 1.1), 3000 evaluations", 0.93 * exact, exact, Hypervolume.Of(front, [1.1, 1.1, 1.1]), "analytic: cube less an eighth of the unit ball", "SearchEngine.Run");
     }
 
     private static double Share(string name, int evaluations, ulong seed)

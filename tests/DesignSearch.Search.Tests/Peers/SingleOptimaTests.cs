@@ -20,7 +20,7 @@ public class SingleOptimaTests
             var result = new SearchEngine(Make(name), new() { Seed = (ulong)seed, MaxEvaluations = 30_000, EnumerateUpTo = 0 }).Run();
             return result.Front.Count > 0 ? result.Front[0].Evaluation.Objectives[0] : double.PositiveInfinity;
         });
-        Validation.Equal($"search optimum {name}", "least objective of nine seeds, 30 000 evaluations each", optimum, least, relative * optimum, source);
+        Validation.Equal($"search optimum {name}", "least objective of nine seeds, 30 000 evaluations each", optimum, least, relative * optimum, source, "SearchEngine.Run");
     }
 
     private static FormulaProblem Make(string name) => name switch

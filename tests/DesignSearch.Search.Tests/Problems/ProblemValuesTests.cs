@@ -20,9 +20,9 @@ public class ProblemValuesTests
     {
         var point = design.Split(' ').Select(double.Parse).ToArray();
         var problem = new CatalogueProblem();
-        Validation.Equal($"search catalogue {row} cost", "cost", cost, problem.Cost(point), 1e-8, Own);
-        Validation.Equal($"search catalogue {row} unmet", "unmet steps", unmet, problem.Unmet(point), 0, Own);
-        Validation.Equal($"search catalogue {row} violation", "violation", violation, problem.Violation(point, problem.Cost(point)), 1e-11, Own);
+        Validation.Equal($"search catalogue {row} cost", "cost", cost, problem.Cost(point), 1e-8, Own, "reference");
+        Validation.Equal($"search catalogue {row} unmet", "unmet steps", unmet, problem.Unmet(point), 0, Own, "reference");
+        Validation.Equal($"search catalogue {row} violation", "violation", violation, problem.Violation(point, problem.Cost(point)), 1e-11, Own, "reference");
     }
 
     [Fact]
@@ -47,7 +47,7 @@ public class ProblemValuesTests
         var problem = Continuous.Zdt(number);
         var at = problem.At([.. Enumerable.Repeat(0.5, problem.Variables.Count)]).Objectives;
         Assert.Equal(f1, at[0], 10);
-        Validation.Equal($"search ZDT{number} at 0.5", "f2", f2, at[1], 1e-10, "Zitzler, Deb and Thiele 2000, formula");
+        Validation.Equal($"search ZDT{number} at 0.5", "f2", f2, at[1], 1e-10, "Zitzler, Deb and Thiele 2000, formula", "reference");
     }
 
     [Theory]
@@ -59,15 +59,15 @@ public class ProblemValuesTests
     public void Re_values(int number, string point, double f1, double f2)
     {
         var at = Engineering.Re(number).At([.. point.Split(' ').Select(double.Parse)]).Objectives;
-        Validation.Equal($"search RE{number} f1", "f1", f1, at[0], 1e-8, "Tanabe and Ishibuchi 2020, formula");
-        Validation.Equal($"search RE{number} f2", "f2", f2, at[1], 1e-10, "Tanabe and Ishibuchi 2020, formula");
+        Validation.Equal($"search RE{number} f1", "f1", f1, at[0], 1e-8, "Tanabe and Ishibuchi 2020, formula", "reference");
+        Validation.Equal($"search RE{number} f2", "f2", f2, at[1], 1e-10, "Tanabe and Ishibuchi 2020, formula", "reference");
     }
 
     [Fact]
     public void Gear_value()
     {
         var at = Engineering.Gear().At(16 - 12, 19 - 12, 43 - 12, 49 - 12).Objectives;
-        Validation.Equal("search gear 16 19 43 49", "ratio error", 1.64342847392e-6, at[0], 1e-16, "Sandgren 1990, formula");
+        Validation.Equal("search gear 16 19 43 49", "ratio error", 1.64342847392e-6, at[0], 1e-16, "Sandgren 1990, formula", "reference");
         Assert.Equal(49, at[1]);
     }
 }

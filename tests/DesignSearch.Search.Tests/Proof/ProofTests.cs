@@ -25,7 +25,7 @@ public class ProofTests
         Assert.True(result.IsExact, result.StoppedInWords);
         Assert.Equal(0, result.Proof!.Gap);
         var known = KnownFront.All["catalogue"];
-        Validation.Equal("search proof catalogue", "points of the proved front", 61, known.Found([.. result.Front.Select(p => p.Evaluation.Objectives)]), 0, "all 313 528 320 combinations run one by one");
+        Validation.Equal("search proof catalogue", "points of the proved front", 61, known.Found([.. result.Front.Select(p => p.Evaluation.Objectives)]), 0, "all 313 528 320 combinations run one by one", "Prover");
         Assert.Equal(61, result.Front.Count);
     }
 

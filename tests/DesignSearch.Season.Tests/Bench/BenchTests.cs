@@ -26,7 +26,7 @@ public sealed class BenchTests
         var rows = new List<HourRow>();
         Run(House(new(2, 5, 200, 50)), forcing, rows.Add);
         var last = rows[^1];
-        Validation.Equal("heated bench, steady", "kelvin above the house's air at 100 W/m² and 5 W/(m²K)", 20, last.PlantsC - last.AirMeanC, 0.15, "analytic, power over loss");
+        Validation.Equal("heated bench, steady", "kelvin above the house's air at 100 W/m² and 5 W/(m²K)", 20, last.PlantsC - last.AirMeanC, 0.15, "analytic, power over loss", "BenchBlock");
         Assert.Equal(200, last.More[BenchFlows.HeatW], 9);
         Assert.Equal(last.PlantsC, last.More[BenchFlows.Air]);
     }
@@ -42,7 +42,7 @@ public sealed class BenchTests
         // Hour means: the rise a step integrates to in the second hour of the cut.
         const double tau = 125000 / 5.0 / 3600;
         var mean = tau * (Math.Exp(-1 / tau) - Math.Exp(-2 / tau));
-        Validation.Equal("heated bench, cooling", "share of its rise left in the second hour", mean, (rows[471].PlantsC - rows[471].AirMeanC) / (rows[469].PlantsC - rows[469].AirMeanC), 0.006, "analytic, first-order decay");
+        Validation.Equal("heated bench, cooling", "share of its rise left in the second hour", mean, (rows[471].PlantsC - rows[471].AirMeanC) / (rows[469].PlantsC - rows[469].AirMeanC), 0.006, "analytic, first-order decay", "BenchBlock");
     }
 
     [Fact]
@@ -77,8 +77,8 @@ public sealed class BenchTests
             return rows.Skip(20 * 24).Where(r => r.LocalTime.Hour is >= 4 and <= 6).Average(r => r.PlantsC - r.AirMeanC);
         }
 
-        Validation.Within("single fleece, end of the night", "kelvin above the house's air", 1, 3, Gain(5.5), "common practice, no source: 1 to 3 K");
-        Validation.Within("double fleece, end of the night", "kelvin above the house's air", 2, 4, Gain(3.3), "common practice, no source: 3 to 4 K; less is the careful side");
+        Validation.Within("single fleece, end of the night", "kelvin above the house's air", 1, 3, Gain(5.5), "common practice, no source: 1 to 3 K", "BenchBlock");
+        Validation.Within("double fleece, end of the night", "kelvin above the house's air", 2, 4, Gain(3.3), "common practice, no source: 3 to 4 K; less is the careful side", "BenchBlock");
     }
 
     [Fact]
@@ -88,7 +88,7 @@ public sealed class BenchTests
         var bench = Run(House(new(2.4, 5.5, 400, 4)));
         var whole = Run(MadeLayout.Bare with { Heater = new(8000, 4, 1) });
         Assert.Equal((0, 0), (bench.FrostHours, whole.FrostHours));
-        Validation.Within("bench against whole house", "share of the whole house's electric heat", 0.03, 0.2, bench.StandbyKwh / whole.StandbyKwh, "common practice, no source: often a tenth");
+        Validation.Within("bench against whole house", "share of the whole house's electric heat", 0.03, 0.2, bench.StandbyKwh / whole.StandbyKwh, "common practice, no source: often a tenth", "BenchBlock");
     }
 
     [Fact]

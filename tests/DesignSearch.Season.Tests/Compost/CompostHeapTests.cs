@@ -33,7 +33,7 @@ public sealed class CompostHeapTests
     [InlineData(65, 15.151)]
     [InlineData(70, 17.699)]
     public void Rate_factor_is_that_of_the_handbook(double coreC, double expected) => Validation.Equal(
-        FormattableString.Invariant($"compost rate factor {coreC:00} °C"), "rate over that at 20 °C", expected, CompostHeap.RateFactor(coreC), 0.0002 * expected, "Haug 1993, 1.066^(T-20) - 1.21^(T-60), in secondary texts");
+        FormattableString.Invariant($"compost rate factor {coreC:00} °C"), "rate over that at 20 °C", expected, CompostHeap.RateFactor(coreC), 0.0002 * expected, "Haug 1993, 1.066^(T-20) - 1.21^(T-60), in secondary texts", "CompostHeap.RateFactor");
 
     [Fact]
     public void Solids_decay_and_heat_as_the_closed_form()
@@ -46,7 +46,7 @@ public sealed class CompostHeapTests
         var whole = Run(heap, forcing);
         Assert.InRange(whole.Of(CompostFlows.SolidsLeft), Math.Exp(-1.21) * 0.999, Math.Exp(-1.21) * 1.001);
         var hot = whole.Books.Of(CompostFlows.Rotting) * 3.6e6 / 1e9;
-        Validation.Equal("compost heat 121 d", "heat of 382.5 kg at 0.01 1/d and 20 MJ/kg [GJ]", 7.65 * (1 - Math.Exp(-1.21)), hot, 0.001 * 5.3, "analytic, first-order decay");
+        Validation.Equal("compost heat 121 d", "heat of 382.5 kg at 0.01 1/d and 20 MJ/kg [GJ]", 7.65 * (1 - Math.Exp(-1.21)), hot, 0.001 * 5.3, "analytic, first-order decay", "CompostBlock");
     }
 
     [Fact]

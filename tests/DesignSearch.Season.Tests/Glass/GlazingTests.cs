@@ -28,7 +28,7 @@ public sealed class GlazingTests
     [InlineData(2, 1.51, 60, 0.7629)]
     [InlineData(2, 1.51, 70, 0.6075)]
     public void Sheets_without_absorption(int layers, double index, double angle, double expected) =>
-        Validation.Equal($"glazing B7 N {layers} n {index} at {angle}", "1", expected, Glazing.Fresnel(layers, index, Math.Cos(angle * Math.PI / 180)), 0.0005, "Snell and Fresnel, as Duffie and Beckman ch. 5, recomputed");
+        Validation.Equal($"glazing B7 N {layers} n {index} at {angle}", "1", expected, Glazing.Fresnel(layers, index, Math.Cos(angle * Math.PI / 180)), 0.0005, "Snell and Fresnel, as Duffie and Beckman ch. 5, recomputed", "Glazing.Fresnel");
 
     [Fact]
     public void Is_scaled_to_the_stated_normal_value()

@@ -44,6 +44,9 @@ internal sealed class ClickingReference(WinterForcing forcing, LayoutCase layout
     public ClickingReference Run()
     {
         var winter = forcing.Winter;
+        var a = forcing.Assumptions;
+        var (lightGate, lightBand) = (a[PumpAssumptions.LightGate.Key], a[PumpAssumptions.LightBand.Key]);
+        var ceilingFade = a[PumpAssumptions.CeilingFade.Key];
         var (house, collector, release, heater, tankCeiling) = (layout.Installation.House, layout.Installation.Collector, layout.Installation.Release, layout.Installation.Heater, l.CeilingC);
         double air = winter.AirC[0], cover = air, floor = air, barrels = air, mass = air, inner = air;
         double soil1 = HouseTerms.SoilStartC(forcing, 1), soil2 = HouseTerms.SoilStartC(forcing, 2), soil3 = HouseTerms.SoilStartC(forcing, 3);
@@ -70,8 +73,8 @@ internal sealed class ClickingReference(WinterForcing forcing, LayoutCase layout
             for (var s = 0; s < 3600; s++)
             {
                 // Switches.
-                light = beam + diffuse > (light ? 20 : 40);
-                full = t[0] > (full ? tankCeiling - 2 : tankCeiling);
+                light = beam + diffuse > lightGate + (light ? 0 : lightBand);
+                full = t[0] > (full ? tankCeiling - ceilingFade : tankCeiling);
                 sincePump += Step;
                 var wish = light && !full && f.Power > 0 && hot - t[3] > (pump ? collector.StopDifferenceK : collector.StartDifferenceK);
                 if (l.HasCollector && wish != pump && sincePump >= (pump ? LeastRunS : LeastRunS / 3))

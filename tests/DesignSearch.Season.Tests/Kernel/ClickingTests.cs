@@ -44,13 +44,13 @@ public sealed class ClickingTests(ITestOutputHelper output)
     {
         var (ours, theirs) = Both(Plants[name]);
         output.WriteLine(Words(name, ours, theirs));
-        Validation.Within($"relays {name}, frost", "% off the relays' frost degree-hours", -3, 3, Off(ours.FrostDegreeHoursKh, theirs.FrostDegreeHours), Source);
+        Validation.Within($"relays {name}, frost", "% off the relays' frost degree-hours", -3, 3, Off(ours.FrostDegreeHoursKh, theirs.FrostDegreeHours), Source, "SeasonSimulator.Run");
         if (theirs.StandbyKwh > 0)
-            Validation.Within($"relays {name}, stand-by", "% off the relays' stand-by kWh", -9, 9, Off(ours.StandbyKwh, theirs.StandbyKwh), Source);
+            Validation.Within($"relays {name}, stand-by", "% off the relays' stand-by kWh", -9, 9, Off(ours.StandbyKwh, theirs.StandbyKwh), Source, "SeasonSimulator.Run");
         if (theirs.PumpHours == 0)
             return;
-        Validation.Within($"relays {name}, yield", "% off the relays' collector yield", -6, 6, Off(ours.CollectorYieldKwh, theirs.YieldKwh), Source);
-        Validation.Within($"relays {name}, pump", FormattableString.Invariant($"h in {Days} days; relays {theirs.PumpHours:0} h, {theirs.PumpStarts / (double)Days:0.0} starts a day"), 0.8 * theirs.PumpHours, 1.05 * theirs.PumpHours, ours.PumpHours, Source);
+        Validation.Within($"relays {name}, yield", "% off the relays' collector yield", -6, 6, Off(ours.CollectorYieldKwh, theirs.YieldKwh), Source, "SeasonSimulator.Run");
+        Validation.Within($"relays {name}, pump", FormattableString.Invariant($"h in {Days} days; relays {theirs.PumpHours:0} h, {theirs.PumpStarts / (double)Days:0.0} starts a day"), 0.8 * theirs.PumpHours, 1.05 * theirs.PumpHours, ours.PumpHours, Source, "SeasonSimulator.Run");
     }
 
     [Fact]

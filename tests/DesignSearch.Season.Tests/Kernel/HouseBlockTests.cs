@@ -34,8 +34,8 @@ public sealed class HouseBlockTests
         for (var s = 0; s < hours * 3600; s++)
             Advance(ref house);
         var (id, source) = ($"house G2 two capacities from {start} after {hours} h", "analytic, two capacities; implicit steps of 1 s");
-        Validation.Equal(id + " air", "°C", air, Pack.At(house.Air, 0), 0.01, source);
-        Validation.Equal(id + " mass", "°C", mass, Pack.At(house.Floor, 0), 0.01, source);
+        Validation.Equal(id + " air", "°C", air, Pack.At(house.Air, 0), 0.01, source, "HouseBlock");
+        Validation.Equal(id + " mass", "°C", mass, Pack.At(house.Floor, 0), 0.01, source, "HouseBlock");
     }
 
     private static void Advance(ref HouseBlock<Lane1> house)
@@ -120,7 +120,7 @@ public sealed class HouseBlockTests
         for (var i = 0; i < 3; i++)
         {
             var h = worstAt[i];
-            Validation.Equal($"room VDI 6007-1 case {number} day {check[i]}", (held ? "W" : "°C") + $", the worst of 24 hours, hour {h + 1}", expected[i][h], values[i][h], tolerance, Room + number + "; steps of 60 s");
+            Validation.Equal($"room VDI 6007-1 case {number} day {check[i]}", (held ? "W" : "°C") + $", the worst of 24 hours, hour {h + 1}", expected[i][h], values[i][h], tolerance, Room + number + "; steps of 60 s", "HouseBlock");
         }
     }
 }

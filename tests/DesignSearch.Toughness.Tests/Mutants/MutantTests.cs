@@ -55,7 +55,7 @@ public sealed class MutantTests
     public void Stock_lists() => new Bench().Run(0.06, folder => File.WriteAllText(Path.Combine(folder, "stock.csv"), "id,quantity\npex-25,12\nbarrel-200-used,2\nsolar-pump-19w,1\ncage-1000-used,1\n"), "stock.csv", folder =>
     {
         var faults = new FaultList();
-        Stock.Load(Path.Combine(folder, "stock.csv"), faults);
+        Stock.Load(Path.Combine(folder, "stock.csv"), null, faults);
         faults.ThrowIfAny();
     });
 

@@ -42,9 +42,6 @@ public sealed record SupplyPlan
     /// <summary>The same while the hungriest device starts [A].</summary>
     public double MainsStartA => MainsA + MainsCircuits.Select(c => c.StartA - c.RunningA).DefaultIfEmpty(0).Max();
 
-    /// <summary>Load on extra-low voltage while everything runs [W].</summary>
-    public double LowVoltageW => Lines.Sum(l => l.Watts);
-
     /// <summary>The highest extra-low voltage [V]; 0 without.</summary>
     public double LowVolts => Lines.Select(l => l.Volts).DefaultIfEmpty(0).Max();
 }

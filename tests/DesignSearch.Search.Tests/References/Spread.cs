@@ -1,7 +1,7 @@
-namespace DesignSearch.Search.Indicators;
+namespace DesignSearch.Search.Tests;
 
 /// <summary>How evenly a front of two objectives is covered.</summary>
-public static class Spread
+internal static class Spread
 {
     /// <summary>
     /// Gaps between neighbours and beyond the ends, against even gaps (Δ of Deb, Pratap, Agarwal and Meyarivan, 2002): 0 for points at even

@@ -1,7 +1,7 @@
-namespace DesignSearch.Search.Indicators;
+namespace DesignSearch.Search.Tests;
 
 /// <summary>How far a known front lies from the points found.</summary>
-public static class GenerationalDistance
+internal static class GenerationalDistance
 {
     /// <summary>
     /// The mean, over the known front, of the distance to the nearest found point, counting only the objectives in which that

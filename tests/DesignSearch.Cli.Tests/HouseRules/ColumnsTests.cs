@@ -1,0 +1,47 @@
+using System.Reflection;
+using DesignSearch.Parts.Catalogues;
+using Xunit;
+
+namespace DesignSearch.Cli.Tests;
+
+/// <summary>Every number and yes-or-no of a catalogue is read by something that decides: a figure nobody asks for misleads who wrote it.</summary>
+public sealed class ColumnsTests
+{
+    // Each by name, with its reason; the checks by states of the whole plant will ask for them.
+    private static readonly Dictionary<string, string> Known = new()
+    {
+        ["Collector.IsFreezeSafe"] = "the freezing check refuses every filled loop without protection, whatever stands at its end",
+        ["FreezeProtection.WorksWithoutPower"] = "no check knows the state of a power cut",
+        ["HeatRelease.DropKPaAtFlow"] = "no pump is held against the release's own resistance",
+        ["Heater.NeedsMains"] = "every heater is led to the mains",
+        ["PerimeterBoard.DepthM"] = "the edge's loss is given beside it; nothing asks how deep the trench is",
+        ["PerimeterBoard.ThicknessMm"] = "the edge's loss is given beside it",
+        ["PipeInsulation.IsOutdoor"] = "no jacket against sun and rain is asked for",
+        ["SmallPart.MaxTemperatureC"] = "no check asks what heat a small part meets",
+        ["Tank.HeightM"] = "nothing asks whether the tank stands under the roof; the tests hold its volume against it",
+    };
+
+    [Fact]
+    public void Every_column_is_asked_for()
+    {
+        var dead = BuiltCode.Types.Where(t => t.IsAssignableTo(typeof(IPart)) && t is { IsAbstract: false, IsInterface: false })
+            .SelectMany(t => t.GetProperties(BuiltCode.Declared).Where(p => IsColumn(p) && !IsRead(p))).Select(p => $"{p.DeclaringType!.Name}.{p.Name}").ToList();
+        var (more, less) = (dead.Except(Known.Keys).Order(StringComparer.Ordinal), Known.Keys.Except(dead));
+        Assert.True(!more.Any(), "Columns that nothing asks for:\n" + string.Join('\n', more));
+        Assert.True(!less.Any(), "No exception any more:\n" + string.Join('\n', less));
+    }
+
+    private static bool IsColumn(PropertyInfo property) =>
+        !BuiltCode.IsMade(property) && (Nullable.GetUnderlyingType(property.PropertyType) ?? property.PropertyType) is var type
+        && (type == typeof(double) || type == typeof(decimal) || type == typeof(int) || type == typeof(bool));
+
+    // Its own record may turn it into another figure, which then must be read; a table that only shows it does not count.
+    private static bool IsRead(PropertyInfo property) => BuiltCode.UsersOf(property.GetMethod!).Any(user =>
+    {
+        var type = BuiltCode.Outer(user.DeclaringType!);
+        if (type.Namespace!.StartsWith("DesignSearch.Reporting", StringComparison.Ordinal))
+            return false;
+        return type != property.DeclaringType
+            || (type.GetProperties().FirstOrDefault(p => p.GetMethod == user) is { } other && other != property && IsRead(other));
+    });
+}
