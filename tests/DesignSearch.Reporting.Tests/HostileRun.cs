@@ -1,9 +1,7 @@
-using DesignSearch.Layouts.Assess.Checks;
 using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Layouts.Decide.Weigh;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Checks;
-using DesignSearch.Parts.Electrics;
 using DesignSearch.Runs.Store;
 
 namespace DesignSearch.Reporting.Tests;

@@ -1,4 +1,3 @@
-using DesignSearch.Search.Model;
 using Xunit;
 
 namespace DesignSearch.Reporting.Tests;

@@ -1,4 +1,3 @@
-using DesignSearch.Parts.Catalogues;
 using DesignSearch.Reporting.Words;
 using ScottPlot;
 

@@ -1,5 +1,4 @@
 using DesignSearch.Layouts.Decide.Judging;
-using DesignSearch.Layouts.Design.Choices;
 
 namespace DesignSearch.Runs.Simulate;
 

@@ -1,5 +1,3 @@
-using DesignSearch.Search.Space;
-
 namespace DesignSearch.Runs.Store;
 
 /// <summary>How a search went.</summary>

@@ -3,7 +3,6 @@ using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
-using DesignSearch.Parts.Solar;
 using DesignSearch.Season;
 using DesignSearch.Season.House;
 using DesignSearch.Season.Kernel;

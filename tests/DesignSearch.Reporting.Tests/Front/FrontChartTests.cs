@@ -1,4 +1,3 @@
-using DesignSearch.Layouts.Design;
 using DesignSearch.Reporting.Front;
 using DesignSearch.Reporting.Words;
 using Xunit;

@@ -1,6 +1,5 @@
 using CsCheck;
 using DesignSearch.Layouts.Decide.Judging;
-using DesignSearch.Parts.Heaters;
 using DesignSearch.Reporting.Page;
 using DesignSearch.Season.Flows;
 using DesignSearch.Season.House;

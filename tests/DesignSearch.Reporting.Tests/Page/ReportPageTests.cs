@@ -1,12 +1,10 @@
 using System.Net;
 using System.Text;
 using System.Text.RegularExpressions;
-using DesignSearch.Layouts.Decide.Weigh;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Reporting.Page;
 using DesignSearch.Reporting.Words;
 using DesignSearch.Runs.Store;
-using DesignSearch.Search.Space;
 using Xunit;
 
 namespace DesignSearch.Reporting.Tests;

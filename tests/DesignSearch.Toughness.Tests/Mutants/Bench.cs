@@ -1,7 +1,6 @@
 using System.Collections.Concurrent;
 using System.Diagnostics;
 using DesignSearch.Files;
-using DesignSearch.Parts.Benches;
 using Xunit;
 
 namespace DesignSearch.Toughness.Tests;

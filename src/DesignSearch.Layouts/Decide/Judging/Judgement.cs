@@ -1,5 +1,4 @@
 using DesignSearch.Layouts.Assess.Checks;
-using DesignSearch.Search.Model;
 
 namespace DesignSearch.Layouts.Decide.Judging;
 

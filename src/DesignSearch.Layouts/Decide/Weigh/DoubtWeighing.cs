@@ -2,7 +2,6 @@ using DesignSearch.Climate.Winters;
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Season;
-using DesignSearch.Season.Compost;
 using DesignSearch.Season.House;
 
 namespace DesignSearch.Layouts.Decide.Weigh;

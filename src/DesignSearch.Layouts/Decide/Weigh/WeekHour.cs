@@ -1,5 +1,3 @@
-using DesignSearch.Physics;
-
 namespace DesignSearch.Layouts.Decide.Weigh;
 
 /// <summary>One hour of a week, rounded for a picture.</summary>

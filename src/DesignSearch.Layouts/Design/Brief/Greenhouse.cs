@@ -1,4 +1,3 @@
-using DesignSearch.Parts.Catalogues;
 using DesignSearch.Physics;
 using DesignSearch.Season.Glass;
 

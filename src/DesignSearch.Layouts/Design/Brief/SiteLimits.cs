@@ -1,5 +1,3 @@
-using DesignSearch.Parts.Piping;
-
 namespace DesignSearch.Layouts.Design.Brief;
 
 /// <summary>Distances and space on the site.</summary>

@@ -1,7 +1,6 @@
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Wiring;
-using DesignSearch.Parts.Skin;
 using DesignSearch.Parts.Small;
 using DesignSearch.Season;
 

@@ -1,5 +1,3 @@
-using DesignSearch.Parts.Solar;
-
 namespace DesignSearch.Layouts.Systems.Solar;
 
 /// <summary>How the devices of a solar plant and what switches them are called in the wiring table.</summary>

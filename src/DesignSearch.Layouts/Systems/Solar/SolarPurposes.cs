@@ -1,5 +1,4 @@
 using DesignSearch.Layouts.Design;
-using DesignSearch.Parts.Solar;
 
 namespace DesignSearch.Layouts.Systems.Solar;
 

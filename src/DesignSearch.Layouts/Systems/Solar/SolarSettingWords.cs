@@ -1,5 +1,4 @@
 using DesignSearch.Layouts.Design;
-using DesignSearch.Parts.Piping;
 using DesignSearch.Parts.Solar;
 using DesignSearch.Physics;
 
