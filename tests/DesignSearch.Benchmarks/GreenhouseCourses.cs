@@ -2,7 +2,7 @@ using System.Collections.Concurrent;
 using System.Diagnostics;
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Assess.Checks;
-using DesignSearch.Layouts.Assess.Money;
+using DesignSearch.Layouts.Design.Money;
 using DesignSearch.Layouts.Assess.Problem;
 using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Layouts.Systems;

@@ -1,5 +1,5 @@
 using DesignSearch.Layouts.Assess;
-using DesignSearch.Layouts.Assess.Money;
+using DesignSearch.Layouts.Design.Money;
 using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Checks;

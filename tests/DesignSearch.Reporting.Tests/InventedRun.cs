@@ -1,5 +1,4 @@
 using DesignSearch.Layouts.Decide.Judging;
-using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Reporting.Words;
 using DesignSearch.Runs.Store;
 

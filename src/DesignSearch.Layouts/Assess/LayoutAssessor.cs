@@ -2,7 +2,7 @@ using System.Numerics;
 using DesignSearch.Climate.Plane;
 using DesignSearch.Climate.Winters;
 using DesignSearch.Layouts.Assess.Checks;
-using DesignSearch.Layouts.Assess.Money;
+using DesignSearch.Layouts.Design.Money;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;

@@ -1,4 +1,4 @@
-using DesignSearch.Layouts.Assess.Money;
+using DesignSearch.Layouts.Design.Money;
 
 namespace DesignSearch.Layouts.Assess;
 

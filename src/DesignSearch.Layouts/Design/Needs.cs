@@ -1,4 +1,4 @@
-using DesignSearch.Layouts.Assess.Money;
+using DesignSearch.Layouts.Design.Money;
 using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Money;
 using DesignSearch.Parts.Small;

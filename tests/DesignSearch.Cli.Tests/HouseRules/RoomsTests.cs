@@ -18,11 +18,12 @@ public sealed class RoomsTests
     // Each room of Layouts and the rooms it may know besides itself.
     private static readonly Dictionary<string, string[]> MayKnow = new()
     {
-        ["Design"] = [],
-        ["Systems"] = ["Design"],
-        ["Scenarios"] = ["Design", "Systems"],
-        ["Assess"] = ["Design", "Systems"],
-        ["Decide"] = ["Design", "Systems", "Assess"],
+        ["Words"] = [],
+        ["Design"] = ["Words"],
+        ["Systems"] = ["Design", "Words"],
+        ["Scenarios"] = ["Design", "Systems", "Words"],
+        ["Assess"] = ["Design", "Systems", "Words"],
+        ["Decide"] = ["Design", "Systems", "Assess", "Words"],
     };
 
     public static TheoryData<string> Rooms => [.. MayKnow.Keys];

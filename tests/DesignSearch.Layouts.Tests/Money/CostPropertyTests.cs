@@ -1,6 +1,6 @@
 using CsCheck;
 using DesignSearch.Layouts.Assess;
-using DesignSearch.Layouts.Assess.Money;
+using DesignSearch.Layouts.Design.Money;
 using DesignSearch.Layouts.Assess.Problem;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;

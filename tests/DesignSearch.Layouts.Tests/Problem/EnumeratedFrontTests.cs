@@ -2,7 +2,6 @@ using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Assess.Problem;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
-using DesignSearch.Parts.Solar;
 using DesignSearch.Search.Engine;
 using Xunit;
 

@@ -1,5 +1,5 @@
 using System.Collections.Concurrent;
-using DesignSearch.Layouts.Assess.Money;
+using DesignSearch.Layouts.Design.Money;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Systems.Skin;

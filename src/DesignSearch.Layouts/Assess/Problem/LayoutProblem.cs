@@ -1,5 +1,5 @@
 using DesignSearch.Layouts.Assess.Checks;
-using DesignSearch.Layouts.Assess.Money;
+using DesignSearch.Layouts.Design.Money;
 using DesignSearch.Search;
 using DesignSearch.Search.Space;
 using DesignSearch.Season;

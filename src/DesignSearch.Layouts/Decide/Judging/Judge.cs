@@ -1,6 +1,6 @@
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Assess.Checks;
-using DesignSearch.Layouts.Assess.Money;
+using DesignSearch.Layouts.Design.Money;
 using DesignSearch.Layouts.Assess.Problem;
 using DesignSearch.Layouts.Decide.Weigh;
 using DesignSearch.Layouts.Design;

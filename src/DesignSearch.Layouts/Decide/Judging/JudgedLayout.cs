@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text.Json.Serialization;
 using DesignSearch.Layouts.Assess;
-using DesignSearch.Layouts.Assess.Money;
+using DesignSearch.Layouts.Design.Money;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;

@@ -1,4 +1,3 @@
-using DesignSearch.Physics;
 using DesignSearch.Season.Glass;
 
 namespace DesignSearch.Layouts.Design.Brief;

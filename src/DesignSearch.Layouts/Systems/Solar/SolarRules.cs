@@ -1,5 +1,4 @@
 using DesignSearch.Layouts.Design.Checks;
-using DesignSearch.Season.Solar;
 
 namespace DesignSearch.Layouts.Systems.Solar;
 

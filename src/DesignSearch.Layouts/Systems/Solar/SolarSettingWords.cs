@@ -1,6 +1,4 @@
 using DesignSearch.Layouts.Design;
-using DesignSearch.Parts.Solar;
-using DesignSearch.Physics;
 
 namespace DesignSearch.Layouts.Systems.Solar;
 

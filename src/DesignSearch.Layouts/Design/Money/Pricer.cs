@@ -1,8 +1,7 @@
-using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Parts.Money;
 
-namespace DesignSearch.Layouts.Assess.Money;
+namespace DesignSearch.Layouts.Design.Money;
 
 /// <summary>Prices a layout: the one function behind the search's build price and the bill's total.</summary>
 public static class Pricer

@@ -1,7 +1,6 @@
-using DesignSearch.Layouts.Design;
 using DesignSearch.Parts.Money;
 
-namespace DesignSearch.Layouts.Assess.Money;
+namespace DesignSearch.Layouts.Design.Money;
 
 /// <summary>What of a stock is still free while a layout's needs are gone through: the same part needed in two places shares it.</summary>
 /// <param name="stock">What is owned.</param>

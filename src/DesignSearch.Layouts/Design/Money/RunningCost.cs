@@ -1,4 +1,4 @@
-namespace DesignSearch.Layouts.Assess.Money;
+namespace DesignSearch.Layouts.Design.Money;
 
 /// <summary>What a layout costs after it is built.</summary>
 /// <param name="ElectricityPerYear">Stand-by heater, pumps, fans and drive at the tariff, weighted over the winters.</param>
