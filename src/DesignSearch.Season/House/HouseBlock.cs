@@ -1,3 +1,4 @@
+using DesignSearch.Physics;
 using DesignSearch.Season.Flows;
 using DesignSearch.Season.Heaters;
 using DesignSearch.Season.Kernel;
@@ -69,9 +70,9 @@ internal struct HouseBlock<T>
     public void Hour(in HourForcing f)
     {
         var (te, wind, sun) = (T.Of(f.OutsideC), T.Of(f.RoofWindMPerS), T.Of(f.SunW));
-        var around = f.OutsideC + 273.15;
+        var around = f.OutsideC + Temperature.ZeroCelsiusK;
         outside = te;
-        (skyC, skyK) = (T.Of(f.SkyC), T.Of(f.SkyC + 273.15));
+        (skyC, skyK) = (T.Of(f.SkyC), T.Of(f.SkyC + Temperature.ZeroCelsiusK));
         skyK2 = skyK * skyK;
         link = f.IsNight ? terms.LinkClosed : terms.LinkOpen;
         // Without mains neither heater nor the pump and terms.FanW of the terms.Release run; vents open by wax, a night cover stays as it is.
@@ -119,7 +120,7 @@ internal struct HouseBlock<T>
 
         // Long-wave as the exact secant at the old cover: no power function, and the balance closes.
         var cover = Cover;
-        var coverK = cover + T.Of(273.15);
+        var coverK = cover + T.Of(Temperature.ZeroCelsiusK);
         var sky = terms.SkyWPerK4 * (coverK * coverK + skyK2) * (coverK + skyK);
 
         // Vapour travels only from a warmer floor to a colder cover; it sets in over 2 K.

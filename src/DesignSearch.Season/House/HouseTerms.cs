@@ -1,3 +1,4 @@
+using DesignSearch.Physics;
 using DesignSearch.Season.Assumptions;
 using DesignSearch.Season.Kernel;
 
@@ -147,8 +148,6 @@ internal struct HouseTerms<TNumber>
 /// <summary>Makes the terms of a house from its numbers.</summary>
 internal static class HouseTerms
 {
-    private const double StefanBoltzmann = 5.670374419e-8;
-    private const double WaterJPerKgK = 4186;
     private const double LeastResistance = 0.002;
 
     /// <summary>Nothing at all, yet no pivot is zero: what a test builds its own house on.</summary>
@@ -204,7 +203,7 @@ internal static class HouseTerms
         var onWall = hasWall ? (1 - onBarrels) * wall.SunShare : 0;
         var onFloor = (1 - onBarrels - onWall) * a.SunFloorShare;
         var hasRelease = installation.Tank.WaterKg > 0 && release.ConductanceWPerK > 0 && release.FlowKgPerS > 0;
-        var flowHeat = release.FlowKgPerS * WaterJPerKgK;
+        var flowHeat = release.FlowKgPerS * Water.HeatJPerKgK;
         // Wall and floor see each other as perpendicular neighbours, about a fifth of the wall's view (estimate); the rest of its view is cover.
         var wallToFloor = hasWall ? 0.2 * wall.AreaM2 * a.InsideFilmRadiativeWPerM2K : 0;
         var wallToCover = hasWall ? 0.8 * wall.AreaM2 * a.InsideFilmRadiativeWPerM2K : 0;
@@ -216,7 +215,7 @@ internal static class HouseTerms
             Soil1Store = Soil(1),
             Soil2Store = Soil(2),
             Soil3Store = Soil(3),
-            BarrelStore = hasBarrels ? barrels.WaterKg * WaterJPerKgK : 1,
+            BarrelStore = hasBarrels ? barrels.WaterKg * Water.HeatJPerKgK : 1,
             WallStore = hasWall ? wall.CapacityJPerM2K * wall.AreaM2 : 1,
             InnerAir = a.InsideFilmConvectiveWPerM2K * cover + a.InsideFilmRadiativeWPerM2K * a.BenchAreaRatio * floor,
             InnerFloor = a.InsideFilmRadiativeWPerM2K * floor - wallToFloor,
@@ -226,8 +225,8 @@ internal static class HouseTerms
             LinkClosed = cover / (resistance + house.NightCoverResistanceM2KPerW),
             OuterStill = a.OutsideFilmStillWPerM2K * cover,
             OuterPerWind = a.OutsideFilmWindJPerM3K * cover,
-            SkyWPerK4 = a.CoverEmissivity * StefanBoltzmann * cover * house.SkyViewFactor,
-            AroundWPerK4 = 4 * a.CoverEmissivity * StefanBoltzmann * cover * (1 - house.SkyViewFactor),
+            SkyWPerK4 = a.CoverEmissivity * Radiation.StefanBoltzmannWPerM2K4 * cover * house.SkyViewFactor,
+            AroundWPerK4 = 4 * a.CoverEmissivity * Radiation.StefanBoltzmannWPerM2K4 * cover * (1 - house.SkyViewFactor),
             FloorAir = a.FloorFilmConvectiveWPerM2K * floor,
             FloorWall = wallToFloor,
             WallAir = hasWall ? a.InsideFilmConvectiveWPerM2K * wall.AreaM2 : 0,

@@ -1,3 +1,4 @@
+using DesignSearch.Physics;
 using DesignSearch.Season.Flows;
 using DesignSearch.Season.Lanes;
 using DesignSearch.Season.Solar;
@@ -8,7 +9,6 @@ namespace DesignSearch.Season.Kernel;
 /// <summary>Takes one layout's figures out of the lanes.</summary>
 internal static class OutcomeReader
 {
-    private const double JoulePerKwh = 3.6e6;
 
     // More than any kind of source declares.
     private const int MostNames = 16;
@@ -32,7 +32,7 @@ internal static class OutcomeReader
             PowerCutHours = (int)At(tally.CutHours),
             PowerCutFrostHours = (int)At(tally.CutFrostHours),
             PowerCutLowestAirC = At(tally.CutHours) > 0 ? At(tally.CutLowestAir) : double.NaN,
-            CollectorYieldKwh = At(tally.ToTank) * step / JoulePerKwh,
+            CollectorYieldKwh = At(tally.ToTank) * step / Energy.JoulesPerKwh,
             PumpHours = At(tally.Pump) * step / 3600,
             ReleaseHours = At(tally.ReleaseShare) * step / 3600,
             TankLowestC = tank ? At(tally.TankLow) : double.NaN,
@@ -103,7 +103,7 @@ internal static class OutcomeReader
 
         return new(own, values);
 
-        double Kwh(in T sum) => Pack.At(sum, lane) * step / JoulePerKwh;
+        double Kwh(in T sum) => Pack.At(sum, lane) * step / Energy.JoulesPerKwh;
     }
 
     private static ValueList<FigureValue> Figures<T>(in SeasonRun<T> run, int b, int lane, IReadOnlyList<SourceNumbers> sources)

@@ -1,4 +1,5 @@
 using DesignSearch.Climate.Winters;
+using DesignSearch.Physics;
 using DesignSearch.Season.Assumptions;
 
 namespace DesignSearch.Season.Kernel;
@@ -6,7 +7,6 @@ namespace DesignSearch.Season.Kernel;
 /// <summary>One winter made ready for many layouts of the same house; immutable, shared by all threads.</summary>
 public sealed class WinterForcing
 {
-    private const double Kelvin = 273.15;
     private const double ReferenceAirK = 283.15;
 
     private readonly HourForcing[] hours;
@@ -61,7 +61,7 @@ public sealed class WinterForcing
     /// <summary>Density of air over that at 10 °C and the sea, standard atmosphere: (1 − 2.25577e-5 z)^5.25588 · 283.15/T.</summary>
     /// <param name="airC">Air [°C].</param>
     /// <param name="elevationM">Height above the sea [m], −500 to 9 000.</param>
-    public static double Density(double airC, double elevationM) => Math.Pow(1 - 2.25577e-5 * elevationM, 5.25588) * ReferenceAirK / (airC + Kelvin);
+    public static double Density(double airC, double elevationM) => Math.Pow(1 - 2.25577e-5 * elevationM, 5.25588) * ReferenceAirK / (airC + Temperature.ZeroCelsiusK);
 
     /// <summary>Undisturbed ground at a depth at the start of an hour [°C].</summary>
     internal static double GroundAtC(Winter winter, int hour, double depthM, SeasonAssumptions assumptions)
