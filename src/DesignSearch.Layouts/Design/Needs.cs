@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Design.Money;
+using DesignSearch.Layouts.Words;
 using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Money;
 using DesignSearch.Parts.Small;
@@ -100,7 +101,7 @@ public sealed class Needs(Catalogue catalogue, PriceLevel level)
     public void Pick(IPart? found, FormattableString wanted, double quantity, Purpose purpose)
     {
         if (found is null)
-            missing.Add(FormattableString.Invariant(wanted));
+            missing.Add(Written.Sentence(wanted));
         else
             Add(found, quantity, purpose);
     }

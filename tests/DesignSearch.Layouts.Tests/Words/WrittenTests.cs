@@ -28,15 +28,6 @@ public sealed class WrittenTests
     }
 
     [Theory]
-    [InlineData(0.5, "0.5 hours")]
-    [InlineData(1, "1 hour")]
-    [InlineData(1.04, "1 hour")]
-    [InlineData(0.96, "1 hour")]
-    [InlineData(1.06, "1.1 hours")]
-    [InlineData(-0.04, "0 hours")]
-    public void A_broken_amount_goes_by_what_is_written(double amount, string expected) => Assert.Equal(expected, Written.Amount(amount, 1, "hour"));
-
-    [Theory]
     [InlineData(-0.04, 1, "0.0")]
     [InlineData(-0.0, 0, "0")]
     [InlineData(-0.4, 0, "0")]
@@ -49,31 +40,10 @@ public sealed class WrittenTests
     public void No_minus_stands_before_nothing(double value, int decimals, string expected) => Assert.Equal(expected, Written.Number(value, decimals));
 
     [Fact]
-    public void Units_stand_behind_a_space()
+    public void A_sentence_writes_every_figure_by_the_same_rules()
     {
-        Assert.Equal("-2.5 K", Written.Kelvin(-2.5));
-        Assert.Equal("0 K", Written.Kelvin(-0.3, 0));
-        Assert.Equal("0.0 °C", Written.Celsius(-0.04));
-        Assert.Equal("20 K·h", Written.DegreeHours(20.4));
-        Assert.Equal("2000 W", Written.Watts(2000));
-        Assert.Equal("12.5 kW", Written.Watts(12_500));
-        Assert.Equal("310 kWh", Written.Kwh(309.7));
-        Assert.Equal("4.0 m", Written.Metres(4));
-        Assert.Equal("4.0 m²", Written.SquareMetres(4));
-        Assert.Equal("1164 L", Written.Litres(1164.2));
-        Assert.Equal("0 %", Written.Percent(-0.001));
-        Assert.Equal("81 %", Written.Percent(0.814));
-        Assert.Equal("1620 crowns", Written.Money(1619.5m, "crowns"));
-        Assert.Equal("0", Written.Money(-0.2m));
-    }
-
-    [Fact]
-    public void A_figure_sheds_needless_decimals()
-    {
-        Assert.Equal("2", Written.Brief(2));
-        Assert.Equal("2.5", Written.Brief(2.46));
-        Assert.Equal("0", Written.Brief(-0.04));
-        Assert.Equal("3", Written.Brief(2.6, 0));
+        FormattableString inner = $"{-0.04:0.0} kN";
+        Assert.Equal("-2.5 K, 0.0 °C, 1620 crowns, 12 of them, 0.0 kN, 0.5", Written.Sentence($"{-2.5:0.0} K, {-0.04:0.0} °C, {1619.5m:0} crowns, {12} of them, {inner}, {0.5}"));
     }
 
     [Fact]

@@ -1,5 +1,6 @@
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Design.Brief;
+using DesignSearch.Layouts.Words;
 
 namespace DesignSearch.Layouts.Decide.Judging;
 
@@ -11,21 +12,21 @@ internal static class AnswerWriter
         var limit = scenario.Greenhouse.FrostLimitC;
         var currency = scenario.Money.Currency;
         if (bare.Holds)
-            return FormattableString.Invariant($"Add nothing: the bare house holds {limit:0.#} °C in every winter it was tried on.");
+            return Written.Sentence($"Add nothing: the bare house holds {limit:0.#} °C in every winter it was tried on.");
         if (picks.CheapestThatHolds is { } rank)
         {
             var best = ranking[rank - 1];
             var solar = best.CollectorAreaM2 > 0 ? "" : " No collector is worth its money here.";
-            return FormattableString.Invariant($"To hold {limit:0.#} °C in every design winter at the lowest whole-life cost, build {best.Title}: {best.BuildPrice:0} {currency} to build, {best.LifeCost:0} {currency} over {scenario.Money.Years} years.{Held(best)}{solar}");
+            return Written.Sentence($"To hold {limit:0.#} °C in every design winter at the lowest whole-life cost, build {best.Title}: {best.BuildPrice:0} {currency} to build, {best.LifeCost:0} {currency} over {scenario.Money.Years} years.{Held(best)}{solar}");
         }
 
         if (picks.MostProtection is { } nearest)
-            return FormattableString.Invariant($"Nothing within {scenario.Money.Budget:0} {currency} holds {limit:0.#} °C in every design winter; the nearest is {ranking[nearest - 1].Title}, which still has {ranking[nearest - 1].WorstFrostHours} frost hours in the worst winter.{Held(ranking[nearest - 1])}");
-        return FormattableString.Invariant($"Nothing that passes every check was found within {scenario.Money.Budget:0} {currency}.");
+            return Written.Sentence($"Nothing within {scenario.Money.Budget:0} {currency} holds {limit:0.#} °C in every design winter; the nearest is {ranking[nearest - 1].Title}, which still has {ranking[nearest - 1].WorstFrostHours} frost hours in the worst winter.{Held(ranking[nearest - 1])}");
+        return Written.Sentence($"Nothing that passes every check was found within {scenario.Money.Budget:0} {currency}.");
     }
 
     private static string Held(JudgedLayout layout) => layout.Plants is { } place
-        ? FormattableString.Invariant($" {place.Held} {layout.LowestHouseAirC:0} °C.")
+        ? Written.Sentence($" {place.Held} {layout.LowestHouseAirC:0} °C.")
         : "";
 
     public static IReadOnlyList<string> NearestMiss(Scenario scenario, IReadOnlyList<JudgedLayout> ranking, Picks picks)
@@ -36,8 +37,8 @@ internal static class AnswerWriter
         var worst = best.Winters.MaxBy(w => w.Outcome.FrostHours)!;
         return
         [
-            FormattableString.Invariant($"The nearest miss is no. {rank}, {best.Title}: in the {worst.Winter} winter it lies below {scenario.Greenhouse.FrostLimitC:0.#} °C for {worst.Outcome.FrostHours} hours, at worst by {scenario.Greenhouse.FrostLimitC - best.LowestAirC:0.0} K."),
-            FormattableString.Invariant($"It uses {best.BuildPrice:0} of {scenario.Money.Budget:0} {scenario.Money.Currency}."),
+            Written.Sentence($"The nearest miss is no. {rank}, {best.Title}: in the {worst.Winter} winter it lies below {scenario.Greenhouse.FrostLimitC:0.#} °C for {worst.Outcome.FrostHours} hours, at worst by {scenario.Greenhouse.FrostLimitC - best.LowestAirC:0.0} K."),
+            Written.Sentence($"It uses {best.BuildPrice:0} of {scenario.Money.Budget:0} {scenario.Money.Currency}."),
         ];
     }
 
@@ -53,7 +54,7 @@ internal static class AnswerWriter
                 : "A winter colder than the hard one will come some day: what happens then, and in a power cut, is not in these figures.",
         };
         if (ranking.FirstOrDefault(l => l.OtherSkyShare is not null) is { OtherSkyShare: { } share } solar)
-            said.Add(FormattableString.Invariant($"How the light of a cloudy sky falls on a tilted plane is known to a few per cent: by another model of the sky (Hay and Davies instead of Perez) {Math.Abs(100 * share):0.#} % {(share < 0 ? "less" : "more")} sun falls on the collector of layout {solar.Rank} in the season."));
+            said.Add(Written.Sentence($"How the light of a cloudy sky falls on a tilted plane is known to a few per cent: by another model of the sky (Hay and Davies instead of Perez) {Math.Abs(100 * share):0.#} % {(share < 0 ? "less" : "more")} sun falls on the collector of layout {solar.Rank} in the season."));
         said.AddRange(winters.Winters.SelectMany(w => w.Winter.Remarks).Distinct());
         if (scenario.Climate.Record is not null)
             said.Add("Weather of a station or a grid cell is often two to five kelvin milder on clear nights than a frost hollow a few kilometres away: hang up a thermometer and compare.");

@@ -1,6 +1,7 @@
 using DesignSearch.Climate.Winters;
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Layouts.Words;
 using DesignSearch.Season;
 using DesignSearch.Season.House;
 
@@ -37,7 +38,7 @@ internal sealed class DoubtWeighing(TrialBook book)
         return
         [
             .. changed.Select((c, i) => Judged(c.What, pick, book.Assessor, outcomes[i])),
-            Judged(FormattableString.Invariant($"the clear sky is {SkyDoubtK:0} K colder"), pick, coldSky, coldSky.Simulate([built])[0]),
+            Judged(Written.Sentence($"the clear sky is {SkyDoubtK:0} K colder"), pick, coldSky, coldSky.Simulate([built])[0]),
             Judged("the soil is dry", pick, drySoil, drySoil.Simulate([built])[0]),
             Parts(pick, ranking, 1.3m, "parts cost 30 % more"),
             Parts(pick, ranking, 0.7m, "parts cost 30 % less"),
@@ -53,9 +54,9 @@ internal sealed class DoubtWeighing(TrialBook book)
         var limit = book.Scenario.Greenhouse.FrostLimitC;
         var sentence = (figures.Holds, pick.Holds) switch
         {
-            (true, _) => FormattableString.Invariant($"It still holds; the stand-by heater needs {standby:0} instead of {pick.StandbyKwh:0} kWh."),
-            (false, true) => FormattableString.Invariant($"It no longer holds: {Trial.Hours(figures.WorstFrostHours)} in the worst winter, {limit - figures.LowestAirC:0.0} K below the limit."),
-            _ => FormattableString.Invariant($"It has {figures.WorstFrostHours} instead of {pick.Figures.WorstFrostHours} frost hours in the worst winter."),
+            (true, _) => Written.Sentence($"It still holds; the stand-by heater needs {standby:0} instead of {pick.StandbyKwh:0} kWh."),
+            (false, true) => Written.Sentence($"It no longer holds: {Trial.Hours(figures.WorstFrostHours)} in the worst winter, {limit - figures.LowestAirC:0.0} K below the limit."),
+            _ => Written.Sentence($"It has {figures.WorstFrostHours} instead of {pick.Figures.WorstFrostHours} frost hours in the worst winter."),
         };
         return new(what, figures.Holds, figures.WorstFrostHours, figures.LowestAirC, standby, figures.LifeCost, sentence);
     }
@@ -65,7 +66,7 @@ internal sealed class DoubtWeighing(TrialBook book)
         decimal Cost(LayoutFigures f) => Cents(factor * (f.BuildPrice + f.Running.ReplacementsPresentValue) + f.Running.PresentValue - f.Running.ReplacementsPresentValue);
         var (price, budget) = (Cents(factor * pick.Figures.BuildPrice), book.Scenario.Money.Budget);
         return Money(what, pick, ranking, Cost(pick.Figures), l => factor * (l.BuildPrice + l.Running.ReplacementsPresentValue) + l.Running.PresentValue - l.Running.ReplacementsPresentValue, l => factor * l.BuildPrice <= budget,
-            price > budget ? FormattableString.Invariant($"It then costs {price:0} to build, over the budget of {budget:0}.") : "");
+            price > budget ? Written.Sentence($"It then costs {price:0} to build, over the budget of {budget:0}.") : "");
     }
 
     private Doubt Tariff(Trial pick, IReadOnlyList<JudgedLayout> ranking, decimal factor, string what)
@@ -81,9 +82,9 @@ internal sealed class DoubtWeighing(TrialBook book)
         var wasCheapest = IsPick(ranking.Where(l => l.Holds).MinBy(l => l.LifeCost));
         var sentence = tooDear.Length > 0 ? tooDear
             : cost == pick.Figures.LifeCost ? "It changes nothing for this layout."
-            : !wasCheapest || cheapest is null ? FormattableString.Invariant($"It then costs {cost:0} over the years instead of {pick.Figures.LifeCost:0}.")
-            : IsPick(cheapest) ? FormattableString.Invariant($"It stays the cheapest of the ranking that holds, at {cost:0} over the years.")
-            : FormattableString.Invariant($"No. {cheapest.Rank} of the ranking ({cheapest.Title}) would then be cheaper: {costOf(cheapest):0} against {cost:0}.");
+            : !wasCheapest || cheapest is null ? Written.Sentence($"It then costs {cost:0} over the years instead of {pick.Figures.LifeCost:0}.")
+            : IsPick(cheapest) ? Written.Sentence($"It stays the cheapest of the ranking that holds, at {cost:0} over the years.")
+            : Written.Sentence($"No. {cheapest.Rank} of the ranking ({cheapest.Title}) would then be cheaper: {costOf(cheapest):0} against {cost:0}.");
         return new(what, pick.Holds && tooDear.Length == 0, pick.Figures.WorstFrostHours, pick.Figures.LowestAirC, pick.StandbyKwh, cost, sentence);
     }
 

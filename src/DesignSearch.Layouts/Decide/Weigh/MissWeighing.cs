@@ -1,6 +1,7 @@
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
+using DesignSearch.Layouts.Words;
 using DesignSearch.Season.House;
 using DesignSearch.Season.Kernel;
 
@@ -29,7 +30,7 @@ internal sealed class MissWeighing(TrialBook book, int threads)
         var balance = Balance(nearest.Priced.Built.Installation.House, row, winter.WindMPerS[row.Hour], winter.Place.ElevationM);
         var sentences = new List<string>
         {
-            FormattableString.Invariant($"Its coldest hour begins at {row.LocalTime:HH:mm} on {row.LocalTime:d MMMM}: {(nearest.Priced.Built.Installation.PlantsStandApart ? FormattableString.Invariant($"{row.PlantsC:0.0} °C among the plants, {row.AirMeanC:0.0}") : FormattableString.Invariant($"{row.AirMeanC:0.0}"))} °C inside, {row.OutsideC:0.0} °C outside. {string.Join(", ", balance.Select(f => FormattableString.Invariant($"{f.Name} {f.Watts:0} W")))}."),
+            Written.Sentence($"Its coldest hour begins at {row.LocalTime:HH:mm} on {row.LocalTime:d MMMM}: {(nearest.Priced.Built.Installation.PlantsStandApart ? Written.Sentence($"{row.PlantsC:0.0} °C among the plants, {row.AirMeanC:0.0}") : Written.Sentence($"{row.AirMeanC:0.0}"))} °C inside, {row.OutsideC:0.0} °C outside. {string.Join(", ", balance.Select(f => Written.Sentence($"{f.Name} {f.Watts:0} W")))}."),
             Help(nearest),
             Budget(nearest),
         };
@@ -63,7 +64,7 @@ internal sealed class MissWeighing(TrialBook book, int threads)
         var more = trial.Figures.BuildPrice - nearest.Figures.BuildPrice;
         var over = trial.Failed is { } failed ? $" (over the limit: {failed.Title})" : "";
         return $"What would help most is another {choice.Title}: {to} instead of {from} leaves {Trial.Hours(trial.Figures.WorstFrostHours)} in the worst winter"
-            + FormattableString.Invariant($" and costs {more:0} {scenario.Money.Currency} more to build{over}.");
+            + Written.Sentence($" and costs {more:0} {scenario.Money.Currency} more to build{over}.");
     }
 
     private string Budget(Trial nearest)
@@ -72,7 +73,7 @@ internal sealed class MissWeighing(TrialBook book, int threads)
         var free = new TrialBook(new LayoutAssessor(rich, book.Assessor.Winters), threads);
         var found = new WayFinder(free, [], isExact: false).Best(_ => true, nearest.Layout);
         return found is { Holds: true }
-            ? FormattableString.Invariant($"With {found.Figures.BuildPrice:0} instead of {scenario.Money.Budget:0} {scenario.Money.Currency} to build, {PlantWords.Title(found.Priced.Built)} holds (found by changing one choice at a time; a cheaper one may exist).")
+            ? Written.Sentence($"With {found.Figures.BuildPrice:0} instead of {scenario.Money.Budget:0} {scenario.Money.Currency} to build, {PlantWords.Title(found.Priced.Built)} holds (found by changing one choice at a time; a cheaper one may exist).")
             : "Changing one choice at a time, nothing that holds was found at any budget: allow more kinds of parts, or a lower limit.";
     }
 }

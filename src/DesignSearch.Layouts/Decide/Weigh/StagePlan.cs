@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Words;
 
 namespace DesignSearch.Layouts.Decide.Weigh;
 
@@ -55,6 +56,6 @@ internal static class StagePlan
     private static string Count(Layout layout, PartChoice choice)
     {
         var count = layout.Set.All.OfType<NumberChoice>().FirstOrDefault(n => n.CountsParts && n.Under == choice);
-        return (count is null ? "" : FormattableString.Invariant($" ({layout.Get(count):0} of them)")) + choice.ComesWith;
+        return (count is null ? "" : Written.Sentence($" ({layout.Get(count):0} of them)")) + choice.ComesWith;
     }
 }

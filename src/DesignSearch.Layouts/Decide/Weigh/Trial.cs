@@ -3,6 +3,7 @@ using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Systems.Solar;
+using DesignSearch.Layouts.Words;
 using DesignSearch.Season;
 
 namespace DesignSearch.Layouts.Decide.Weigh;
@@ -28,7 +29,7 @@ internal sealed record Trial(PricedLayout Priced, IReadOnlyList<Outcome> Outcome
     public bool Beats(Trial other) => Key().CompareTo(other.Key()) < 0;
 
     /// <summary>Frost hours in words.</summary>
-    public static string Hours(int count) => FormattableString.Invariant($"{count} frost hour{(count == 1 ? "" : "s")}");
+    public static string Hours(int count) => Written.Count(count, "frost hour");
 
     public WayLayout ToWay() => new(PlantWords.Title(Priced.Built), Holds, Figures.BuildPrice, Figures.LifeCost, Figures.FrostDegreeHoursKh, Figures.WorstFrostHours, StandbyKwh, Priced.Built.Find<DesignedSolar>()?.Loop.AreaM2 ?? 0);
 

@@ -1,6 +1,7 @@
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Systems.Solar;
+using DesignSearch.Layouts.Words;
 using DesignSearch.Parts.Solar;
 
 namespace DesignSearch.Layouts.Decide.Weigh;
@@ -39,14 +40,14 @@ internal sealed class TurningWeighing(TrialBook book)
         var (own, per) = (Yield(turning), (more[1].Parts - more[0].Parts) / (decimal)area);
         var partsMore = turning.Parts - still.Parts;
         var given = new TurningGain(solar.AreaM2, own, Yield(still), null, partsMore, null, per, "");
-        var gained = FormattableString.Invariant($"{solar.AreaM2:0.0} m² turned ({TurningWords(solar)}) bring {own:0} kWh a winter into the tank, fixed {Yield(still):0}");
+        var gained = Written.Sentence($"{solar.AreaM2:0.0} m² turned ({TurningWords(solar)}) bring {own:0} kWh a winter into the tank, fixed {Yield(still):0}");
         if (turning.Failed is { } failed)
             gained += $" (the turning one fails {failed.Title}, so it is shown for its heat alone)";
         if (Measure(still) <= goal + 1e-6)
             return given with { ExtraFixedM2 = 0, Sentence = gained + "; that saves neither frost nor stand-by heat, so no price of collector makes turning pay." };
         var at = Enumerable.Range(1, counts.Count - 1).FirstOrDefault(i => Measure(more[i]) <= goal);
         if (at == 0)
-            return given with { Sentence = gained + FormattableString.Invariant($"; even {MostTimes} times the area, fixed, does not protect as well, so there is no equal area.") };
+            return given with { Sentence = gained + Written.Sentence($"; even {MostTimes} times the area, fixed, does not protect as well, so there is no equal area.") };
         var share = (Measure(more[at - 1]) - goal) / (Measure(more[at - 1]) - Measure(more[at]));
         var extra = (at - 1 + share) * area;
         var pays = decimal.Round(partsMore / (decimal)extra, 2);
@@ -54,7 +55,7 @@ internal sealed class TurningWeighing(TrialBook book)
         {
             ExtraFixedM2 = extra,
             PaysAbovePerM2 = pays,
-            Sentence = gained + FormattableString.Invariant($"; {extra:0.0#} m² more fixed collector protect as well. The turning parts cost {partsMore:0} {scenario.Money.Currency} more over the years, so turning pays only where a square metre of collector on its stand costs more than about {Round(pays):0}; here it costs {per:0}."),
+            Sentence = gained + Written.Sentence($"; {extra:0.0#} m² more fixed collector protect as well. The turning parts cost {partsMore:0} {scenario.Money.Currency} more over the years, so turning pays only where a square metre of collector on its stand costs more than about {Round(pays):0}; here it costs {per:0}."),
         };
     }
 

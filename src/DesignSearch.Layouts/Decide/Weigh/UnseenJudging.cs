@@ -3,6 +3,7 @@ using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Words;
 using DesignSearch.Season;
 
 namespace DesignSearch.Layouts.Decide.Weigh;
@@ -15,8 +16,8 @@ internal static class UnseenJudging
 
     /// <summary>How the winters are made, in a sentence.</summary>
     public static string From(Scenario scenario) => scenario.Climate.Record is null
-        ? FormattableString.Invariant($"Unseen winters: {scenario.Search.UnseenWinters} made from the monthly means with seeds that the search never saw, the lowest night of each drawn anew.")
-        : FormattableString.Invariant($"Unseen winters: {scenario.Search.UnseenWinters} drawn from the weather file, whole spells in a new order and the lowest night of each drawn anew; they know no weather that the file does not hold.");
+        ? Written.Sentence($"Unseen winters: {scenario.Search.UnseenWinters} made from the monthly means with seeds that the search never saw, the lowest night of each drawn anew.")
+        : Written.Sentence($"Unseen winters: {scenario.Search.UnseenWinters} drawn from the weather file, whole spells in a new order and the lowest night of each drawn anew; they know no weather that the file does not hold.");
 
     /// <summary>Judges layouts.</summary>
     /// <param name="scenario">The scenario.</param>
@@ -59,7 +60,7 @@ internal static class UnseenJudging
             MeanStandbyKwh = outcomes.Average(o => o.StandbyKwh),
             MostStandbyKwh = outcomes.Max(o => o.StandbyKwh),
             ChosenStandbyKwh = Chosen(o => o.StandbyKwh),
-            Sentence = FormattableString.Invariant($"It held in {held} of {count} winters it was not chosen on; so few say only that in the long run it should hold in {100 * low:0} to {100 * high:0} of 100 (such a range is right 19 times in 20)."),
+            Sentence = Written.Sentence($"It held in {held} of {count} winters it was not chosen on; so few say only that in the long run it should hold in {100 * low:0} to {100 * high:0} of 100 (such a range is right 19 times in 20)."),
             Flattery = "",
         };
         return unseen with { Flattery = Flattery(unseen, scenario) };
@@ -71,9 +72,9 @@ internal static class UnseenJudging
         var money = kwh * (double)scenario.Money.TariffPerKwh;
         var less = new List<string>();
         if (frost > Math.Max(0.5, 0.02 * unseen.ChosenFrostDegreeHoursKh))
-            less.Add(FormattableString.Invariant($"{frost.ToString(frost < 10 ? "0.0" : "0", System.Globalization.CultureInfo.InvariantCulture)} K·h of frost"));
+            less.Add(Written.Sentence($"{frost.ToString(frost < 10 ? "0.0" : "0", System.Globalization.CultureInfo.InvariantCulture)} K·h of frost"));
         if (kwh > Math.Max(1, 0.02 * unseen.ChosenStandbyKwh))
-            less.Add(FormattableString.Invariant($"{kwh:0} kWh of stand-by heat ({money:0} {scenario.Money.Currency})"));
+            less.Add(Written.Sentence($"{kwh:0} kWh of stand-by heat ({money:0} {scenario.Money.Currency})"));
         return less.Count == 0
             ? "The winters it was chosen on did not flatter it: on the others it did as well on average."
             : $"The winters it was chosen on flattered it: leaving the hard one out, they had {string.Join(" and ", less)} a winter less than the unseen ones on average.";

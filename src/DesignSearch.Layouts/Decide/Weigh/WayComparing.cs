@@ -2,6 +2,7 @@ using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Systems.Heaters;
 using DesignSearch.Layouts.Systems.Solar;
+using DesignSearch.Layouts.Words;
 using DesignSearch.Parts.Solar;
 
 namespace DesignSearch.Layouts.Decide.Weigh;
@@ -61,8 +62,8 @@ internal sealed class WayComparing(TrialBook book, WayFinder finder, WaySearch? 
         var answer = holding.Count switch
         {
             0 => "Of none of these ways was anything found that holds; the nearest of each is shown.",
-            1 => FormattableString.Invariant($"Only {Quoted(holding[0].Name)} holds, for {holding[0].Best!.Figures.LifeCost:0} {scenario.Money.Currency} over the years."),
-            _ => FormattableString.Invariant($"At equal protection {Quoted(holding[0].Name)} is the cheapest way; {Quoted(holding[1].Name)} costs {holding[1].Best!.Figures.LifeCost - holding[0].Best!.Figures.LifeCost:0} {scenario.Money.Currency} more over the years."),
+            1 => Written.Sentence($"Only {Quoted(holding[0].Name)} holds, for {holding[0].Best!.Figures.LifeCost:0} {scenario.Money.Currency} over the years."),
+            _ => Written.Sentence($"At equal protection {Quoted(holding[0].Name)} is the cheapest way; {Quoted(holding[1].Name)} costs {holding[1].Best!.Figures.LifeCost - holding[0].Best!.Figures.LifeCost:0} {scenario.Money.Currency} more over the years."),
         };
         return new("Collector: none, fixed or turned?", [.. ways.Select(w => new Way(w.Name, w.Best?.ToWay(), w.WhyNone))], answer);
     }
@@ -91,10 +92,10 @@ internal sealed class WayComparing(TrialBook book, WayFinder finder, WaySearch? 
         var answer = alone switch
         {
             null => "A heater alone passes no check: " + WhyNot(near) + ".",
-            { Holds: false } => FormattableString.Invariant($"The strongest heater allowed does not hold the limit alone: {Trial.Hours(alone.Figures.WorstFrostHours)} left in the worst winter."),
+            { Holds: false } => Written.Sentence($"The strongest heater allowed does not hold the limit alone: {Trial.Hours(alone.Figures.WorstFrostHours)} left in the worst winter."),
             _ when !best.Holds => "A heater alone holds.",
             _ when alone.Figures.LifeCost <= best.Figures.LifeCost => "A heater alone is the cheapest of all that hold.",
-            _ => FormattableString.Invariant($"A heater alone holds too, costs {Difference(best.Figures.BuildPrice - alone.Figures.BuildPrice)} to build and {alone.Figures.LifeCost - best.Figures.LifeCost:0} {scenario.Money.Currency} more over the years."),
+            _ => Written.Sentence($"A heater alone holds too, costs {Difference(best.Figures.BuildPrice - alone.Figures.BuildPrice)} to build and {alone.Figures.LifeCost - best.Figures.LifeCost:0} {scenario.Money.Currency} more over the years."),
         };
         return new("A stand-by heater and nothing else?", [new("heater alone", alone?.ToWay(), alone is null ? WhyNot(near) : ""), new("the best found", best.ToWay(), "")], answer);
     }
@@ -109,18 +110,18 @@ internal sealed class WayComparing(TrialBook book, WayFinder finder, WaySearch? 
 
     private Layout Nearer(Layout one, Layout? other) => other is not null && book.Of(other).Beats(book.Of(one)) ? other : one;
 
-    private static string Difference(decimal less) => less >= 0 ? FormattableString.Invariant($"{less:0} less") : FormattableString.Invariant($"{-less:0} more");
+    private static string Difference(decimal less) => less >= 0 ? Written.Sentence($"{less:0} less") : Written.Sentence($"{-less:0} more");
 
     private string Answer(string title, Trial? with, Trial? without) => (with, without) switch
     {
         (null, null) => "Neither passes every check.",
         (null, _) => $"Nothing with it passes every check: leave it out.",
         (_, null) => $"Nothing without it passes every check.",
-        ({ Holds: true }, { Holds: false }) => FormattableString.Invariant($"Without it nothing was found that holds: at best {Trial.Hours(without.Figures.WorstFrostHours)} left in the worst winter."),
+        ({ Holds: true }, { Holds: false }) => Written.Sentence($"Without it nothing was found that holds: at best {Trial.Hours(without.Figures.WorstFrostHours)} left in the worst winter."),
         ({ Holds: false }, { Holds: true }) => "With it nothing was found that holds.",
-        ({ Holds: true }, { Holds: true }) when with.Figures.LifeCost <= without.Figures.LifeCost => FormattableString.Invariant($"It pays: without {title} the cheapest that holds costs {without.Figures.LifeCost - with.Figures.LifeCost:0} {scenario.Money.Currency} more over the years."),
-        ({ Holds: true }, { Holds: true }) => FormattableString.Invariant($"It does not pay: with {title} the cheapest that holds costs {with.Figures.LifeCost - without.Figures.LifeCost:0} {scenario.Money.Currency} more over the years."),
-        _ => FormattableString.Invariant($"Neither holds; with it {with.Figures.FrostDegreeHoursKh:0} K·h of frost are left at best, without it {without.Figures.FrostDegreeHoursKh:0}."),
+        ({ Holds: true }, { Holds: true }) when with.Figures.LifeCost <= without.Figures.LifeCost => Written.Sentence($"It pays: without {title} the cheapest that holds costs {without.Figures.LifeCost - with.Figures.LifeCost:0} {scenario.Money.Currency} more over the years."),
+        ({ Holds: true }, { Holds: true }) => Written.Sentence($"It does not pay: with {title} the cheapest that holds costs {with.Figures.LifeCost - without.Figures.LifeCost:0} {scenario.Money.Currency} more over the years."),
+        _ => Written.Sentence($"Neither holds; with it {with.Figures.FrostDegreeHoursKh:0} K·h of frost are left at best, without it {without.Figures.FrostDegreeHoursKh:0}."),
     };
 
     private string WhyNot(Layout near)

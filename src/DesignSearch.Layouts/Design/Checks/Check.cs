@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using DesignSearch.Layouts.Words;
 
 namespace DesignSearch.Layouts.Design.Checks;
 
@@ -29,7 +30,7 @@ public sealed record Check
     public double Margin { get; }
 
     /// <summary>What was found, in one plain sentence with its numbers.</summary>
-    public string Sentence => sentence ??= FormattableString.Invariant(words!);
+    public string Sentence => sentence ??= Written.Sentence(words!);
 
     /// <summary>Where the rule or the formula comes from.</summary>
     public string Source { get; }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using DesignSearch.Layouts.Words;
 using DesignSearch.Parts.Catalogues;
 
 namespace DesignSearch.Layouts.Design.Choices;
@@ -49,7 +50,7 @@ public sealed class NumberChoice(string key, string title, string unit, double m
         Tried.Count == 0 ? [Silent(ground)] : [.. Tried.Select(value => Counted(value, ground)).Distinct().Select(ChoiceValue.Of)];
 
     /// <inheritdoc/>
-    public override string Words(ChoiceValue value) => FormattableString.Invariant($"{value.Number:0.##} {unit}");
+    public override string Words(ChoiceValue value) => Written.Sentence($"{value.Number:0.##} {unit}");
 
     /// <inheritdoc/>
     public override string TitledWords(ChoiceValue value) => $"{Title} {value.Number.ToString("R", CultureInfo.InvariantCulture)} {unit}".TrimEnd();

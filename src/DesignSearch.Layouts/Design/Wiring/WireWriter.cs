@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Words;
 using DesignSearch.Parts.Electrics;
 
 namespace DesignSearch.Layouts.Design.Wiring;
@@ -31,7 +32,7 @@ public static class WireWriter
     {
         var fuse = line.FuseA ?? 0;
         var feeder = line.Feeder is null ? 0 : CableDrop.Volts(line.Feeder, line.FeederM, line.RunningA) / line.Volts;
-        wires.Add(Row(FormattableString.Invariant($"{line.Volts:0} V supply to the control box"), line.Volts, line.RunningA, line.StartA, line.Feeder, line.FeederM, 100 * feeder, fuse, mainsInHouse ? "the mains box" : "a socket in the dwelling behind a 30 mA residual-current device", ""));
+        wires.Add(Row(Written.Sentence($"{line.Volts:0} V supply to the control box"), line.Volts, line.RunningA, line.StartA, line.Feeder, line.FeederM, 100 * feeder, fuse, mainsInHouse ? "the mains box" : "a socket in the dwelling behind a 30 mA residual-current device", ""));
         foreach (var c in line.Circuits)
             wires.Add(Row(c.Device, c.Volts, c.RunningA, c.StartA, c.Cable, c.CableM, 100 * line.Drop(c), fuse, c.SwitchedBy, c.Stops));
     }

@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Words;
 
 namespace DesignSearch.Layouts.Systems.Barrels;
 
@@ -18,5 +19,5 @@ internal static class BarrelWords
 
     public static IEnumerable<Upkeep> Upkeep { get; } = [new("Top the barrels up, treat the water and look at the lids.", "every autumn", 1)];
 
-    public static string Title(int count, double litres) => FormattableString.Invariant($"{count} barrel{(count == 1 ? "" : "s")} ({litres:0} L)");
+    public static string Title(int count, double litres) => Written.Sentence($"{Written.Count(count, "barrel")} ({litres:0} L)");
 }

@@ -4,6 +4,7 @@ using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Design.Wiring;
+using DesignSearch.Layouts.Words;
 using DesignSearch.Parts.Benches;
 using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Small;
@@ -36,7 +37,7 @@ public sealed class BenchSystem : PlantSystem
         ArgumentNullException.ThrowIfNull(house);
         var area = greenhouse.Number(EnoughKey, 0, MostM2, BenchWords.EnoughUnit, 0);
         if (area > house.FloorM2)
-            greenhouse.FaultAt(EnoughKey, FormattableString.Invariant($"{area}"), BenchWords.FitsTheFloor(house.FloorM2));
+            greenhouse.FaultAt(EnoughKey, Written.Sentence($"{area}"), BenchWords.FitsTheFloor(house.FloorM2));
         return area > 0 ? new BenchWish(area) : null;
     }
 

@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Words;
 
 namespace DesignSearch.Layouts.Systems.Benches;
 
@@ -34,13 +35,13 @@ internal static class BenchWords
 
     public static FormattableString IsEnough(double areaM2) => $"All plants that must live stand on {areaM2:0.#} m² of bench.";
 
-    public static string FitsTheFloor(double floorM2) => FormattableString.Invariant($"a bench that fits the floor of {floorM2:0.##} m²");
+    public static string FitsTheFloor(double floorM2) => Written.Sentence($"a bench that fits the floor of {floorM2:0.##} m²");
 
     public static string SayEnoughFirst(string key) => $"'{key}' in [greenhouse], the bench that is enough, before a bench may be chosen";
 
-    public static string LooseFleece(double factor) => FormattableString.Invariant($"the fleece lets {factor:0.#} times as much heat out");
+    public static string LooseFleece(double factor) => Written.Sentence($"the fleece lets {factor:0.#} times as much heat out");
 
-    public static string Title(double areaM2, bool isHeated) => FormattableString.Invariant($"{areaM2:0.#} m² {(isHeated ? "heated " : "")}bench under fleece");
+    public static string Title(double areaM2, bool isHeated) => Written.Sentence($"{areaM2:0.#} m² {(isHeated ? "heated " : "")}bench under fleece");
 
     public static IEnumerable<Setting> Settings(bool isHeated, double setC, double limitC)
     {
@@ -50,7 +51,7 @@ internal static class BenchWords
             "Closed it keeps the bench's warmth; by day the plants want light, and a closed fleece in the sun cooks them.");
         if (isHeated)
         {
-            yield return new("Bench's thermostat", FormattableString.Invariant($"{setC:0.#} °C"), FormattableString.Invariant($"""
+            yield return new("Bench's thermostat", Written.Sentence($"{setC:0.#} °C"), Written.Sentence($"""
                 Above the limit of {limitC:0.#} °C, because a thermostat lags; its feeler hangs among the pots, under the fleece and off the mat.
                 """));
         }

@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Words;
 
 namespace DesignSearch.Layouts.Systems.Compost;
 
@@ -33,16 +34,16 @@ internal static class CompostWords
         new("Look for leaks at the pump and let air out of the pipe.", "every month of the season", 1),
     ];
 
-    public static string Title(double volumeM3, double coilM) => FormattableString.Invariant($"{volumeM3:0.#} m³ compost heap with a {coilM:0} m coil");
+    public static string Title(double volumeM3, double coilM) => Written.Sentence($"{volumeM3:0.#} m³ compost heap with a {coilM:0} m coil");
 
     public static FormattableString Heat(double hottestC, double weakestC) => $"A fresh heap may reach {hottestC:0} °C; pipe and pump bear {weakestC:0} °C.";
 
-    public static string OtherHeat(double factor) => FormattableString.Invariant($"the compost heap gives {factor:0.#} times its heat");
+    public static string OtherHeat(double factor) => Written.Sentence($"the compost heap gives {factor:0.#} times its heat");
 
     public static IEnumerable<Setting> Settings(double setC, double restC) =>
     [
-        new("Thermostat of the compost heap's pump", FormattableString.Invariant($"{setC:0.#} °C"), "Above the stand-by heater, so that the heap's heat goes first."),
-        new("Heap's pump rests", FormattableString.Invariant($"core below {restC:0} °C"), "A heap cooled further goes cold and needs weeks to come back."),
+        new("Thermostat of the compost heap's pump", Written.Sentence($"{setC:0.#} °C"), "Above the stand-by heater, so that the heap's heat goes first."),
+        new("Heap's pump rests", Written.Sentence($"core below {restC:0} °C"), "A heap cooled further goes cold and needs weeks to come back."),
         new(
             "Building the heap",
             "moist as a wrung-out sponge, loose enough to breathe, half a metre of cover over the pipe",
@@ -69,10 +70,10 @@ internal static class CompostWords
     // The bands are common practice, no source.
     private static string Moisture(double share) => share switch
     {
-        < DriestMix => FormattableString.Invariant(
+        < DriestMix => Written.Sentence(
             $"This mix is too dry at {100 * share:0} % of water: wet it to between 50 and 65 % while building, or it hardly rots."),
-        > WettestMix => FormattableString.Invariant(
+        > WettestMix => Written.Sentence(
             $"This mix is too wet at {100 * share:0} % of water: mix in dry chips until it holds 50 to 65 %, or it rots without air and stays cold."),
-        _ => FormattableString.Invariant($"Moisture should lie between 50 and 65 %, and this mix has {100 * share:0}: keep it there."),
+        _ => Written.Sentence($"Moisture should lie between 50 and 65 %, and this mix has {100 * share:0}: keep it there."),
     };
 }

@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Words;
 
 namespace DesignSearch.Layouts.Systems.Heaters;
 
@@ -29,12 +30,12 @@ internal static class HeaterWords
     public static IEnumerable<Upkeep> Upkeep { get; } =
         [new("Run the heater once, press the test button of the residual-current device and dust the grille.", "every autumn", 0.5)];
 
-    public static string Title(double watts) => FormattableString.Invariant($"{watts / 1000:0.#} kW heater");
+    public static string Title(double watts) => Written.Sentence($"{watts / 1000:0.#} kW heater");
 
     public static Setting Thermostat(double setC, double limitC) => new(
         "Stand-by heater's thermostat",
-        FormattableString.Invariant($"{setC:0.#} °C"),
-        FormattableString.Invariant($"Above the limit of {limitC:0.#} °C, because a thermostat lags; check it with a good thermometer at plant height."));
+        Written.Sentence($"{setC:0.#} °C"),
+        Written.Sentence($"Above the limit of {limitC:0.#} °C, because a thermostat lags; check it with a good thermometer at plant height."));
 
     public static FormattableString Band(double setC, double bandK, double coldestC, double limitC) => $"""
         Set at {setC:0.#} °C, its band of {bandK:0.#} K lets the air fall to {coldestC:0.#} °C before it heats; the limit is {limitC:0.#} °C.

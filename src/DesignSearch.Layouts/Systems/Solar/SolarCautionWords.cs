@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Words;
 using DesignSearch.Parts.Solar;
 
 namespace DesignSearch.Layouts.Systems.Solar;
@@ -41,7 +42,7 @@ internal static class SolarCautionWords
         yield return Dangers.WeightAndDrowning;
     }
 
-    private static Caution HotWater(double stagnationC) => Of("Hot water and steam", FormattableString.Invariant($"""
+    private static Caution HotWater(double stagnationC) => Of("Hot water and steam", Written.Sentence($"""
         Dry in the sun this collector reaches {stagnationC:0} °C. Fill it only when it is cool or covered. Steam must always
         have an open way out. Above 60 °C metal burns the hand at a touch.
         """));

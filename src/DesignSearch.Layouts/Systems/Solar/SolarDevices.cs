@@ -1,3 +1,5 @@
+using DesignSearch.Layouts.Words;
+
 namespace DesignSearch.Layouts.Systems.Solar;
 
 /// <summary>How the devices of a solar plant and what switches them are called in the wiring table.</summary>
@@ -17,7 +19,7 @@ internal static class SolarDevices
     public static string Protection(bool antifreeze) => antifreeze ? "pump of the exchanger" : "drain valves";
 
     public static string Drive(int frame, int frames) =>
-        frames == 1 ? "drive of the frame" : FormattableString.Invariant($"drive of frame {frame}");
+        frames == 1 ? "drive of the frame" : Written.Sentence($"drive of frame {frame}");
 
     public static string DriveSwitch(bool twoPosition) =>
         (twoPosition ? "timer" : "sun clock") + " and light sensor through the reversing interlock";

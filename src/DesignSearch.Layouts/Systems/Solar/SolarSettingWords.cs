@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Words;
 
 namespace DesignSearch.Layouts.Systems.Solar;
 
@@ -67,7 +68,7 @@ internal static class SolarSettingWords
 
     public static Setting Fill(double loopL, double tankL, int tanks, bool staysFull) => Of(
         "Fill of the loop",
-        $"{loopL:0} L in collectors and pipes, {tankL:0} L in the {(tanks == 1 ? "tank" : "tanks")}",
+        $"{loopL:0} L in collectors and pipes, {tankL:0} L in the {Written.Noun(tanks, "tank")}",
         staysFull
             ? "The loop is filled with antifreeze and stays full."
             : "The loop's water stands in the tank while the pump rests: leave that much room in it.");
@@ -80,7 +81,7 @@ internal static class SolarSettingWords
     public static Setting Thermostat(double setC, double limitC) => Of(
         "Thermostat of the heat release",
         $"{setC:0.#} °C",
-        FormattableString.Invariant(
+        Written.Sentence(
             $"Above the limit of {limitC:0.#} °C and above the stand-by heater, so that the sun's heat goes first."));
 
     public static Setting Band(double bandK) => Of(
@@ -98,5 +99,5 @@ internal static class SolarSettingWords
         $"good to {protectsToC:0} °C, tested every autumn",
         "It ages; weak antifreeze freezes.");
 
-    private static Setting Of(string what, FormattableString value, string reason) => new(what, FormattableString.Invariant(value), reason);
+    private static Setting Of(string what, FormattableString value, string reason) => new(what, Written.Sentence(value), reason);
 }

@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Words;
 using DesignSearch.Parts.Solar;
 
 namespace DesignSearch.Layouts.Systems.Solar;
@@ -10,11 +11,11 @@ internal static class SolarWords
 
     public static string Title(SolarLoop solar)
     {
-        var collectors = FormattableString.Invariant($"{solar.Count} {(solar.Count == 1 ? "collector" : "collectors")}");
+        var collectors = Written.Count(solar.Count, "collector");
         var tanks = solar.TankCount == 1
-            ? FormattableString.Invariant($"a {solar.Tank.VolumeL:0} L tank")
-            : FormattableString.Invariant($"{solar.TankCount} {solar.Tank.VolumeL:0} L tanks");
-        return FormattableString.Invariant($"{collectors} ({solar.AreaM2:0.0} m², {Turning(solar.Mount.Turning)}) with {tanks}");
+            ? Written.Sentence($"a {solar.Tank.VolumeL:0} L tank")
+            : Written.Sentence($"{solar.TankCount} {solar.Tank.VolumeL:0} L tanks");
+        return Written.Sentence($"{collectors} ({solar.AreaM2:0.0} m², {Turning(solar.Mount.Turning)}) with {tanks}");
     }
 
     public static string Turning(TurningKind turning) => turning switch

@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Words;
 
 namespace DesignSearch.Layouts.Systems.Supply;
 
@@ -53,6 +54,6 @@ internal static class SupplyPurposes
 
     public static Purpose LowBranch(string device, double volts) => new(
         System,
-        FormattableString.Invariant($"Joins the {device} to the control box at {volts:0} V; 5 % for cuts included."),
+        Written.Sentence($"Joins the {device} to the control box at {volts:0} V; 5 % for cuts included."),
         "from the control box to the device");
 }

@@ -1,5 +1,6 @@
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Wiring;
+using DesignSearch.Layouts.Words;
 
 namespace DesignSearch.Layouts.Systems.Supply;
 
@@ -27,7 +28,7 @@ internal static class SupplyWords
     public static Upkeep LowLook { get; } = new(
         "With the current off, look for damp in the control box, loose joints, green copper and bitten cables.", "every autumn", 0.5);
 
-    public static string SupplyOf(double volts) => FormattableString.Invariant($"supply of {volts:0} V");
+    public static string SupplyOf(double volts) => Written.Sentence($"supply of {volts:0} V");
 
     public static FormattableString WantedSupply(double volts, double watts) => $"a supply of {volts:0} V for {watts:0} W";
 
