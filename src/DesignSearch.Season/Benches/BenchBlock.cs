@@ -2,6 +2,7 @@ using DesignSearch.Season.Flows;
 using DesignSearch.Season.House;
 using DesignSearch.Season.Kernel;
 using DesignSearch.Season.Lanes;
+using DesignSearch.Season.Offers;
 using DesignSearch.Season.Sources;
 
 namespace DesignSearch.Season.Benches;
@@ -46,11 +47,11 @@ internal struct BenchBlock<T> : ISourceBlock<BenchBlock<T>, T>
     public void Prepare(ref HouseBlock<T> house)
     {
         toCover = terms.ToCover * (bench - house.Inner);
-        house.Doors.Inner.Add(T.Of(0), toCover);
+        house.Doors.Inner.Source += toCover;
     }
 
     /// <summary>Heats by the air at the beginning of the step, which moves by a few tenths in it, and joins the bench to the row of the air.</summary>
-    public void Offer(ref HouseBlock<T> house)
+    public void Offer(ref HouseBlock<T> house, Span<Offer<T>> offers)
     {
         var (store, toAir) = (terms.Store, terms.ToAir);
         var kept = store * bench - toCover;
@@ -60,7 +61,7 @@ internal struct BenchBlock<T> : ISourceBlock<BenchBlock<T>, T>
         (heat, rest) = (given, alone);
     }
 
-    public void Settle(in HouseBlock<T> house)
+    public void Settle(in HouseBlock<T> house, ReadOnlySpan<Offer<T>> offers)
     {
         var (air, toAir) = (house.Air, terms.ToAir);
         var now = rest + toAir * inverse * air;

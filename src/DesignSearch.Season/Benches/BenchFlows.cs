@@ -32,7 +32,7 @@ public static class BenchFlows
         Uses = [Heater],
         Stores = [Bench],
         Columns = [Air, HeatW],
-        Doors = DoorUse.Sources,
+        Doors = DoorUse.InnerSource,
         HoldsPlants = true,
     };
 }

@@ -2,6 +2,7 @@ using DesignSearch.Season.Flows;
 using DesignSearch.Season.House;
 using DesignSearch.Season.Kernel;
 using DesignSearch.Season.Lanes;
+using DesignSearch.Season.Offers;
 using DesignSearch.Season.Sources;
 
 namespace DesignSearch.Season.Compost;
@@ -19,7 +20,7 @@ internal struct CompostBlock<T> : ISourceBlock<CompostBlock<T>, T>
 
     // Core [°C], solids left [kg]; sums over the steps of the hour; hours of pumping in steps, lowest core.
     private T core, solids, sumGrown, sumLost, sumDraw, sumShare, pumped, lowest;
-    private T outside, rotting, power, strength, need, atSet, part, share;
+    private T outside, rotting, power;
 
     private CompostBlock(in CompostTerms<T> terms, double step)
     {
@@ -35,7 +36,7 @@ internal struct CompostBlock<T> : ISourceBlock<CompostBlock<T>, T>
         for (var i = 0; i < T.Width; i++)
         {
             // Without a heap nothing rots, and nothing is lost or drawn.
-            lanes[i] = start.Find<CompostNumbers>(first + i)?.ToTerms(start.Forcing.Assumptions, start.House(first + i), start.StepSeconds)
+            lanes[i] = start.Find<CompostNumbers>(first + i)?.ToTerms(start.Forcing.Assumptions, start.StepSeconds)
                 ?? new() { Store = 1, StartC = start.FirstAirC };
         }
 
@@ -61,27 +62,21 @@ internal struct CompostBlock<T> : ISourceBlock<CompostBlock<T>, T>
         // The heap stands outdoors.
     }
 
-    /// <summary>The air takes what the heap's set point needs; the pump fades out as the core cools.</summary>
-    public void Offer(ref HouseBlock<T> house)
+    /// <summary>Heat through the coil; the pump fades out as the core cools, and the coil gives nothing to air that is nearly as warm.</summary>
+    public readonly void Offer(ref HouseBlock<T> house, Span<Offer<T>> offers)
     {
         var (one, zero) = (T.Of(1), T.Of(0));
-        var (warmth, goal) = (core, terms.SetC);
-        var warm = T.Min(warmth - terms.RestBelowC, warmth - goal - one);
+        var warm = T.Min(core - terms.RestBelowC, core - terms.SetC - one);
         var conductance = power * terms.Coil * T.Min(T.Max(warm * T.Of(1 / FadeK), zero), one);
-        var wanted = house.Need(goal) - terms.HeaterFirstW;
-        var full = conductance * (warmth - goal);
-        var duty = T.Min(T.Max(wanted, zero) / T.Max(full, T.Of(1e-9)), one);
-        var some = duty * full;
-        house.Add(T.IfGreater(wanted, full, conductance, zero), T.IfGreater(wanted, full, conductance * warmth, some));
-        share = T.IfGreater(conductance, zero, duty, zero);
-        (strength, need, atSet, part) = (conductance, wanted, full, some);
+        ref var offer = ref offers[0];
+        (offer.SetC, offer.Source, offer.Conductance) = (terms.SetC, conductance * core, conductance);
     }
 
     /// <summary>Takes from the heap what the air took, and lets it rot.</summary>
-    public void Settle(in HouseBlock<T> house)
+    public void Settle(in HouseBlock<T> house, ReadOnlySpan<Offer<T>> offers)
     {
         var (warmth, left) = (core, solids);
-        var draw = T.IfGreater(need, atSet, strength * (warmth - house.Air), part);
+        var draw = offers[0].Given(house.Air);
         var gone = rotting * left;
         var grown = gone * terms.HeatJPerKg;
         var lost = terms.Loss * (warmth - outside) + terms.Steam * T.Max(warmth - terms.SteamFromC, T.Of(0));
@@ -90,7 +85,7 @@ internal struct CompostBlock<T> : ISourceBlock<CompostBlock<T>, T>
         sumGrown += grown;
         sumLost += lost;
         sumDraw += draw;
-        sumShare += share;
+        sumShare += offers[0].Duty;
     }
 
     public void Book(ref FlowBook<T> book)

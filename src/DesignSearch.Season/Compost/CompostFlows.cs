@@ -39,6 +39,7 @@ public static class CompostFlows
 
     internal static SourceKind Kind { get; } = new("compost", 20)
     {
+        Offers = 1,
         Flows = [Rotting, Loss, Draw],
         Uses = [Pump],
         Stores = [Heap],

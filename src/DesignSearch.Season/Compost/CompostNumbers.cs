@@ -1,5 +1,4 @@
 using DesignSearch.Season.Assumptions;
-using DesignSearch.Season.House;
 using DesignSearch.Season.Sources;
 
 namespace DesignSearch.Season.Compost;
@@ -36,7 +35,7 @@ public sealed record CompostNumbers(
     internal override SourceRunner<T> Open<T>(in SourceStart start, int batches) => new BlockRunner<CompostBlock<T>, T>(Kind, start, batches);
 
     /// <summary>The numbers as the kernel's terms.</summary>
-    internal CompostTerms<double> ToTerms(SeasonAssumptions a, HouseTerms<double> house, double stepSeconds) => new()
+    internal CompostTerms<double> ToTerms(SeasonAssumptions a, double stepSeconds) => new()
     {
         Store = VolumeM3 * a.CompostVolumetricCapacityJPerM3K / stepSeconds,
         Loss = LossWPerK,
@@ -49,7 +48,6 @@ public sealed record CompostNumbers(
         RestBelowC = RestBelowC,
         RatePerDay = RatePerDay,
         RateFactorMost = a.CompostRateFactorMost,
-        HeaterFirstW = HouseTerms.HeaterBeforeW(house, SetPointC),
         StartC = a.CompostStartC,
         DegradableKg = DegradableKg,
     };

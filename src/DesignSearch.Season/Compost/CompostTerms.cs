@@ -37,9 +37,6 @@ internal struct CompostTerms<TNumber>
     /// <summary>Most that heat speeds rotting up, over the rate at 20 °C.</summary>
     public TNumber RateFactorMost;
 
-    /// <summary>What of the heater has come on before the heap does [W].</summary>
-    public TNumber HeaterFirstW;
-
     /// <summary>Core when the winter begins [°C].</summary>
     public TNumber StartC;
 

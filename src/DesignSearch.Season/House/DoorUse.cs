@@ -6,7 +6,10 @@ internal enum DoorUse
     /// <summary>Nothing.</summary>
     None,
 
-    /// <summary>Gives and takes heat that does not hang on a node's temperature at the end of the step.</summary>
+    /// <summary>Gives heat to the inner surface of the cover that does not hang on its temperature at the end of the step.</summary>
+    InnerSource,
+
+    /// <summary>Gives and takes heat anywhere that does not hang on a node's temperature at the end of the step.</summary>
     Sources,
 
     /// <summary>Couples to nodes as well.</summary>

@@ -1,8 +1,11 @@
+using System.Runtime.CompilerServices;
 using DesignSearch.Physics;
+using DesignSearch.Season.Controls;
 using DesignSearch.Season.Flows;
 using DesignSearch.Season.Heaters;
 using DesignSearch.Season.Kernel;
 using DesignSearch.Season.Lanes;
+using DesignSearch.Season.Offers;
 using DesignSearch.Season.Solar;
 
 namespace DesignSearch.Season.House;
@@ -12,6 +15,9 @@ namespace DesignSearch.Season.House;
 internal struct HouseBlock<T>
     where T : unmanaged, ILane<T>
 {
+    /// <summary>Offers of the house itself: release and heater.</summary>
+    public const int OwnOffers = 2;
+
     public T Air, Cover, Inner, Floor, Soil1, Soil2, Soil3, Barrels, WallMass;
 
     /// <summary>What the step released [W], and the share of it that the release ran.</summary>
@@ -23,20 +29,24 @@ internal struct HouseBlock<T>
     /// <summary>This hour's conductances [W/K] and sources [W].</summary>
     public T Outer, Leak, Sun;
 
-    /// <summary>What goes to the nodes from elsewhere in this step; see <see cref="CloseDoors"/>.</summary>
-    public HouseDoors<T> Doors;
+    /// <summary>The heater, whose set point a clock may move.</summary>
+    public HeaterControl<T> Heater;
 
     private readonly HouseTerms<T> terms;
-    private readonly T fadeFrom, fadeSlope, heaterFirst;
+    private readonly VentControl<T> vents;
+    private ReleaseControl<T> release;
 
     // What each node keeps of the others once it is eliminated; only open doors change it through a winter.
     private T inverse1, inverse2, inverse3, inverseBarrel, inverseMass, barrelPivot, massPivot, floorPivot, toSoil1, toSoil2, toSoil3, toBarrels, toMass;
     private T coverHold, innerHold;
 
-    private T heaterSet, heaterNow, fadeNow, outside, skyC, skyK, skyK2, link, airIn, floorIn, deepIn, barrelIn, wallIn, massIn, outerIn;
+    private T outside, skyC, skyK, skyK2, link, airIn, floorIn, deepIn, barrelIn, wallIn, massIn, outerIn;
     private T innerNow, outerNow, floorNow, soil1Now, soil2Now, soil3Now, barrelNow, massNow;
     private T skyG, inverseC, restC, inverseI, restI, innerFloorNow, fromFloor, fromAir, inverseV, restV, wallFloorG, wallAirG, inverseF, restF, floorAirG;
     private T rest1, rest2, rest3, restBarrel, restMass, pivot, rest;
+
+    /// <summary>What goes to the nodes from elsewhere in this step; see <see cref="CloseDoors"/>.</summary>
+    public HouseDoors<T> Doors;
 
     /// <summary>Houses at the beginning of a winter.</summary>
     /// <param name="houses">One a lane.</param>
@@ -51,10 +61,9 @@ internal struct HouseBlock<T>
         for (var i = 0; i < T.Width; i++)
             lanes[i] = HouseTerms.Over(houses[i], step);
         terms = Lift.Of<HouseTerms<double>, HouseTerms<T>, T>(lanes);
-        fadeFrom = terms.ReleaseSetC + terms.FadeFromK;
-        fadeSlope = T.Of(1) / terms.FadeOverK;
-        heaterFirst = T.IfGreater(terms.HeaterSetC, terms.ReleaseSetC, terms.HeaterW, T.Of(0));
-        heaterSet = terms.HeaterSetC;
+        vents = new(terms.Vent, terms.VentAboveC);
+        release = new(terms);
+        Heater = new(terms.HeaterW, terms.HeaterSetC);
         Air = Cover = Inner = Floor = Barrels = WallMass = T.Of(airC);
         (Soil1, Soil2, Soil3) = (T.Of(soil1C), T.Of(soil2C), T.Of(soil3C));
         FindPivots();
@@ -62,9 +71,6 @@ internal struct HouseBlock<T>
 
     /// <summary>Heat in all stores, divided by the step, against 0 °C [W].</summary>
     public readonly T Stored => terms.AirStore * Air + terms.CoverStore * Cover + terms.FloorStore * Floor + terms.Soil1Store * Soil1 + terms.Soil2Store * Soil2 + terms.Soil3Store * Soil3 + terms.BarrelStore * Barrels + terms.WallStore * WallMass;
-
-    /// <summary>Moves the heater's set point, as a clock would [°C].</summary>
-    public void SetHeater(in T setC) => heaterSet = setC;
 
     /// <summary>Folds one hour's weather into conductances and sources, and empties the hour's sums.</summary>
     public void Hour(in HourForcing f)
@@ -75,9 +81,9 @@ internal struct HouseBlock<T>
         (skyC, skyK) = (T.Of(f.SkyC), T.Of(f.SkyC + Temperature.ZeroCelsiusK));
         skyK2 = skyK * skyK;
         link = f.IsNight ? terms.LinkClosed : terms.LinkOpen;
-        // Without mains neither heater nor the pump and terms.FanW of the terms.Release run; vents open by wax, a night cover stays as it is.
-        heaterNow = terms.HeaterW * T.Of(f.Power);
-        fadeNow = fadeSlope * T.Of(f.Power);
+        // Without mains neither heater nor the pump and fan of the release run; vents open by wax, a night cover stays as it is.
+        Heater.Hour(f.Power);
+        release.Hour(f.Power);
         Leak = (terms.LeakM3PerS + terms.LeakM3PerSPerWind * wind) * T.Of(f.AirJPerM3K);
         Outer = terms.OuterStill + terms.OuterPerWind * wind + terms.AroundWPerK4 * T.Of(around * around * around);
         Sun = (terms.SunAir + terms.SunFloor + terms.SunBarrels + terms.SunWall) * sun;
@@ -95,13 +101,22 @@ internal struct HouseBlock<T>
     }
 
     /// <summary>Shuts every door: the first thing in a step that has any. Sources then open theirs, and <see cref="TakeDoors"/> comes before <see cref="Eliminate"/>.</summary>
-    public void CloseDoors() => Doors = default;
+    /// <param name="use">What the sources do with them.</param>
+    public void CloseDoors(DoorUse use)
+    {
+        if (use > DoorUse.InnerSource)
+            Doors = default;
+        else
+            Doors.Inner.Source = T.Of(0);
+    }
 
     /// <summary>Folds what goes through the doors into the step.</summary>
-    /// <param name="conductances">True when conductances may have been opened, which makes every pivot anew; false for sources alone.</param>
-    public void TakeDoors(bool conductances)
+    /// <param name="use">What the sources do with them; conductances make every pivot anew.</param>
+    public void TakeDoors(DoorUse use)
     {
         innerNow = Doors.Inner.Source;
+        if (use == DoorUse.InnerSource)
+            return;
         outerNow = outerIn + Doors.Cover.Source;
         floorNow = floorIn + Doors.Floor.Source;
         soil1Now = Doors.Soil1.Source;
@@ -109,7 +124,7 @@ internal struct HouseBlock<T>
         soil3Now = deepIn + Doors.Soil3.Source;
         barrelNow = barrelIn + Doors.Barrels.Source;
         massNow = massIn + Doors.WallMass.Source;
-        if (conductances)
+        if (use == DoorUse.Conductances)
             FindPivots();
     }
 
@@ -164,10 +179,7 @@ internal struct HouseBlock<T>
         (inverseF, restF, floorAirG) = (throughFloor, floor, floorToAir);
     }
 
-    /// <summary>Heat that would hold the air at a temperature at the end of this step, nothing else given [W].</summary>
-    public readonly T Need(in T setC) => setC * pivot - rest;
-
-    /// <summary>Another source for this step, before <see cref="Settle"/>.</summary>
+    /// <summary>A door to the air, once every other node is eliminated and before <see cref="Decide"/>.</summary>
     /// <param name="conductance">What hangs on the air's temperature [W/K].</param>
     /// <param name="source">What does not [W].</param>
     public void Add(in T conductance, in T source)
@@ -176,43 +188,26 @@ internal struct HouseBlock<T>
         rest += source;
     }
 
-    /// <summary>Vent, terms.Release and heater in closed form: the air at the end of the step.</summary>
+    /// <summary>Vents, then every offer of heat in closed form: the air at the end of the step.</summary>
     /// <param name="tankTopC">Top layer of the tank half-way through the step [°C].</param>
-    public void Decide(in T tankTopC)
+    /// <param name="offers">Those of the sources, and room for <see cref="OwnOffers"/> at the end.</param>
+    public void Decide(in T tankTopC, Span<Offer<T>> offers)
     {
-        var (one, zero, top) = (T.Of(1), T.Of(0), tankTopC);
-        var (p, r) = (pivot, rest);
+        var top = tankTopC;
+        var vent = vents.Conductance(pivot, rest, outside);
+        var p = pivot + vent;
+        var r = rest + vent * outside;
+        var enabled = release.Enabled(top);
+        var (source, conductance) = (release.Source(top, enabled), release.Conductance(enabled));
+        if (offers.Length > OwnOffers)
+        {
+            DecideAmong(offers, p, r, vent, enabled, source, conductance);
+            return;
+        }
 
-        // Vents: as much as brings the air back to their set point, as far as they open; useless while it is warmer outside.
-        var vent = T.Min(T.Max((r - terms.VentAboveC * p) / T.Max(terms.VentAboveC - outside, T.Of(0.1)), zero), terms.Vent);
-        p += vent;
-        r += vent * outside;
-
-        // Release: what the set point needs, within what the tank's top can give; it fades in as the tank gets warmer than that.
-        // Its terms.FanW heats the air as well, so both count against the need.
-        var fade = T.Min(T.Max((top - fadeFrom) * fadeNow, zero), one);
-        var (strength, fanNow) = (terms.Release * fade, terms.FanW * fade);
-        // A heater that is set higher has come on before.
-        var need = terms.ReleaseSetC * p - r - heaterFirst;
-        var atSet = strength * (top - terms.ReleaseSetC) + fanNow;
-        var full = strength * top + fanNow;
-        var duty = T.Min(T.Max(need, zero) / T.Max(atSet, T.Of(1e-9)), one);
-        var part = duty * atSet;
-        p += T.IfGreater(need, atSet, strength, zero);
-        r += T.IfGreater(need, atSet, full, part);
-        var heater = T.Min(T.Max(heaterSet * p - r, zero), heaterNow);
-        var air = (r + heater) / p;
-        var fanW = duty * fanNow;
-        var released = T.IfGreater(need, atSet, strength * (top - air), part - fanW);
-        var share = duty * fade;
-        (Air, ReleaseW, ReleaseShare) = (air, released, share);
-        SumVent += vent * (air - outside);
-        SumAir += air;
-        SumRelease += released;
-        SumHeater += heater;
-        SumFan += fanW;
-        SumShare += share;
-        LowestAir = T.Min(LowestAir, air);
+        OfferDecision.Decide(p, r, release.SetC, source, conductance, Heater.SetC, Heater.NowW, out var need, out var taken, out var takenConductance, out var heat);
+        var air = (r + taken + heat) / (p + takenConductance);
+        End(air, vent, heat, enabled * Offer<T>.DutyOf(need, source - conductance * release.SetC), taken - takenConductance * air);
     }
 
     /// <summary>Every other temperature, backwards from the air.</summary>
@@ -253,6 +248,34 @@ internal struct HouseBlock<T>
         book.Heat(HouseFlows.Wall, terms.MassOutside * (SumMass - te));
         book.Electricity(HeaterFlows.Heater, SumHeater);
         book.Electricity(SolarFlows.ReleaseUse, SumFan);
+    }
+
+    // Apart, so that nothing of the usual way has to lie in memory.
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private void DecideAmong(Span<Offer<T>> offers, T p, T r, T vent, T enabled, T source, T conductance)
+    {
+        ref var fromTank = ref offers[^2];
+        ref var fromHeater = ref offers[^1];
+        (fromTank.SetC, fromTank.Source, fromTank.Conductance) = (release.SetC, source, conductance);
+        (fromHeater.SetC, fromHeater.Source, fromHeater.Conductance) = (Heater.SetC, Heater.NowW, T.Of(0));
+        OfferDecision.Decide(ref p, ref r, offers);
+        var air = r / p;
+        End(air, vent, fromHeater.Taken, enabled * fromTank.Duty, fromTank.Given(air));
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private void End(T air, T vent, T heat, T share, T fromTank)
+    {
+        var fan = release.FanW(share);
+        var released = fromTank - fan;
+        (Air, ReleaseW, ReleaseShare) = (air, released, share);
+        SumVent += vent * (air - outside);
+        SumAir += air;
+        SumRelease += released;
+        SumHeater += heat;
+        SumFan += fan;
+        SumShare += share;
+        LowestAir = T.Min(LowestAir, air);
     }
 
     // Soil, barrels and wall mass from the bottom up; the cover's own part is that of the hour.

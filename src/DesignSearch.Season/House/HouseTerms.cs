@@ -45,23 +45,8 @@ internal struct HouseTerms<TNumber>
     /// <summary>Wall face to the cover's inner surface, long-wave [W/K].</summary>
     public TNumber InnerWall;
 
-    /// <summary>Inner to outer surface of the cover with the night cover open [W/K].</summary>
-    public TNumber LinkOpen;
-
-    /// <summary>The same with it closed [W/K].</summary>
-    public TNumber LinkClosed;
-
-    /// <summary>Outer surface to the air outside in still air [W/K].</summary>
-    public TNumber OuterStill;
-
-    /// <summary>What each metre per second at the roof adds to it [W/K per m/s].</summary>
-    public TNumber OuterPerWind;
-
     /// <summary>ε σ F A: outer surface to the sky [W/K⁴].</summary>
     public TNumber SkyWPerK4;
-
-    /// <summary>4 ε σ (1 − F) A: outer surface to what else it sees [W/K⁴].</summary>
-    public TNumber AroundWPerK4;
 
     /// <summary>Floor to air [W/K].</summary>
     public TNumber FloorAir;
@@ -75,9 +60,6 @@ internal struct HouseTerms<TNumber>
     /// <summary>Wall face to the wall's mass [W/K].</summary>
     public TNumber WallMass;
 
-    /// <summary>The wall's mass to the air outside [W/K].</summary>
-    public TNumber MassOutside;
-
     /// <summary>Floor to the first layer of soil [W/K].</summary>
     public TNumber FloorSoil;
 
@@ -87,14 +69,34 @@ internal struct HouseTerms<TNumber>
     /// <summary>Second to third layer [W/K].</summary>
     public TNumber Soil23;
 
+    /// <summary>Barrels to air [W/K].</summary>
+    public TNumber BarrelAir;
+
+    // From here on, what is read once an hour or once a winter.
+
+    /// <summary>Inner to outer surface of the cover with the night cover open [W/K].</summary>
+    public TNumber LinkOpen;
+
+    /// <summary>The same with it closed [W/K].</summary>
+    public TNumber LinkClosed;
+
+    /// <summary>Outer surface to the air outside in still air [W/K].</summary>
+    public TNumber OuterStill;
+
+    /// <summary>What each metre per second at the roof adds to it [W/K per m/s].</summary>
+    public TNumber OuterPerWind;
+
+    /// <summary>4 ε σ (1 − F) A: outer surface to what else it sees [W/K⁴].</summary>
+    public TNumber AroundWPerK4;
+
+    /// <summary>The wall's mass to the air outside [W/K].</summary>
+    public TNumber MassOutside;
+
     /// <summary>Third layer to the undisturbed ground [W/K].</summary>
     public TNumber SoilDeep;
 
     /// <summary>Floor to the air outside, round the edge [W/K].</summary>
     public TNumber Edge;
-
-    /// <summary>Barrels to air [W/K].</summary>
-    public TNumber BarrelAir;
 
     /// <summary>Air that leaks without wind [m³/s].</summary>
     public TNumber LeakM3PerS;
@@ -165,11 +167,6 @@ internal static class HouseTerms
         VentAboveC = 1e6,
         FadeOverK = 1,
     };
-
-    /// <summary>What of the heater has come on before another source with a thermostat of its own does: all of it when it is set higher, for then its relay clicks first [W].</summary>
-    /// <param name="house">The house.</param>
-    /// <param name="setC">That thermostat's middle [°C].</param>
-    public static double HeaterBeforeW(in HouseTerms<double> house, double setC) => house.HeaterSetC > setC ? house.HeaterW : 0;
 
     /// <summary>Thickness of the floor's surface (0) and of the three layers below it [m]; the deep layer is parted so that its upper third follows the weeks.</summary>
     public static double SoilLayerM(SeasonAssumptions a, int layer) => layer switch

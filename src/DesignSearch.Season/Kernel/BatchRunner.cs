@@ -2,6 +2,7 @@ using System.Runtime.InteropServices;
 using DesignSearch.Season.Flows;
 using DesignSearch.Season.House;
 using DesignSearch.Season.Lanes;
+using DesignSearch.Season.Offers;
 using DesignSearch.Season.Solar;
 using DesignSearch.Season.Sources;
 
@@ -28,14 +29,15 @@ internal static class BatchRunner<T>
         }
 
         var sources = SourceRunner<T>.Open(cases, new SourceStart(cases, houses, forcing, stepSeconds), count);
-        var table = FlowTable.Plain;
+        var (table, each) = (FlowTable.Plain, HouseBlock<T>.OwnOffers);
         foreach (var source in sources)
-            table = table.With(source.Kind);
+            (table, each) = (table.With(source.Kind), each + source.Kind.Offers);
         var room = (Batch<T>*)NativeMemory.AlignedAlloc((nuint)(sizeof(Batch<T>) * count), Pack.CacheLine);
+        var offers = (Offer<T>*)NativeMemory.AlignedAlloc((nuint)(sizeof(Offer<T>) * each * count), Pack.CacheLine);
         var sums = (T*)NativeMemory.AlignedAlloc((nuint)(sizeof(T) * table.Count * count), Pack.CacheLine);
         try
         {
-            var run = new SeasonRun<T>(forcing, table, sources, new(room, count), new(sums, table.Count * count), stepSeconds);
+            var run = new SeasonRun<T>(forcing, table, sources, new(room, count), new(sums, table.Count * count), new(new(offers, each * count), each), stepSeconds);
             for (var b = 0; b < count; b++)
                 run.Batches[b] = new Batch<T>(houses.Slice(b * T.Width, T.Width), loops.Slice(b * T.Width, T.Width), forcing, stepSeconds);
             Winter(run, cases, loops, hourly);
@@ -46,6 +48,7 @@ internal static class BatchRunner<T>
         {
             NativeMemory.AlignedFree(room);
             NativeMemory.AlignedFree(sums);
+            NativeMemory.AlignedFree(offers);
             foreach (var source in sources)
                 source.Dispose();
         }
@@ -71,14 +74,14 @@ internal static class BatchRunner<T>
             foreach (var source in run.Sources)
                 source.Hour(f);
             for (var s = 0; s < run.Steps; s++)
-                Step(batches, run.Sources, run.Doors);
+                Step(batches, run.Sources, run.Doors, run.Offers);
             for (var b = 0; b < batches.Length; b++)
                 run.Book(b, f, h);
             hourly?.Invoke(OutcomeReader.Row(run, f, h, cases[0].Installation, loops[0]));
         }
     }
 
-    private static void Step(Span<Batch<T>> batches, ReadOnlySpan<SourceRunner<T>> sources, DoorUse doors)
+    private static void Step(Span<Batch<T>> batches, ReadOnlySpan<SourceRunner<T>> sources, DoorUse doors, OfferTable<T> offers)
     {
         if (doors != DoorUse.None)
             ThroughDoors(batches, sources, doors);
@@ -91,15 +94,15 @@ internal static class BatchRunner<T>
         for (var b = 0; b < batches.Length; b++)
             batches[b].Loop.Circulate();
         foreach (var source in sources)
-            source.Offer(batches);
+            source.Offer(batches, offers);
         for (var b = 0; b < batches.Length; b++)
-            batches[b].House.Decide(batches[b].Loop.TopAhead);
+            batches[b].House.Decide(batches[b].Loop.TopAhead, offers.Of(b));
         for (var b = 0; b < batches.Length; b++)
             batches[b].Loop.Settle(batches[b].House.ReleaseW, batches[b].House.ReleaseShare);
         for (var b = 0; b < batches.Length; b++)
             batches[b].House.Settle();
         foreach (var source in sources)
-            source.Settle(batches);
+            source.Settle(batches, offers);
         for (var b = 0; b < batches.Length; b++)
             batches[b].Loop.Mix();
     }
@@ -107,7 +110,7 @@ internal static class BatchRunner<T>
     private static void ThroughDoors(Span<Batch<T>> batches, ReadOnlySpan<SourceRunner<T>> sources, DoorUse doors)
     {
         for (var b = 0; b < batches.Length; b++)
-            batches[b].House.CloseDoors();
+            batches[b].House.CloseDoors(doors);
         foreach (var source in sources)
         {
             if (source.Kind.Doors != DoorUse.None)
@@ -115,7 +118,7 @@ internal static class BatchRunner<T>
         }
 
         for (var b = 0; b < batches.Length; b++)
-            batches[b].House.TakeDoors(doors == DoorUse.Conductances);
+            batches[b].House.TakeDoors(doors);
     }
 
     // Every layout may have a plane of its own: gathered once an hour; h is negative in the dark, when there is nothing to gather.

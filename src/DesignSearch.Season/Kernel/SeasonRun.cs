@@ -1,12 +1,13 @@
 using DesignSearch.Season.Flows;
 using DesignSearch.Season.House;
 using DesignSearch.Season.Lanes;
+using DesignSearch.Season.Offers;
 using DesignSearch.Season.Sources;
 
 namespace DesignSearch.Season.Kernel;
 
 /// <summary>Some batches on their way through a winter, with their sources and their books.</summary>
-internal readonly ref struct SeasonRun<T>(WinterForcing forcing, FlowTable table, ReadOnlySpan<SourceRunner<T>> sources, Span<Batch<T>> batches, Span<T> sums, double stepSeconds)
+internal readonly ref struct SeasonRun<T>(WinterForcing forcing, FlowTable table, ReadOnlySpan<SourceRunner<T>> sources, Span<Batch<T>> batches, Span<T> sums, OfferTable<T> offers, double stepSeconds)
     where T : unmanaged, ILane<T>
 {
     public WinterForcing Forcing => forcing;
@@ -23,6 +24,9 @@ internal readonly ref struct SeasonRun<T>(WinterForcing forcing, FlowTable table
     public DoorUse Doors { get; } = MostOf(sources);
 
     public Span<Batch<T>> Batches { get; } = batches;
+
+    /// <summary>What the sources, the release and the heater would give to the air in a step.</summary>
+    public OfferTable<T> Offers { get; } = offers;
 
     // In watts times steps; a store holds its content at the beginning, below 0.
     private Span<T> Sums { get; } = sums;

@@ -2,6 +2,7 @@ using System.Runtime.InteropServices;
 using DesignSearch.Season.Flows;
 using DesignSearch.Season.Kernel;
 using DesignSearch.Season.Lanes;
+using DesignSearch.Season.Offers;
 
 namespace DesignSearch.Season.Sources;
 
@@ -36,16 +37,16 @@ internal sealed unsafe class BlockRunner<TBlock, T> : SourceRunner<T>
             blocks[b].Prepare(ref batches[b].House);
     }
 
-    public override void Offer(Span<Batch<T>> batches)
+    public override void Offer(Span<Batch<T>> batches, OfferTable<T> offers)
     {
         for (var b = 0; b < batches.Length; b++)
-            blocks[b].Offer(ref batches[b].House);
+            blocks[b].Offer(ref batches[b].House, offers.Of(b).Slice(FirstOffer, Kind.Offers));
     }
 
-    public override void Settle(Span<Batch<T>> batches)
+    public override void Settle(Span<Batch<T>> batches, OfferTable<T> offers)
     {
         for (var b = 0; b < batches.Length; b++)
-            blocks[b].Settle(batches[b].House);
+            blocks[b].Settle(batches[b].House, offers.Of(b).Slice(FirstOffer, Kind.Offers));
     }
 
     public override void Book(int batch, ref FlowBook<T> book) => blocks[batch].Book(ref book);

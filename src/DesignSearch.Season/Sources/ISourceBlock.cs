@@ -2,6 +2,7 @@ using DesignSearch.Season.Flows;
 using DesignSearch.Season.House;
 using DesignSearch.Season.Kernel;
 using DesignSearch.Season.Lanes;
+using DesignSearch.Season.Offers;
 
 namespace DesignSearch.Season.Sources;
 
@@ -24,11 +25,11 @@ internal interface ISourceBlock<TSelf, T>
     /// <summary>First part of a step, before the house is eliminated: what goes through its doors; called only where <see cref="SourceKind.Doors"/> says that the kind uses them.</summary>
     void Prepare(ref HouseBlock<T> house);
 
-    /// <summary>Second part, with the house reduced to the row of the air: what the source gives to it.</summary>
-    void Offer(ref HouseBlock<T> house);
+    /// <summary>Second part, with the house reduced to the row of the air: joins it (<see cref="HouseBlock{T}.Add"/>), or writes set point and line of its own offers, as many as <see cref="SourceKind.Offers"/>.</summary>
+    void Offer(ref HouseBlock<T> house, Span<Offer<T>> offers);
 
-    /// <summary>Last part: every temperature of the house stands at the end of the step.</summary>
-    void Settle(in HouseBlock<T> house);
+    /// <summary>Last part: every temperature of the house stands at the end of the step, and its own offers say what the air took.</summary>
+    void Settle(in HouseBlock<T> house, ReadOnlySpan<Offer<T>> offers);
 
     /// <summary>Books the hour, in the order of the kind's flows and uses.</summary>
     void Book(ref FlowBook<T> book);

@@ -21,6 +21,9 @@ internal sealed class SourceKind(string id, int rank) : IComparable<SourceKind>
 
     public HourColumn[] Columns { get; init; } = [];
 
+    /// <summary>Offers that it makes to the air in each step.</summary>
+    public int Offers { get; init; }
+
     public DoorUse Doors { get; init; }
 
     /// <summary>True when the plants stand in it, so that its air is theirs.</summary>

@@ -1,6 +1,7 @@
 using DesignSearch.Season.Flows;
 using DesignSearch.Season.Kernel;
 using DesignSearch.Season.Lanes;
+using DesignSearch.Season.Offers;
 
 namespace DesignSearch.Season.Sources;
 
@@ -9,6 +10,9 @@ internal abstract class SourceRunner<T>(SourceKind kind) : IDisposable
     where T : unmanaged, ILane<T>
 {
     public SourceKind Kind => kind;
+
+    /// <summary>Where its offers begin among those of a batch.</summary>
+    protected int FirstOffer { get; private set; }
 
     /// <summary>One runner for each kind that any layout of a run has, in the order of their ranks; none where there are no sources.</summary>
     public static SourceRunner<T>[] Open(ReadOnlySpan<LayoutCase> cases, in SourceStart start, int batches)
@@ -30,7 +34,11 @@ internal abstract class SourceRunner<T>(SourceKind kind) : IDisposable
         first.Sort((a, b) => a.Kind.CompareTo(b.Kind));
         var runners = new SourceRunner<T>[first.Count];
         for (var i = 0; i < runners.Length; i++)
+        {
             runners[i] = first[i].Open<T>(start, batches);
+            runners[i].FirstOffer = i == 0 ? 0 : runners[i - 1].FirstOffer + runners[i - 1].Kind.Offers;
+        }
+
         return runners;
     }
 
@@ -40,9 +48,9 @@ internal abstract class SourceRunner<T>(SourceKind kind) : IDisposable
 
     public abstract void Prepare(Span<Batch<T>> batches);
 
-    public abstract void Offer(Span<Batch<T>> batches);
+    public abstract void Offer(Span<Batch<T>> batches, OfferTable<T> offers);
 
-    public abstract void Settle(Span<Batch<T>> batches);
+    public abstract void Settle(Span<Batch<T>> batches, OfferTable<T> offers);
 
     public abstract void Book(int batch, ref FlowBook<T> book);
 

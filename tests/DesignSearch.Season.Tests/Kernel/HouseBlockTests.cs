@@ -1,6 +1,7 @@
 using DesignSearch.Season.House;
 using DesignSearch.Season.Kernel;
 using DesignSearch.Season.Lanes;
+using DesignSearch.Season.Offers;
 using DesignSearch.Testing;
 using Xunit;
 
@@ -42,7 +43,7 @@ public sealed class HouseBlockTests
     {
         house.Eliminate();
         house.Reduce(Lane1.Of(0));
-        house.Decide(Lane1.Of(0));
+        house.Decide(Lane1.Of(0), new Offer<Lane1>[HouseBlock<Lane1>.OwnOffers]);
         house.Settle();
     }
 
@@ -87,6 +88,7 @@ public sealed class HouseBlockTests
             HeaterW = held ? 1e5 : 0,
         };
         var day = new HouseBlock<Lane1>([c with { HeaterSetC = 27 }], 60, 22, 22, 22, 22);
+        var offers = new Offer<Lane1>[HouseBlock<Lane1>.OwnOffers];
         var worst = new double[3];
         var worstAt = new int[3];
         var check = new[] { 1, 10, 60 };
@@ -97,13 +99,13 @@ public sealed class HouseBlockTests
             for (var h = 0; h < 24; h++)
             {
                 var on = h is >= 6 and < 18;
-                day.SetHeater(Lane1.Of(on ? 27 : 22));
+                day.Heater.SetC = Lane1.Of(on ? 27 : 22);
                 day.Hour(new HourForcing(22, 22, 0, on ? 1000 : 0, 22, 1, false));
                 for (var s = 0; s < 60; s++)
                 {
                     day.Eliminate();
                     day.Reduce(Lane1.Of(held ? -Taken : 0));
-                    day.Decide(Lane1.Of(0));
+                    day.Decide(Lane1.Of(0), offers);
                     day.Settle();
                 }
 

@@ -26,10 +26,10 @@ public sealed class PinnedSeasonTests
     private static readonly JsonSerializerOptions Options = new() { NumberHandling = JsonNumberHandling.AllowNamedFloatingPointLiterals };
 
     [SkippableTheory]
-    [InlineData(1, false, "86d599cb188d20b0")]
-    [InlineData(2, false, "25ffcd0b1bff3fe0")]
-    [InlineData(3, false, "58206c83f1a557b6")]
-    [InlineData(4, true, "a9f62adb9d9c5b22")]
+    [InlineData(1, false, "679e9e0d6e28d0cc")]
+    [InlineData(2, false, "586ced78e0e85aef")]
+    [InlineData(3, false, "b908eb6ab28a75a8")]
+    [InlineData(4, true, "5d843bddb0956a8b")]
     public void No_figure_moved(int seed, bool sunny, string digest)
     {
         Skip.IfNot(OperatingSystem.IsLinux() && RuntimeInformation.ProcessArchitecture == Architecture.X64, "Exponentials may differ in the last bit on another system.");

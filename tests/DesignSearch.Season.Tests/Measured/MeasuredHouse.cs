@@ -7,6 +7,7 @@ using DesignSearch.Season.Heaters;
 using DesignSearch.Season.House;
 using DesignSearch.Season.Kernel;
 using DesignSearch.Season.Lanes;
+using DesignSearch.Season.Offers;
 using DesignSearch.Season.Solar;
 
 namespace DesignSearch.Season.Tests;
@@ -108,6 +109,7 @@ internal sealed class MeasuredHouse
         var forcing = WinterForcing.Prepare(winter, HouseSun.TransmittedW(winter, Facets, new Glazing(Layers, Light), Planes.Get), SeasonAssumptions.Default);
         var c = HouseTerms.From(Plant, forcing.Assumptions);
         var block = new HouseBlock<Lane1>([c], 300, winter.AirC[0], HouseTerms.SoilStartC(forcing, 1), HouseTerms.SoilStartC(forcing, 2), HouseTerms.SoilStartC(forcing, 3));
+        var offers = new Offer<Lane1>[HouseBlock<Lane1>.OwnOffers];
         var (sum, count) = (0.0, 0);
         for (var h = 0; h < winter.Hours; h++)
         {
@@ -116,7 +118,7 @@ internal sealed class MeasuredHouse
             {
                 block.Eliminate();
                 block.Reduce(Lane1.Of(0));
-                block.Decide(Lane1.Of(0));
+                block.Decide(Lane1.Of(0), offers);
                 block.Settle();
             }
 

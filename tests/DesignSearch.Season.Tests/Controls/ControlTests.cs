@@ -1,0 +1,56 @@
+using DesignSearch.Season.Controls;
+using DesignSearch.Season.House;
+using DesignSearch.Season.Lanes;
+using Xunit;
+
+namespace DesignSearch.Season.Tests;
+
+/// <summary>The small controls of the house, each by itself.</summary>
+public sealed class ControlTests
+{
+    [Theory]
+    // 200 W/K hold the air at rest/200 °C while the vents are shut; they open from 25 °C, 600 W/K wide.
+    [InlineData(4800, 10, 0)]
+    [InlineData(5000, 10, 0)]
+    [InlineData(6500, 10, 100)]
+    [InlineData(50000, 10, 600)]
+    [InlineData(6500, 30, 600)]
+    public void Vents_open_as_far_as_brings_the_air_back(double rest, double outsideC, double expected)
+    {
+        var vents = new VentControl<Lane1>(Lane1.Of(600), Lane1.Of(25));
+        Assert.Equal(expected, At(vents.Conductance(Lane1.Of(200), Lane1.Of(rest), Lane1.Of(outsideC))), 9);
+        if (expected is > 0 and < 600)
+            Assert.Equal(25, (rest + (expected * outsideC)) / (200 + expected), 9);
+    }
+
+    [Theory]
+    [InlineData(1, 1500)]
+    [InlineData(0, 0)]
+    public void A_heater_gives_its_power_while_there_are_mains(double power, double expected)
+    {
+        var heater = new HeaterControl<Lane1>(Lane1.Of(1500), Lane1.Of(4));
+        heater.Hour(power);
+        Assert.Equal((expected, 4), (At(heater.NowW), At(heater.SetC)));
+    }
+
+    [Theory]
+    // Set at 5 °C, enabled from 1 K above it over 2 K.
+    [InlineData(6, 1, 0)]
+    [InlineData(7, 1, 0.5)]
+    [InlineData(8, 1, 1)]
+    [InlineData(40, 1, 1)]
+    [InlineData(40, 0, 0)]
+    public void A_release_is_enabled_by_the_top_of_the_tank(double topC, double power, double expected)
+    {
+        var terms = HouseTerms.Nothing with { Release = 150, ReleaseSetC = 5, FanW = 40, FadeFromK = 1, FadeOverK = 2 };
+        var release = new ReleaseControl<Lane1>(Lift.Of<HouseTerms<double>, HouseTerms<Lane1>, Lane1>([terms]));
+        release.Hour(power);
+        var (top, enabled) = (Lane1.Of(topC), release.Enabled(Lane1.Of(topC)));
+        Assert.Equal(expected, At(enabled), 12);
+        Assert.Equal(expected * 150, At(release.Conductance(enabled)), 12);
+        Assert.Equal(expected * ((150 * topC) + 40), At(release.Source(top, enabled)), 9);
+        Assert.Equal(10, At(release.FanW(Lane1.Of(0.25))));
+    }
+
+    private static double At(in Lane1 lane) => Pack.At(lane, 0);
+}
