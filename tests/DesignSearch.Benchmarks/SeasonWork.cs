@@ -22,7 +22,7 @@ internal sealed class SeasonWork
         forcing = TestWinter.Forcing(winter);
         var plane = TestWinter.Plane(winter, 60);
         var random = new Random(64);
-        layouts = [.. Enumerable.Range(0, 64).Select(_ => TestLayout.Random(random)).Select(l => withBenches ? l : l.With(BenchNumbers.None)).Select(l => new LayoutCase(l, l.Collector.AreaM2 > 0 ? plane : null))];
+        layouts = [.. Enumerable.Range(0, 64).Select(_ => TestLayout.Random(random)).Select(l => withBenches ? l : l with { Sources = [.. l.Sources.Where(s => s is not BenchNumbers)] }).Select(l => new LayoutCase(l, l.Collector.AreaM2 > 0 ? plane : null))];
     }
 
     /// <summary>Simulates some of the layouts.</summary>

@@ -10,9 +10,6 @@ namespace DesignSearch.Season.Benches;
 /// <param name="SetPointC">Middle of its thermostat's band [°C].</param>
 public sealed record BenchNumbers(double AreaM2, double FleeceWPerM2K, double PowerW, double SetPointC) : SourceNumbers
 {
-    /// <summary>No bench: the plants stand in the house's air.</summary>
-    public static BenchNumbers None { get; } = new(0, 1, 0, 0);
-
     /// <inheritdoc/>
     public override bool IsPresent => AreaM2 > 0;
 

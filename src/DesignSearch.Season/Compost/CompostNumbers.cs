@@ -24,9 +24,6 @@ public sealed record CompostNumbers(
     double SetPointC,
     double RestBelowC) : SourceNumbers
 {
-    /// <summary>No heap.</summary>
-    public static CompostNumbers None { get; } = new(0, 0, 0, 0, 0, 0, 0, 5, 40);
-
     /// <inheritdoc/>
     public override bool IsPresent => VolumeM3 > 0;
 

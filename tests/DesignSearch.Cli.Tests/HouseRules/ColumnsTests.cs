@@ -10,22 +10,22 @@ public sealed class ColumnsTests
     // Each by name, with its reason; the checks by states of the whole plant will ask for them.
     private static readonly Dictionary<string, string> Known = new()
     {
+        ["Collector.HeightM"] = "held against the area within its row; a plan to scale will want it",
+        ["Collector.WidthM"] = "likewise",
         ["Collector.IsFreezeSafe"] = "the freezing check refuses every filled loop without protection, whatever stands at its end",
-        ["FreezeProtection.WorksWithoutPower"] = "no check knows the state of a power cut",
         ["HeatRelease.DropKPaAtFlow"] = "no pump is held against the release's own resistance",
         ["Heater.NeedsMains"] = "every heater is led to the mains",
         ["PerimeterBoard.DepthM"] = "the edge's loss is given beside it; nothing asks how deep the trench is",
         ["PerimeterBoard.ThicknessMm"] = "the edge's loss is given beside it",
         ["PipeInsulation.IsOutdoor"] = "no jacket against sun and rain is asked for",
         ["SmallPart.MaxTemperatureC"] = "no check asks what heat a small part meets",
-        ["Tank.HeightM"] = "nothing asks whether the tank stands under the roof; the tests hold its volume against it",
     };
 
     [Fact]
     public void Every_column_is_asked_for()
     {
         var dead = BuiltCode.Types.Where(t => t.IsAssignableTo(typeof(IPart)) && t is { IsAbstract: false, IsInterface: false })
-            .SelectMany(t => t.GetProperties(BuiltCode.Declared).Where(p => IsColumn(p) && !IsRead(p))).Select(p => $"{p.DeclaringType!.Name}.{p.Name}").ToList();
+            .SelectMany(t => t.GetProperties(BuiltCode.Declared).Where(p => p.GetMethod!.IsPublic && IsColumn(p) && !IsRead(p))).Select(p => $"{p.DeclaringType!.Name}.{p.Name}").ToList();
         var (more, less) = (dead.Except(Known.Keys).Order(StringComparer.Ordinal), Known.Keys.Except(dead));
         Assert.True(!more.Any(), "Columns that nothing asks for:\n" + string.Join('\n', more));
         Assert.True(!less.Any(), "No exception any more:\n" + string.Join('\n', less));

@@ -34,6 +34,7 @@ public sealed class CheckListTests
     [InlineData("pipe-rating", "pipe", "ldpe-25")]
     [InlineData("insulation-fit", "pipe", "pex-16")]
     [InlineData("pump-lift", "pump", "solar-pump-5w")]
+    [InlineData("freezing-power-cut", "freeze_protection", "drain-valves-mains")]
     public void A_part_that_does_not_serve_is_refused(string check, string key, string part)
     {
         using var small = new SmallScenario();
@@ -44,6 +45,24 @@ public sealed class CheckListTests
         // The pipe's rating is held by lowering the ceiling, so that check is asked about the ceiling it sets.
         var checks = Checked.Of(lift, check == "pipe-rating" ? Checked.WithLoop(built, l => l with { CeilingC = 60 }) : built, 0, 0, -18, []);
         Assert.Contains(checks, c => c.Id == check && !c.Passed && c.Margin < 0 && c.Sentence.Length > 20 && c.Source.Length > 5);
+    }
+
+    [Fact]
+    public void A_frame_that_may_not_turn_in_the_wind_here_and_a_tank_taller_than_the_house_are_refused()
+    {
+        using var small = new SmallScenario();
+        var scenario = small.Read();
+        List<string> Failing(double windMPerS, double ridgeM)
+        {
+            var (site, house) = (scenario.Site with { WorkingWindMPerS = windMPerS }, scenario.Greenhouse with { RidgeM = ridgeM });
+            var here = scenario with { Site = site, Greenhouse = house };
+            var layout = SmallScenario.Solar(here, ("mount", "two-position-rocker"), ("drive", "slew-200nm"), ("limit_deg", 30), ("switch_hours", 5.5));
+            return [.. Checked.Of(here, LayoutBuilder.Build(here, layout), 0, 0, -10, []).Where(c => !c.Passed).Select(c => c.Id)];
+        }
+
+        Assert.DoesNotContain(Failing(13.9, 2.6), id => id is "mount-working-wind" or "tank-headroom");
+        Assert.Contains("mount-working-wind", Failing(14.1, 2.6));
+        Assert.Contains("tank-headroom", Failing(13.9, 1.15));
     }
 
     // A band of 2 K swings 1 K to either side; the limit is 2 °C.

@@ -57,7 +57,7 @@ public sealed class CompostHeapTests
         Assert.InRange(outcome.Books.Of(CompostFlows.Draw) * 1000 / outcome.SeasonHours / 12, 10, 150);
         Assert.InRange(outcome.Of(CompostFlows.SolidsLeft), 0.2, 0.8);
         Assert.InRange(outcome.BalanceResidual, 0, 1e-9);
-        Assert.True(outcome.FrostDegreeHoursKh < Run(CompostNumbers.None).FrostDegreeHoursKh);
+        Assert.True(outcome.FrostDegreeHoursKh < Run(heap with { VolumeM3 = 0 }).FrostDegreeHoursKh);
         Assert.Equal(outcome.PumpKwh, outcome.Of(CompostFlows.PumpHours) * 10 / 1000, 9);
     }
 

@@ -21,10 +21,15 @@ internal static class LoopChecks
     private const double LeastFallM = 0.01;
     private const double LeastBoreMm = 1;
     private const double PercentPerUnit = 100;
+    private const double LeastMiss = 0.001;
 
     public static void Add(SolarLoop solar, Conditions conditions, List<Check> checks)
     {
         checks.Add(Freezing(solar.Protection, conditions.LowestOutsideC - ClearSkyK));
+        checks.Add(UnpoweredFrost(solar.Protection, conditions.LowestOutsideC - ClearSkyK));
+        var ridge = conditions.Scenario.Greenhouse.RidgeM;
+        checks.Add(SolarRules.Headroom.Found(
+            solar.Tank.HeightM <= ridge, 1 - (solar.Tank.HeightM / ridge), SolarCheckWords.Headroom(solar.Tank.HeightM, ridge)));
         checks.Add(FirstMetres(solar));
         var pipeMax = solar.Pipe.MaxTemperatureC;
         checks.Add(SolarRules.PipeRating.Found(
@@ -43,6 +48,13 @@ internal static class LoopChecks
             checks.Add(DrainFall(solar, conditions.Scenario.Site));
         if (TankHeat(solar, conditions.Outcomes) is { } heat)
             checks.Add(heat);
+    }
+
+    // Whatever drains or circulates by current fails in the very night for which it was bought.
+    private static Check UnpoweredFrost(FreezeProtection protection, double nightC)
+    {
+        var safe = protection.WorksWithoutPower || nightC > 0;
+        return SolarRules.UnpoweredFrost.Found(safe, safe ? 1 : Math.Min(nightC / AmpleK, -LeastMiss), SolarCheckWords.UnpoweredFrost(safe, nightC));
     }
 
     private static Check Freezing(FreezeProtection protection, double nightC)

@@ -33,6 +33,8 @@ internal static class MountChecks
         checks.Add(Anchorage(solar, site));
         if (solar.Mount.Turning == TurningKind.Fixed)
             return;
+        var (turns, wanted) = (solar.Mount.WorkingWindMPerS, site.WorkingWindMPerS);
+        checks.Add(SolarRules.WorkingWind.Found(wanted <= turns, 1 - (wanted / turns), SolarCheckWords.WorkingWind(wanted, turns)));
         checks.Add(SolarRules.TurnLimit.Limit(solar.Dials.LimitDeg, solar.Mount.LimitAngleDeg, "°"));
         if (solar.Drive is { } drive)
             AddDrive(solar, drive, perFrame, site.WorkingWindMPerS, checks);

@@ -41,6 +41,18 @@ internal static class SolarCheckWords
         ? (FormattableString)$"A clear sky takes the collector to about {nightC:0} °C; the antifreeze holds to {protection.ProtectsToC:0} °C."
         : $"The collector stands empty at night, when a clear sky takes it to about {nightC:0} °C.";
 
+    public static FormattableString WorkingWind(double wantedMPerS, double turnsMPerS) =>
+        $"It must still turn in {wantedMPerS:0} m/s of wind here; the maker lets it turn in up to {turnsMPerS:0}.";
+
+    public static FormattableString UnpoweredFrost(bool isSafe, double nightC) => isSafe
+        ? (FormattableString)$"Without current the collector is protected as with it, on a night that takes it to about {nightC:0} °C."
+        : Both(
+            $"When the current fails on a night that takes the collector to about {nightC:0} °C, its water does not run out and it bursts;",
+            $"take a protection that works without current.");
+
+    public static FormattableString Headroom(double tankM, double ridgeM) =>
+        $"The tank is {tankM:0.0#} m high, the house {ridgeM:0.0#} m under its ridge.";
+
     public static FormattableString FirstMetres(double stagnationC, double bearsC) => Both(
         $"Dry in the sun the collector reaches {stagnationC:0} °C (from its certificate, not a formula);",
         $"the pipe next to it bears {bearsC:0} °C.");

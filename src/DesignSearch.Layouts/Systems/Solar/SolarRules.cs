@@ -100,10 +100,23 @@ public static class SolarRules
         "collector looks towards the noon sun",
         "The sun's path: outside the tropics the noon sun is always on the side of the equator");
 
+    /// <summary>Wind in which a frame turns.</summary>
+    public static CheckRule WorkingWind { get; } = new("mount-working-wind", "wind in which the frame still turns", "The catalogue's figure for the mount");
+
+    /// <summary>Frost in the collector while the current is out.</summary>
+    public static CheckRule UnpoweredFrost { get; } = new(
+        "freezing-power-cut",
+        "collector on a cold night without current",
+        "The catalogue's word on what the protection does without current; a power cut comes with the storm: common practice, no source");
+
+    /// <summary>The tank under the roof.</summary>
+    public static CheckRule Headroom { get; } = new("tank-headroom", "tank under the roof", "The catalogue's height of the tank; the house's own ridge");
+
     /// <summary>All of them, in the order in which a search counts them.</summary>
     public static IReadOnlyList<CheckRule> All { get; } =
     [
         Space, MountArea, MountWind, TurnLimit, DriveTorque, DriveHolding, Freezing, FirstMetres, PipeRating, InsulationFit, PumpLift,
         PumpFlow, DrainFall, TankHeat, Anchorage, DriveLocking, TurningTime, InsulationHeat, Pressure, FacesSun,
+        WorkingWind, UnpoweredFrost, Headroom,
     ];
 }
