@@ -46,7 +46,10 @@ public sealed record PartInfo
         _ => Price,
     };
 
-    internal static PartInfo Read(ICsvCells cells, IReadOnlyList<PartUnit> units) => new()
+    /// <summary>Reads the columns that all kinds share.</summary>
+    /// <param name="cells">The row.</param>
+    /// <param name="units">What the price of this kind may be for.</param>
+    public static PartInfo Read(ICsvCells cells, IReadOnlyList<PartUnit> units) => new()
     {
         Id = cells.Slug("id", "Short name, unique over the whole catalogue"),
         Name = cells.Text("name", "Name for the shopping list"),
