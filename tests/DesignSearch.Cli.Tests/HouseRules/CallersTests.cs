@@ -1,4 +1,5 @@
 using System.Reflection;
+using System.Text.Json.Serialization;
 using System.Text.RegularExpressions;
 using DesignSearch.Parts.Catalogues;
 using Xunit;
@@ -11,13 +12,10 @@ public sealed class CallersTests
     // Each by name, with its reason.
     private static readonly Dictionary<string, string> Known = new()
     {
-        ["Catalogue.Of(IEnumerable)"] = "how tests lay an invented part beside a catalogue's",
         ["Stock.Of(IEnumerable)"] = "how tests own parts",
         ["Pricing.Total(IEnumerable)"] = "what a bill comes to; the tests hold the search's own sum against it",
         ["Check..ctor(String, String, Boolean, Double, String, String)"] = "how a stored run is read back",
         ["EnergyBooks..ctor(IReadOnlyList, IReadOnlyList, IReadOnlyList)"] = "how a stored run is read back",
-        ["ChoiceValue.op_Equality(ChoiceValue, ChoiceValue)"] = "the language wants it beside the inequality",
-        ["Part.KindName"] = "the kind in the JSON of the parts",
         ["CsvColumn.Expected"] = "docs/parts.md is held against it by a test",
         ["PartKind.Columns"] = "docs/parts.md is held against them by a test",
         ["Stock.Columns"] = "docs/parts.md is held against them by a test",
@@ -26,8 +24,6 @@ public sealed class CallersTests
         ["Outcome.Of(Figure)"] = "one figure by its object; each source's tests hold its own by it",
         ["HeadKind.None"] = "chosen by its place in the list of words",
         ["PointKey.Low"] = "half of a key; counts where keys are compared",
-        ["HouseBlock.SetHeater(T&)"] = "the set point of VDI 6007-1, case 6, that changes within the day",
-        ["HourRow.CompostC"] = "for who asks for the hours; the tests hold the heap's warmth by it",
         ["ReleaseNumbers.BandK"] = "the band of the clicking reference; the season's thermostat is ideal at its middle",
         ["SearchProgress.Hypervolume"] = "what a search tells of itself; its tests and pins read it",
         ["SearchResult.DistinctPoints"] = "what a search tells of itself; its tests and pins read it",
@@ -35,6 +31,9 @@ public sealed class CallersTests
         ["SearchResult.NearestMiss"] = "what a search tells of itself; its tests and pins read it",
         ["SearchResult.Proof"] = "what a search tells of itself; its tests and pins read it",
         ["WeatherRecord.BeamNormalWPerM2"] = "tests close the light of each file by it",
+        ["Door.Add(T&, T&)"] = "a door kept open for the next source; none of the house needs it yet",
+        ["DoorUse.Sources"] = "a door kept open for the next source; none of the house needs it yet",
+        ["SourceStart.House(Int32)"] = "what the next source may start from; none of the house asks yet",
         ["PartInfo.Note"] = "a miss: no list or page shows a part's note yet",
         ["WinterWish.Name"] = "a miss: a winter's own name in the scenario is shown nowhere yet",
     };
@@ -43,9 +42,11 @@ public sealed class CallersTests
     public void Every_member_has_a_user_in_src()
     {
         var written = Reachable(BuiltCode.HandedTo(m => m.DeclaringType!.Namespace == "System.Text.Json" || m.Name == "WriteJson"));
-        var idle = BuiltCode.Types.Where(t => !t.IsSubclassOf(typeof(Delegate)) && !t.IsEnum && !t.IsNestedPrivate && !IsPart(t))
-            .SelectMany(t => Members(t).Where(m => !(m is PropertyInfo && written.Contains(t)) && !IsUsed(m)).Select(m => Told(t, m)))
+        var idle = BuiltCode.Types.Where(t => !t.IsSubclassOf(typeof(Delegate)) && !t.IsEnum && !t.IsNestedPrivate)
+            .SelectMany(t => Members(t).Where(m => !(m is PropertyInfo && written.Contains(t)) && !IsColumn(m) && !IsUsed(m)).Select(m => Told(t, m)))
             .Concat(IdleConstants()).Distinct().ToList();
+        // An exception may name a whole type.
+        idle = [.. idle.Select(i => Known.ContainsKey(i.Split('.')[0]) ? i.Split('.')[0] : i).Distinct()];
         var (more, less) = (idle.Except(Known.Keys).Order(StringComparer.Ordinal), Known.Keys.Except(idle));
         Assert.True(!more.Any(), "Without a user in src:\n" + string.Join('\n', more));
         Assert.True(!less.Any(), "No exception any more:\n" + string.Join('\n', less));
@@ -63,7 +64,7 @@ public sealed class CallersTests
     }
 
     // A part's columns have a rule of their own: ColumnsTests.
-    private static bool IsPart(Type type) => type.IsAssignableTo(typeof(IPart)) && !type.IsAbstract;
+    private static bool IsColumn(MemberInfo member) => member is PropertyInfo { CanWrite: true } && member.DeclaringType!.IsAssignableTo(typeof(IPart));
 
     // What is public, and every formula that more than its own type may call.
     private static IEnumerable<MemberInfo> Members(Type type)
@@ -74,7 +75,8 @@ public sealed class CallersTests
             var method = member switch { PropertyInfo p => p.GetMethod ?? p.SetMethod, MethodBase m => m, _ => null };
             var seen = method is null ? member is FieldInfo { IsPublic: true, IsLiteral: false }
                 : method.IsPublic || (method.IsStatic && method.IsAssembly && member is MethodInfo);
-            var asked = member is not MethodInfo { IsSpecialName: true } || member.Name.StartsWith("op_", StringComparison.Ordinal);
+            var isEquality = member.Name is "op_Equality" or "op_Inequality";
+            var asked = member is not MethodInfo { IsSpecialName: true } || (member.Name.StartsWith("op_", StringComparison.Ordinal) && !isEquality);
             var isOverride = method is MethodInfo own && own.GetBaseDefinition() != own;
             if (seen && asked && !isOverride && !(method is not null && promised.Contains(method)))
                 yield return member;
@@ -92,7 +94,7 @@ public sealed class CallersTests
         return $"{Name(type)}.{member.Name}{with}";
     }
 
-    private static bool IsUsed(MemberInfo member) => member switch
+    private static bool IsUsed(MemberInfo member) => member.IsDefined(typeof(JsonPropertyNameAttribute)) || member switch
     {
         PropertyInfo p => BuiltCode.UsersOf(p.GetMethod ?? p.SetMethod!).Any() || TakenApart(p),
         MethodInfo m when m == m.Module.Assembly.EntryPoint => true,

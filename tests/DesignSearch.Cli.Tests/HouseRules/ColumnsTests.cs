@@ -32,7 +32,7 @@ public sealed class ColumnsTests
     }
 
     private static bool IsColumn(PropertyInfo property) =>
-        !BuiltCode.IsMade(property) && (Nullable.GetUnderlyingType(property.PropertyType) ?? property.PropertyType) is var type
+        property.CanWrite && !BuiltCode.IsMade(property) && (Nullable.GetUnderlyingType(property.PropertyType) ?? property.PropertyType) is var type
         && (type == typeof(double) || type == typeof(decimal) || type == typeof(int) || type == typeof(bool));
 
     // Its own record may turn it into another figure, which then must be read; a table that only shows it does not count.
