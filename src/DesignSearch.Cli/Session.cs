@@ -6,6 +6,7 @@ using System.Runtime.InteropServices;
 using System.Text.Json;
 using DesignSearch.Cli.Terminal;
 using DesignSearch.Files;
+using DesignSearch.Layouts.Words;
 using DesignSearch.Runs.Folder;
 using DesignSearch.Runs.Store;
 
@@ -88,7 +89,7 @@ public sealed class Session(TextWriter output, TextWriter error, bool live, Func
             case InputException input:
                 foreach (var fault in input.Faults)
                     error.WriteLine(fault);
-                error.WriteLine(input.Faults.Count == 1 ? "1 fault; nothing was written." : FormattableString.Invariant($"{input.Faults.Count} faults; nothing was written."));
+                error.WriteLine($"{Written.Count(input.Faults.Count, "fault")}; nothing was written.");
                 return ExitCode.BadInput;
             case OperationCanceledException:
                 error.WriteLine("Stopped before there was a result.");

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Diagnostics;
 using DesignSearch.Cli.Terminal;
 using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Layouts.Words;
 using DesignSearch.Reporting;
 using DesignSearch.Runs.Folder;
 using DesignSearch.Runs.Searching;
@@ -58,8 +59,13 @@ internal sealed class SearchCommand : Command
         foreach (var input in run.Inputs)
             session.Note(parsed, $"Read {input.File}, SHA-256 {input.Sha256}.");
         foreach (var winter in run.Scenario.Winters)
-            session.Note(parsed, FormattableString.Invariant($"Winter '{winter.Name}', weight {winter.Weight:0.##}: mean {winter.MeanC:0.0} °C, lowest {winter.LowestC:0.0} °C, {winter.FrostHoursOutside} hours below the limit outside."));
-        session.Note(parsed, FormattableString.Invariant($"Seed {run.Search.Seed}, {request.Threads} threads, {run.Search.SpaceSize:0.###E+0} distinct layouts at most, {run.Search.Evaluations} simulated in {run.Search.Seconds:0.0} s: {run.Search.StoppedInWords}"));
+            session.Note(parsed, Written.Sentence(
+                $"Winter '{winter.Name}', weight {winter.Weight:0.##}: mean {winter.MeanC:0.0} °C, lowest {winter.LowestC:0.0} °C,",
+                $"{Written.Count(winter.FrostHoursOutside, "hour")} below the limit outside."));
+        session.Note(parsed, Written.Sentence(
+            $"Seed {run.Search.Seed}, {Written.Count(request.Threads, "thread")},",
+            $"{run.Search.SpaceSize:0.###E+0} distinct layouts at most,",
+            $"{run.Search.Evaluations} simulated in {run.Search.Seconds:0.0} s: {run.Search.StoppedInWords}"));
         session.Note(parsed, $"Writing the results to {request.Folder.Path}.");
     }
 
@@ -68,20 +74,28 @@ internal sealed class SearchCommand : Command
         var (judgement, currency) = (run.Judgement, run.Scenario.Currency);
         session.Out.WriteLine(judgement.Answer);
         session.Out.WriteLine();
-        foreach (var (name, rank) in new[] { ("Cheapest that holds", judgement.Picks.CheapestThatHolds), ("Best value", judgement.Picks.BestValue), ("Most protection", judgement.Picks.MostProtection) })
+        var picks = judgement.Picks;
+        (string Name, int? Rank)[] named =
+        [
+            ("Cheapest that holds", picks.CheapestThatHolds), ("Best value", picks.BestValue), ("Most protection", picks.MostProtection),
+        ];
+        foreach (var (name, rank) in named)
             session.Out.WriteLine($"{name + ":",-21}{(rank is { } r ? Line(judgement.Ranking[r - 1], currency) : "none within the budget")}");
         foreach (var miss in judgement.NearestMiss)
             session.Out.WriteLine(miss);
         session.Out.WriteLine();
-        session.Out.WriteLine(FormattableString.Invariant($"{run.Search.Evaluations} layouts simulated in {run.Search.Seconds:0.0} s. {run.Search.StoppedInWords}"));
+        session.Out.WriteLine(Written.Sentence(
+            $"{Written.Count(run.Search.Evaluations, "layout")} simulated in {run.Search.Seconds:0.0} s. {run.Search.StoppedInWords}"));
         session.Out.WriteLine($"Report: {folder.Report}");
     }
 
-    private static string Line(JudgedLayout layout, string currency) => FormattableString.Invariant(
-        $"no. {layout.Rank}, {layout.Title}: build {layout.BuildPrice:0} {currency}, whole life {layout.LifeCost:0} {currency}, {layout.WorstFrostHours} frost hours in the worst winter, coldest hour {layout.LowestAirC:0.0} °C{(layout.Plants is { } place ? " " + place.Where : "")}");
+    private static string Line(JudgedLayout layout, string currency) => Written.Sentence(
+        $"no. {layout.Rank}, {layout.Title}: build {layout.BuildPrice:0} {currency}, whole life {layout.LifeCost:0} {currency},",
+        $"{Written.Count(layout.WorstFrostHours, "frost hour")} in the worst winter,",
+        $"coldest hour {layout.LowestAirC:0.0} °C{(layout.Plants is { } place ? " " + place.Where : "")}");
 
     private sealed class Teller(ProgressLine line) : IProgress<RunProgress>
     {
-        public void Report(RunProgress value) => line.Show(value.Done, FormattableString.Invariant($"{value.Evaluations} layouts, {value.Best}"));
+        public void Report(RunProgress value) => line.Show(value.Done, $"{Written.Count(value.Evaluations, "layout")}, {value.Best}");
     }
 }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using DesignSearch.Layouts.Words;
 using DesignSearch.Reporting.Tables;
 using DesignSearch.Runs.Folder;
 using DesignSearch.Runs.Simulate;
@@ -35,12 +36,19 @@ internal sealed class SimulateCommand : Command
     {
         var (layout, currency) = (simulation.Layout, simulation.Currency);
         output.WriteLine($"{simulation.Scenario}: {layout.Title}");
-        output.WriteLine(FormattableString.Invariant($"Build price {layout.BuildPrice:0.00} {currency}, life cost {layout.LifeCost:0.00} {currency}, {layout.LabourHours:0} hours of work"));
-        output.WriteLine(layout.Holds ? FormattableString.Invariant($"It holds {simulation.FrostLimitC:0.#} °C in every winter.") : FormattableString.Invariant($"It does not hold: {layout.WorstFrostHours} frost hours in the worst winter{(layout.PassesChecks ? "" : ", and a check fails")}."));
+        output.WriteLine(Written.Sentence(
+            $"Build price {layout.BuildPrice:0.00} {currency}, life cost {layout.LifeCost:0.00} {currency},",
+            $"{Written.Count((long)Math.Round(layout.LabourHours, MidpointRounding.AwayFromZero), "hour")} of work"));
+        output.WriteLine(layout.Holds
+            ? Written.Sentence($"It holds {simulation.FrostLimitC:0.#} °C in every winter.")
+            : Written.Sentence(
+                $"It does not hold: {Written.Count(layout.WorstFrostHours, "frost hour")}",
+                $"in the worst winter{(layout.PassesChecks ? "" : ", and a check fails")}."));
         foreach (var (winter, weight, outcome, driveKwh, moves) in layout.Winters)
         {
             output.WriteLine();
-            output.WriteLine(FormattableString.Invariant($"{winter} winter (weight {weight:0.##}), {outcome.SeasonHours} hours"));
+            output.WriteLine(Written.Sentence(
+                $"{winter} winter (weight {weight:0.##}), {Written.Count(outcome.SeasonHours, "hour")}"));
             output.WriteLine(FormattableString.Invariant($"  frost hours            {outcome.FrostHours,10}"));
             output.WriteLine(FormattableString.Invariant($"  frost degree-hours     {outcome.FrostDegreeHoursKh,10:0.0} K·h"));
             output.WriteLine(FormattableString.Invariant($"  lowest air             {outcome.LowestAirC,10:0.0} °C hour mean, {outcome.LowestWithinHourC:0.0} °C within the hour{(layout.Plants is { } place ? ", " + place.Where : "")}"));
@@ -51,7 +59,7 @@ internal sealed class SimulateCommand : Command
             if (layout.CollectorAreaM2 > 0)
             {
                 output.WriteLine(FormattableString.Invariant($"  collector yield        {outcome.CollectorYieldKwh,10:0} kWh into the tank"));
-                output.WriteLine(FormattableString.Invariant($"  pump hours             {outcome.PumpHours,10:0} h; {moves} moves of the mount"));
+                output.WriteLine(FormattableString.Invariant($"  pump hours             {outcome.PumpHours,10:0} h; {Written.Count(moves, "move")} of the mount"));
                 output.WriteLine(FormattableString.Invariant($"  tank                   {outcome.TankMeanC,10:0.0} °C mean, {outcome.TankLowestC:0.0} to {outcome.TankHighestC:0.0} °C"));
             }
 

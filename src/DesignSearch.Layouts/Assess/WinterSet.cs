@@ -64,7 +64,7 @@ public sealed class WinterSet
             ? [WinterMaker.Synthetic(monthly, scenario.Season, WinterKind.Typical, climate.Seed, options)]
             : WinterMaker.FromRecord(climate.Record!, scenario.Season, options);
         if (typical.Count == 0)
-            throw new InputException(new InputFault(climate.Record!.Source, 0, 0, climate.Record.Period, "weather that covers the whole season and its warm-up, or a whole year"));
+            throw new InputException(new InputFault(climate.Record!.Source, 0, 0, climate.Record.Period, WinterWords.WholeSeason));
         return asRecorded ? Shared(typical, 1) : scenario.Winters.SelectMany(wish => Shared(Wished(wish, scenario, typical, options), wish.Weight));
     }
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text;
 
 namespace DesignSearch.Layouts.Words;
 
@@ -12,12 +13,26 @@ public static class Written
 
     private static readonly FigureFormat Figures = new();
 
-    /// <summary>A sentence with figures in it: each as its own format says, by the rules of this page. Lazy until it is asked for, since a search makes many and reads few.</summary>
+    /// <summary>
+    /// A sentence with figures in it: each as its own format says, by the rules of this page. Lazy until it is asked for, since a
+    /// search makes many and reads few.
+    /// </summary>
     /// <param name="sentence">An interpolated string.</param>
     public static string Sentence(FormattableString sentence)
     {
         ArgumentNullException.ThrowIfNull(sentence);
         return sentence.ToString(Figures);
+    }
+
+    /// <summary>A sentence too long for one line of code: its parts by the same rules, a blank between each and the next.</summary>
+    /// <param name="first">An interpolated string.</param>
+    /// <param name="more">What follows.</param>
+    public static string Sentence(FormattableString first, params ReadOnlySpan<FormattableString> more)
+    {
+        var text = new StringBuilder(Sentence(first));
+        foreach (var part in more)
+            text.Append(' ').Append(Sentence(part));
+        return text.ToString();
     }
 
     /// <summary>A figure with as many decimals as asked for.</summary>

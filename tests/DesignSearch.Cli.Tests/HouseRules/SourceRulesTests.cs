@@ -46,6 +46,25 @@ public sealed partial class SourceRulesTests
     [Fact]
     public void No_line_is_too_long_to_read() => Assert.Empty(Sources.SelectMany(f => TooLong(f, LongestLine)));
 
+    // Two words and a blank between them are for a person to read: a file of words beside the engineering is their place.
+    [Theory]
+    [InlineData("Assess")]
+    [InlineData("Decide")]
+    [InlineData("Design/Wiring")]
+    public void Sentences_stand_apart_from_engineering(string folder)
+    {
+        var under = Repository.At("src", "DesignSearch.Layouts", folder);
+        var engineering = Sources
+            .Where(f => f.StartsWith(under, StringComparison.Ordinal))
+            .Where(f => !Path.GetFileNameWithoutExtension(f).EndsWith("Words", StringComparison.Ordinal))
+            .ToList();
+        Assert.NotEmpty(engineering);
+        Assert.Empty(engineering.SelectMany(f => File.ReadLines(f)
+            .Where(l => !l.TrimStart().StartsWith("//", StringComparison.Ordinal))
+            .Where(l => Text().Matches(l).Any(m => Phrase().IsMatch(m.Value)))
+            .Select(l => $"{Path.GetRelativePath(Repository.Root, f)}: {l.Trim()}")));
+    }
+
     [Fact]
     public void Below_the_command_line_nothing_reads_the_clock_or_draws_unseeded_numbers()
     {
@@ -58,6 +77,14 @@ public sealed partial class SourceRulesTests
 
     [GeneratedRegex(@"^public (?:(?:sealed|static|abstract|readonly|partial|ref|unsafe) )*(?:class|record struct|record|struct|interface|enum|delegate \S+) (?<name>\w+)", RegexOptions.Multiline)]
     private static partial Regex PublicType();
+
+    [GeneratedRegex("""
+        "(?:[^"\\]|\\.)*"
+        """)]
+    private static partial Regex Text();
+
+    [GeneratedRegex("[a-z}],? [a-z{]")]
+    private static partial Regex Phrase();
 
     [GeneratedRegex(@"DateTime(Offset)?\.(Utc)?(Now|Today)|Stopwatch|Environment\.TickCount|Random\.Shared|new Random\(\)|Guid\.NewGuid|TimeProvider\.System")]
     private static partial Regex ClockOrChance();

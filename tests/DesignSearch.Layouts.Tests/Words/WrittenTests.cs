@@ -47,6 +47,10 @@ public sealed class WrittenTests
     }
 
     [Fact]
+    public void Parts_of_a_sentence_stand_a_blank_apart() =>
+        Assert.Equal("It costs 12 crowns, and 0 K are left.", Written.Sentence($"It costs {12.4:0} crowns,", $"and {-0.2:0} K", $"are left."));
+
+    [Fact]
     public void Several_things_are_joined_as_they_are_spoken()
     {
         Assert.Equal("", Written.Joined([]));

@@ -23,7 +23,7 @@ public sealed class LayoutProblem(LayoutAssessor assessor) : IBoundedProblem, IS
     public IReadOnlyList<Variable> Variables => space.Variables;
 
     /// <inheritdoc/>
-    public IReadOnlyList<string> Objectives { get; } = ["life cost", "frost degree-hours"];
+    public IReadOnlyList<string> Objectives { get; } = [ObjectiveWords.LifeCost, ObjectiveWords.Frost];
 
     /// <inheritdoc/>
     public IReadOnlyList<string> Constraints { get; } = [.. assessor.Scenario.Systems.Rules.Select(r => r.Id)];

@@ -32,8 +32,8 @@ internal static class DistinctTitles
         var inOrder = scenario.Systems.Choices.All.Where(told.Contains).ToList();
         foreach (var i in alike.Skip(1))
         {
-            var words = inOrder.Where(c => Value(i, c).Length > 0 && Value(i, c) != Value(alike[0], c)).Select(c => Words(layouts[i].ToLayout(scenario), c));
-            apart[i] = string.Join("; ", words);
+            var others = inOrder.Where(c => Value(i, c).Length > 0 && Value(i, c) != Value(alike[0], c));
+            apart[i] = TitleWords.Apart(others.Select(c => Words(layouts[i].ToLayout(scenario), c)));
         }
     }
 

@@ -47,15 +47,15 @@ public sealed class Judge(LayoutAssessor assessor)
             .OrderBy(l => l.LifeCost).ThenBy(l => l.FrostDegreeHoursKh).Select(l => l.Rank);
         return new Judgement
         {
-            Answer = AnswerWriter.Answer(assessor.Scenario, bare, ranking, picks),
+            Answer = AnswerWords.Answer(assessor.Scenario, bare, ranking, picks),
             AnythingHolds = picks.CheapestThatHolds is not null || bare.Holds,
             BareHouse = bare,
             Ranking = ranking,
             Front = [0, .. ranks],
             Picks = picks,
-            NearestMiss = picks.CheapestThatHolds is null && !bare.Holds ? AnswerWriter.NearestMiss(assessor.Scenario, ranking, picks) : [],
+            NearestMiss = picks.CheapestThatHolds is null && !bare.Holds ? AnswerWords.NearestMiss(assessor.Scenario, ranking, picks) : [],
             Refusals = RefusalCounter.Count(assessor, space),
-            Doubts = AnswerWriter.Doubts(assessor.Scenario, assessor.Winters, ranking),
+            Doubts = AnswerWords.Doubts(assessor.Scenario, assessor.Winters, ranking),
         };
     }
 

@@ -29,7 +29,7 @@ public sealed record JudgedLayout
 
     /// <summary>Title and what tells it apart.</summary>
     [JsonIgnore]
-    public string FullTitle => Apart.Length == 0 ? Title : $"{Title}; but {Apart}";
+    public string FullTitle => TitleWords.Full(Title, Apart);
 
     /// <summary>How its collector turns: "none", "fixed", "two-position", "stepped" or "continuous".</summary>
     public required string Turning { get; init; }
@@ -127,7 +127,7 @@ public sealed record JudgedLayout
             : text == ChoiceValue.Cheapest.Id ? ChoiceValue.Cheapest
             : choice is NumberChoice ? ChoiceValue.Of(double.Parse(text, CultureInfo.InvariantCulture))
             : scenario.Catalogue.TryFind<IPart>(text, out var part) ? ChoiceValue.Of(part)
-            : throw new FormatException($"The catalogue has no '{text}'.");
+            : throw new FormatException(TitleWords.NoSuchPart(text));
         return Layout.Of([.. scenario.Systems.Choices.All.Select(Value)], scenario.Systems.Choices);
     }
 }

@@ -1,7 +1,7 @@
 using DesignSearch.Climate.Winters;
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Decide.Judging;
-using DesignSearch.Layouts.Words;
+using DesignSearch.Layouts.Design.Money;
 using DesignSearch.Season;
 using DesignSearch.Season.House;
 
@@ -15,15 +15,20 @@ internal sealed class DoubtWeighing(TrialBook book)
     private const double SkyDoubtK = 5;
     private const double DrySoilWPerMK = 0.5;
     private const string SoilKey = "soil_conductivity_w_per_mk";
+    private const double MoreLoss = 1.2;
+    private const double LessLoss = 0.8;
+    private const double MoreLeaks = 2;
+    private const decimal Dearer = 1.3m;
+    private const decimal Cheaper = 0.7m;
 
     private static readonly (string What, Func<HouseNumbers, HouseNumbers> Change)[] House =
     [
-        ("the cover loses a fifth more", h => Loss(h, 1.2)),
-        ("the cover loses a fifth less", h => Loss(h, 0.8)),
-        ("twice the air leaks", h => h with { AirChangesPerHour = 2 * h.AirChangesPerHour, AirChangesPerHourPerMPerS = 2 * h.AirChangesPerHourPerMPerS }),
+        (DoubtWords.CoverLoses(MoreLoss), h => Loss(h, MoreLoss)),
+        (DoubtWords.CoverLoses(LessLoss), h => Loss(h, LessLoss)),
+        (DoubtWords.AirLeaks(MoreLeaks), h => Leaks(h, MoreLeaks)),
     ];
 
-    private readonly LayoutAssessor coldSky = new(book.Scenario, WinterSet.Of(book.Scenario, book.Assessor.Winters.Winters.Select(w => (Sky(w.Winter, -SkyDoubtK), w.Weight))));
+    private readonly LayoutAssessor coldSky = Colder(book, SkyDoubtK);
     private readonly LayoutAssessor drySoil = Dry(book);
 
     /// <summary>Every doubt of a layout.</summary>
@@ -32,18 +37,19 @@ internal sealed class DoubtWeighing(TrialBook book)
     public IReadOnlyList<Doubt> Of(Trial pick, IReadOnlyList<JudgedLayout> ranking)
     {
         var built = pick.Priced.Built;
-        var changed = House.Select(d => (d.What, Built: built with { Installation = built.Installation with { House = d.Change(built.Installation.House) } })).ToList();
-        changed.AddRange(built.Systems.SelectMany(s => s.Doubts).Select(d => (d.What, built with { Installation = d.Change(built.Installation) })));
+        var plant = built.Installation;
+        var changed = House.Select(d => (d.What, Built: built with { Installation = plant with { House = d.Change(plant.House) } })).ToList();
+        changed.AddRange(built.Systems.SelectMany(s => s.Doubts).Select(d => (d.What, built with { Installation = d.Change(plant) })));
         var outcomes = book.Assessor.Simulate([.. changed.Select(c => c.Built)]);
         return
         [
             .. changed.Select((c, i) => Judged(c.What, pick, book.Assessor, outcomes[i])),
-            Judged(Written.Sentence($"the clear sky is {SkyDoubtK:0} K colder"), pick, coldSky, coldSky.Simulate([built])[0]),
-            Judged("the soil is dry", pick, drySoil, drySoil.Simulate([built])[0]),
-            Parts(pick, ranking, 1.3m, "parts cost 30 % more"),
-            Parts(pick, ranking, 0.7m, "parts cost 30 % less"),
-            Tariff(pick, ranking, 1.3m, "current costs 30 % more"),
-            Tariff(pick, ranking, 0.7m, "current costs 30 % less"),
+            Judged(DoubtWords.ColderSky(SkyDoubtK), pick, coldSky, coldSky.Simulate([built])[0]),
+            Judged(DoubtWords.DrySoil, pick, drySoil, drySoil.Simulate([built])[0]),
+            Parts(pick, ranking, Dearer),
+            Parts(pick, ranking, Cheaper),
+            Tariff(pick, ranking, Dearer),
+            Tariff(pick, ranking, Cheaper),
         ];
     }
 
@@ -54,45 +60,73 @@ internal sealed class DoubtWeighing(TrialBook book)
         var limit = book.Scenario.Greenhouse.FrostLimitC;
         var sentence = (figures.Holds, pick.Holds) switch
         {
-            (true, _) => Written.Sentence($"It still holds; the stand-by heater needs {standby:0} instead of {pick.StandbyKwh:0} kWh."),
-            (false, true) => Written.Sentence($"It no longer holds: {Trial.Hours(figures.WorstFrostHours)} in the worst winter, {limit - figures.LowestAirC:0.0} K below the limit."),
-            _ => Written.Sentence($"It has {figures.WorstFrostHours} instead of {pick.Figures.WorstFrostHours} frost hours in the worst winter."),
+            (true, _) => DoubtWords.StillHolds(standby, pick.StandbyKwh),
+            (false, true) => DoubtWords.HoldsNoLonger(figures.WorstFrostHours, limit - figures.LowestAirC),
+            _ => DoubtWords.MissesAnyway(figures.WorstFrostHours, pick.Figures.WorstFrostHours),
         };
         return new(what, figures.Holds, figures.WorstFrostHours, figures.LowestAirC, standby, figures.LifeCost, sentence);
     }
 
-    private Doubt Parts(Trial pick, IReadOnlyList<JudgedLayout> ranking, decimal factor, string what)
+    private Doubt Parts(Trial pick, IReadOnlyList<JudgedLayout> ranking, decimal factor)
     {
-        decimal Cost(LayoutFigures f) => Cents(factor * (f.BuildPrice + f.Running.ReplacementsPresentValue) + f.Running.PresentValue - f.Running.ReplacementsPresentValue);
+        decimal Cost(decimal buildPrice, RunningCost running) => factor * (buildPrice + running.ReplacementsPresentValue) + Current(running);
         var (price, budget) = (Cents(factor * pick.Figures.BuildPrice), book.Scenario.Money.Budget);
-        return Money(what, pick, ranking, Cost(pick.Figures), l => factor * (l.BuildPrice + l.Running.ReplacementsPresentValue) + l.Running.PresentValue - l.Running.ReplacementsPresentValue, l => factor * l.BuildPrice <= budget,
-            price > budget ? Written.Sentence($"It then costs {price:0} to build, over the budget of {budget:0}.") : "");
+        var tooDear = price > budget ? DoubtWords.OverBudget(price, budget) : "";
+        var cost = Cents(Cost(pick.Figures.BuildPrice, pick.Figures.Running));
+        var affordable = ranking.Where(l => factor * l.BuildPrice <= budget);
+        return Money(DoubtWords.PartsCost(factor), pick, ranking, affordable, cost, l => Cost(l.BuildPrice, l.Running), tooDear);
     }
 
-    private Doubt Tariff(Trial pick, IReadOnlyList<JudgedLayout> ranking, decimal factor, string what)
+    private Doubt Tariff(Trial pick, IReadOnlyList<JudgedLayout> ranking, decimal factor)
     {
-        var own = pick.Figures.BuildPrice + pick.Figures.Running.ReplacementsPresentValue + factor * (pick.Figures.Running.PresentValue - pick.Figures.Running.ReplacementsPresentValue);
-        return Money(what, pick, ranking, Cents(own), l => l.BuildPrice + l.Running.ReplacementsPresentValue + factor * (l.Running.PresentValue - l.Running.ReplacementsPresentValue), _ => true, "");
+        decimal Cost(decimal buildPrice, RunningCost running) => buildPrice + running.ReplacementsPresentValue + factor * Current(running);
+        var cost = Cents(Cost(pick.Figures.BuildPrice, pick.Figures.Running));
+        return Money(DoubtWords.CurrentCosts(factor), pick, ranking, ranking, cost, l => Cost(l.BuildPrice, l.Running), "");
     }
 
-    private Doubt Money(string what, Trial pick, IReadOnlyList<JudgedLayout> ranking, decimal cost, Func<JudgedLayout, decimal> costOf, Func<JudgedLayout, bool> affordable, string tooDear)
+    private Doubt Money(
+        string what,
+        Trial pick,
+        IReadOnlyList<JudgedLayout> ranking,
+        IEnumerable<JudgedLayout> affordable,
+        decimal cost,
+        Func<JudgedLayout, decimal> costOf,
+        string tooDear)
     {
         bool IsPick(JudgedLayout? layout) => layout is not null && layout.ToLayout(book.Scenario).Equals(pick.Layout);
-        var cheapest = ranking.Where(l => l.Holds && affordable(l)).MinBy(costOf);
+        var cheapest = affordable.Where(l => l.Holds).MinBy(costOf);
         var wasCheapest = IsPick(ranking.Where(l => l.Holds).MinBy(l => l.LifeCost));
+        var figures = pick.Figures;
         var sentence = tooDear.Length > 0 ? tooDear
-            : cost == pick.Figures.LifeCost ? "It changes nothing for this layout."
-            : !wasCheapest || cheapest is null ? Written.Sentence($"It then costs {cost:0} over the years instead of {pick.Figures.LifeCost:0}.")
-            : IsPick(cheapest) ? Written.Sentence($"It stays the cheapest of the ranking that holds, at {cost:0} over the years.")
-            : Written.Sentence($"No. {cheapest.Rank} of the ranking ({cheapest.Title}) would then be cheaper: {costOf(cheapest):0} against {cost:0}.");
-        return new(what, pick.Holds && tooDear.Length == 0, pick.Figures.WorstFrostHours, pick.Figures.LowestAirC, pick.StandbyKwh, cost, sentence);
+            : cost == figures.LifeCost ? DoubtWords.NoChange
+            : !wasCheapest || cheapest is null ? DoubtWords.Costs(cost, figures.LifeCost)
+            : IsPick(cheapest) ? DoubtWords.StaysCheapest(cost)
+            : DoubtWords.AnotherIsCheaper(cheapest, costOf(cheapest), cost);
+        var holds = pick.Holds && tooDear.Length == 0;
+        return new(what, holds, figures.WorstFrostHours, figures.LowestAirC, pick.StandbyKwh, cost, sentence);
     }
 
-    private static HouseNumbers Loss(HouseNumbers house, double factor) => house with { CoverAreaM2 = factor * house.CoverAreaM2, EdgeLossWPerMK = factor * house.EdgeLossWPerMK };
+    private static decimal Current(RunningCost running) => running.PresentValue - running.ReplacementsPresentValue;
+
+    private static HouseNumbers Loss(HouseNumbers house, double factor) =>
+        house with { CoverAreaM2 = factor * house.CoverAreaM2, EdgeLossWPerMK = factor * house.EdgeLossWPerMK };
+
+    private static HouseNumbers Leaks(HouseNumbers house, double factor) => house with
+    {
+        AirChangesPerHour = factor * house.AirChangesPerHour,
+        AirChangesPerHourPerMPerS = factor * house.AirChangesPerHourPerMPerS,
+    };
+
+    private static LayoutAssessor Colder(TrialBook book, double kelvin)
+    {
+        var winters = book.Assessor.Winters.Winters.Select(w => (Sky(w.Winter, -kelvin), w.Weight));
+        return new LayoutAssessor(book.Scenario, WinterSet.Of(book.Scenario, winters));
+    }
 
     private static LayoutAssessor Dry(TrialBook book)
     {
-        var scenario = book.Scenario with { Assumptions = book.Scenario.Assumptions.With(SoilKey, Math.Min(DrySoilWPerMK, book.Scenario.Assumptions.SoilConductivityWPerMK)) };
+        var soil = Math.Min(DrySoilWPerMK, book.Scenario.Assumptions.SoilConductivityWPerMK);
+        var scenario = book.Scenario with { Assumptions = book.Scenario.Assumptions.With(SoilKey, soil) };
         return new LayoutAssessor(scenario, WinterSet.Of(scenario, book.Assessor.Winters.Winters.Select(w => (w.Winter, w.Weight))));
     }
 

@@ -1,7 +1,7 @@
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
-using DesignSearch.Layouts.Words;
+using DesignSearch.Layouts.Systems.Heaters;
 using DesignSearch.Season.House;
 using DesignSearch.Season.Kernel;
 
@@ -22,19 +22,22 @@ internal sealed class MissWeighing(TrialBook book, int threads)
     public Miss Of(int rank, Trial nearest)
     {
         var winters = book.Assessor.Winters.Winters;
-        var w = Enumerable.Range(0, winters.Count).OrderByDescending(i => nearest.Outcomes[i].FrostHours).ThenBy(i => nearest.Outcomes[i].LowestAirC).First();
+        var w = Enumerable.Range(0, winters.Count)
+            .OrderByDescending(i => nearest.Outcomes[i].FrostHours).ThenBy(i => nearest.Outcomes[i].LowestAirC).First();
         var (winter, _, forcing) = winters[w];
-        var outcome = nearest.Outcomes[w];
+        var (outcome, built) = (nearest.Outcomes[w], nearest.Priced.Built);
         var row = default(HourRow);
-        SeasonSimulator.Run(forcing, new LayoutCase(nearest.Priced.Built.Installation, book.Assessor.Plane(nearest.Priced.Built, winter)), r => row = r.Hour == outcome.ColdestHour ? r : row);
-        var balance = Balance(nearest.Priced.Built.Installation.House, row, winter.WindMPerS[row.Hour], winter.Place.ElevationM);
-        var sentences = new List<string>
-        {
-            Written.Sentence($"Its coldest hour begins at {row.LocalTime:HH:mm} on {row.LocalTime:d MMMM}: {(nearest.Priced.Built.Installation.PlantsStandApart ? Written.Sentence($"{row.PlantsC:0.0} °C among the plants, {row.AirMeanC:0.0}") : Written.Sentence($"{row.AirMeanC:0.0}"))} °C inside, {row.OutsideC:0.0} °C outside. {string.Join(", ", balance.Select(f => Written.Sentence($"{f.Name} {f.Watts:0} W")))}."),
+        var layout = new LayoutCase(built.Installation, book.Assessor.Plane(built, winter));
+        SeasonSimulator.Run(forcing, layout, r => row = r.Hour == outcome.ColdestHour ? r : row);
+        var balance = Balance(built.Installation.House, row, winter.WindMPerS[row.Hour], winter.Place.ElevationM);
+        string[] sentences =
+        [
+            MissWords.ColdestHour(row, built.Installation.PlantsStandApart, balance),
             Help(nearest),
             Budget(nearest),
-        };
-        return new(rank, winter.Name, outcome.FrostHours, scenario.Greenhouse.FrostLimitC - outcome.LowestAirC, row.LocalTime, balance, sentences);
+        ];
+        var shortK = scenario.Greenhouse.FrostLimitC - outcome.LowestAirC;
+        return new(rank, winter.Name, outcome.FrostHours, shortK, row.LocalTime, balance, sentences);
     }
 
     // What the cover lost less what floor and barrels gave is what is left of the balance: the air stores next to nothing.
@@ -42,29 +45,39 @@ internal sealed class MissWeighing(TrialBook book, int threads)
     {
         var assumptions = scenario.Assumptions;
         var changes = house.AirChangesPerHour + house.AirChangesPerHourPerMPerS * assumptions.RoofWindFactor * windMPerS;
-        var leak = assumptions.AirVolumetricCapacityJPerM3K * WinterForcing.Density(row.OutsideC, elevationM) * house.VolumeM3 * changes / 3600 * (row.AirMeanC - row.OutsideC);
-        List<HourFlow> flows = [new("stand-by heater", row.HeaterW), .. row.More.Columns.Where(c => c.Unit == "W").Select(c => new HourFlow(c.Words, row.More[c])), new("heat release from the tank", double.IsFinite(row.ReleaseW) ? row.ReleaseW : 0), new("sun", row.HouseSunW)];
+        var leak = assumptions.AirVolumetricCapacityJPerM3K * WinterForcing.Density(row.OutsideC, elevationM)
+            * house.VolumeM3 * changes / 3600 * (row.AirMeanC - row.OutsideC);
+        List<HourFlow> flows =
+        [
+            new(HeaterWords.Device, row.HeaterW),
+            .. row.More.Columns.Where(c => c.Unit == "W").Select(c => new HourFlow(c.Words, row.More[c])),
+            new(MissWords.Release, double.IsFinite(row.ReleaseW) ? row.ReleaseW : 0),
+            new(MissWords.Sun, row.HouseSunW),
+        ];
         flows.RemoveAll(f => Math.Abs(f.Watts) < 0.5);
         var rest = flows.Sum(f => f.Watts) - leak;
-        flows.Add(new("leaking air", -leak));
-        flows.Add(rest >= 0 ? new("through the cover, less what floor and water gave", -rest) : new("floor and water, less what went through the cover", -rest));
+        flows.Add(new(MissWords.Leak, -leak));
+        flows.Add(new(rest >= 0 ? MissWords.CoverRest : MissWords.FloorRest, -rest));
         return flows;
     }
 
     private string Help(Trial nearest)
     {
+        static bool MayHelp(Trial trial) =>
+            trial.Checks.All(c => c.Passed || c.Id == PlantRules.Budget.Id || c.Id == PlantRules.BuildHours.Id);
         var changes = Neighbours.All(scenario, nearest.Layout).ToList();
         var trials = book.Of([.. changes.Select(c => c.Layout)]);
-        var best = Enumerable.Range(0, changes.Count).Where(i => trials[i].Checks.All(c => c.Passed || c.Id == PlantRules.Budget.Id || c.Id == PlantRules.BuildHours.Id)).MinBy(i => (trials[i].Figures.WorstFrostHours, trials[i].Figures.FrostDegreeHoursKh), Comparer<(int, double)>.Default);
+        var best = Enumerable.Range(0, changes.Count)
+            .Where(i => MayHelp(trials[i]))
+            .MinBy(i => (trials[i].Figures.WorstFrostHours, trials[i].Figures.FrostDegreeHoursKh), Comparer<(int, double)>.Default);
         if (changes.Count == 0 || trials[best].Figures.FrostDegreeHoursKh >= nearest.Figures.FrostDegreeHoursKh)
-            return "No single change among the choices of the scenario brings it nearer.";
+            return MissWords.NothingHelps;
         var (choice, layout) = changes[best];
-        var trial = trials[best];
         var (to, from) = (choice.Words(layout.ValueOf(choice)), choice.Words(nearest.Layout.ValueOf(choice)));
-        var more = trial.Figures.BuildPrice - nearest.Figures.BuildPrice;
-        var over = trial.Failed is { } failed ? $" (over the limit: {failed.Title})" : "";
-        return $"What would help most is another {choice.Title}: {to} instead of {from} leaves {Trial.Hours(trial.Figures.WorstFrostHours)} in the worst winter"
-            + Written.Sentence($" and costs {more:0} {scenario.Money.Currency} more to build{over}.");
+        var figures = trials[best].Figures;
+        var more = figures.BuildPrice - nearest.Figures.BuildPrice;
+        return MissWords.HelpsMost(
+            choice.Title, to, from, figures.WorstFrostHours, more, scenario.Money.Currency, trials[best].Failed);
     }
 
     private string Budget(Trial nearest)
@@ -73,7 +86,7 @@ internal sealed class MissWeighing(TrialBook book, int threads)
         var free = new TrialBook(new LayoutAssessor(rich, book.Assessor.Winters), threads);
         var found = new WayFinder(free, [], isExact: false).Best(_ => true, nearest.Layout);
         return found is { Holds: true }
-            ? Written.Sentence($"With {found.Figures.BuildPrice:0} instead of {scenario.Money.Budget:0} {scenario.Money.Currency} to build, {PlantWords.Title(found.Priced.Built)} holds (found by changing one choice at a time; a cheaper one may exist).")
-            : "Changing one choice at a time, nothing that holds was found at any budget: allow more kinds of parts, or a lower limit.";
+            ? MissWords.HoldsFor(found.Figures.BuildPrice, scenario.Money, PlantWords.Title(found.Priced.Built))
+            : MissWords.NoBudgetHelps;
     }
 }

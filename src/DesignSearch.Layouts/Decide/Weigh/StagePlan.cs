@@ -1,5 +1,4 @@
 using DesignSearch.Layouts.Design.Choices;
-using DesignSearch.Layouts.Words;
 
 namespace DesignSearch.Layouts.Decide.Weigh;
 
@@ -14,7 +13,11 @@ internal static class StagePlan
         while (left.Count > 0)
         {
             var next = book.Of([.. left.Select(c => Partly(pick.Layout, [.. taken, c]))]);
-            var at = Enumerable.Range(0, left.Count).Where(i => next[i].Figures.PassesChecks && Helps(next[i], now)).OrderByDescending(i => Worth(next[i], now)).Cast<int?>().FirstOrDefault();
+            var at = Enumerable.Range(0, left.Count)
+                .Where(i => next[i].Figures.PassesChecks && Helps(next[i], now))
+                .OrderByDescending(i => Worth(next[i], now))
+                .Cast<int?>()
+                .FirstOrDefault();
             // What helps only together comes together.
             PartChoice[] added = at is { } one ? [left[one]] : [.. left];
             var then = at is { } two ? next[two] : pick;
@@ -22,7 +25,7 @@ internal static class StagePlan
             left.RemoveAll(added.Contains);
             stages.Add(new(
                 stages.Count + 1,
-                string.Join(", ", added.Select(c => c.Words(pick.Layout.ValueOf(c)) + Count(pick.Layout, c))) + (HasElectrics(then) && !HasElectrics(now) ? ", with the electrics it needs" : ""),
+                StageWords.Adds(added.Select(c => Words(pick.Layout, c)), HasElectrics(then) && !HasElectrics(now)),
                 then.Figures.BuildPrice - now.Figures.BuildPrice,
                 then.Figures.BuildPrice,
                 then.Figures.FrostDegreeHoursKh,
@@ -38,8 +41,8 @@ internal static class StagePlan
 
     private static Layout Partly(Layout whole, HashSet<PartChoice> roots)
     {
-        var values = whole.Set.All.Select(c => c is PartChoice { IsRoot: true } root && !roots.Contains(root) ? ChoiceValue.None : whole.ValueOf(c));
-        return Layout.Of([.. values], whole.Set);
+        bool IsLeftOut(Choice choice) => choice is PartChoice { IsRoot: true } root && !roots.Contains(root);
+        return Layout.Of([.. whole.Set.All.Select(c => IsLeftOut(c) ? ChoiceValue.None : whole.ValueOf(c))], whole.Set);
     }
 
     private static bool Helps(Trial then, Trial now) => then.Figures.FrostDegreeHoursKh < now.Figures.FrostDegreeHoursKh
@@ -53,9 +56,9 @@ internal static class StagePlan
 
     private static bool HasElectrics(Trial trial) => trial.Priced.Built.Supply is not null;
 
-    private static string Count(Layout layout, PartChoice choice)
+    private static string Words(Layout layout, PartChoice choice)
     {
         var count = layout.Set.All.OfType<NumberChoice>().FirstOrDefault(n => n.CountsParts && n.Under == choice);
-        return (count is null ? "" : Written.Sentence($" ({layout.Get(count):0} of them)")) + choice.ComesWith;
+        return StageWords.Part(choice.Words(layout.ValueOf(choice)), count is null ? null : layout.Get(count), choice.ComesWith);
     }
 }

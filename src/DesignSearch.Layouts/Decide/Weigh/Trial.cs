@@ -3,7 +3,6 @@ using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Systems.Solar;
-using DesignSearch.Layouts.Words;
 using DesignSearch.Season;
 
 namespace DesignSearch.Layouts.Decide.Weigh;
@@ -14,7 +13,12 @@ namespace DesignSearch.Layouts.Decide.Weigh;
 /// <param name="Checks">Every check.</param>
 /// <param name="Figures">Its figures.</param>
 /// <param name="StandbyKwh">Stand-by electricity, weighted over the winters [kWh].</param>
-internal sealed record Trial(PricedLayout Priced, IReadOnlyList<Outcome> Outcomes, IReadOnlyList<Check> Checks, LayoutFigures Figures, double StandbyKwh)
+internal sealed record Trial(
+    PricedLayout Priced,
+    IReadOnlyList<Outcome> Outcomes,
+    IReadOnlyList<Check> Checks,
+    LayoutFigures Figures,
+    double StandbyKwh)
 {
     public Layout Layout => Priced.Built.Layout;
 
@@ -28,10 +32,15 @@ internal sealed record Trial(PricedLayout Priced, IReadOnlyList<Outcome> Outcome
     /// <summary>True when this serves a builder better: holding first, then passing checks, then less frost (or, holding, less cost).</summary>
     public bool Beats(Trial other) => Key().CompareTo(other.Key()) < 0;
 
-    /// <summary>Frost hours in words.</summary>
-    public static string Hours(int count) => Written.Count(count, "frost hour");
-
-    public WayLayout ToWay() => new(PlantWords.Title(Priced.Built), Holds, Figures.BuildPrice, Figures.LifeCost, Figures.FrostDegreeHoursKh, Figures.WorstFrostHours, StandbyKwh, Priced.Built.Find<DesignedSolar>()?.Loop.AreaM2 ?? 0);
+    public WayLayout ToWay() => new(
+        PlantWords.Title(Priced.Built),
+        Holds,
+        Figures.BuildPrice,
+        Figures.LifeCost,
+        Figures.FrostDegreeHoursKh,
+        Figures.WorstFrostHours,
+        StandbyKwh,
+        Priced.Built.Find<DesignedSolar>()?.Loop.AreaM2 ?? 0);
 
     private (bool, bool, double, decimal) Key() => (!Holds, !Figures.PassesChecks, Holds ? 0 : Figures.FrostDegreeHoursKh, Figures.LifeCost);
 }

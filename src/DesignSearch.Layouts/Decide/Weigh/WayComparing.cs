@@ -2,7 +2,6 @@ using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Systems.Heaters;
 using DesignSearch.Layouts.Systems.Solar;
-using DesignSearch.Layouts.Words;
 using DesignSearch.Parts.Solar;
 
 namespace DesignSearch.Layouts.Decide.Weigh;
@@ -13,11 +12,12 @@ namespace DesignSearch.Layouts.Decide.Weigh;
 /// <param name="search">Searches a way by itself; null where everything was tried.</param>
 internal sealed class WayComparing(TrialBook book, WayFinder finder, WaySearch? search)
 {
-    private static readonly (TurningKind Kind, string Name)[] Turnings =
-        [(TurningKind.Fixed, "fixed"), (TurningKind.TwoPosition, "two positions a day"), (TurningKind.Stepped, "turned in steps"), (TurningKind.Continuous, "follows the sun")];
+    private static readonly TurningKind[] Turnings = [TurningKind.Fixed, TurningKind.TwoPosition, TurningKind.Stepped, TurningKind.Continuous];
 
     private readonly Scenario scenario = book.Scenario;
     private readonly List<Trial> found = [];
+
+    private string Currency => scenario.Money.Currency;
 
     /// <summary>The best of each way that was looked at so far.</summary>
     public IReadOnlyList<Trial> Found => found;
@@ -45,27 +45,34 @@ internal sealed class WayComparing(TrialBook book, WayFinder finder, WaySearch? 
     {
         var ways = new List<(string Name, Trial? Best, string WhyNone)>();
         if (Levels(SolarChoices.Collector).Any(l => l.IsNone))
-            ways.Add(("no collector", Best(l => !l.Has(SolarChoices.Collector), Nearer(best.Layout, search?.WithoutCollector())), ""));
+        {
+            var bare = Best(l => !l.Has(SolarChoices.Collector), Nearer(best.Layout, search?.WithoutCollector()));
+            ways.Add((WayWords.NoCollector, bare, ""));
+        }
+
         var mounts = Levels(SolarChoices.Mount).Select(l => l.Part).OfType<CollectorMount>().ToList();
-        foreach (var (kind, name) in Turnings.Where(t => mounts.Any(m => m.Turning == t.Kind)))
+        foreach (var kind in Turnings.Where(t => mounts.Any(m => m.Turning == t)))
         {
             var like = ways.LastOrDefault(w => w.Best?.Priced.Built.Find<DesignedSolar>() is not null).Best ?? best;
             var level = ChoiceValue.Of(mounts.First(m => m.Turning == kind));
             var collector = Levels(SolarChoices.Collector).First(l => !l.IsNone);
-            var near = like.Layout.Has(SolarChoices.Collector) ? like.Layout : Neighbours.With(scenario, like.Layout, SolarChoices.Collector, collector);
+            var near = like.Layout.Has(SolarChoices.Collector)
+                ? like.Layout
+                : Neighbours.With(scenario, like.Layout, SolarChoices.Collector, collector);
             near = Neighbours.With(scenario, near, SolarChoices.Mount, level);
             var way = Best(l => l.Get(SolarChoices.Mount) is { } m && m.Turning == kind, Nearer(near, search?.Of(kind)));
-            ways.Add((name, way, way is null ? WhyNot(near) : ""));
+            ways.Add((WayWords.Mount(kind), way, way is null ? WhyNot(near) : ""));
         }
 
-        var holding = ways.Where(w => w.Best is { Holds: true }).OrderBy(w => w.Best!.Figures.LifeCost).ToList();
+        var holding = ways.Where(w => w.Best is { Holds: true })
+            .Select(w => (w.Name, Cost: w.Best!.Figures.LifeCost)).OrderBy(w => w.Cost).ToList();
         var answer = holding.Count switch
         {
-            0 => "Of none of these ways was anything found that holds; the nearest of each is shown.",
-            1 => Written.Sentence($"Only {Quoted(holding[0].Name)} holds, for {holding[0].Best!.Figures.LifeCost:0} {scenario.Money.Currency} over the years."),
-            _ => Written.Sentence($"At equal protection {Quoted(holding[0].Name)} is the cheapest way; {Quoted(holding[1].Name)} costs {holding[1].Best!.Figures.LifeCost - holding[0].Best!.Figures.LifeCost:0} {scenario.Money.Currency} more over the years."),
+            0 => WayWords.NoMountHolds,
+            1 => WayWords.OnlyMount(holding[0].Name, holding[0].Cost, Currency),
+            _ => WayWords.CheapestMount(holding[0].Name, holding[1].Name, holding[1].Cost - holding[0].Cost, Currency),
         };
-        return new("Collector: none, fixed or turned?", [.. ways.Select(w => new Way(w.Name, w.Best?.ToWay(), w.WhyNone))], answer);
+        return new(WayWords.Mounts, [.. ways.Select(w => new Way(w.Name, w.Best?.ToWay(), w.WhyNone))], answer);
     }
 
     private Comparison WithAndWithout(PartChoice choice, IReadOnlyList<ChoiceValue> levels, Trial best)
@@ -75,8 +82,8 @@ internal sealed class WayComparing(TrialBook book, WayFinder finder, WaySearch? 
         var counterpart = Best(l => l.Has(choice) != has, other);
         var (with, without) = has ? (best, counterpart) : (counterpart, best);
         return new(
-            Capital(choice.Title) + ": with or without?",
-            [new("with", with?.ToWay(), with is null ? WhyNot(other) : ""), new("without", without?.ToWay(), without is null ? WhyNot(other) : "")],
+            WayWords.WithOrWithout(choice.Title),
+            [Way(WayWords.With, with, other), Way(WayWords.Without, without, other)],
             Answer(choice.Title, with, without));
     }
 
@@ -86,18 +93,24 @@ internal sealed class WayComparing(TrialBook book, WayFinder finder, WaySearch? 
         bool Alone(Layout l) => roots.All(c => l.Has(c) == (c == HeaterChoices.Heater));
         var allowsNothing = roots.All(c => c == HeaterChoices.Heater || Levels(c).Any(l => l.IsNone));
         if (!allowsNothing)
-            return new("A stand-by heater and nothing else?", [new("heater alone", null, "the scenario fixes another part"), new("the best found", best.ToWay(), "")], "No answer: the scenario does not allow a heater alone.");
-        var near = Neighbours.With(scenario, Layout.Bare(scenario.Systems.Choices), HeaterChoices.Heater, Levels(HeaterChoices.Heater).Last(l => !l.IsNone));
+        {
+            var fixedParts = new Way(WayWords.Alone, null, WayWords.AnotherIsFixed);
+            return new(WayWords.HeaterAlone, [fixedParts, new(WayWords.BestFound, best.ToWay(), "")], WayWords.AloneNotAllowed);
+        }
+
+        var strongest = Levels(HeaterChoices.Heater).Last(l => !l.IsNone);
+        var near = Neighbours.With(scenario, Layout.Bare(scenario.Systems.Choices), HeaterChoices.Heater, strongest);
         var alone = Best(Alone, near);
         var answer = alone switch
         {
-            null => "A heater alone passes no check: " + WhyNot(near) + ".",
-            { Holds: false } => Written.Sentence($"The strongest heater allowed does not hold the limit alone: {Trial.Hours(alone.Figures.WorstFrostHours)} left in the worst winter."),
-            _ when !best.Holds => "A heater alone holds.",
-            _ when alone.Figures.LifeCost <= best.Figures.LifeCost => "A heater alone is the cheapest of all that hold.",
-            _ => Written.Sentence($"A heater alone holds too, costs {Difference(best.Figures.BuildPrice - alone.Figures.BuildPrice)} to build and {alone.Figures.LifeCost - best.Figures.LifeCost:0} {scenario.Money.Currency} more over the years."),
+            null => WayWords.AlonePassesNone(WhyNot(near)),
+            { Holds: false } => WayWords.AloneIsTooWeak(alone.Figures.WorstFrostHours),
+            _ when !best.Holds => WayWords.OnlyAloneHolds,
+            _ when alone.Figures.LifeCost <= best.Figures.LifeCost => WayWords.AloneIsCheapest,
+            _ => WayWords.AloneCostsMore(
+                best.Figures.BuildPrice - alone.Figures.BuildPrice, alone.Figures.LifeCost - best.Figures.LifeCost, Currency),
         };
-        return new("A stand-by heater and nothing else?", [new("heater alone", alone?.ToWay(), alone is null ? WhyNot(near) : ""), new("the best found", best.ToWay(), "")], answer);
+        return new(WayWords.HeaterAlone, [Way(WayWords.Alone, alone, near), new(WayWords.BestFound, best.ToWay(), "")], answer);
     }
 
     private Trial? Best(Func<Layout, bool> isOfTheWay, Layout? near)
@@ -110,29 +123,26 @@ internal sealed class WayComparing(TrialBook book, WayFinder finder, WaySearch? 
 
     private Layout Nearer(Layout one, Layout? other) => other is not null && book.Of(other).Beats(book.Of(one)) ? other : one;
 
-    private static string Difference(decimal less) => less >= 0 ? Written.Sentence($"{less:0} less") : Written.Sentence($"{-less:0} more");
+    private Way Way(string name, Trial? best, Layout near) => new(name, best?.ToWay(), best is null ? WhyNot(near) : "");
 
     private string Answer(string title, Trial? with, Trial? without) => (with, without) switch
     {
-        (null, null) => "Neither passes every check.",
-        (null, _) => $"Nothing with it passes every check: leave it out.",
-        (_, null) => $"Nothing without it passes every check.",
-        ({ Holds: true }, { Holds: false }) => Written.Sentence($"Without it nothing was found that holds: at best {Trial.Hours(without.Figures.WorstFrostHours)} left in the worst winter."),
-        ({ Holds: false }, { Holds: true }) => "With it nothing was found that holds.",
-        ({ Holds: true }, { Holds: true }) when with.Figures.LifeCost <= without.Figures.LifeCost => Written.Sentence($"It pays: without {title} the cheapest that holds costs {without.Figures.LifeCost - with.Figures.LifeCost:0} {scenario.Money.Currency} more over the years."),
-        ({ Holds: true }, { Holds: true }) => Written.Sentence($"It does not pay: with {title} the cheapest that holds costs {with.Figures.LifeCost - without.Figures.LifeCost:0} {scenario.Money.Currency} more over the years."),
-        _ => Written.Sentence($"Neither holds; with it {with.Figures.FrostDegreeHoursKh:0} K·h of frost are left at best, without it {without.Figures.FrostDegreeHoursKh:0}."),
+        (null, null) => WayWords.NeitherPasses,
+        (null, _) => WayWords.NothingWithPasses,
+        (_, null) => WayWords.NothingWithoutPasses,
+        ({ Holds: true }, { Holds: false }) => WayWords.NothingWithoutHolds(without.Figures.WorstFrostHours),
+        ({ Holds: false }, { Holds: true }) => WayWords.NothingWithHolds,
+        ({ Holds: true }, { Holds: true }) when with.Figures.LifeCost <= without.Figures.LifeCost =>
+            WayWords.Pays(title, without.Figures.LifeCost - with.Figures.LifeCost, Currency),
+        ({ Holds: true }, { Holds: true }) => WayWords.DoesNotPay(title, with.Figures.LifeCost - without.Figures.LifeCost, Currency),
+        _ => WayWords.NeitherHolds(with.Figures.FrostDegreeHoursKh, without.Figures.FrostDegreeHoursKh),
     };
 
     private string WhyNot(Layout near)
     {
         var trial = book.Of(near);
-        return trial.Failed is { } failed ? $"fails {failed.Title}: {failed.Sentence.TrimEnd('.')}" : "none was found";
+        return trial.Failed is { } failed ? WayWords.Fails(failed) : WayWords.NoneFound;
     }
 
     private IReadOnlyList<ChoiceValue> Levels(Choice choice) => scenario.LevelsOf(choice);
-
-    private static string Quoted(string name) => $"\"{name}\"";
-
-    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

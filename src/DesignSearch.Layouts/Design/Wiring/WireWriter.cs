@@ -1,4 +1,3 @@
-using DesignSearch.Layouts.Words;
 using DesignSearch.Parts.Electrics;
 
 namespace DesignSearch.Layouts.Design.Wiring;
@@ -23,23 +22,40 @@ public static class WireWriter
     private static void Mains(SupplyPlan supply, List<Wire> wires)
     {
         var breaker = supply.Breaker?.RatedA ?? 0;
-        wires.Add(Row("mains to the greenhouse's mains box", SupplyPlan.MainsVolts, supply.MainsA, supply.MainsStartA, supply.MainsCable, supply.MainsCableM, Percent(supply.MainsCable, supply.MainsCableM, supply.MainsA, 0), breaker, "residual-current device and circuit breaker", ""));
+        var (cable, metres) = (supply.MainsCable, supply.MainsCableM);
+        double Percent(double branchV) =>
+            100 * ((cable is null ? 0 : CableDrop.Volts(cable, metres, supply.MainsA)) + branchV) / SupplyPlan.MainsVolts;
+        wires.Add(Row(
+            WireWords.MainsFeeder, SupplyPlan.MainsVolts, supply.MainsA, supply.MainsStartA, cable, metres, Percent(0), breaker, WireWords.MainsSwitch));
         foreach (var c in supply.MainsCircuits)
-            wires.Add(Row(c.Device, c.Volts, c.RunningA, c.StartA, c.Cable, c.CableM, Percent(supply.MainsCable, supply.MainsCableM, supply.MainsA, c.Cable is null ? 0 : CableDrop.Volts(c.Cable, c.CableM, c.RunningA)), breaker, c.SwitchedBy, c.Stops));
+            wires.Add(Row(c, Percent(c.Cable is null ? 0 : CableDrop.Volts(c.Cable, c.CableM, c.RunningA)), breaker));
     }
 
     private static void Low(LowLine line, bool mainsInHouse, List<Wire> wires)
     {
         var fuse = line.FuseA ?? 0;
         var feeder = line.Feeder is null ? 0 : CableDrop.Volts(line.Feeder, line.FeederM, line.RunningA) / line.Volts;
-        wires.Add(Row(Written.Sentence($"{line.Volts:0} V supply to the control box"), line.Volts, line.RunningA, line.StartA, line.Feeder, line.FeederM, 100 * feeder, fuse, mainsInHouse ? "the mains box" : "a socket in the dwelling behind a 30 mA residual-current device", ""));
+        var from = mainsInHouse ? WireWords.MainsBox : WireWords.DwellingSocket;
+        wires.Add(Row(
+            WireWords.Supply(line.Volts), line.Volts, line.RunningA, line.StartA, line.Feeder, line.FeederM, 100 * feeder, fuse, from));
         foreach (var c in line.Circuits)
-            wires.Add(Row(c.Device, c.Volts, c.RunningA, c.StartA, c.Cable, c.CableM, 100 * line.Drop(c), fuse, c.SwitchedBy, c.Stops));
+            wires.Add(Row(c, 100 * line.Drop(c), fuse));
     }
 
-    private static double Percent(Cable? feeder, double metres, double amperes, double branchV) =>
-        100 * ((feeder is null ? 0 : CableDrop.Volts(feeder, metres, amperes)) + branchV) / SupplyPlan.MainsVolts;
+    private static Wire Row(Circuit c, double percent, double fuse) =>
+        Row(c.Device, c.Volts, c.RunningA, c.StartA, c.Cable, c.CableM, percent, fuse, c.SwitchedBy) with { Stops = c.Stops };
 
-    private static Wire Row(string device, double volts, double amperes, double startA, Cable? cable, double metres, double percent, double fuse, string by, string stops) =>
-        new(device, volts, Math.Round(amperes, 2), Math.Round(startA, 2), cable?.Name ?? (metres > 0 ? "none in the catalogue serves" : "its own lead, or inside the box"), Math.Round(metres, 1), cable?.RatedA ?? 0, Math.Round(percent, 1), fuse, by, stops);
+    private static Wire Row(
+        string device, double volts, double amperes, double startA, Cable? cable, double metres, double percent, double fuse, string by) => new(
+        device,
+        volts,
+        Math.Round(amperes, 2),
+        Math.Round(startA, 2),
+        cable?.Name ?? (metres > 0 ? WireWords.NoCableServes : WireWords.OwnLead),
+        Math.Round(metres, 1),
+        cable?.RatedA ?? 0,
+        Math.Round(percent, 1),
+        fuse,
+        by,
+        "");
 }

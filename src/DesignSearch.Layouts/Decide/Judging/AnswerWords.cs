@@ -1,0 +1,96 @@
+using DesignSearch.Layouts.Assess;
+using DesignSearch.Layouts.Design.Brief;
+using DesignSearch.Layouts.Words;
+
+namespace DesignSearch.Layouts.Decide.Judging;
+
+/// <summary>What was found, in plain sentences.</summary>
+internal static class AnswerWords
+{
+    private static readonly string[] Always =
+    [
+        "All prices come from the catalogue. Those of the starter catalogue are invented: put your own in before you buy.",
+        "The model knows one air temperature for the whole house. A corner at the door or the floor can be one to two kelvin colder.",
+        """
+        Leaks and the true loss of an old cover are guesses until measured. With a fifth more loss the stand-by heater works about
+        a fifth more; with half as much leakage again a tight layout may fall short.
+        """.ReplaceLineEndings(" "),
+    ];
+
+    private static readonly string ColderWithCuts = """
+        A winter colder than the hard one, and a power cut longer than the one that was tried, will come some day: what happens
+        then is not in these figures.
+        """.ReplaceLineEndings(" ");
+
+    private static readonly string ColderWithoutCuts =
+        "A winter colder than the hard one will come some day: what happens then, and in a power cut, is not in these figures.";
+
+    private static readonly string Elsewhere = """
+        Weather of a station or a grid cell is often two to five kelvin milder on clear nights than a frost hollow a few kilometres
+        away: hang up a thermometer and compare.
+        """.ReplaceLineEndings(" ");
+
+    public static string Answer(Scenario scenario, JudgedLayout bare, IReadOnlyList<JudgedLayout> ranking, Picks picks)
+    {
+        var limit = scenario.Greenhouse.FrostLimitC;
+        var money = scenario.Money;
+        if (bare.Holds)
+            return Written.Sentence($"Add nothing: the bare house holds {limit:0.#} °C in every winter it was tried on.");
+        if (picks.CheapestThatHolds is { } rank)
+        {
+            var best = ranking[rank - 1];
+            var solar = best.CollectorAreaM2 > 0 ? "" : " No collector is worth its money here.";
+            return Written.Sentence(
+                $"To hold {limit:0.#} °C in every design winter at the lowest whole-life cost, build {best.Title}:",
+                $"{best.BuildPrice:0} {money.Currency} to build,",
+                $"{best.LifeCost:0} {money.Currency} over {Written.Count(money.Years, "year")}.{Held(best)}{solar}");
+        }
+
+        if (picks.MostProtection is { } second)
+        {
+            var nearest = ranking[second - 1];
+            return Written.Sentence(
+                $"Nothing within {money.Budget:0} {money.Currency} holds {limit:0.#} °C in every design winter;",
+                $"the nearest is {nearest.Title}, which still has {Written.Count(nearest.WorstFrostHours, "frost hour")}",
+                $"in the worst winter.{Held(nearest)}");
+        }
+
+        return Written.Sentence($"Nothing that passes every check was found within {money.Budget:0} {money.Currency}.");
+    }
+
+    public static IReadOnlyList<string> NearestMiss(Scenario scenario, IReadOnlyList<JudgedLayout> ranking, Picks picks)
+    {
+        if (picks.MostProtection is not { } rank)
+            return ["Every layout tried fails a check: raise the budget, or allow more kinds of parts."];
+        var best = ranking[rank - 1];
+        var worst = best.Winters.MaxBy(w => w.Outcome.FrostHours)!;
+        var limit = scenario.Greenhouse.FrostLimitC;
+        return
+        [
+            Written.Sentence(
+                $"The nearest miss is no. {rank}, {best.Title}: in the {worst.Winter} winter it lies below {limit:0.#} °C",
+                $"for {Written.Count(worst.Outcome.FrostHours, "hour")}, at worst by {limit - best.LowestAirC:0.0} K."),
+            Written.Sentence($"It uses {best.BuildPrice:0} of {scenario.Money.Budget:0} {scenario.Money.Currency}."),
+        ];
+    }
+
+    public static IReadOnlyList<string> Doubts(Scenario scenario, WinterSet winters, IReadOnlyList<JudgedLayout> ranking)
+    {
+        List<string> said = [.. Always, winters.Winters.Any(w => w.Winter.PowerCuts.Count > 0) ? ColderWithCuts : ColderWithoutCuts];
+        if (ranking.FirstOrDefault(l => l.OtherSkyShare is not null) is { OtherSkyShare: { } share } solar)
+            said.Add(OtherSky(share, solar.Rank));
+        said.AddRange(winters.Winters.SelectMany(w => w.Winter.Remarks).Distinct());
+        if (scenario.Climate.Record is not null)
+            said.Add(Elsewhere);
+        return said;
+    }
+
+    private static string Held(JudgedLayout layout) => layout.Plants is { } place
+        ? Written.Sentence($" {place.Held} {layout.LowestHouseAirC:0} °C.")
+        : "";
+
+    private static string OtherSky(double share, int rank) => Written.Sentence(
+        $"How the light of a cloudy sky falls on a tilted plane is known to a few per cent: by another model of the sky",
+        $"(Hay and Davies instead of Perez) {Math.Abs(100 * share):0.#} % {(share < 0 ? "less" : "more")} sun falls",
+        $"on the collector of layout {rank} in the season.");
+}

@@ -1,0 +1,55 @@
+using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Layouts.Words;
+
+namespace DesignSearch.Layouts.Decide.Weigh;
+
+/// <summary>What is in doubt, and what it does to a layout, in words.</summary>
+internal static class DoubtWords
+{
+    public const string DrySoil = "the soil is dry";
+    public const string NoChange = "It changes nothing for this layout.";
+
+    private const double Fifth = 5;
+    private const double Nearly = 1e-6;
+
+    public static string CoverLoses(double factor) => Written.Sentence($"the cover loses {Part(factor - 1)}");
+
+    public static string AirLeaks(double factor) => Written.Sentence($"{(factor == 2 ? "twice" : Times(factor))} the air leaks");
+
+    public static string ColderSky(double kelvin) => Written.Sentence($"the clear sky is {kelvin:0} K colder");
+
+    public static string PartsCost(decimal factor) => Written.Sentence($"parts cost {Percent((double)factor - 1)}");
+
+    public static string CurrentCosts(decimal factor) => Written.Sentence($"current costs {Percent((double)factor - 1)}");
+
+    public static string StillHolds(double standbyKwh, double insteadOfKwh) =>
+        Written.Sentence($"It still holds; the stand-by heater needs {standbyKwh:0} instead of {insteadOfKwh:0} kWh.");
+
+    public static string HoldsNoLonger(int frostHours, double shortK) => Written.Sentence(
+        $"It no longer holds: {WayWords.Hours(frostHours)} in the worst winter, {shortK:0.0} K below the limit.");
+
+    public static string MissesAnyway(int frostHours, int insteadOf) => Written.Sentence(
+        $"It has {frostHours} instead of {Written.Count(insteadOf, "frost hour")} in the worst winter.");
+
+    public static string OverBudget(decimal price, decimal budget) =>
+        Written.Sentence($"It then costs {price:0} to build, over the budget of {budget:0}.");
+
+    public static string Costs(decimal cost, decimal insteadOf) =>
+        Written.Sentence($"It then costs {cost:0} over the years instead of {insteadOf:0}.");
+
+    public static string StaysCheapest(decimal cost) =>
+        Written.Sentence($"It stays the cheapest of the ranking that holds, at {cost:0} over the years.");
+
+    public static string AnotherIsCheaper(JudgedLayout other, decimal itsCost, decimal cost) =>
+        Written.Sentence($"No. {other.Rank} of the ranking ({other.Title}) would then be cheaper: {itsCost:0} against {cost:0}.");
+
+    private static string Part(double share) => Math.Abs(Math.Abs(Fifth * share) - 1) < Nearly
+        ? $"a fifth {MoreOrLess(share)}"
+        : Percent(share);
+
+    private static string Percent(double share) => Written.Sentence($"{Math.Abs(100 * share):0} % {MoreOrLess(share)}");
+
+    private static string Times(double factor) => Written.Sentence($"{factor:0.#} times");
+
+    private static string MoreOrLess(double share) => share < 0 ? "less" : "more";
+}

@@ -1,0 +1,33 @@
+using DesignSearch.Layouts.Words;
+
+namespace DesignSearch.Layouts.Decide.Weigh;
+
+/// <summary>What winters that a layout was not chosen on did to it, in words.</summary>
+internal static class UnseenWords
+{
+    private const double WholeFrom = 10;
+
+    public const string NotFlattered = "The winters it was chosen on did not flatter it: on the others it did as well on average.";
+
+    public static string MadeFromMonths(int count) => Written.Sentence(
+        $"Unseen winters: {count} made from the monthly means with seeds that the search never saw,",
+        $"the lowest night of each drawn anew.");
+
+    public static string DrawnFromRecord(int count) => Written.Sentence(
+        $"Unseen winters: {count} drawn from the weather file, whole spells in a new order and the lowest night of each drawn anew;",
+        $"they know no weather that the file does not hold.");
+
+    public static string Held(int held, int count, double low, double high) => Written.Sentence(
+        $"It held in {held} of {Written.Count(count, "winter")} it was not chosen on; so few say only that in the long run",
+        $"it should hold in {100 * low:0} to {100 * high:0} of 100 (such a range is right 19 times in 20).");
+
+    public static string Frost(double degreeHoursKh) =>
+        Written.Number(degreeHoursKh, degreeHoursKh < WholeFrom ? 1 : 0) + " K·h of frost";
+
+    public static string Standby(double kwh, double money, string currency) =>
+        Written.Sentence($"{kwh:0} kWh of stand-by heat ({money:0} {currency})");
+
+    public static string Flattered(IReadOnlyList<string> less) => Written.Sentence(
+        $"The winters it was chosen on flattered it: leaving the hard one out, they had {Written.Joined(less)} a winter less",
+        $"than the unseen ones on average.");
+}
