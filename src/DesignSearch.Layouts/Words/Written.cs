@@ -27,7 +27,7 @@ public static class Written
     /// <summary>A sentence too long for one line of code: its parts by the same rules, a blank between each and the next.</summary>
     /// <param name="first">An interpolated string.</param>
     /// <param name="more">What follows.</param>
-    public static string Sentence(FormattableString first, params ReadOnlySpan<FormattableString> more)
+    public static string Sentence(FormattableString first, params FormattableString[] more)
     {
         var text = new StringBuilder(Sentence(first));
         foreach (var part in more)

@@ -50,6 +50,18 @@ public sealed class RoomsTests
         Assert.Empty(wrong.Select(u => $"{u.From} uses {u.To}").Distinct());
     }
 
+    // A source plugs into the kernel by its numbers: nothing of the season names it, and it names no other.
+    [Fact]
+    public void No_room_of_the_season_knows_a_source()
+    {
+        const string season = "DesignSearch.Season";
+        var sources = House.Types.Where(t => t.FullName.StartsWith(season + ".", StringComparison.Ordinal) && t.GetTypeDependencies().Any(d => d.FullName == season + ".Sources.SourceNumbers")
+            && t.Name.EndsWith("Numbers", StringComparison.Ordinal) && t.Namespace.FullName != season + ".Sources").Select(t => t.Namespace.FullName).Distinct().ToList();
+        Assert.True(sources.Count >= 2, "sources: " + string.Join(", ", sources));
+        var wrong = sources.SelectMany(own => Uses(season, own + ".").Where(u => !u.From.StartsWith(own + ".", StringComparison.Ordinal)));
+        Assert.Empty(wrong.Select(u => $"{u.From} uses {u.To}").Distinct());
+    }
+
     private static string? RoomOf(string type)
     {
         var parts = type.Split('.');
