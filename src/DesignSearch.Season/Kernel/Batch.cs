@@ -12,7 +12,7 @@ internal struct Batch<T>
     public LoopBlock<T> Loop;
     public TallyBlock<T> Tally;
 
-    public Batch(ReadOnlySpan<HouseTerms<double>> houses, ReadOnlySpan<LoopCoefficients> loops, WinterForcing forcing, double step)
+    public Batch(ReadOnlySpan<HouseTerms<double>> houses, ReadOnlySpan<LoopTerms<double>> loops, WinterForcing forcing, double step)
     {
         var winter = forcing.Winter;
         House = new HouseBlock<T>(houses, step, winter.AirC[0], HouseTerms.SoilStartC(forcing, 1), HouseTerms.SoilStartC(forcing, 2), HouseTerms.SoilStartC(forcing, 3));

@@ -21,11 +21,11 @@ internal static class BatchRunner<T>
         var lanes = count * T.Width;
         // On the stack: nothing is left behind for the collector of garbage.
         Span<HouseTerms<double>> houses = stackalloc HouseTerms<double>[lanes];
-        Span<LoopCoefficients> loops = stackalloc LoopCoefficients[lanes];
+        Span<LoopTerms<double>> loops = stackalloc LoopTerms<double>[lanes];
         for (var i = 0; i < lanes; i++)
         {
             var layout = cases[Math.Min(i, cases.Length - 1)];
-            (houses[i], loops[i]) = (HouseTerms.From(layout.Installation, forcing.Assumptions), LoopCoefficients.From(layout, forcing.Assumptions));
+            (houses[i], loops[i]) = (HouseTerms.From(layout.Installation, forcing.Assumptions), LoopTerms.From(layout, forcing.Assumptions));
         }
 
         var sources = SourceRunner<T>.Open(cases, new SourceStart(cases, houses, forcing, stepSeconds), count);
@@ -42,7 +42,7 @@ internal static class BatchRunner<T>
                 run.Batches[b] = new Batch<T>(houses.Slice(b * T.Width, T.Width), loops.Slice(b * T.Width, T.Width), forcing, stepSeconds);
             Winter(run, cases, loops, hourly);
             for (var i = 0; i < cases.Length; i++)
-                outcomes[i] = OutcomeReader.Read(run, i, loops[i], cases[i].Installation);
+                outcomes[i] = OutcomeReader.Read(run, i, cases[i].Installation);
         }
         finally
         {
@@ -54,7 +54,7 @@ internal static class BatchRunner<T>
         }
     }
 
-    private static void Winter(in SeasonRun<T> run, ReadOnlySpan<LayoutCase> cases, ReadOnlySpan<LoopCoefficients> loops, Action<HourRow>? hourly)
+    private static void Winter(in SeasonRun<T> run, ReadOnlySpan<LayoutCase> cases, ReadOnlySpan<LoopTerms<double>> loops, Action<HourRow>? hourly)
     {
         var hours = run.Forcing.Hours;
         var winter = run.Forcing.Winter;
@@ -122,13 +122,13 @@ internal static class BatchRunner<T>
     }
 
     // Every layout may have a plane of its own: gathered once an hour; h is negative in the dark, when there is nothing to gather.
-    private static void Sun(ref LoopBlock<T> loop, in HourForcing f, ReadOnlySpan<LayoutCase> cases, ReadOnlySpan<LoopCoefficients> loops, int first, int h)
+    private static void Sun(ref LoopBlock<T> loop, in HourForcing f, ReadOnlySpan<LayoutCase> cases, ReadOnlySpan<LoopTerms<double>> loops, int first, int h)
     {
         Span<double> side = stackalloc double[3 * Pack.Widest];
         side.Clear();
         for (var i = 0; i < T.Width && h >= 0; i++)
         {
-            if (!loops[first + i].HasCollector || cases[Math.Min(first + i, cases.Length - 1)].Plane is not { } plane)
+            if (!(loops[first + i].AreaM2 > 0) || cases[Math.Min(first + i, cases.Length - 1)].Plane is not { } plane)
                 continue;
             side[i] = plane.BeamWPerM2[h];
             side[i + Pack.Widest] = plane.SkyWPerM2[h] + plane.GroundWPerM2[h];

@@ -13,13 +13,13 @@ internal static class OutcomeReader
     // More than any kind of source declares.
     private const int MostNames = 16;
 
-    public static Outcome Read<T>(in SeasonRun<T> run, int layout, LoopCoefficients loop, Installation installation)
+    public static Outcome Read<T>(in SeasonRun<T> run, int layout, Installation installation)
         where T : unmanaged, ILane<T>
     {
         var (b, lane, step, seasonHours) = (layout / T.Width, layout % T.Width, run.StepSeconds, run.Forcing.Winter.SeasonHours);
         var tally = run.Batches[b].Tally;
         double At(in T value) => Pack.At(value, lane);
-        var tank = loop.HasTank;
+        var tank = installation.Tank.WaterKg > 0;
         return new Outcome
         {
             SeasonHours = seasonHours,
@@ -43,7 +43,7 @@ internal static class OutcomeReader
         };
     }
 
-    public static HourRow Row<T>(in SeasonRun<T> run, in HourForcing f, int hour, Installation installation, LoopCoefficients loop)
+    public static HourRow Row<T>(in SeasonRun<T> run, in HourForcing f, int hour, Installation installation, LoopTerms<double> loop)
         where T : unmanaged, ILane<T>
     {
         ref readonly var batch = ref run.Batches[0];
@@ -59,9 +59,9 @@ internal static class OutcomeReader
             plants,
             At(house.Floor),
             installation.Barrels.WaterKg > 0 ? At(house.Barrels) : double.NaN,
-            loop.HasTank ? At(water.T1) : double.NaN,
-            loop.HasTank ? At(water.T4) : double.NaN,
-            loop.HasCollector ? At(water.Collector) : double.NaN,
+            installation.Tank.WaterKg > 0 ? At(water.T1) : double.NaN,
+            installation.Tank.WaterKg > 0 ? At(water.T4) : double.NaN,
+            loop.AreaM2 > 0 ? At(water.Collector) : double.NaN,
             At(water.SumPump) / steps,
             At(house.SumRelease) / steps,
             At(house.SumHeater) / steps,

@@ -38,7 +38,7 @@ internal readonly struct PumpControl<T>
     /// <param name="bottomC">Tank's bottom [°C].</param>
     /// <param name="topC">Tank's top [°C].</param>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public readonly T Duty(in T allowed, in T givenW, in T pivotWPerK, in T flowWPerK, in T backC, in T bottomC, in T topC)
+    public readonly T Duty(T allowed, T givenW, T pivotWPerK, T flowWPerK, T backC, T bottomC, T topC)
     {
         var (one, zero) = (T.Of(1), T.Of(0));
         var wanted = bottomC + hold;

@@ -14,7 +14,7 @@ internal sealed class ClickingReference(WinterForcing forcing, LayoutCase layout
     private const double Step = 1;
     private const double Kelvin = 273.15;
     private readonly HouseTerms<double> c = HouseTerms.From(layout.Installation, forcing.Assumptions);
-    private readonly LoopCoefficients l = LoopCoefficients.From(layout, forcing.Assumptions);
+    private readonly LoopTerms<double> l = LoopTerms.From(layout, forcing.Assumptions);
 
     /// <summary>Least time that the pump runs once it has started [s]; it then rests at least a third of it.</summary>
     public double LeastRunS { get; init; } = 180;
@@ -66,7 +66,7 @@ internal sealed class ClickingReference(WinterForcing forcing, LayoutCase layout
             var outer = c.OuterStill + c.OuterPerWind * f.RoofWindMPerS + c.AroundWPerK4 * around * around * around;
             var leak = (c.LeakM3PerS + c.LeakM3PerSPerWind * f.RoofWindMPerS) * f.AirJPerM3K;
             var link = f.IsNight ? c.LinkClosed : c.LinkOpen;
-            var (beam, diffuse, cos) = l.HasCollector ? (layout.Plane!.BeamWPerM2[h], layout.Plane.SkyWPerM2[h] + layout.Plane.GroundWPerM2[h], layout.Plane.CosIncidence[h]) : (0, 0, 0);
+            var (beam, diffuse, cos) = l.AreaM2 > 0 ? (layout.Plane!.BeamWPerM2[h], layout.Plane.SkyWPerM2[h] + layout.Plane.GroundWPerM2[h], layout.Plane.CosIncidence[h]) : (0, 0, 0);
             var absorbed = l.AreaM2 * l.Eta0 * (beam * (cos > 0 ? Math.Max(1 - l.B0 * (1 / Math.Max(cos, 1e-3) - 1), 0) : 0) + l.Diffuse * diffuse);
             var sky = f.SkyC + Kelvin;
             var mean = 0.0;
@@ -77,7 +77,7 @@ internal sealed class ClickingReference(WinterForcing forcing, LayoutCase layout
                 full = t[0] > (full ? tankCeiling - ceilingFade : tankCeiling);
                 sincePump += Step;
                 var wish = light && !full && f.Power > 0 && hot - t[3] > (pump ? collector.StopDifferenceK : collector.StartDifferenceK);
-                if (l.HasCollector && wish != pump && sincePump >= (pump ? LeastRunS : LeastRunS / 3))
+                if (l.AreaM2 > 0 && wish != pump && sincePump >= (pump ? LeastRunS : LeastRunS / 3))
                 {
                     (pump, sincePump) = (wish, 0);
                     PumpStarts += pump && counts ? 1 : 0;
@@ -123,7 +123,7 @@ internal sealed class ClickingReference(WinterForcing forcing, LayoutCase layout
                 var flow = pump ? l.Flow : 0;
                 var draw = valves ? l.ReleaseFlow : 0;
                 var fromMean = pump ? (hot + backPipe) / 2 - f.OutsideC : hot - f.OutsideC;
-                var lost = l.HasCollector ? (l.Loss1 + l.Loss2 * Math.Abs(fromMean) + l.LossPerWind * f.RoofWindMPerS) * fromMean : 0;
+                var lost = l.AreaM2 > 0 ? (l.Loss1 + l.Loss2 * Math.Abs(fromMean) + l.LossPerWind * f.RoofWindMPerS) * fromMean : 0;
                 var toTank = flow * l.Exchanger * (outPipe - t[3]);
                 var pipes = l.OutLoss * (outPipe - f.OutsideC) + l.BackLoss * (backPipe - f.OutsideC);
                 var dHot = absorbed - lost + flow * (backPipe - hot);

@@ -11,10 +11,8 @@ public sealed class CollectorOutletTests
     private const string Sheet = "Solar Keymark data sheet DS 3663, CENER report 30.4062.0, 2022";
 
     // No exchanger, no pipes; a tank that nothing moves.
-    private static LoopCoefficients OneSquareMetre => new()
+    private static LoopTerms<double> OneSquareMetre => LoopTerms.None with
     {
-        HasTank = true,
-        HasCollector = true,
         LayerStore = 1e12,
         AreaM2 = 1,
         Eta0 = 0.739,

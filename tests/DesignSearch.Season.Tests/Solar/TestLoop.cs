@@ -9,7 +9,7 @@ namespace DesignSearch.Season.Tests;
 internal static class TestLoop
 {
     /// <summary>A loop whose every temperature begins the same.</summary>
-    public static LoopBlock<Lane1> At(double startC, LoopCoefficients coefficients, double stepS = 30) =>
+    public static LoopBlock<Lane1> At(double startC, LoopTerms<double> coefficients, double stepS = 30) =>
         new([coefficients], stepS, startC, SeasonAssumptions.Default);
 
     /// <summary>Some steps in a house and an outside air of one temperature, light square on the plane.</summary>
