@@ -20,7 +20,7 @@ internal static class AssumptionReading
                 continue;
             }
 
-            values = values.With(entry.Key, table.Number(entry.Key, entry.Min, entry.Max, entry.Unit));
+            values = values.With(entry, table.Number(entry.Key, entry.Min, entry.Max, entry.Unit));
             set.Add(entry.Key);
         }
 

@@ -34,7 +34,7 @@ internal static class ScenarioRecords
             WeatherSource = scenario.Climate.Sentence,
             // A field that the file lacks is reckoned from the others, so there is nothing to share out.
             WeatherShares = [.. Fields.Where(f => scenario.Climate.Record?.Origins.ContainsKey(f.Field) ?? true).Select(f => Share(scenario.Climate.Record, f.Field, f.Words))],
-            Assumptions = [.. scenario.Systems.Assumptions.Select(e => new AssumptionRecord(e.Key, scenario.Assumptions.Value(e.Key), e.Unit, !scenario.AssumptionsSet.Contains(e.Key), e.Source))],
+            Assumptions = [.. scenario.Systems.Assumptions.Select(e => new AssumptionRecord(e.Key, scenario.Assumptions[e], e.Unit, !scenario.AssumptionsSet.Contains(e.Key), e.Source))],
         };
     }
 

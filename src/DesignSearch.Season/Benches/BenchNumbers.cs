@@ -24,9 +24,9 @@ public sealed record BenchNumbers(double AreaM2, double FleeceWPerM2K, double Po
         return new()
         {
             IsPresent = 1,
-            Store = a.BenchCapacityJPerM2K * AreaM2 * (1 / stepSeconds),
-            ToAir = (1 - a.BenchRadiantShare) * loss,
-            ToCover = a.BenchRadiantShare * loss,
+            Store = a[BenchAssumptions.CapacityJPerM2K] * AreaM2 * (1 / stepSeconds),
+            ToAir = (1 - a[BenchAssumptions.RadiantShare]) * loss,
+            ToCover = a[BenchAssumptions.RadiantShare] * loss,
             PowerW = PowerW,
             SetC = SetPointC,
             StartC = startC,

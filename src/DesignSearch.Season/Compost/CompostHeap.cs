@@ -31,7 +31,7 @@ public static class CompostHeap
     {
         ArgumentNullException.ThrowIfNull(assumptions);
         var width = WidthM(volumeM3);
-        var shell = assumptions.CompostShellM / assumptions.CompostConductivityWPerMK;
+        var shell = assumptions[CompostAssumptions.ShellM] / assumptions[CompostAssumptions.ConductivityWPerMK];
         return SurfaceM2(volumeM3) / (shell + wrapM2KPerW + 1 / OutsideFilm) + Math.PI / 4 * width * width * GroundWPerM2K;
     }
 

@@ -34,18 +34,18 @@ public sealed record CompostNumbers(
     /// <summary>The numbers as the kernel's terms.</summary>
     internal CompostTerms<double> ToTerms(SeasonAssumptions a, double stepSeconds) => new()
     {
-        Store = VolumeM3 * a.CompostVolumetricCapacityJPerM3K / stepSeconds,
+        Store = VolumeM3 * a[CompostAssumptions.VolumetricCapacityJPerM3K] / stepSeconds,
         Loss = LossWPerK,
-        Steam = VolumeM3 * a.CompostSteamWPerM3K,
-        SteamFromC = a.CompostSteamFromC,
+        Steam = VolumeM3 * a[CompostAssumptions.SteamWPerM3K],
+        SteamFromC = a[CompostAssumptions.SteamFromC],
         HeatJPerKg = HeatJPerKg,
         Coil = CoilWPerK,
         PumpW = PumpW,
         SetC = SetPointC,
         RestBelowC = RestBelowC,
         RatePerDay = RatePerDay,
-        RateFactorMost = a.CompostRateFactorMost,
-        StartC = a.CompostStartC,
+        RateFactorMost = a[CompostAssumptions.RateFactorMost],
+        StartC = a[CompostAssumptions.StartC],
         DegradableKg = DegradableKg,
     };
 }

@@ -35,5 +35,5 @@ internal static class PumpAssumptions
     /// <param name="startK">A relay starts above this one [K].</param>
     /// <param name="assumptions">Gives the share of the way.</param>
     public static double HoldK(double stopK, double startK, SeasonAssumptions assumptions) =>
-        stopK + (startK - stopK) * assumptions[HoldShare.Key];
+        stopK + (startK - stopK) * assumptions[HoldShare];
 }

@@ -17,10 +17,10 @@ internal readonly struct PumpControl<T>
     public PumpControl(in T holdK, in T ceilingC, SeasonAssumptions assumptions)
     {
         (hold, ceiling) = (holdK, ceilingC);
-        lightGate = T.Of(assumptions[PumpAssumptions.LightGate.Key]);
-        perLight = T.Of(1 / assumptions[PumpAssumptions.LightBand.Key]);
-        perFade = T.Of(1 / assumptions[PumpAssumptions.CeilingFade.Key]);
-        leastLift = T.Of(assumptions[PumpAssumptions.LeastLift.Key]);
+        lightGate = T.Of(assumptions[PumpAssumptions.LightGate]);
+        perLight = T.Of(1 / assumptions[PumpAssumptions.LightBand]);
+        perFade = T.Of(1 / assumptions[PumpAssumptions.CeilingFade]);
+        leastLift = T.Of(assumptions[PumpAssumptions.LeastLift]);
     }
 
     /// <summary>How far mains and light sensor let the pump run in this hour [0…1].</summary>

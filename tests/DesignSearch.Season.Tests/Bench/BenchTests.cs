@@ -22,7 +22,7 @@ public sealed class BenchTests
     {
         // All of the loss to the air: 100 W/m² through 5 W/(m²K) are 20 K, whatever the house does.
         var steady = MadeWinter.Of(20, 10, meanC: 0, swingK: 0, noonWPerM2: 0);
-        var forcing = MadeWinter.Forcing(steady, SeasonAssumptions.Default.With("bench_radiant_share", 0));
+        var forcing = MadeWinter.Forcing(steady, SeasonAssumptions.Default.With(BenchAssumptions.RadiantShare, 0));
         var rows = new List<HourRow>();
         Run(House(new(2, 5, 200, 50)), forcing, rows.Add);
         var last = rows[^1];
@@ -36,7 +36,7 @@ public sealed class BenchTests
     {
         // Mains fail: 125 kJ/(m²K) over 5 W/(m²K) is a time constant of 6 h 57 min. After two hours without current a bench of no weight for the house has lost 1 - exp(-2/6.944) of its rise.
         var cut = MadeWinter.Of(20, 10, meanC: 0, swingK: 0, noonWPerM2: 0, windMPerS: 0, powerCuts: [new HourSpan(470, 2)]);
-        var forcing = MadeWinter.Forcing(cut, SeasonAssumptions.Default.With("bench_radiant_share", 0));
+        var forcing = MadeWinter.Forcing(cut, SeasonAssumptions.Default.With(BenchAssumptions.RadiantShare, 0));
         var rows = new List<HourRow>();
         Run(House(new(0.01, 5, 1, 50)), forcing, rows.Add);
         // Hour means: the rise a step integrates to in the second hour of the cut.

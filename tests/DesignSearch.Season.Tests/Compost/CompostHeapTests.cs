@@ -39,7 +39,7 @@ public sealed class CompostHeapTests
     public void Solids_decay_and_heat_as_the_closed_form()
     {
         // Degradable mass 382.5 kg, 0.01 1/d held constant by the cap of the factor, 20 MJ/kg: power after 0, 30, 60, 120 days.
-        var assumptions = SeasonAssumptions.Default.With("compost_rate_factor_most", 1).With("compost_steam_w_per_m3k", 0);
+        var assumptions = SeasonAssumptions.Default.With(CompostAssumptions.RateFactorMost, 1).With(CompostAssumptions.SteamWPerM3K, 0);
         var steady = MadeWinter.Of(121, 0, meanC: 35, swingK: 0);
         var forcing = MadeWinter.Forcing(steady, assumptions);
         var heap = new CompostNumbers(5, 1000, 382.5, 0.01, 20e6, 0, 0, 4, 0);

@@ -20,7 +20,7 @@ public sealed class HouseFormulaTests
             AirChangesPerHour = 1,
             EdgeLossWPerMK = 0,
         };
-        var air = SeasonAssumptions.Default.With("air_volumetric_capacity_j_per_m3k", 0.33 * 3600);
+        var air = SeasonAssumptions.Default.With(HouseAssumptions.AirVolumetricCapacityJPerM3K, 0.33 * 3600);
         var ours = 15 * HouseLoss.CoefficientWPerK(house, 0, air);
         Validation.Equal($"house F1 loss U {u}", "W", expected, ours, 0.001 * expected, "worked example 6 x 4 m gable house, U A + c N V, recomputed", "HouseLoss.CoefficientWPerK");
     }

@@ -44,7 +44,7 @@ public sealed class PumpControlTests
     public void Holds_a_quarter_of_the_way_from_stop_to_start()
     {
         Assert.Equal(4.25, PumpAssumptions.HoldK(3, 8, SeasonAssumptions.Default));
-        Assert.Equal(8, PumpAssumptions.HoldK(3, 8, SeasonAssumptions.Default.With(PumpAssumptions.HoldShare.Key, 1)));
+        Assert.Equal(8, PumpAssumptions.HoldK(3, 8, SeasonAssumptions.Default.With(PumpAssumptions.HoldShare, 1)));
     }
 
     [Fact]
@@ -58,7 +58,7 @@ public sealed class PumpControlTests
     }
 
     private static PumpControl<Lane1> Other(AssumptionEntry one, double first, AssumptionEntry two, double second) =>
-        new(Of(4), Of(60), SeasonAssumptions.Default.With(one.Key, first).With(two.Key, second));
+        new(Of(4), Of(60), SeasonAssumptions.Default.With(one, first).With(two, second));
 
     private static Lane1 Of(double x) => Lane1.Of(x);
 }

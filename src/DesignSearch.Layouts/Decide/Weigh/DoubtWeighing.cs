@@ -14,7 +14,6 @@ internal sealed class DoubtWeighing(TrialBook book)
     // A clear-sky formula misses by some 15 W/m² (from memory), which are about 5 K of a winter sky.
     private const double SkyDoubtK = 5;
     private const double DrySoilWPerMK = 0.5;
-    private const string SoilKey = "soil_conductivity_w_per_mk";
     private const double MoreLoss = 1.2;
     private const double LessLoss = 0.8;
     private const double MoreLeaks = 2;
@@ -126,7 +125,7 @@ internal sealed class DoubtWeighing(TrialBook book)
     private static LayoutAssessor Dry(TrialBook book)
     {
         var soil = Math.Min(DrySoilWPerMK, book.Scenario.Assumptions.SoilConductivityWPerMK);
-        var scenario = book.Scenario with { Assumptions = book.Scenario.Assumptions.With(SoilKey, soil) };
+        var scenario = book.Scenario with { Assumptions = book.Scenario.Assumptions.With(HouseAssumptions.SoilConductivityWPerMK, soil) };
         return new LayoutAssessor(scenario, WinterSet.Of(scenario, book.Assessor.Winters.Winters.Select(w => (w.Winter, w.Weight))));
     }
 

@@ -8,6 +8,7 @@ using DesignSearch.Layouts.Words;
 using DesignSearch.Parts.Benches;
 using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Small;
+using DesignSearch.Season.Assumptions;
 using DesignSearch.Season.Benches;
 
 namespace DesignSearch.Layouts.Systems.Benches;
@@ -26,6 +27,9 @@ public sealed class BenchSystem : PlantSystem
 
     /// <inheritdoc/>
     public override IReadOnlyList<Choice> Choices => BenchChoices.All;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<AssumptionEntry> Assumptions => BenchAssumptions.All;
 
     /// <inheritdoc/>
     public override IReadOnlyList<CheckRule> Rules { get; } = [Enough];

@@ -7,6 +7,7 @@ using DesignSearch.Parts.Compost;
 using DesignSearch.Parts.Hydraulics;
 using DesignSearch.Parts.Piping;
 using DesignSearch.Physics;
+using DesignSearch.Season.Assumptions;
 using DesignSearch.Season.Compost;
 using DesignSearch.Season.Solar;
 
@@ -32,6 +33,9 @@ public sealed class CompostSystem : PlantSystem
 
     /// <inheritdoc/>
     public override IReadOnlyList<Choice> Choices => CompostChoices.All;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<AssumptionEntry> Assumptions => CompostAssumptions.All;
 
     /// <inheritdoc/>
     public override IReadOnlyList<CheckRule> Rules { get; } = [Heat];

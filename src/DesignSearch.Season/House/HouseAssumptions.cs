@@ -1,0 +1,228 @@
+using DesignSearch.Season.Assumptions;
+
+namespace DesignSearch.Season.House;
+
+/// <summary>What an honest modeller could choose otherwise about house, air, ground, barrels and release.</summary>
+public static class HouseAssumptions
+{
+    /// <summary>Convective film inside the cover [W/(m²K)].</summary>
+    public static AssumptionEntry InsideFilmConvectiveWPerM2K { get; } = new(
+        "inside_film_convective_w_per_m2k",
+        "W/(m²K)",
+        3.6,
+        1,
+        10,
+        "EN 673, inner convective part");
+
+    /// <summary>Long-wave exchange between floor and cover, per floor area [W/(m²K)].</summary>
+    public static AssumptionEntry InsideFilmRadiativeWPerM2K { get; } = new(
+        "inside_film_radiative_w_per_m2k",
+        "W/(m²K)",
+        4.1,
+        0,
+        6.5,
+        "EN 673, inner radiative part at emissivity 0.837; acts on the floor area");
+
+    /// <summary>Convective film on the floor [W/(m²K)].</summary>
+    public static AssumptionEntry FloorFilmConvectiveWPerM2K { get; } = new(
+        "floor_film_convective_w_per_m2k",
+        "W/(m²K)",
+        3.0,
+        0.5,
+        10,
+        "own choice between 0.7 (stable air) and 5 (warm floor) of EN ISO 6946");
+
+    /// <summary>Leaves, pots and benches at air temperature that radiate to the cover, per floor area [m²/m²].</summary>
+    public static AssumptionEntry BenchAreaRatio { get; } = new(
+        "bench_area_ratio",
+        "m² of leaves and benches per m² of floor",
+        0.5,
+        0,
+        5,
+        "own choice: what stands in the house at air temperature and sees the cover by long-wave");
+
+    /// <summary>Latent heat that water evaporating from the floor carries to a colder cover [W/(m²K) of floor].</summary>
+    public static AssumptionEntry CondensationWPerM2K { get; } = new(
+        "condensation_w_per_m2k",
+        "W/(m²K) of floor",
+        1,
+        0,
+        5,
+        "own choice: a third of what a wet floor near 5 °C evaporates by Lewis's rule, 3 W/(m²K)");
+
+    /// <summary>Convective film outside in still air [W/(m²K)].</summary>
+    public static AssumptionEntry OutsideFilmStillWPerM2K { get; } = new(
+        "outside_film_still_w_per_m2k",
+        "W/(m²K)",
+        2.8,
+        1,
+        12,
+        "Watmuff et al. 1977");
+
+    /// <summary>What each metre per second at the roof adds to the outside film [J/(m³K)].</summary>
+    public static AssumptionEntry OutsideFilmWindJPerM3K { get; } = new(
+        "outside_film_wind_j_per_m3k",
+        "W/(m²K) per m/s",
+        3.0,
+        0,
+        8,
+        "Watmuff et al. 1977");
+
+    /// <summary>Wind at the roof as a share of the wind at 10 m.</summary>
+    public static AssumptionEntry RoofWindFactor { get; } = new(
+        "roof_wind_factor",
+        "share of the wind at 10 m",
+        0.6,
+        0.1,
+        1,
+        "own choice: a garden is rougher and lower than a weather mast");
+
+    /// <summary>Long-wave emissivity of the cover's outside.</summary>
+    public static AssumptionEntry CoverEmissivity { get; } = new("cover_emissivity", "1", 0.84, 0.05, 1, "EN 673, uncoated glass 0.837");
+
+    /// <summary>Share of the transmitted sun that stays as sensible heat.</summary>
+    public static AssumptionEntry SunSensibleShare { get; } = new(
+        "sun_sensible_share",
+        "share of the transmitted sun",
+        0.7,
+        0.1,
+        1,
+        "own choice: the rest is reflected out again or evaporates water");
+
+    /// <summary>Share of that sun, barrels taken off, that strikes the floor.</summary>
+    public static AssumptionEntry SunFloorShare { get; } = new(
+        "sun_floor_share",
+        "share of the sun that stays and misses the barrels",
+        0.6,
+        0,
+        1,
+        "own choice: the rest warms air, plants and benches");
+
+    /// <summary>Heat capacity of air, plants and benches per floor area [J/(m²K)].</summary>
+    public static AssumptionEntry AirAndBenchCapacityJPerM2K { get; } = new(
+        "air_and_bench_capacity_j_per_m2k",
+        "J/(m²K) of floor",
+        15000,
+        1000,
+        200000,
+        "own choice: 2.5 m of air are 3000, pots and benches the rest");
+
+    /// <summary>Volumetric heat capacity of leaking air [J/(m³K)].</summary>
+    public static AssumptionEntry AirVolumetricCapacityJPerM3K { get; } = new(
+        "air_volumetric_capacity_j_per_m3k",
+        "J/(m³K)",
+        1253,
+        1000,
+        1400,
+        "dry air at 10 °C and sea level, 0.348 W h/(m³K)");
+
+    /// <summary>Conductivity of the soil [W/(m·K)].</summary>
+    public static AssumptionEntry SoilConductivityWPerMK { get; } = new(
+        "soil_conductivity_w_per_mk",
+        "W/(m·K)",
+        1.2,
+        0.2,
+        3,
+        "moist garden soil, between sand and clay of ISO 13370");
+
+    /// <summary>Volumetric heat capacity of the soil [J/(m³K)].</summary>
+    public static AssumptionEntry SoilVolumetricCapacityJPerM3K { get; } = new(
+        "soil_volumetric_capacity_j_per_m3k",
+        "J/(m³K)",
+        2.0e6,
+        0.8e6,
+        4e6,
+        "ISO 13370, sand or gravel 2.0e6, clay 3.0e6");
+
+    /// <summary>Thickness of the topmost soil layer [m].</summary>
+    public static AssumptionEntry SoilSurfaceLayerM { get; } = new(
+        "soil_surface_layer_m",
+        "m",
+        0.05,
+        0.01,
+        0.2,
+        "own choice: what follows the air within hours");
+
+    /// <summary>Thickness of the middle soil layer [m].</summary>
+    public static AssumptionEntry SoilMiddleLayerM { get; } = new(
+        "soil_middle_layer_m",
+        "m",
+        0.20,
+        0.05,
+        0.5,
+        "own choice: what follows the air within days");
+
+    /// <summary>Thickness of the deepest soil layer [m].</summary>
+    public static AssumptionEntry SoilDeepLayerM { get; } = new(
+        "soil_deep_layer_m",
+        "m",
+        0.75,
+        0.1,
+        3,
+        "own choice: the undisturbed ground begins below it");
+
+    /// <summary>Film on the barrels [W/(m²K)].</summary>
+    public static AssumptionEntry BarrelFilmWPerM2K { get; } = new(
+        "barrel_film_w_per_m2k",
+        "W/(m²K)",
+        7,
+        2,
+        15,
+        "common practice, no source: convection and radiation of a still surface");
+
+    /// <summary>Share of the capacity of collector and pipes that stays when they stand empty at rest.</summary>
+    public static AssumptionEntry EmptyCapacityShare { get; } = new(
+        "empty_capacity_share",
+        "share of the heat capacity that stays when the water has gone",
+        0.3,
+        0.05,
+        1,
+        "own choice: absorber and pipe wall against their water");
+
+    /// <summary>Reflectance of the ground without snow.</summary>
+    public static AssumptionEntry GroundReflectance { get; } = new(
+        "ground_reflectance",
+        "1",
+        0.2,
+        0,
+        1,
+        "the usual figure for grass and soil, common practice");
+
+    /// <summary>Reflectance of the ground under snow.</summary>
+    public static AssumptionEntry SnowReflectance { get; } = new(
+        "snow_reflectance",
+        "1",
+        0.6,
+        0.2,
+        0.95,
+        "common practice: 0.5 old to 0.85 new snow");
+
+    /// <summary>Tank top above the set point at which the release begins to run [K].</summary>
+    public static AssumptionEntry ReleaseFadeFromK { get; } = new(
+        "release_fade_from_k",
+        "K between tank top and set point",
+        1,
+        0,
+        10,
+        "own choice: below it the release rests");
+
+    /// <summary>Further kelvins until it runs in full [K].</summary>
+    public static AssumptionEntry ReleaseFadeOverK { get; } = new(
+        "release_fade_over_k",
+        "K",
+        1,
+        0.5,
+        10,
+        "own choice: the difference of the tank thermostat that enables the release; a relay within it loses 3 % of frost "
+            + "degree-hours at most");
+
+    /// <summary>All of them, in the order of the report.</summary>
+    public static IReadOnlyList<AssumptionEntry> All { get; } =
+    [
+        InsideFilmConvectiveWPerM2K, InsideFilmRadiativeWPerM2K, FloorFilmConvectiveWPerM2K, BenchAreaRatio, CondensationWPerM2K,
+        OutsideFilmStillWPerM2K, OutsideFilmWindJPerM3K, RoofWindFactor, CoverEmissivity, SunSensibleShare, SunFloorShare,
+        AirAndBenchCapacityJPerM2K, AirVolumetricCapacityJPerM3K, SoilConductivityWPerMK, SoilVolumetricCapacityJPerM3K,
+        SoilSurfaceLayerM, SoilMiddleLayerM, SoilDeepLayerM, BarrelFilmWPerM2K, EmptyCapacityShare, GroundReflectance, SnowReflectance,
+        ReleaseFadeFromK, ReleaseFadeOverK,
+    ];
+}
