@@ -32,12 +32,17 @@ public sealed record SeasonAssumptions
         new("soil_deep_layer_m", "m", 0.75, 0.1, 3, "own choice: the undisturbed ground begins below it"),
         new("barrel_film_w_per_m2k", "W/(m²K)", 7, 2, 15, "common practice, no source: convection and radiation of a still surface"),
         new("bench_capacity_j_per_m2k", "J/(m²K) of bench", 125000, 5000, 400000, "own choice: 5 cm of moist pots and trays on average, 2.5e6 J/(m³K)"),
-        new("bench_radiant_share", "share of what the fleece lets out", 0.5, 0, 1, "own choice: inner films of EN 673 are about half radiation; it goes to the cover, the rest to the air"),
+        new(
+            "bench_radiant_share", "share of what the fleece lets out", 0.5, 0, 1,
+            "own choice: inner films of EN 673 are about half radiation; it goes to the cover, the rest to the air"),
         new("empty_capacity_share", "share of the heat capacity that stays when the water has gone", 0.3, 0.05, 1, "own choice: absorber and pipe wall against their water"),
         new("ground_reflectance", "1", 0.2, 0, 1, "the usual figure for grass and soil, common practice"),
         new("snow_reflectance", "1", 0.6, 0.2, 0.95, "common practice: 0.5 old to 0.85 new snow"),
         new("release_fade_from_k", "K between tank top and set point", 1, 0, 10, "own choice: below it the release rests"),
-        new("release_fade_over_k", "K", 1, 0.5, 10, "own choice: the difference of the tank thermostat that enables the release; a relay within it loses 3 % of frost degree-hours at most"),
+        new(
+            "release_fade_over_k", "K", 1, 0.5, 10,
+            "own choice: the difference of the tank thermostat that enables the release; a relay within it loses 3 % of frost "
+                + "degree-hours at most"),
         .. PumpAssumptions.All,
         new("compost_start_c", "°C", 45, 5, 70, "40 to 50 °C within two or three days of building: Cornell Composting, compost physics; the heap is built as the warm-up begins"),
         new("compost_rate_factor_most", "rate over that at 20 °C", 5, 1, 18, "own choice: Haug's factor is capped, or a woody heap burns out in weeks"),
