@@ -57,7 +57,7 @@ internal static class MethodSection
         yield return ["program", "DesignSearch " + PlainText.Name(run.ProgramVersion)];
         yield return ["format of the stored run", Say.Whole(run.FormatVersion)];
         yield return ["format of this page", ReportPage.Format];
-        yield return ["seed", search.Seed.ToString(System.Globalization.CultureInfo.InvariantCulture)];
+        yield return ["seed", search.Seed.ToString(CultureInfo.InvariantCulture)];
         yield return ["layouts simulated", Say.Whole(search.Evaluations)];
         yield return ["time taken", Say.TwoFigures(search.Seconds) + " seconds"];
         yield return

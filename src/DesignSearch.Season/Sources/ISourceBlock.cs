@@ -31,7 +31,10 @@ internal interface ISourceBlock<TSelf, T>
     /// </summary>
     void Prepare(ref HouseBlock<T> house);
 
-    /// <summary>Second part, with the house reduced to the row of the air: joins it (<see cref="HouseBlock{T}.Add"/>), or writes set point and line of its own offers, as many as <see cref="SourceKind.Offers"/>.</summary>
+    /// <summary>
+    /// Second part, with the house reduced to the row of the air: joins it (<see cref="HouseBlock{T}.Add"/>), or writes set point
+    /// and line of its own offers, as many as <see cref="SourceKind.Offers"/>.
+    /// </summary>
     void Offer(ref HouseBlock<T> house, Span<Offer<T>> offers);
 
     /// <summary>Last part: every temperature of the house stands at the end of the step, and its own offers say what the air took.</summary>
