@@ -40,7 +40,9 @@ public static class CommandTree
     /// <summary>Builds the commands.</summary>
     public static RootCommand Build(Session session)
     {
-        var root = new RootCommand("Finds which home-built heat holds a small greenhouse above its frost limit for the least money. A planning aid: local codes and licensed work apply.")
+        var root = new RootCommand(
+            "Finds which home-built heat holds a small greenhouse above its frost limit for the least money. A planning aid: local "
+                + "codes and licensed work apply.")
         {
             new SearchCommand(session),
             new CheckCommand(session),

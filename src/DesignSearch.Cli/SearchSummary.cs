@@ -12,7 +12,16 @@ namespace DesignSearch.Cli;
 /// <param name="Currency">Currency word.</param>
 /// <param name="Front">The front, the cheapest first.</param>
 /// <param name="Picks">The three picks, each as on the front or null.</param>
-public sealed record SearchSummary(ulong Seed, long Evaluations, string StoppedBecause, bool IsExact, double Seconds, string Answer, string Currency, IReadOnlyList<SummaryLayout> Front, SummaryPicks Picks)
+public sealed record SearchSummary(
+    ulong Seed,
+    long Evaluations,
+    string StoppedBecause,
+    bool IsExact,
+    double Seconds,
+    string Answer,
+    string Currency,
+    IReadOnlyList<SummaryLayout> Front,
+    SummaryPicks Picks)
 {
     /// <summary>Summarises a run.</summary>
     public static SearchSummary Of(StoredRun run)

@@ -32,7 +32,11 @@ public sealed class Session(TextWriter output, TextWriter error, bool live, Func
     public Option<bool> Quiet { get; } = new("--quiet", "-q") { Description = "No progress; only the result and faults.", Recursive = true };
 
     /// <summary>--verbose.</summary>
-    public Option<bool> Verbose { get; } = new("--verbose", "-v") { Description = "Say on the error stream which files were read, what was done and how long it took.", Recursive = true };
+    public Option<bool> Verbose { get; } = new("--verbose", "-v")
+    {
+        Description = "Say on the error stream which files were read, what was done and how long it took.",
+        Recursive = true,
+    };
 
     /// <summary>Exit code of a search that was stopped: 130 for Ctrl+C, 143 for a request to end.</summary>
     public int StopCode { get; set; } = ExitCode.Interrupted;

@@ -31,7 +31,8 @@ public sealed record SimulationSummary(
     {
         var l = s.Layout;
         return new(
-            l.Title, l.Holds, l.Winters.Max(w => w.Outcome.SeasonHours), l.FrostHours, l.WorstFrostHours, l.FrostDegreeHoursKh, l.LowestAirC, l.StandbyKwh, l.CollectorYieldKwh, l.PumpHours,
+            l.Title, l.Holds, l.Winters.Max(w => w.Outcome.SeasonHours), l.FrostHours, l.WorstFrostHours,
+            l.FrostDegreeHoursKh, l.LowestAirC, l.StandbyKwh, l.CollectorYieldKwh, l.PumpHours,
             l.Winters.Max(w => Math.Abs(w.Outcome.BalanceResidual)), l.BuildPrice, l.LifeCost, l.Score, s.LossWPerK, s.Currency, l.Choices, l.Winters, l.Checks);
     }
 }

@@ -19,5 +19,7 @@ public sealed record SummaryLayout(
     IReadOnlyDictionary<string, string> Choices)
 {
     /// <summary>Takes the figures of a judged layout.</summary>
-    public static SummaryLayout Of(JudgedLayout l) => new(l.Rank, l.Title, l.Turning, l.Holds, l.BuildPrice, l.LifeCost, l.Score, l.FrostHours, l.WorstFrostHours, l.FrostDegreeHoursKh, l.LowestAirC, l.StandbyKwh, l.Choices);
+    public static SummaryLayout Of(JudgedLayout l) => new(
+        l.Rank, l.Title, l.Turning, l.Holds, l.BuildPrice, l.LifeCost, l.Score, l.FrostHours, l.WorstFrostHours,
+        l.FrostDegreeHoursKh, l.LowestAirC, l.StandbyKwh, l.Choices);
 }

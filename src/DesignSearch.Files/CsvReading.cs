@@ -97,7 +97,10 @@ internal sealed class CsvReading(string file, IReadOnlyList<CsvColumn> columns, 
         var raw = record.RawRecord ?? "";
         var (value, expected) = record.Reason switch
         {
-            CsvMalformedReason.FieldCountMismatch => (FormattableString.Invariant($"{CsvPlaces.Of(raw, line).Count} cells"), FormattableString.Invariant($"{width} cells, as many as the header has columns (put text with a comma into double quotes)")),
+            CsvMalformedReason.FieldCountMismatch => (
+                FormattableString.Invariant($"{CsvPlaces.Of(raw, line).Count} cells"),
+                FormattableString.Invariant(
+                    $"{width} cells, as many as the header has columns (put text with a comma into double quotes)")),
             CsvMalformedReason.UnterminatedQuote => ("", "a closing double quote; everything after this one was taken as text"),
             CsvMalformedReason.StrayQuote => ("", "double quotes only around a whole cell, and doubled inside it"),
             CsvMalformedReason.TextAfterClosingQuote => ("", "a comma or the end of the line after a closing double quote"),

@@ -11,7 +11,8 @@ public static class RunFiles
 {
     /// <summary>
     /// Writes <c>front.csv</c>, <c>ranking.csv</c>, <c>pareto.png</c>, <c>pareto.svg</c>, <c>report.html</c> and a shopping list
-    /// <c>lists/RANK-SLUG.csv</c>, and where it needs current a wiring table <c>lists/RANK-SLUG-wiring.csv</c>, for each ranked layout; the same run gives the same bytes. Lists of an earlier search are removed,
+    /// <c>lists/RANK-SLUG.csv</c>, and where it needs current a wiring table <c>lists/RANK-SLUG-wiring.csv</c>, for each ranked
+    /// layout; the same run gives the same bytes. Lists of an earlier search are removed,
     /// other files in the folder are left alone.
     /// </summary>
     /// <param name="run">The stored run.</param>

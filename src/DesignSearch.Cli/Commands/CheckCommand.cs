@@ -19,10 +19,12 @@ internal sealed class CheckCommand : Command
             foreach (var (name, _) in check.Scenario.Files)
                 session.Note(parsed, $"Read {name}.");
             session.Out.WriteLine($"{check.Scenario.Name}: everything can be read.");
-            session.Out.WriteLine(FormattableString.Invariant($"{check.Scenario.Catalogue.All.Count} parts in the catalogue, {check.Scenario.Stock.Ids.Count} kinds of part owned."));
+            session.Out.WriteLine(FormattableString.Invariant(
+                $"{check.Scenario.Catalogue.All.Count} parts in the catalogue, {check.Scenario.Stock.Ids.Count} kinds of part owned."));
             foreach (var choice in check.Scenario.Choices)
                 session.Out.WriteLine($"  {choice.Choice.Key,-20} {Levels(choice)}");
-            session.Out.WriteLine(FormattableString.Invariant($"{check.SpaceSize:0.###E+0} distinct layouts at most; a search simulates {check.Scenario.Search.Evaluations} of them."));
+            session.Out.WriteLine(FormattableString.Invariant(
+                $"{check.SpaceSize:0.###E+0} distinct layouts at most; a search simulates {check.Scenario.Search.Evaluations} of them."));
             session.Out.WriteLine(FormattableString.Invariant($"About {Seconds(check):0} s on this machine, weighing and report included."));
             return ExitCode.Done;
         }));

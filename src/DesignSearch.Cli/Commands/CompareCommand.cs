@@ -10,7 +10,10 @@ internal sealed class CompareCommand : Command
 {
     private const int NameWidth = 24;
 
-    public CompareCommand(Session session) : base("compare", "Compares the ways of a finished run at equal protection: turning against more fixed collector, and with against without each cheap measure.")
+    public CompareCommand(Session session) : base(
+        "compare",
+        "Compares the ways of a finished run at equal protection: turning against more fixed collector, and with against without "
+            + "each cheap measure.")
     {
         var run = Session.RunArgument();
         Arguments.Add(run);
@@ -43,7 +46,13 @@ internal sealed class CompareCommand : Command
     }
 
     private static string Line(Way way) => way.Best is { } b
-        ? Row("  " + way.Name, b.Holds ? "yes" : "no", FormattableString.Invariant($"{b.BuildPrice:0}"), FormattableString.Invariant($"{b.LifeCost:0}"), FormattableString.Invariant($"{b.WorstFrostHours}"), FormattableString.Invariant($"{b.StandbyKwh:0}"), FormattableString.Invariant($"{b.CollectorAreaM2:0.0}"))
+        ? Row(
+            "  " + way.Name, b.Holds ? "yes" : "no",
+            FormattableString.Invariant($"{b.BuildPrice:0}"),
+            FormattableString.Invariant($"{b.LifeCost:0}"),
+            FormattableString.Invariant($"{b.WorstFrostHours}"),
+            FormattableString.Invariant($"{b.StandbyKwh:0}"),
+            FormattableString.Invariant($"{b.CollectorAreaM2:0.0}"))
         : ("  " + way.Name).PadRight(NameWidth) + " none: " + way.WhyNone;
 
     private static string Row(string name, params string[] cells) => name.PadRight(NameWidth) + string.Concat(cells.Select(c => c.PadLeft(11)));

@@ -29,7 +29,8 @@ internal sealed class SearchCommand : Command
         SetAction((parsed, cancel) => Task.Run(() => Execute(session, parsed, new RunFolder(parsed.GetValue(run)!), cancel), CancellationToken.None));
     }
 
-    private int Execute(Session session, ParseResult parsed, RunFolder folder, CancellationToken cancel) => session.Guarded(parsed, "Reading the scenario and making its winters", line =>
+    private int Execute(Session session, ParseResult parsed, RunFolder folder, CancellationToken cancel) =>
+        session.Guarded(parsed, "Reading the scenario and making its winters", line =>
     {
         var request = new SearchRequest(
             folder,

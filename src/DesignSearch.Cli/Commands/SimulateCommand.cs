@@ -12,7 +12,12 @@ internal sealed class SimulateCommand : Command
     public SimulateCommand(Session session) : base("simulate", "Simulates one given layout in a run's scenario: every figure, winter by winter, and its checks.")
     {
         var run = Session.RunArgument();
-        var layout = new Option<string>("--layout") { Description = "The layout: TOML with the keys of [choices]; what it leaves out is not there.", HelpName = "FILE.toml", Required = true };
+        var layout = new Option<string>("--layout")
+        {
+            Description = "The layout: TOML with the keys of [choices]; what it leaves out is not there.",
+            HelpName = "FILE.toml",
+            Required = true,
+        };
         var weather = new Option<string?>("--weather") { Description = "Judge on the winters of this weather file instead of the scenario's.", HelpName = "FILE" };
         var hourly = new Option<string?>("--hourly") { Description = "Write every hour as a table.", HelpName = "FILE.csv" };
         Arguments.Add(run);
@@ -49,21 +54,26 @@ internal sealed class SimulateCommand : Command
             output.WriteLine();
             output.WriteLine(Written.Sentence(
                 $"{winter} winter (weight {weight:0.##}), {Written.Count(outcome.SeasonHours, "hour")}"));
-            output.WriteLine(FormattableString.Invariant($"  frost hours            {outcome.FrostHours,10}"));
-            output.WriteLine(FormattableString.Invariant($"  frost degree-hours     {outcome.FrostDegreeHoursKh,10:0.0} K·h"));
-            output.WriteLine(FormattableString.Invariant($"  lowest air             {outcome.LowestAirC,10:0.0} °C hour mean, {outcome.LowestWithinHourC:0.0} °C within the hour{(layout.Plants is { } place ? ", " + place.Where : "")}"));
+            output.WriteLine(Written.Sentence($"  frost hours            {outcome.FrostHours,10}"));
+            output.WriteLine(Written.Sentence($"  frost degree-hours     {outcome.FrostDegreeHoursKh,10:0.0} K·h"));
+            output.WriteLine(Written.Sentence(
+                $"  lowest air             {outcome.LowestAirC,10:0.0} °C hour mean, {outcome.LowestWithinHourC:0.0} °C within",
+                $"the hour{(layout.Plants is { } place ? ", " + place.Where : "")}"));
             if (layout.Plants is not null)
-                output.WriteLine(FormattableString.Invariant($"  lowest air in house    {outcome.LowestHouseAirC,10:0.0} °C hour mean"));
-            output.WriteLine(FormattableString.Invariant($"  electric heat          {outcome.StandbyKwh,10:0} kWh"));
-            output.WriteLine(FormattableString.Invariant($"  pumps, fans and drive  {outcome.PumpKwh + driveKwh,10:0} kWh"));
+                output.WriteLine(Written.Sentence($"  lowest air in house    {outcome.LowestHouseAirC,10:0.0} °C hour mean"));
+            output.WriteLine(Written.Sentence($"  electric heat          {outcome.StandbyKwh,10:0} kWh"));
+            output.WriteLine(Written.Sentence($"  pumps, fans and drive  {outcome.PumpKwh + driveKwh,10:0} kWh"));
             if (layout.CollectorAreaM2 > 0)
             {
-                output.WriteLine(FormattableString.Invariant($"  collector yield        {outcome.CollectorYieldKwh,10:0} kWh into the tank"));
-                output.WriteLine(FormattableString.Invariant($"  pump hours             {outcome.PumpHours,10:0} h; {Written.Count(moves, "move")} of the mount"));
-                output.WriteLine(FormattableString.Invariant($"  tank                   {outcome.TankMeanC,10:0.0} °C mean, {outcome.TankLowestC:0.0} to {outcome.TankHighestC:0.0} °C"));
+                output.WriteLine(Written.Sentence($"  collector yield        {outcome.CollectorYieldKwh,10:0} kWh into the tank"));
+                output.WriteLine(Written.Sentence(
+                    $"  pump hours             {outcome.PumpHours,10:0} h; {Written.Count(moves, "move")} of the mount"));
+                output.WriteLine(Written.Sentence(
+                    $"  tank                   {outcome.TankMeanC,10:0.0} °C mean, {outcome.TankLowestC:0.0} to",
+                    $"{outcome.TankHighestC:0.0} °C"));
             }
 
-            output.WriteLine(FormattableString.Invariant($"  balance residual       {outcome.BalanceResidual,10:0.0E+0} of throughput"));
+            output.WriteLine(Written.Sentence($"  balance residual       {outcome.BalanceResidual,10:0.0E+0} of throughput"));
         }
 
         output.WriteLine();

@@ -1,7 +1,9 @@
 using System.CommandLine;
+using System.Globalization;
 using DesignSearch.Climate.Weather;
 using DesignSearch.Files;
 using DesignSearch.Layouts.Scenarios;
+using DesignSearch.Layouts.Words;
 using DesignSearch.Reporting.Weather;
 
 namespace DesignSearch.Cli.Commands;
@@ -13,7 +15,8 @@ internal sealed class WeatherCommand : Command
 
     private static readonly (WeatherField Field, string Name)[] Fields =
     [
-        (WeatherField.Air, "air temperature"), (WeatherField.Global, "sun"), (WeatherField.Diffuse, "diffuse part"), (WeatherField.DewPoint, "humidity"), (WeatherField.Wind, "wind"),
+        (WeatherField.Air, "air temperature"), (WeatherField.Global, "sun"), (WeatherField.Diffuse, "diffuse part"),
+        (WeatherField.DewPoint, "humidity"), (WeatherField.Wind, "wind"),
     ];
 
     public WeatherCommand(Session session) : base("weather", "Reads one weather file: place, months, frost, cold spells, and what had to be repaired.")
@@ -44,15 +47,26 @@ internal sealed class WeatherCommand : Command
     private static void Tell(TextWriter output, WeatherRecord record)
     {
         var (place, summary) = (record.Place, record.Summary);
-        output.WriteLine(FormattableString.Invariant($"{place.Name}: {Math.Abs(place.LatitudeDeg):0.00}° {(place.LatitudeDeg < 0 ? "south" : "north")}, {Math.Abs(place.LongitudeDeg):0.00}° {(place.LongitudeDeg < 0 ? "west" : "east")}, {place.ElevationM:0} m, standard time UTC{place.ZoneHours:+0.##;-0.##;+0}"));
+        output.WriteLine(string.Create(
+            CultureInfo.InvariantCulture,
+            $"{place.Name}: {Math.Abs(place.LatitudeDeg):0.00}° {(place.LatitudeDeg < 0 ? "south" : "north")}, "
+                + $"{Math.Abs(place.LongitudeDeg):0.00}° {(place.LongitudeDeg < 0 ? "west" : "east")}, {place.ElevationM:0} m, "
+                + $"standard time UTC{place.ZoneHours:+0.##;-0.##;+0}"));
         output.WriteLine($"{record.Source}; {record.Period}");
         output.WriteLine();
         output.WriteLine("month   mean °C   lowest °C   sun kWh/m² a day   wind m/s   hours below 0 °C");
         foreach (var month in summary.Months)
-            output.WriteLine(FormattableString.Invariant($"{Months[month.Month - 1],-5}{month.MeanC,10:0.0}{month.LowestC,12:0.0}{month.GhiKwhPerM2Day,19:0.00}{month.MeanWindMPerS,11:0.0}{month.FrostHours,19:0}"));
+        {
+            var air = Written.Sentence($"{Months[month.Month - 1],-5}{month.MeanC,10:0.0}{month.LowestC,12:0.0}");
+            var rest = Written.Sentence($"{month.GhiKwhPerM2Day,19:0.00}{month.MeanWindMPerS,11:0.0}{month.FrostHours,19:0}");
+            output.WriteLine(air + rest);
+        }
+
         output.WriteLine();
         output.WriteLine(FormattableString.Invariant($"Hours below 0 °C in all: {summary.FrostHours:0}"));
-        output.WriteLine(FormattableString.Invariant($"Coldest day {summary.ColdestDayC:0.0} °C, coldest 3 days {summary.ColdestThreeDaysC:0.0} °C, coldest 7 days {summary.ColdestWeekC:0.0} °C (means)"));
+        output.WriteLine(Written.Sentence(
+            $"Coldest day {summary.ColdestDayC:0.0} °C, coldest 3 days {summary.ColdestThreeDaysC:0.0} °C,",
+            $"coldest 7 days {summary.ColdestWeekC:0.0} °C (means)"));
         Spells(output, "Cold spells", record.ColdSpells);
         Spells(output, "Dark runs in the cold half of the year", record.DarkRuns);
         output.WriteLine("Where the figures come from:");
@@ -70,6 +84,11 @@ internal sealed class WeatherCommand : Command
             return;
         output.WriteLine(title + ":");
         foreach (var spell in spells)
-            output.WriteLine(FormattableString.Invariant($"  {spell.Days,2} days from {spell.First:d MMMM}: mean {spell.MeanC:0.0} °C, lowest {spell.LowestC:0.0} °C, sun {spell.SunKwhPerM2Day:0.0} kWh/m² a day"));
+        {
+            output.WriteLine(Written.Sentence(
+                $"  {spell.Days,2} {Written.Noun(spell.Days, "day")} from {spell.First:d MMMM}: mean {spell.MeanC:0.0} °C,",
+                $"lowest {spell.LowestC:0.0} °C, sun {spell.SunKwhPerM2Day:0.0} kWh/m² a day"));
+        }
+
     }
 }

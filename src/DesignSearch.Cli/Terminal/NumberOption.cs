@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
+using System.Globalization;
 using DesignSearch.Files;
 
 namespace DesignSearch.Cli.Terminal;
@@ -28,7 +29,10 @@ internal static class NumberOption
         var word = result.Tokens.Count > 0 ? result.Tokens[^1].Value : "";
         if (PlainNumber.TryRead(word, out var value) && value >= min && value <= max && (!whole || value == Math.Floor(value)))
             return value;
-        result.AddError(FormattableString.Invariant($"{name} takes {(whole ? "a whole number" : "a number")} from {min} to {max}{(whole ? "" : " with a decimal point")}; got '{word}'."));
+        result.AddError(string.Create(
+            CultureInfo.InvariantCulture,
+            $"{name} takes {(whole ? "a whole number" : "a number")} from {min} to {max}{(whole ? "" : " with a decimal point")}; "
+                + $"got '{word}'."));
         return null;
     }
 }

@@ -35,7 +35,7 @@ internal static class FormatMapReader
             RadiationOrigin = (FieldOrigin)Choice(file, "radiation_origin", OriginWords, "modelled"),
             Head = (HeadKind)Choice(head, "kind", HeadKinds, "none"),
             HeadKeys = Keys(head),
-            TimeColumns = time?.Find("columns") is { } columns ? [.. columns.Items.Select(c => c.Kind == TomlKind.List ? [.. c.Items.Select(i => i.Text)] : (IReadOnlyList<string>)[c.Text])] : [],
+            TimeColumns = time?.Find("columns") is { } columns ? [.. columns.Items.Select(Names)] : [],
             TimePatterns = Words(time, "patterns"),
             Zone = time?.Word("zone", ["head", "utc", "longitude"], "head") ?? "head",
             Years = (YearKind)Choice(time, "years", YearWords, "as they come"),
@@ -70,7 +70,11 @@ internal static class FormatMapReader
         }
     }
 
-    private static int Choice(TomlTable? table, string key, string[] words, string usual) => table is null ? Array.IndexOf(words, usual) : Array.IndexOf(words, table.Word(key, words, usual));
+    private static IReadOnlyList<string> Names(TomlValue columns) =>
+        columns.Kind == TomlKind.List ? [.. columns.Items.Select(i => i.Text)] : [columns.Text];
+
+    private static int Choice(TomlTable? table, string key, string[] words, string usual) =>
+        table is null ? Array.IndexOf(words, usual) : Array.IndexOf(words, table.Word(key, words, usual));
 
     private static string[] Words(TomlTable? table, string key) => table?.Find(key) is { Kind: TomlKind.List } list ? [.. list.Items.Select(i => i.Text)] : [];
 

@@ -81,7 +81,11 @@ internal sealed class TableColumns
     private static (string Name, string? Unit) Parts(string text)
     {
         var bracket = text.LastIndexOf('(');
-        return bracket > 0 && text.EndsWith(')') ? (text[..bracket].Trim(), WeatherUnit.Find(text[(bracket + 1)..^1], 1) is null && text[bracket - 1] != ' ' ? null : text[(bracket + 1)..^1]) : (text, null);
+        return bracket > 0 && text.EndsWith(')')
+            ? (
+                text[..bracket].Trim(),
+                WeatherUnit.Find(text[(bracket + 1)..^1], 1) is null && text[bracket - 1] != ' ' ? null : text[(bracket + 1)..^1])
+            : (text, null);
     }
 
     // Some providers list the columns with their units above the table: "NAME   words (unit)", or a column "NAME Units" of the head.

@@ -36,7 +36,14 @@ internal sealed class TableReader(string file, FormatMap map, YearKind years, IR
         var step = TimeSteps.UsualMinutes(rows.Stamps) / 60.0;
         foreach (var (field, index, unit) in columns.Fields)
             Convert(rows.Values[field.Field], unit, step, columns.Line + 1, columns.Names[index].Column);
-        return new() { Stamps = [.. rows.Stamps], Lines = [.. rows.Lines], IsTypical = rows.Clock.IsTypical, Years = rows.Clock.Years, Values = rows.Values.ToDictionary(v => v.Key, v => v.Value.ToArray()) };
+        return new()
+        {
+            Stamps = [.. rows.Stamps],
+            Lines = [.. rows.Lines],
+            IsTypical = rows.Clock.IsTypical,
+            Years = rows.Clock.Years,
+            Values = rows.Values.ToDictionary(v => v.Key, v => v.Value.ToArray()),
+        };
     }
 
     // A blank line ends the table unless more rows of the same kind follow.

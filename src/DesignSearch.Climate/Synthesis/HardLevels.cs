@@ -18,7 +18,8 @@ internal sealed record HardLevels(double LowestHourC, double DayC, double ThreeD
         From(MeanYearlyLowest(climate, options), options.YearlyLowestSdK, climate.Months.Min(m => m.MeanC), typical, options);
 
     /// <summary>Lowest hour of the return period by monthly means [°C].</summary>
-    public static double Level(MonthlyClimate climate, WinterOptions options) => ReturnLevels.Level(MeanYearlyLowest(climate, options), options.YearlyLowestSdK, options.HardReturnYears);
+    public static double Level(MonthlyClimate climate, WinterOptions options) =>
+        ReturnLevels.Level(MeanYearlyLowest(climate, options), options.YearlyLowestSdK, options.HardReturnYears);
 
     /// <summary>From winters of one place alone.</summary>
     public static HardLevels Of(IReadOnlyList<Winter> winters, Winter typical, WinterOptions options)

@@ -28,7 +28,10 @@ internal static class SpellDraw
         }
 
         var name = FormattableString.Invariant($"drawn {number}");
-        var drawn = WinterBuilder.Build(name, like.Kind, like.Place, like.Start, like.WarmUpHours, Compose(sources, from), like.Ground, options, [.. like.Remarks, "Drawn: whole spells of the record in a new order."]);
+        var drawn = WinterBuilder.Build(
+            name, like.Kind, like.Place, like.Start, like.WarmUpHours, Compose(sources, from), like.Ground,
+            options,
+            [.. like.Remarks, "Drawn: whole spells of the record in a new order."]);
         return LowestDraw.Over(drawn, o => HardLevels.Level(sources, o), o => HardLevels.Of(sources, drawn, o), number, seed, options);
     }
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using DesignSearch.Climate.Sun;
 
 namespace DesignSearch.Climate.Weather;
@@ -24,6 +25,9 @@ internal static class BeamClosure
         }
 
         if (count > 100 && Math.Sqrt(squares / count) > LargestRms)
-            repairs.Add(FormattableString.Invariant($"The beam column does not close with global and diffuse (rms {Math.Sqrt(squares / count):0} W/m²); the beam was rebuilt from them with the mid-hour sun and capped."));
+            repairs.Add(string.Create(
+                CultureInfo.InvariantCulture,
+                $"The beam column does not close with global and diffuse (rms {Math.Sqrt(squares / count):0} W/m²); the beam was "
+                    + $"rebuilt from them with the mid-hour sun and capped."));
     }
 }

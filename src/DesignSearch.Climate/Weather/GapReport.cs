@@ -65,7 +65,11 @@ internal sealed class GapReport(SampleGrid grid, string file, FaultList faults, 
         foreach (var gap in gaps)
         {
             if (gap.Count * grid.StepHours > GapFiller.LongestHours + 24)
-                faults.Add(file, grid.Lines[filler.Slot(gap.First, values.Length)], 0, Dates(gap), FormattableString.Invariant($"no gap longer than {GapFiller.LongestHours} h in the {name}"));
+                faults.Add(
+                    file,
+                    grid.Lines[filler.Slot(gap.First, values.Length)],
+                    0, Dates(gap),
+                    FormattableString.Invariant($"no gap longer than {GapFiller.LongestHours} h in the {name}"));
             else
                 filler.Fill(values, gap, straightHours);
         }

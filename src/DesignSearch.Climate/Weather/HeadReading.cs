@@ -55,7 +55,10 @@ internal sealed class HeadReading
         var offset = OffsetHours();
         var zone = options.ZoneHours ?? Zone("local_zone") ?? Zone("zone") ?? (offset == 0 ? null : offset) ?? known?.ZoneHours;
         if ((latitude is null && head.Text("latitude") is null) || (longitude is null && head.Text("longitude") is null))
-            faults.Add(path, 1, 0, "", "latitude and longitude; write them above the column names as '# latitude: -45.1' and '# longitude: 169.3', or name the place in the scenario");
+            faults.Add(
+                path, 1, 0, "",
+                "latitude and longitude; write them above the column names as '# latitude: -45.1' and '# longitude: 169.3', or name "
+                    + "the place in the scenario");
         return new(
             head.Text("name") ?? known?.Name ?? Path.GetFileNameWithoutExtension(path),
             latitude ?? 0, longitude ?? 0, elevation, zone ?? Math.Round((longitude ?? 0) / 15));

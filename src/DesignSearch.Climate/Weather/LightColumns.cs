@@ -1,3 +1,4 @@
+using System.Globalization;
 using DesignSearch.Climate.Sun;
 using DesignSearch.Files;
 using DesignSearch.Physics;
@@ -65,7 +66,12 @@ internal sealed class LightColumns(SampleGrid grid, GapReport gaps, string path,
             return;
         var clearest = share[(int)(0.98 * share.Length)];
         if (clearest is < DullestClearSky or > ClearestSky)
-            faults.Add(path, 0, 0, "", FormattableString.Invariant($"global irradiance in W/m²: its clearest hours bring {100 * clearest:0} % of the light of a clear sky (another unit, a tilted or shaded sensor, or another column?)"));
+            faults.Add(
+                path, 0, 0, "",
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"global irradiance in W/m²: its clearest hours bring {100 * clearest:0} % of the light of a clear sky (another "
+                        + $"unit, a tilted or shaded sensor, or another column?)"));
     }
 
     private void Diffuse(double[] global, double[] above)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using DesignSearch.Files;
 using DesignSearch.Physics;
 
@@ -63,11 +64,19 @@ internal sealed class RangeCheck(string path, SampleGrid grid, FaultList faults,
             return;
         if (wrong.Length > Math.Max(10, values.Length / 200))
         {
-            Refuse(name, FormattableString.Invariant($"{wrong.Length} values are outside {low} to {high}, the first {values[wrong[0]]:0.#} in line {grid.Lines[wrong[0]]}"), unit, likely);
+            Refuse(
+                name,
+                FormattableString.Invariant(
+                    $"{wrong.Length} values are outside {low} to {high}, the first {values[wrong[0]]:0.#} in line {grid.Lines[wrong[0]]}"),
+                unit, likely);
             return;
         }
 
-        repairs.Add(FormattableString.Invariant($"{wrong.Length} values of the {name} cannot be, the first {values[wrong[0]]:0.#} in line {grid.Lines[wrong[0]]}; they were taken as gaps."));
+        repairs.Add(string.Create(
+            CultureInfo.InvariantCulture,
+            $"{wrong.Length} {(wrong.Length == 1 ? "value" : "values")} of the {name} cannot be, "
+                + $"the first {values[wrong[0]]:0.#} in line {grid.Lines[wrong[0]]}; "
+                + $"{(wrong.Length == 1 ? "it was taken as a gap" : "they were taken as gaps")}."));
         foreach (var i in wrong)
             values[i] = double.NaN;
     }

@@ -20,6 +20,9 @@ public sealed record ReadingOptions
     /// <summary>Seed of what is made up.</summary>
     public ulong Seed { get; init; } = 1;
 
-    /// <summary>Folder with formats of the builder's own, one TOML file each; tried before the usual ones. None: the folder "formats" beside the file, where there is one.</summary>
+    /// <summary>
+    /// Folder with formats of the builder's own, one TOML file each; tried before the usual ones. None: the folder "formats" beside
+    /// the file, where there is one.
+    /// </summary>
     public string? FormatsFolder { get; init; }
 }

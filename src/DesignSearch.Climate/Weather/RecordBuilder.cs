@@ -5,7 +5,16 @@ using DesignSearch.Files;
 namespace DesignSearch.Climate.Weather;
 
 /// <summary>Turns the samples of a grid into a record: gaps, hour means, the split of the light, the summary.</summary>
-internal sealed class RecordBuilder(string path, FormatMap map, Place place, SampleGrid grid, SunTrack sun, SunFit fit, bool radiationIsMean, FaultList faults, List<string> repairs)
+internal sealed class RecordBuilder(
+    string path,
+    FormatMap map,
+    Place place,
+    SampleGrid grid,
+    SunTrack sun,
+    SunFit fit,
+    bool radiationIsMean,
+    FaultList faults,
+    List<string> repairs)
 {
     private readonly HourMeans hours = new(grid, fit.UsedMin);
     private readonly GapReport gaps = new(grid, path, faults, repairs);

@@ -26,9 +26,16 @@ internal sealed class RecordMaker(string path, FormatMap map, string[] lines, Re
         LightColumns.AddGlobal(table.Values);
         var grid = SampleGrid.Lay(table, place.ZoneHours - head.StampZoneHours, table.IsTypical);
         if (grid.DuplicateLines.Count > grid.Count / 20)
-            faults.Add(path, grid.DuplicateLines[0], 0, "", FormattableString.Invariant($"every time once; {grid.DuplicateLines.Count} rows repeat an earlier one (several places or zones in one file?)"));
+            faults.Add(
+                path, grid.DuplicateLines[0], 0, "",
+                FormattableString.Invariant(
+                    $"every time once; {grid.DuplicateLines.Count} rows repeat an earlier one (several places or zones in one file?)"));
         else if (grid.DuplicateLines.Count > 0)
-            repairs.Add(FormattableString.Invariant($"{grid.DuplicateLines.Count} rows repeat the time of an earlier row and were left out, the first in line {grid.DuplicateLines[0]}."));
+            repairs.Add(string.Create(
+                CultureInfo.InvariantCulture,
+                $"{(grid.DuplicateLines.Count == 1 ? "1 row repeats" : $"{grid.DuplicateLines.Count} rows repeat")} the time of an "
+                    + $"earlier row and {(grid.DuplicateLines.Count == 1 ? "was" : "were")} left out, the first in line "
+                    + $"{grid.DuplicateLines[0]}."));
         CheckRows(grid);
         faults.ThrowIfAny();
         new RangeCheck(path, grid, faults, repairs).Clean();
@@ -45,7 +52,10 @@ internal sealed class RecordMaker(string path, FormatMap map, string[] lines, Re
     {
         var middle = table.Stamps.Order().ElementAt(table.Stamps.Length / 2);
         foreach (var (stamp, line) in table.Stamps.Zip(table.Lines).Where(s => Math.Abs(s.First.Year - middle.Year) > MostYears).Take(MostFaults))
-            faults.Add(path, line, 0, stamp.Year.ToString(CultureInfo.InvariantCulture), FormattableString.Invariant($"a year within {MostYears} of the others, which lie about {middle.Year}"));
+            faults.Add(
+                path, line, 0,
+                stamp.Year.ToString(CultureInfo.InvariantCulture),
+                FormattableString.Invariant($"a year within {MostYears} of the others, which lie about {middle.Year}"));
     }
 
     // Rows that are missing altogether are said once, not for every column.
@@ -57,7 +67,9 @@ internal sealed class RecordMaker(string path, FormatMap map, string[] lines, Re
             if (count * grid.StepHours <= GapFiller.LongestHours)
                 continue;
             var (from, to) = (grid.Stamp(first).ToString(format, CultureInfo.InvariantCulture), grid.Stamp(first + count - 1).ToString(format, CultureInfo.InvariantCulture));
-            faults.Add(path, first > 0 ? grid.Lines[first - 1] : 0, 0, "", FormattableString.Invariant($"no gap longer than {GapFiller.LongestHours} h; the rows from {from} to {to} are missing"));
+            faults.Add(
+                path, first > 0 ? grid.Lines[first - 1] : 0, 0, "",
+                FormattableString.Invariant($"no gap longer than {GapFiller.LongestHours} h; the rows from {from} to {to} are missing"));
         }
     }
 

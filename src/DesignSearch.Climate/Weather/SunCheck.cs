@@ -33,7 +33,10 @@ internal sealed class SunCheck(string path, SampleGrid grid, SunTrack sun, HeadR
         if (head.Radiation == StampMeaning.InstantOrStarting && FromWholeHour(found - middle) < FromWholeHour(found - declared))
         {
             (used, isMean) = (middle, true);
-            repairs.Add(FormattableString.Invariant($"The sun says that a row is the mean of the hour that starts at its stamp, not the value {declared:0.#} min after it as the head has it; it was read so."));
+            repairs.Add(string.Create(
+                CultureInfo.InvariantCulture,
+                $"The sun says that a row is the mean of the hour that starts at its stamp, not the value {declared:0.#} min after "
+                    + $"it as the head has it; it was read so."));
         }
 
         CheckHemisphere(correlation);
@@ -43,7 +46,10 @@ internal sealed class SunCheck(string path, SampleGrid grid, SunTrack sun, HeadR
         else if (Math.Abs(off) >= HalfHourOff)
         {
             used += 30 * Math.Sign(off);
-            repairs.Add(FormattableString.Invariant($"The sun says that the stamps are {Math.Abs(found - declared):0} min off what this format means; the light was moved by 30 min."));
+            repairs.Add(string.Create(
+                CultureInfo.InvariantCulture,
+                $"The sun says that the stamps are {Math.Abs(found - declared):0} min off what this format means; the light was "
+                    + $"moved by 30 min."));
         }
 
         CheckBlocks(found);
@@ -58,7 +64,10 @@ internal sealed class SunCheck(string path, SampleGrid grid, SunTrack sun, HeadR
         var mirrored = new SunTrack(place with { LatitudeDeg = -place.LatitudeDeg }, grid.Start.AddHours(-place.ZoneHours), grid.Stamp(grid.Count).AddHours(-place.ZoneHours));
         var (_, other) = new SunFitter(grid, mirrored, place.ZoneHours).Find(0, grid.Count);
         if (other > correlation + 0.02)
-            faults.Add(path, 0, 0, Number(place.LatitudeDeg), FormattableString.Invariant($"the latitude of the light in the file: its summer is that of {-place.LatitudeDeg:0.##} (south is negative)"));
+            faults.Add(
+                path, 0, 0, Number(place.LatitudeDeg),
+                FormattableString.Invariant(
+                    $"the latitude of the light in the file: its summer is that of {-place.LatitudeDeg:0.##} (south is negative)"));
     }
 
     private void RefuseClock(double off)
@@ -69,11 +78,20 @@ internal sealed class SunCheck(string path, SampleGrid grid, SunTrack sun, HeadR
         if (Math.Abs(place.LongitudeDeg) > 6 && FitsOtherSign(off))
         {
             var zoneToo = head.ZoneIsFixed ? "" : FormattableString.Invariant($"; or the stamps are of UTC{likely:+0.##;-0.##;+0}");
-            faults.Add(path, 0, 0, Number(place.LongitudeDeg), FormattableString.Invariant($"a longitude the light agrees with: {-place.LongitudeDeg:0.##} would (west is negative){zoneToo}"));
+            faults.Add(
+                path, 0, 0, Number(place.LongitudeDeg),
+                FormattableString.Invariant(
+                    $"a longitude the light agrees with: {-place.LongitudeDeg:0.##} would (west is negative){zoneToo}"));
             return;
         }
 
-        faults.Add(path, 0, 0, FormattableString.Invariant($"UTC{head.StampZoneHours:+0.##;-0.##;+0}"), FormattableString.Invariant($"a zone of the stamps the light agrees with: it runs {Math.Abs(off):0} min {(off > 0 ? "ahead of" : "behind")} the clock; UTC{likely:+0.##;-0.##;+0} fits"));
+        faults.Add(
+            path, 0, 0,
+            FormattableString.Invariant($"UTC{head.StampZoneHours:+0.##;-0.##;+0}"),
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"a zone of the stamps the light agrees with: it runs {Math.Abs(off):0} min {(off > 0 ? "ahead of" : "behind")} the "
+                    + $"clock; UTC{likely:+0.##;-0.##;+0} fits"));
     }
 
     // Where the rows may be instants or means, half an hour more or less stays open.
@@ -96,7 +114,12 @@ internal sealed class SunCheck(string path, SampleGrid grid, SunTrack sun, HeadR
             if (double.IsNaN(here) || correlation < 0.6 || Math.Abs(here - found) < ZoneOff)
                 continue;
             var date = grid.Stamp(from).ToString(grid.Wraps ? "d MMMM" : "yyyy-MM-dd", CultureInfo.InvariantCulture);
-            faults.Add(path, grid.Lines[from], 0, "", FormattableString.Invariant($"one clock through the whole file; about {date} the light runs {Math.Abs(here - found):0} min off the rest (two zones, or daylight saving?)"));
+            faults.Add(
+                path, grid.Lines[from], 0, "",
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"one clock through the whole file; about {date} the light runs {Math.Abs(here - found):0} min off the rest (two "
+                        + $"zones, or daylight saving?)"));
             return;
         }
     }

@@ -18,7 +18,9 @@ public static class WeatherFile
         var lines = ReadLines(path);
         var maps = KnownFormats.All(options?.FormatsFolder ?? Path.Combine(Path.GetDirectoryName(Path.GetFullPath(path))!, "formats"));
         var map = maps.FirstOrDefault(m => Recognises(m, lines))
-            ?? throw new InputException(new InputFault(path, 1, 0, lines[0], "the head and column names of a format that can be read: " + string.Join("; ", maps.Select(m => m.Title))));
+            ?? throw new InputException(new InputFault(
+                path, 1, 0, lines[0],
+                "the head and column names of a format that can be read: " + string.Join("; ", maps.Select(m => m.Title))));
         return new RecordMaker(path, map, lines, options ?? new()).Make();
     }
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using DesignSearch.Climate.Formats;
 using DesignSearch.Climate.Weather;
 
@@ -10,7 +11,12 @@ internal static class RecordWinters
     {
         var ground = Ground(record);
         if (record.IsTypicalYear)
-            return [Round(record, season, options, ground, WinterKind.Typical, "typical", "A typical year: its months come from several years, and the year goes round at New Year.")];
+            return
+            [
+                Round(
+                    record, season, options, ground, WinterKind.Typical, "typical",
+                    "A typical year: its months come from several years, and the year goes round at New Year."),
+            ];
 
         var winters = new List<Winter>();
         var end = record.Start.AddHours(record.Hours);
@@ -23,7 +29,12 @@ internal static class RecordWinters
         }
 
         if (winters.Count == 0 && record.Hours >= 8760)
-            winters.Add(Round(record, season, options, ground, WinterKind.Joined, "joined", FormattableString.Invariant($"No whole winter in the record: its two halves were joined from the ends of {record.Start.AddDays(180).Year}, so the weather jumps at New Year.")));
+            winters.Add(Round(
+                record, season, options, ground, WinterKind.Joined, "joined",
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"No whole winter in the record: its two halves were joined from the ends of {record.Start.AddDays(180).Year}, "
+                        + $"so the weather jumps at New Year.")));
         return winters;
     }
 
@@ -78,7 +89,10 @@ internal static class RecordWinters
             return cut;
         }
 
-        return new(Cut(record.AirC), Cut(record.DewPointC), Cut(record.WindMPerS), Cut(record.GlobalWPerM2), Cut(record.DiffuseWPerM2), record.SkyLongWaveWPerM2 is { } sky ? Cut(sky) : null);
+        return new(
+            Cut(record.AirC), Cut(record.DewPointC), Cut(record.WindMPerS), Cut(record.GlobalWPerM2),
+            Cut(record.DiffuseWPerM2),
+            record.SkyLongWaveWPerM2 is { } sky ? Cut(sky) : null);
     }
 
     // Months the record does not hold take the nearest month it does.

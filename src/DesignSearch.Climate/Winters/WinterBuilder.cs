@@ -5,7 +5,16 @@ namespace DesignSearch.Climate.Winters;
 /// <summary>Completes hours of weather into a winter: sun, beam, sky, ground.</summary>
 internal static class WinterBuilder
 {
-    public static Winter Build(string name, WinterKind kind, Place place, DateTime start, int warmUpHours, HourWeather weather, GroundClimate ground, WinterOptions options, IReadOnlyList<string> remarks)
+    public static Winter Build(
+        string name,
+        WinterKind kind,
+        Place place,
+        DateTime start,
+        int warmUpHours,
+        HourWeather weather,
+        GroundClimate ground,
+        WinterOptions options,
+        IReadOnlyList<string> remarks)
     {
         var n = weather.Hours;
         var sun = new SunHours(place, start, n);

@@ -31,7 +31,8 @@ public static class WinterMaker
     }
 
     /// <summary>Lays the stress week of the return period over a typical or recorded winter: dark, then cold and clear.</summary>
-    /// <param name="winters">Winters of one place and season, at least one; the week is laid over the one whose lowest hour is in the middle. Fifteen or more tell by themselves how low a year goes.</param>
+    /// <param name="winters">Winters of one place and season, at least one; the week is laid over the one whose lowest hour is in
+    /// the middle. Fifteen or more tell by themselves how low a year goes.</param>
     /// <param name="options">Return period, or the builder's own lowest temperature; power cut.</param>
     public static Winter Harden(IReadOnlyList<Winter> winters, WinterOptions options)
     {

@@ -28,7 +28,11 @@ public static partial class TomlReader
         }
         catch (DecoderFallbackException e)
         {
-            faults.Add(shownAs, 1 + File.ReadAllBytes(path).Take(e.Index).Count(b => b == '\n'), 0, "", "text in UTF-8, but this line holds other bytes; save the file as UTF-8 in the editor");
+            faults.Add(
+                shownAs,
+                1 + File.ReadAllBytes(path).Take(e.Index).Count(b => b == '\n'),
+                0, "",
+                "text in UTF-8, but this line holds other bytes; save the file as UTF-8 in the editor");
         }
         catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
         {
@@ -59,7 +63,11 @@ public static partial class TomlReader
                 var at = Math.Clamp(line, 1, lines.Length);
                 if (broken.Any(b => b.Line == at))
                     continue;
-                faults.Add(shownAs, at, column, lines[at - 1].Trim(), DecimalComma().IsMatch(lines[at - 1]) ? "a number with a decimal point, for instance 4.5" : "valid TOML here: " + message);
+                faults.Add(
+                    shownAs, at, column, lines[at - 1].Trim(),
+                    DecimalComma().IsMatch(lines[at - 1])
+                        ? "a number with a decimal point, for instance 4.5"
+                        : "valid TOML here: " + message);
                 broken.Add((at, KeyOf(lines[at - 1])));
             }
 

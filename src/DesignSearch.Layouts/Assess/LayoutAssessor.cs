@@ -21,7 +21,10 @@ public sealed class LayoutAssessor(Scenario scenario, WinterSet winters)
     private const int StretchLanes = 2;
     private const int StretchesPerThread = 2;
 
-    private readonly Lazy<double> bareFrostHours = new(() => Simulate(winters, [LayoutBuilder.Build(scenario, Layout.Bare(scenario.Systems.Choices))], 1)[0].Select((o, i) => o.FrostHours * winters.Winters[i].Weight).Sum());
+    private readonly Lazy<double> bareFrostHours = new(
+        () => Simulate(winters, [LayoutBuilder.Build(scenario, Layout.Bare(scenario.Systems.Choices))], 1)[0]
+            .Select((o, i) => o.FrostHours * winters.Winters[i].Weight)
+            .Sum());
 
     /// <summary>The scenario.</summary>
     public Scenario Scenario => scenario;
@@ -63,7 +66,11 @@ public sealed class LayoutAssessor(Scenario scenario, WinterSet winters)
     private PricedLayout Price(BegunLayout begun)
     {
         var built = LayoutBuilder.Build(begun);
-        return new PricedLayout(built, Pricer.BuildPrice(built.Parts, scenario.Stock, scenario.Money.Prices), Pricer.Replacements(built.Parts, scenario.Money), Pricer.LabourHours(built.Parts));
+        return new PricedLayout(
+            built,
+            Pricer.BuildPrice(built.Parts, scenario.Stock, scenario.Money.Prices),
+            Pricer.Replacements(built.Parts, scenario.Money),
+            Pricer.LabourHours(built.Parts));
     }
 
     /// <summary>The shopping list of a layout; its sum is the build price.</summary>

@@ -11,7 +11,15 @@ namespace DesignSearch.Layouts.Assess;
 /// <param name="WorstFrostHours">Frost hours of the worst winter.</param>
 /// <param name="LowestAirC">Lowest hour mean over the winters [°C].</param>
 /// <param name="PassesChecks">True when every check passes.</param>
-public sealed record LayoutFigures(decimal BuildPrice, decimal LifeCost, RunningCost Running, double FrostHours, double FrostDegreeHoursKh, int WorstFrostHours, double LowestAirC, bool PassesChecks)
+public sealed record LayoutFigures(
+    decimal BuildPrice,
+    decimal LifeCost,
+    RunningCost Running,
+    double FrostHours,
+    double FrostDegreeHoursKh,
+    int WorstFrostHours,
+    double LowestAirC,
+    bool PassesChecks)
 {
     /// <summary>True when no design winter has a frost hour and every check passes.</summary>
     public bool Holds => PassesChecks && WorstFrostHours == 0;

@@ -44,7 +44,13 @@ public sealed class WinterSet
         var houseFacets = scenario.Greenhouse.Facets;
         var glazing = new Glazing(scenario.Greenhouse.CoverLayers, scenario.Greenhouse.CoverLight);
         var prepared = winters
-            .Select(w => (w.Winter, w.Weight, WinterForcing.Prepare(w.Winter, HouseSun.TransmittedW(w.Winter, houseFacets, glazing, planes.Get), scenario.Assumptions, scenario.Money.Night is { } night ? night.Holds : null)))
+            .Select(w => (
+                w.Winter, w.Weight,
+                WinterForcing.Prepare(
+                    w.Winter,
+                    HouseSun.TransmittedW(w.Winter, houseFacets, glazing, planes.Get),
+                    scenario.Assumptions,
+                    scenario.Money.Night is { } night ? night.Holds : null)))
             .ToList();
         return new WinterSet(prepared, planes, new PlaneCache(PlaneBytes / 8, horizon, SkySplit.HayDavies));
     }

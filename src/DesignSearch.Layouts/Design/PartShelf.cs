@@ -6,7 +6,10 @@ using DesignSearch.Parts.Small;
 
 namespace DesignSearch.Layouts.Design;
 
-/// <summary>The parts of a catalogue that follow from others, sorted once at one level of prices: the first that serves is the one to take. Safe to use from several threads.</summary>
+/// <summary>
+/// The parts of a catalogue that follow from others, sorted once at one level of prices: the first that serves is the one to take.
+/// Safe to use from several threads.
+/// </summary>
 public sealed class PartShelf
 {
     private static readonly ConditionalWeakTable<Catalogue, ConcurrentDictionary<PriceLevel, PartShelf>> Made = [];

@@ -5,7 +5,8 @@ namespace DesignSearch.Layouts.Design;
 /// <summary>How the whole plant is said.</summary>
 internal static class PlantWords
 {
-    public static FormattableString Budget(decimal price, MoneyTerms money) => $"It costs {price:0} of {money.Budget:0} {money.Currency} to build.";
+    public static FormattableString Budget(decimal price, MoneyTerms money) =>
+        $"It costs {price:0} of {money.Budget:0} {money.Currency} to build.";
 
     public static FormattableString Missing(IReadOnlyList<string> parts) => $"The catalogue lacks {string.Join(", and ", parts)}.";
 

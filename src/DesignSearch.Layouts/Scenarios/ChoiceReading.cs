@@ -54,7 +54,10 @@ internal static class ChoiceReading
 
     private static ChoiceValue Number(TomlTable table, NumberChoice choice, TomlValue value)
     {
-        if (value.Kind is TomlKind.Whole or TomlKind.Real && value.Number >= choice.Min && value.Number <= choice.Max && (!choice.Whole || value.Number == Math.Floor(value.Number)))
+        if (value.Kind is TomlKind.Whole or TomlKind.Real
+            && value.Number >= choice.Min
+            && value.Number <= choice.Max
+            && (!choice.Whole || value.Number == Math.Floor(value.Number)))
             return ChoiceValue.Of(value.Number);
         var what = choice.Whole ? "a whole number" : "a number";
         table.Fault(value, FormattableString.Invariant($"{what} from {choice.Min} to {choice.Max} {choice.Unit} for '{choice.Key}'"));

@@ -37,7 +37,9 @@ internal sealed class ClimateReading(TomlTable? table, string folder, List<(stri
     {
         var named = table is not null && table.Has("weather_file") ? table.Text("weather_file", 400) : "";
         var monthly = Means(site ?? new Place("", 0, 0, 0, 0), required: weatherFile is null && table?.Has("weather_file") != true);
-        KnownLowest? known = table?.Has("lowest_known_c") == true ? new(table.Number("lowest_known_c", -60, 20, "°C"), table.Number("lowest_known_years", 1, 200, "years", 10)) : null;
+        KnownLowest? known = table?.Has("lowest_known_c") == true
+            ? new(table.Number("lowest_known_c", -60, 20, "°C"), table.Number("lowest_known_years", 1, 200, "years", 10))
+            : null;
         if (known is null)
             table?.Find("lowest_known_years");
         double? spread = table?.Has("lowest_yearly_spread_k") == true ? table.Number("lowest_yearly_spread_k", 0.5, 10, "K, standard deviation from year to year") : null;
@@ -47,10 +49,25 @@ internal sealed class ClimateReading(TomlTable? table, string folder, List<(stri
         table?.ReportUnknown();
 
         var path = weatherFile ?? (named.Length > 0 ? Path.Combine(folder, named) : null);
-        var record = path is null ? null : FromFile(path, weatherFile ?? named, new ReadingOptions { Place = site, ZoneHours = zoneHours, StampZoneHours = stampZone, Monthly = monthly, Seed = seed, FormatsFolder = OwnFormats() });
+        var record = path is null
+            ? null
+            : FromFile(
+                path, weatherFile ?? named,
+                new ReadingOptions
+                {
+                    Place = site,
+                    ZoneHours = zoneHours,
+                    StampZoneHours = stampZone,
+                    Monthly = monthly,
+                    Seed = seed,
+                    FormatsFolder = OwnFormats(),
+                });
         if (record is null && (monthly is null || path is not null))
             return null;
-        return new ClimateSource(record, record is null ? monthly : null, record is null ? "Winters made from the twelve monthly means in the scenario; no weather file was used." : Sentence(record), seed)
+        return new ClimateSource(
+            record, record is null ? monthly : null,
+            record is null ? "Winters made from the twelve monthly means in the scenario; no weather file was used." : Sentence(record),
+            seed)
         {
             Known = known,
             LowestYearlySpreadK = spread ?? (monthly is null ? UsualSpreadK : monthly.UsedCharacter == ClimateCharacter.MaritimeOrValley ? UsualSpreadK : UsualSpreadK + 1),
@@ -59,7 +76,10 @@ internal sealed class ClimateReading(TomlTable? table, string folder, List<(stri
     }
 
     private static string Sentence(WeatherRecord record) =>
-        $"{record.Source}, {record.Period}. Air temperature: {record.SharesInWords(WeatherField.Air)}. Sun: {record.SharesInWords(WeatherField.Global)}; its diffuse part: {record.SharesInWords(WeatherField.Diffuse)}. Humidity: {record.SharesInWords(WeatherField.DewPoint)}. Wind: {record.SharesInWords(WeatherField.Wind)}. {record.SunFit.Sentence}";
+        $"{record.Source}, {record.Period}. Air temperature: {record.SharesInWords(WeatherField.Air)}. Sun: "
+            + $"{record.SharesInWords(WeatherField.Global)}; its diffuse part: {record.SharesInWords(WeatherField.Diffuse)}. "
+            + $"Humidity: {record.SharesInWords(WeatherField.DewPoint)}. Wind: {record.SharesInWords(WeatherField.Wind)}. "
+            + $"{record.SunFit.Sentence}";
 
     private MonthlyClimate? Means(Place place, bool required)
     {
@@ -75,7 +95,10 @@ internal sealed class ClimateReading(TomlTable? table, string folder, List<(stri
             return null;
         var wrong = Enumerable.Range(0, Months).Where(m => lowest[m] > air[m] - 1).ToList();
         foreach (var m in wrong)
-            table.FaultAt("mean_daily_low_c", lowest[m].ToString(CultureInfo.InvariantCulture), FormattableString.Invariant($"a daily low at least 1 K below the mean air of month {m + 1}"));
+            table.FaultAt(
+                "mean_daily_low_c",
+                lowest[m].ToString(CultureInfo.InvariantCulture),
+                FormattableString.Invariant($"a daily low at least 1 K below the mean air of month {m + 1}"));
         return wrong.Count > 0 ? null : new MonthlyClimate(place, [.. Enumerable.Range(0, Months).Select(m => new MonthMeans(air[m], lowest[m], sun[m], wind[m], humidity[m]))])
         {
             Character = character == "from the means" ? null : Characters[character],

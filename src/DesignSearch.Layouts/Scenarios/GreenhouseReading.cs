@@ -10,7 +10,22 @@ internal static class GreenhouseReading
     public static Greenhouse Read(TomlTable? table, SystemSet systems)
     {
         if (table is null)
-            return new Greenhouse { LengthM = 4, WidthM = 3, EavesM = 2, RidgeM = 3, RidgeAzimuthDeg = 90, CoverUWPerM2K = 4, CoverLight = 0.8, CoverLayers = 2, AirChangesPerHour = 1, AirChangesPerHourPerMPerS = 0.1, EdgeLossWPerMK = 1, VentAreaM2 = 0.5, FrostLimitC = 3 };
+            return new Greenhouse
+            {
+                LengthM = 4,
+                WidthM = 3,
+                EavesM = 2,
+                RidgeM = 3,
+                RidgeAzimuthDeg = 90,
+                CoverUWPerM2K = 4,
+                CoverLight = 0.8,
+                CoverLayers = 2,
+                AirChangesPerHour = 1,
+                AirChangesPerHourPerMPerS = 0.1,
+                EdgeLossWPerMK = 1,
+                VentAreaM2 = 0.5,
+                FrostLimitC = 3,
+            };
         var eaves = table.Number("eaves_m", 0.3, 6, "m");
         var house = new Greenhouse
         {

@@ -38,7 +38,8 @@ public static class ScenarioReader
         var stock = StockOf(file, folder, catalogue, files, faults);
         var climateTable = file.Table("climate", required: weatherFile is null);
         var siteTable = file.Table("site", required: true);
-        var climate = new ClimateReading(climateTable, folder, files, faults).Read(weatherFile, SiteReading.Given(siteTable, name), SiteReading.GivenNumber(siteTable, "zone_hours"));
+        var climate = new ClimateReading(climateTable, folder, files, faults)
+            .Read(weatherFile, SiteReading.Given(siteTable, name), SiteReading.GivenNumber(siteTable, "zone_hours"));
         var (place, site) = SiteReading.Read(siteTable, name, climate?.Record?.Place, mayDiffer: weatherFile is not null);
         var season = SeasonReading.Dates(file.Table("season", required: false), place.LatitudeDeg);
         var greenhouse = GreenhouseReading.Read(file.Table("greenhouse", required: true), systems);
@@ -129,7 +130,11 @@ public static class ScenarioReader
     {
         if (table is null)
             return new SearchWish(1, 6000, 12);
-        var wish = new SearchWish((ulong)table.Number("seed", 0, 1e15, "", 1), (long)table.Number("evaluations", 1, 1e9, "", 6000), table.Whole("ranked", 1, 100, 12), table.Whole("unseen_winters", 0, 1000, SearchWish.UsualUnseenWinters));
+        var wish = new SearchWish(
+            (ulong)table.Number("seed", 0, 1e15, "", 1),
+            (long)table.Number("evaluations", 1, 1e9, "", 6000),
+            table.Whole("ranked", 1, 100, 12),
+            table.Whole("unseen_winters", 0, 1000, SearchWish.UsualUnseenWinters));
         table.ReportUnknown();
         return wish;
     }

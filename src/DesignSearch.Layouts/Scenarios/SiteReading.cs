@@ -1,3 +1,4 @@
+using System.Globalization;
 using DesignSearch.Climate;
 using DesignSearch.Files.Toml;
 using DesignSearch.Layouts.Design.Brief;
@@ -33,7 +34,13 @@ internal static class SiteReading
             table.Number("elevation_m", -400, 5000, "m", recorded?.ElevationM ?? 0),
             table.Number("zone_hours", -12, 14, "h, standard time minus UTC", recorded?.ZoneHours ?? Math.Round(longitude / 15)));
         if (recorded is not null && !mayDiffer && (Math.Abs(recorded.LatitudeDeg - latitude) > NearDeg || Math.Abs(recorded.LongitudeDeg - longitude) > NearDeg))
-            table.FaultAt("latitude_deg", FormattableString.Invariant($"{latitude}, {longitude}"), FormattableString.Invariant($"a place near that of the weather file ({recorded.LatitudeDeg}, {recorded.LongitudeDeg}); leave both out to use the file's own"));
+            table.FaultAt(
+                "latitude_deg",
+                FormattableString.Invariant($"{latitude}, {longitude}"),
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"a place near that of the weather file ({recorded.LatitudeDeg}, {recorded.LongitudeDeg}); leave both out to use "
+                        + $"the file's own"));
         if (recorded is not null)
             place = recorded with { Name = place.Name };
         var site = new SiteLimits(

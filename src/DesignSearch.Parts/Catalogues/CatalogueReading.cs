@@ -72,7 +72,11 @@ internal static class CatalogueReading
                 continue;
             var (line, column) = entry.PlaceOf("id");
             var earlier = first[entry.Value.Id];
-            faults.Add(entry.File, line, column, entry.Value.Id, string.Create(CultureInfo.InvariantCulture, $"id: a name of its own, but {earlier.File}:{earlier.Line} has this one already"));
+            faults.Add(
+                entry.File, line, column, entry.Value.Id,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"id: a name of its own, but {earlier.File}:{earlier.Line} has this one already"));
         }
 
         var order = kinds.Select((k, i) => (k, i)).ToDictionary(p => p.k, p => p.i);

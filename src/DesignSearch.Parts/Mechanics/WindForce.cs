@@ -19,6 +19,7 @@ public static class WindForce
 
     /// <summary>Moment about an axis [N·m].</summary>
     /// <param name="forceN">Force [N].</param>
-    /// <param name="eccentricityM">Distance between the axis and where the force acts [m]: at least a tenth of the panel's chord (common practice, no source), half of it for a hinge at the edge.</param>
+    /// <param name="eccentricityM">Distance between the axis and where the force acts [m]: at least a tenth of the panel's chord
+    /// (common practice, no source), half of it for a hinge at the edge.</param>
     public static double MomentNm(double forceN, double eccentricityM) => forceN * eccentricityM;
 }

@@ -28,7 +28,8 @@ public sealed record SmallPart(PartInfo Info) : Part(Info)
     /// <summary>Hottest place or water that it stands [°C], 0 where it does not matter, from 0 to 300.</summary>
     public required double MaxTemperatureC { get; init; }
 
-    internal static SmallPart Read(ICsvCells cells) => new(PartInfo.Read(cells, [PartUnit.Piece, PartUnit.Metre, PartUnit.Litre, PartUnit.Set, PartUnit.SquareMetre, PartUnit.CubicMetre]))
+    internal static SmallPart Read(ICsvCells cells) =>
+        new(PartInfo.Read(cells, [PartUnit.Piece, PartUnit.Metre, PartUnit.Litre, PartUnit.Set, PartUnit.SquareMetre, PartUnit.CubicMetre]))
     {
         Role = cells.Word("role", Words.Of<SmallPartRole>(), "The task that it serves"),
         Volts = cells.Number("volts", 0, 400, "Supply or switched voltage [V], 0 where there is none"),

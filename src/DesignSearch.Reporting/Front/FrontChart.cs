@@ -46,7 +46,9 @@ internal sealed record FrontChart
         var onFront = judgement.Front.ToHashSet();
         var names = PickNames.Of(judgement).ToDictionary(p => p.Layout.Rank, p => PickNames.Heading(p.Names));
         var all = judgement.Ranking.Prepend(judgement.BareHouse)
-            .Select(l => new FrontPoint(l.Rank, l.FullTitle, (double)l.LifeCost, l.FrostDegreeHoursKh, TurningMode.Of(l.Turning), onFront.Contains(l.Rank), names.GetValueOrDefault(l.Rank, "")))
+            .Select(l => new FrontPoint(
+                l.Rank, l.FullTitle, (double)l.LifeCost, l.FrostDegreeHoursKh, TurningMode.Of(l.Turning),
+                onFront.Contains(l.Rank), names.GetValueOrDefault(l.Rank, "")))
             .OrderBy(p => p.LifeCost).ThenByDescending(p => p.FrostKh).ThenBy(p => p.Rank).ToList();
         var reach = ReachBeyondFront * all.Where(p => p.OnFront || p.PickName.Length > 0 || p.Rank == 0).Max(p => p.LifeCost);
         var drawn = all.Where(p => p.LifeCost <= reach).ToList();

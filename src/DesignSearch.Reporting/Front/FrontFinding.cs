@@ -22,7 +22,11 @@ internal static class FrontFinding
         var end = best.FrostDegreeHoursKh <= 0
             ? $"Frost is gone from a life cost of {Money(best)} on"
             : $"The least frost to be had is {Say.DegreeHours(best.FrostDegreeHoursKh)} of the bare house's {Say.DegreeHours(bare)}, at a life cost of {Money(best)}";
-        return most.Rank == best.Rank ? end + "." : end + $"; at {Money(most)} {Say.Percent(Math.Floor(100 * (1 - (most.FrostDegreeHoursKh / bare))) / 100)} of it is gone already.";
+        return most.Rank == best.Rank
+            ? end + "."
+            : end
+                + $"; at {Money(most)} {Say.Percent(Math.Floor(100 * (1 - (most.FrostDegreeHoursKh / bare))) / 100)} of it is gone "
+                + $"already.";
 
         string Money(JudgedLayout layout) => Say.Money(layout.LifeCost, currency);
     }

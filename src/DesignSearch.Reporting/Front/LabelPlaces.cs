@@ -1,6 +1,7 @@
 namespace DesignSearch.Reporting.Front;
 
-/// <summary>Finds room for labels beside points: each goes to the nearest place where it covers neither an earlier label nor anything else that must stay clear, and its line to the point crosses no earlier one.
+/// <summary>Finds room for labels beside points: each goes to the nearest place where it covers neither an earlier label nor
+/// anything else that must stay clear, and its line to the point crosses no earlier one.
 /// Points placed from right to left keep their labels in their own order.</summary>
 /// <param name="width">Width of the field the labels must stay in.</param>
 /// <param name="height">Height of the field.</param>
@@ -38,7 +39,9 @@ internal sealed class LabelPlaces(double width, double height, double fontSize)
             left = Math.Clamp(left, 2, Math.Max(2, width - wide - 2));
             var middle = Math.Clamp(y + down, half + 2, height - half - 2);
             var lead = Lead(x, y, left, middle, wide, half);
-            var cover = taken.Sum(t => Overlap(left, left + wide, t.Left, t.Right) * Overlap(middle - half, middle + half, t.Top, t.Bottom)) + (leads.Count(l => Cross(l, lead)) * fontSize * fontSize);
+            var covered = taken.Sum(t =>
+                Overlap(left, left + wide, t.Left, t.Right) * Overlap(middle - half, middle + half, t.Top, t.Bottom));
+            var cover = covered + (leads.Count(l => Cross(l, lead)) * fontSize * fontSize);
             if (cover < leastCover)
                 (best, leastCover) = ((left, middle), cover);
             if (cover == 0)

@@ -6,7 +6,8 @@ namespace DesignSearch.Reporting.Front;
 /// <summary>How one way of turning the collector is shown: in words, by a shape and by a colour. Each of the three is enough on its own.</summary>
 /// <param name="Key">Word of the stored run.</param>
 /// <param name="Words">The same in plain words.</param>
-/// <param name="Colour">Colour on white, from a palette that colour-blind readers can tell apart (Okabe and Ito 2008, "Color Universal Design"); the page has its own for dark screens.</param>
+/// <param name="Colour">Colour on white, from a palette that colour-blind readers can tell apart (Okabe and Ito 2008, "Color
+/// Universal Design"); the page has its own for dark screens.</param>
 /// <param name="Shape">Shape.</param>
 internal sealed record TurningMode(string Key, string Words, string Colour, MarkerShape Shape)
 {

@@ -7,43 +7,65 @@ namespace DesignSearch.Reporting.Page;
 /// <summary>Head of the page: the answer first, then what the page is and is not.</summary>
 internal static class AnswerSection
 {
+    private static readonly Markup WhatItIsNot = Markup.Of(
+        $"It compares layouts by a simplified model of one house; it is not a design, an approval or a promise.");
+
+    private static readonly Markup WhatComesFirst = Markup.Of(
+        $"Local codes, makers' instructions and the law where you live come first, and work that needs a licence, "
+            + $"such as mains wiring, pressure vessels and structure, belongs to a licensed person.");
+
     /// <summary>The section.</summary>
     public static Markup Of(StoredRun run)
     {
         var scenario = run.Scenario;
+        var budget = Say.Money(scenario.Budget, scenario.Currency);
+        var limit = Markup.Of(
+            $"{It(run)} must stay above {Say.Plain(scenario.FrostLimitC)}{"\u00A0"}°C from {scenario.Season}, on a budget of {budget}");
         return Markup.Of($"""
             <header>
             {Banner(run.Search)}<p class="place">{PlainText.Name(scenario.Name)} · {PlainText.Name(scenario.PlaceName)}</p>
             <h1>{PlainText.Sentence(run.Judgement.Answer)}</h1>
             {NearestMiss(run)}<p>{scenario.Description}</p>
-            <p>The house: {scenario.House}. {(run.Judgement.Ranking.Select(l => l.Plants).FirstOrDefault(p => p is not null) is { } place ? $"It, {place.Also}," : "It")} must stay above {Say.Plain(scenario.FrostLimitC)}{"\u00A0"}°C from {scenario.Season}, on a budget of {Say.Money(scenario.Budget, scenario.Currency)} for building. {HowSure(run.Search)}</p>
-            <p class="aid"><strong>This is a planning aid.</strong> It compares layouts by a simplified model of one house; it is not a design, an approval or a promise.
-            Local codes, makers' instructions and the law where you live come first, and work that needs a licence, such as mains wiring, pressure vessels and structure, belongs to a licensed person.</p>
+            <p>The house: {scenario.House}. {limit} for building. {HowSure(run.Search)}</p>
+            <p class="aid"><strong>This is a planning aid.</strong> {WhatItIsNot}
+            {WhatComesFirst}</p>
             </header>
 
             """);
     }
 
-    private static Markup Banner(SearchRecord search) => Markup.When(search.IsPartial, () => Markup.Of($"""
-        <p class="banner" role="note"><strong>Stopped early.</strong> {search.StoppedInWords} What stands here is the best found so far, from {Say.Count(search.Evaluations, "layout")}; a longer search may find better.</p>
+    private static string It(StoredRun run) =>
+        run.Judgement.Ranking.Select(l => l.Plants).FirstOrDefault(p => p is not null) is { } place ? $"It, {place.Also}," : "It";
 
-        """));
+    private static Markup Banner(SearchRecord search) => Markup.When(search.IsPartial, () => Markup.Of(
+        $"<p class=\"banner\" role=\"note\"><strong>Stopped early.</strong> {search.StoppedInWords} What stands here is the best found "
+            + $"so far, from {Say.Count(search.Evaluations, "layout")}; a longer search may find better.</p>\n"));
 
     private static Markup HowSure(SearchRecord search) => search.IsExact
-        ? Markup.Of($"Every one of the {Say.Whole(search.Evaluations)} layouts that can be made from the choices was simulated, so no better one exists in this model with these parts.")
+        ? Markup.Of(
+            $"Every one of the {Say.Whole(search.Evaluations)} layouts that can be made from the choices was simulated, so no better "
+                + $"one exists in this model with these parts.")
         : Markup.Of($"The search simulated {Say.Whole(search.Evaluations)} of {Space(search.SpaceSize)} possible layouts{Settled(search)}");
 
     private static string Settled(SearchRecord search) => search.SettledShare switch
     {
         null => ", so a slightly better one may exist.",
-        < 0.5 and var share => FormattableString.Invariant($"; only {100 * share:0} % of the best it ended with was found by half time. Search longer before you buy{Budget(search)}."),
+        < 0.5 and var share => FormattableString.Invariant(
+            $"; only {100 * share:0} % of the best it ended with was found by half time. Search longer before you buy{Budget(search)}."),
         var share => FormattableString.Invariant($"; {100 * share:0} % of the best it ended with was found by half time, so a slightly better one may exist."),
     };
 
     // A search that was cut short by hand or clock needs no larger budget, only time.
-    private static string Budget(SearchRecord search) => search.StoppedBecause == "evaluations" ? FormattableString.Invariant($", with --evaluations {2 * search.Evaluations}") : "";
+    private static string Budget(SearchRecord search) =>
+        search.StoppedBecause == "evaluations" ? FormattableString.Invariant($", with --evaluations {2 * search.Evaluations}") : "";
 
-    private static string Space(double size) => size < 1e6 ? Say.Whole(size) : size < 1e12 ? $"about {Say.TwoFigures(size / 1e6)} million" : size < 1e18 ? $"about {Say.TwoFigures(size / 1e12)} million million" : "more than a million million million";
+    private static string Space(double size) => size switch
+    {
+        < 1e6 => Say.Whole(size),
+        < 1e12 => $"about {Say.TwoFigures(size / 1e6)} million",
+        < 1e18 => $"about {Say.TwoFigures(size / 1e12)} million million",
+        _ => "more than a million million million",
+    };
 
     private static Markup NearestMiss(StoredRun run) => Markup.When(run.Judgement.NearestMiss.Count > 0, () => Markup.Of($"""
         <section class="miss" aria-labelledby="miss"><h2 id="miss">How near it came</h2>

@@ -17,5 +17,8 @@ internal static class CautionsSection
 
     /// <summary>The cautions of a layout as a list of terms.</summary>
     public static Markup List(JudgedLayout layout) =>
-        Markup.Of($"""<dl class="care">{layout.Cautions.Select(c => Markup.Of($"<div><dt>{Say.Capital(PlainText.Name(c.Topic))}</dt><dd>{PlainText.Sentence(c.Text)}</dd></div>"))}</dl>""");
+        Markup.Of($"""<dl class="care">{layout.Cautions.Select(c => One(c.Topic, c.Text))}</dl>""");
+
+    private static Markup One(string topic, string text) =>
+        Markup.Of($"<div><dt>{Say.Capital(PlainText.Name(topic))}</dt><dd>{PlainText.Sentence(text)}</dd></div>");
 }

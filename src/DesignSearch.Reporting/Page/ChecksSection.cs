@@ -30,7 +30,10 @@ internal static class ChecksSection
             return Markup.None;
         return costs.Count == 0
             ? Markup.Of($"<p>No check made it dearer: nothing cheaper was found that only a check rules out.</p>\n")
-            : Markup.Of($"<p>The check that cost most is {PlainText.Name(costs[0].Check)}: without it {PlainText.Name(costs[0].Title)} would hold for {Say.Money(costs[0].LifeCost, run.Scenario.Currency)} over the years, {Say.Money(costs[0].Saved, run.Scenario.Currency)} less. {costs[0].Sentence}</p>\n");
+            : Markup.Of(
+                $"<p>The check that cost most is {PlainText.Name(costs[0].Check)}: without it {PlainText.Name(costs[0].Title)} would "
+                    + $"hold for {Say.Money(costs[0].LifeCost, run.Scenario.Currency)} over the years, "
+                    + $"{Say.Money(costs[0].Saved, run.Scenario.Currency)} less. {costs[0].Sentence}</p>\n");
     }
 
     private static string Spare(Check check) => Math.Abs(check.Margin) > 10 ? (check.Margin > 0 ? "plenty" : "far off") : Say.Percent(check.Margin);

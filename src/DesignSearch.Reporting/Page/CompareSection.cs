@@ -16,7 +16,14 @@ internal static class CompareSection
         var (weighing, currency) = (run.Weighing, PlainText.Cut(run.Scenario.Currency, 24));
         Column[] columns =
         [
-            new("way"), new("layout"), new("holds"), new($"build price [{currency}]", IsFigure: true), new($"life cost [{currency}]", IsFigure: true), new("frost hours, worst winter", IsFigure: true), new("electric heat [kWh]", IsFigure: true), new("collector [m²]", IsFigure: true),
+            new("way"),
+            new("layout"),
+            new("holds"),
+            new($"build price [{currency}]", IsFigure: true),
+            new($"life cost [{currency}]", IsFigure: true),
+            new("frost hours, worst winter", IsFigure: true),
+            new("electric heat [kWh]", IsFigure: true),
+            new("collector [m²]", IsFigure: true),
         ];
         var heads = columns.Select(c => c.IsFigure ? Markup.Of($"""<th scope="col" class="n">{c.Head}</th>""") : Markup.Of($"""<th scope="col">{c.Head}</th>"""));
         var groups = weighing.Comparisons.Select(c => Markup.Of($"""
@@ -39,7 +46,8 @@ internal static class CompareSection
         var pick = run.Judgement.Ranking.Where(l => l.Holds).Select(l => (decimal?)l.LifeCost).Min();
         var found = run.Weighing.Comparisons.SelectMany(c => c.Ways).Select(w => w.Best).OfType<WayLayout>().Where(l => l.Holds).MinBy(l => l.LifeCost);
         return found is not null && pick is { } known && found.LifeCost < known
-            ? $"In comparing, a cheaper layout that holds was met than the search had found: {PlainText.Name(found.Title)} for {Say.Money(found.LifeCost, run.Scenario.Currency)} over the years. Search again with more evaluations before you buy."
+            ? $"In comparing, a cheaper layout that holds was met than the search had found: {PlainText.Name(found.Title)} for "
+                + $"{Say.Money(found.LifeCost, run.Scenario.Currency)} over the years. Search again with more evaluations before you buy."
             : "";
     }
 
@@ -47,7 +55,17 @@ internal static class CompareSection
 
     private static Markup Row(Way way) => way.Best is not { } best
         ? Markup.Of($"""<tr><th scope="row">{PlainText.Name(way.Name)}</th><td colspan="7">None: {way.WhyNone}.</td></tr>{"\n"}""")
-        : Markup.Of($"""<tr><th scope="row">{PlainText.Name(way.Name)}</th><td>{Say.Capital(PlainText.Name(best.Title))}</td><td>{(best.Holds ? "yes" : "no")}</td>{Figure(Say.Whole((double)best.BuildPrice))}{Figure(Say.Whole((double)best.LifeCost))}{Figure(Say.TwoFigures(best.WorstFrostHours))}{Figure(Say.TwoFigures(best.StandbyKwh))}{Figure(Say.Plain(Math.Round(best.CollectorAreaM2, 1)))}</tr>{"\n"}""");
+        : Markup.Of($"""<tr><th scope="row">{PlainText.Name(way.Name)}</th>{Cells(best)}</tr>{"\n"}""");
+
+    private static Markup Cells(WayLayout best) => Markup.All(
+    [
+        Markup.Of($"<td>{Say.Capital(PlainText.Name(best.Title))}</td><td>{(best.Holds ? "yes" : "no")}</td>"),
+        Figure(Say.Whole((double)best.BuildPrice)),
+        Figure(Say.Whole((double)best.LifeCost)),
+        Figure(Say.TwoFigures(best.WorstFrostHours)),
+        Figure(Say.TwoFigures(best.StandbyKwh)),
+        Figure(Say.Plain(Math.Round(best.CollectorAreaM2, 1))),
+    ]);
 
     private static Markup Figure(string text) => Markup.Of($"""<td class="n">{text}</td>""");
 }

@@ -10,14 +10,31 @@ internal static class DoubtsSection
     /// <summary>The section.</summary>
     public static Markup Of(StoredRun run) => Markup.Of($"""
         <section aria-labelledby="doubts"><h2 id="doubts">How sure is this?</h2>
-        {Markup.When(run.Judgement.Doubts.Count > 0, () => Markup.Of($"<ul>{run.Judgement.Doubts.Select(d => Markup.Of($"<li>{d}</li>"))}</ul>\n"))}{Figures(run)}{Assumptions(run.Scenario)}</section>
+        {Told(run.Judgement.Doubts)}{Figures(run)}{Assumptions(run.Scenario)}</section>
 
         """);
 
+    private static Markup Told(IReadOnlyList<string> doubts) =>
+        Markup.When(doubts.Count > 0, () => Markup.Of($"<ul>{doubts.Select(d => Markup.Of($"<li>{d}</li>"))}</ul>\n"));
+
     private static Markup Figures(StoredRun run)
     {
-        var picks = PickNames.Of(run.Judgement).Select(p => (Name: PickNames.Heading(p.Names), p.Layout.Plants, run.Weighing.Picks.FirstOrDefault(w => w.Rank == p.Layout.Rank)?.Doubts)).Where(p => p.Doubts is { Count: > 0 }).ToList();
-        var columns = new Column[] { new("pick, if"), new("holds"), new("frost hours, worst winter", IsFigure: true), new("lowest air", IsFigure: true), new("electric heat [kWh]", IsFigure: true), new($"life cost [{PlainText.Cut(run.Scenario.Currency, 24)}]", IsFigure: true), new("what that means") };
+        var picks = PickNames.Of(run.Judgement)
+            .Select(p => (
+                Name: PickNames.Heading(p.Names), p.Layout.Plants,
+                run.Weighing.Picks.FirstOrDefault(w => w.Rank == p.Layout.Rank)?.Doubts))
+            .Where(p => p.Doubts is { Count: > 0 })
+            .ToList();
+        var columns = new Column[]
+        {
+            new("pick, if"),
+            new("holds"),
+            new("frost hours, worst winter", IsFigure: true),
+            new("lowest air", IsFigure: true),
+            new("electric heat [kWh]", IsFigure: true),
+            new($"life cost [{PlainText.Cut(run.Scenario.Currency, 24)}]", IsFigure: true),
+            new("what that means"),
+        };
         var rows = picks.SelectMany(p => p.Doubts!.Select(d => new Cell[]
         {
             $"{p.Name}, if {PlainText.Name(d.What)}",
@@ -32,7 +49,10 @@ internal static class DoubtsSection
         {
             var (name, _, doubts) = picks[0];
             var fails = doubts!.Where(d => !d.Holds).Select(d => PlainText.Name(d.What)).ToList();
-            var finding = fails.Count == 0 ? $"{name}: none of these doubts, one at a time, makes it fail." : fails.Count == doubts!.Count ? $"{name}: it does not hold with or without these doubts." : $"{name}: it would no longer hold if {Say.Joined(fails)}.";
+            var finding = fails.Count == 0
+                ? $"{name}: none of these doubts, one at a time, makes it fail."
+                : fails.Count == doubts!.Count ? $"{name}: it does not hold with or without these doubts."
+                : $"{name}: it would no longer hold if {Say.Joined(fails)}.";
             return Markup.Of($"<p>{finding}</p>\n{PageTable.Of("The biggest doubts, one at a time", columns, rows, sortable: true)}");
         });
     }
@@ -45,8 +65,12 @@ internal static class DoubtsSection
         {
             PlainText.Name(a.Key), Cell.Figure(Say.Plain(a.Value), a.Value), PlainText.Name(a.Unit), a.IsDefault ? "assumed" : "yours", a.Source,
         });
+        var leftOf = Markup.Of($"{Say.Whole(left)} of {Say.Whole(scenario.Assumptions.Count)} figures below were left as assumed.");
+        var measure = Markup.Of(
+            $"Whatever you can measure on your own house makes the answer surer: write it under [assumptions] in scenario.toml "
+                + $"and search again.");
         return Markup.When(scenario.Assumptions.Count > 0, () => Markup.Of($"""
-            <p>{Say.Whole(left)} of {Say.Whole(scenario.Assumptions.Count)} figures below were left as assumed. Whatever you can measure on your own house makes the answer surer: write it under [assumptions] in scenario.toml and search again.</p>
+            <p>{leftOf} {measure}</p>
             {PageTable.Of("Assumptions", columns, rows, sortable: true)}
             """));
     }

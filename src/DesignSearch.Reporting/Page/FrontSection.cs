@@ -9,6 +9,13 @@ namespace DesignSearch.Reporting.Page;
 /// <summary>Cost against frost: the chart to click and to walk by keyboard, and the front as a table.</summary>
 internal static class FrontSection
 {
+    private static readonly Markup Spreadsheets = Markup.Of(
+        $"Every ranked layout with full figures, for a spreadsheet: <a href=\"ranking.csv\">ranking.csv</a>, "
+            + $"the front alone: <a href=\"front.csv\">front.csv</a>.");
+
+    private static readonly Markup Pictures = Markup.Of(
+        $"The chart as a picture: <a href=\"pareto.png\">pareto.png</a>, <a href=\"pareto.svg\">pareto.svg</a>.");
+
     /// <summary>The section.</summary>
     /// <param name="run">The run.</param>
     /// <param name="detailed">Ranks of the layouts that stand on the page in full.</param>
@@ -22,7 +29,7 @@ internal static class FrontSection
             <section aria-labelledby="front"><h2 id="front">Cost against frost</h2>
             <figure><figcaption>{chart.Finding} {chart.Note}<span class="screen"> Choose a point to read about its layout; the arrow keys walk along the line.</span></figcaption>
             {Legend(chart)}{drawn}<p class="readout" aria-hidden="true"></p></figure>
-            <div class="fronts">{Table(run, detailed)}</div><p class="screen">Every ranked layout with full figures, for a spreadsheet: <a href="ranking.csv">ranking.csv</a>, the front alone: <a href="front.csv">front.csv</a>. The chart as a picture: <a href="pareto.png">pareto.png</a>, <a href="pareto.svg">pareto.svg</a>.</p>
+            <div class="fronts">{Table(run, detailed)}</div><p class="screen">{Spreadsheets} {Pictures}</p>
             </section>
 
             """);
@@ -43,8 +50,16 @@ internal static class FrontSection
         var step = Step(layouts);
         var columns = new Column[]
         {
-            new("rank and layout"), new("turning"), new("holds"), new($"life cost [{currency}]", IsFigure: true), new($"build price [{currency}]", IsFigure: true), new("frost degree-hours [K·h]", IsFigure: true),
-            new($"what {Say.Whole(step)} more would take away [K·h]", IsFigure: true), new("frost hours, worst winter", IsFigure: true), new("lowest air", IsFigure: true), new("electric heat [kWh]", IsFigure: true),
+            new("rank and layout"),
+            new("turning"),
+            new("holds"),
+            new($"life cost [{currency}]", IsFigure: true),
+            new($"build price [{currency}]", IsFigure: true),
+            new("frost degree-hours [K·h]", IsFigure: true),
+            new($"what {Say.Whole(step)} more would take away [K·h]", IsFigure: true),
+            new("frost hours, worst winter", IsFigure: true),
+            new("lowest air", IsFigure: true),
+            new("electric heat [kWh]", IsFigure: true),
         };
         var rows = layouts.Select(l => new Cell[]
         {

@@ -11,7 +11,10 @@ namespace DesignSearch.Reporting.Page;
 internal sealed record HeatFlow(string Id, string Name, bool ComesIn, double Kwh)
 {
     /// <summary>Every flow over the edge of a layout and every store, the mean of its winters by their weights: what came in first.</summary>
-    /// <remarks>What can run either way stands twice, and one of the two is zero: under a clear sky, for instance, a cover is often colder than the outside air and takes heat from it.</remarks>
+    /// <remarks>
+    /// What can run either way stands twice, and one of the two is zero: under a clear sky, for instance, a cover is often colder
+    /// than the outside air and takes heat from it.
+    /// </remarks>
     public static IReadOnlyList<HeatFlow> Of(JudgedLayout layout)
     {
         var books = layout.Winters[0].Outcome.Books;

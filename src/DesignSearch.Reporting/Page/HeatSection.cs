@@ -13,7 +13,10 @@ internal static class HeatSection
     /// <summary>The section.</summary>
     public static Markup Of(Judgement judgement)
     {
-        var houses = PickNames.Of(judgement).Select(p => (Name: PickNames.Heading(p.Names), Flows: HeatFlow.Of(p.Layout))).Prepend((Name: "Bare house", Flows: HeatFlow.Of(judgement.BareHouse))).ToList();
+        var houses = PickNames.Of(judgement)
+            .Select(p => (Name: PickNames.Heading(p.Names), Flows: HeatFlow.Of(p.Layout)))
+            .Prepend((Name: "Bare house", Flows: HeatFlow.Of(judgement.BareHouse)))
+            .ToList();
         var largest = Math.Max(1e-9, houses.Max(h => Math.Max(Total(h.Flows, true), Total(h.Flows, false))));
         return Markup.Of($"""
             <section aria-labelledby="heat"><h2 id="heat">Where the heat came from and where it went</h2>
@@ -32,11 +35,15 @@ internal static class HeatSection
         string Share(HeatFlow flow) => Say.Percent(flow.Kwh / Math.Max(1e-9, Total(flows, flow.ComesIn)));
     }
 
-    private static Markup Bars(string name, IReadOnlyList<HeatFlow> flows, double largest, int number) => Markup.Of($"""
-        <figure><figcaption id="heat-{number}">{name}: {Say.Kwh(Total(flows, true))} in, {Say.Kwh(Total(flows, false))} out</figcaption>
-        <svg class="bars" width="100%" height="66" role="img" aria-labelledby="heat-{number}">{Bar(flows.Where(f => f.ComesIn), largest, 0)}{Bar(flows.Where(f => !f.ComesIn), largest, 34)}</svg></figure>
+    private static Markup Bars(string name, IReadOnlyList<HeatFlow> flows, double largest, int number)
+    {
+        var (into, outOf) = (Bar(flows.Where(f => f.ComesIn), largest, 0), Bar(flows.Where(f => !f.ComesIn), largest, 34));
+        return Markup.Of($"""
+            <figure><figcaption id="heat-{number}">{name}: {Say.Kwh(Total(flows, true))} in, {Say.Kwh(Total(flows, false))} out</figcaption>
+            <svg class="bars" width="100%" height="66" role="img" aria-labelledby="heat-{number}">{into}{outOf}</svg></figure>
 
-        """);
+            """);
+    }
 
     private static Markup Bar(IEnumerable<HeatFlow> flows, double largest, int top)
     {
@@ -45,8 +52,12 @@ internal static class HeatSection
         foreach (var flow in flows.Where(f => f.Kwh > 0))
         {
             var wide = 100 * flow.Kwh / largest;
-            var words = Markup.When(wide >= PercentPerLetter * flow.Name.Length, () => Markup.Of($"""<text x="{left + (wide / 2)}%" y="{top + 21}" text-anchor="middle">{flow.Name}</text>"""));
-            pieces.Add(Markup.Of($"""<g><title>{flow.Name}, {Say.Kwh(flow.Kwh)}</title><rect class="{(flow.ComesIn ? "in" : "out")}" x="{left}%" y="{top + 1}" width="{wide}%" height="30"/>{words}</g>"""));
+            var words = wide >= PercentPerLetter * flow.Name.Length
+                ? Markup.Of($"""<text x="{left + (wide / 2)}%" y="{top + 21}" text-anchor="middle">{flow.Name}</text>""")
+                : Markup.None;
+            var way = flow.ComesIn ? "in" : "out";
+            var piece = Markup.Of($"""<rect class="{way}" x="{left}%" y="{top + 1}" width="{wide}%" height="30"/>""");
+            pieces.Add(Markup.Of($"<g><title>{flow.Name}, {Say.Kwh(flow.Kwh)}</title>{piece}{words}</g>"));
             left += wide;
         }
 
@@ -57,7 +68,12 @@ internal static class HeatSection
     {
         // One layout may have a source that another has not.
         var shown = houses.SelectMany(h => h.Flows).Where(f => f.Kwh > 0).DistinctBy(f => (f.Id, f.ComesIn)).OrderByDescending(f => f.ComesIn);
-        var rows = shown.Select(f => houses.Select(h => Kwh(h.Flows, f)).Select(kwh => Cell.Figure(Say.TwoFigures(kwh), kwh)).Prepend(f.ComesIn ? "in" : "out").Prepend(f.Name).ToArray());
+        var rows = shown.Select(
+            f => houses.Select(h => Kwh(h.Flows, f))
+                .Select(kwh => Cell.Figure(Say.TwoFigures(kwh), kwh))
+                .Prepend(f.ComesIn ? "in" : "out")
+                .Prepend(f.Name)
+                .ToArray());
         return PageTable.Of("Heat over the season [kWh]", [new("flow"), new("way"), .. houses.Select(h => new Column(h.Name, IsFigure: true))], rows, sortable: true);
     }
 

@@ -24,11 +24,28 @@ internal static class LayoutsSection
     private static Markup One(JudgedLayout layout, StoredRun run, string names)
     {
         var number = Say.Whole(layout.Rank);
+        var choices = layout.Choices.Select(c => new Cell[] { PlainText.Name(c.Key), PlainText.Name(c.Value) });
+        Markup[] tables =
+        [
+            PageTable.Of($"Choices of layout {number}", [new("choice"), new("value")], choices),
+            WintersSection.Table(run, $"Winters of layout {number}", [("Layout " + number, layout)]),
+            ChecksSection.Table(layout),
+            Markup.When(
+                layout.Bill.Count > 0,
+                () => ShoppingSection.Table(layout, run.Scenario.Currency, $"Parts of layout {number}", ticks: false)),
+        ];
+        Markup[] advice =
+        [
+            Markup.When(layout.Settings.Count > 0, () => SettingsSection.Table(layout)),
+            Markup.When(layout.Wires.Count > 0, () => WiringSection.Table(layout)),
+            Markup.When(layout.Cautions.Count > 0, () => CautionsSection.List(layout)),
+        ];
+        var list = ListFile.PathOf(layout);
         return Markup.Of($"""
             <details class="layout" id="layout-{layout.Rank}"><summary>Layout {number}: {PlainText.Name(layout.FullTitle)}{names}</summary>
             {PicksSection.Figures(layout, run.Scenario)}
-            {PageTable.Of($"Choices of layout {number}", [new("choice"), new("value")], layout.Choices.Select(c => new Cell[] { PlainText.Name(c.Key), PlainText.Name(c.Value) }))}{WintersSection.Table(run, $"Winters of layout {number}", [("Layout " + number, layout)])}{ChecksSection.Table(layout)}{Markup.When(layout.Bill.Count > 0, () => ShoppingSection.Table(layout, run.Scenario.Currency, $"Parts of layout {number}", ticks: false))}<p>For a spreadsheet: <a href="{ListFile.PathOf(layout)}">{ListFile.PathOf(layout)}</a></p>
-            {Markup.When(layout.Settings.Count > 0, () => SettingsSection.Table(layout))}{Markup.When(layout.Wires.Count > 0, () => WiringSection.Table(layout))}{Markup.When(layout.Cautions.Count > 0, () => CautionsSection.List(layout))}</details>
+            {tables}<p>For a spreadsheet: <a href="{list}">{list}</a></p>
+            {advice}</details>
 
             """);
     }

@@ -14,7 +14,17 @@ internal static class MoneySection
     private static Markup Stages(StoredRun run)
     {
         var (stages, currency) = (run.Weighing.Stages, run.Scenario.Currency);
-        var columns = new Column[] { new("stage"), new("add"), new($"to pay now [{PlainText.Cut(currency, 24)}]", IsFigure: true), new("spent so far", IsFigure: true), new("frost hours left, worst winter", IsFigure: true), new("frost degree-hours left", IsFigure: true), new("lowest air", IsFigure: true), new("electric heat a winter", IsFigure: true) };
+        var columns = new Column[]
+        {
+            new("stage"),
+            new("add"),
+            new($"to pay now [{PlainText.Cut(currency, 24)}]", IsFigure: true),
+            new("spent so far", IsFigure: true),
+            new("frost hours left, worst winter", IsFigure: true),
+            new("frost degree-hours left", IsFigure: true),
+            new("lowest air", IsFigure: true),
+            new("electric heat a winter", IsFigure: true),
+        };
         var rows = stages.Select(s => new Cell[]
         {
             Say.Whole(s.Number),
@@ -37,7 +47,9 @@ internal static class MoneySection
     private static string Finding(StoredRun run, IReadOnlyList<Stage> stages)
     {
         var (bare, first) = (run.Judgement.BareHouse, stages[0]);
-        var less = first.FrostDegreeHoursKh < bare.FrostDegreeHoursKh && bare.FrostDegreeHoursKh > 0 ? $"takes {Say.Percent(1 - (first.FrostDegreeHoursKh / bare.FrostDegreeHoursKh))} of the frost away this very winter" : "comes first because the rest stands on it";
+        var less = first.FrostDegreeHoursKh < bare.FrostDegreeHoursKh && bare.FrostDegreeHoursKh > 0
+            ? $"takes {Say.Percent(1 - (first.FrostDegreeHoursKh / bare.FrostDegreeHoursKh))} of the frost away this very winter"
+            : "comes first because the rest stands on it";
         return $"{Say.Capital(PlainText.Name(first.Adds))} for {Say.Money(first.Price, run.Scenario.Currency)} {less}.";
     }
 
@@ -45,7 +57,15 @@ internal static class MoneySection
     {
         var (purchases, currency) = (run.Weighing.Purchases, PlainText.Cut(run.Scenario.Currency, 24));
         var step = Say.Whole((double)run.Weighing.PurchaseStep);
-        var columns = new Column[] { new($"with up to [{currency}]", IsFigure: true), new("best of the front"), new("build price", IsFigure: true), new("frost degree-hours left [K·h]", IsFigure: true), new("taken away by this step [K·h]", IsFigure: true), new("frost hours left, worst winter", IsFigure: true) };
+        var columns = new Column[]
+        {
+            new($"with up to [{currency}]", IsFigure: true),
+            new("best of the front"),
+            new("build price", IsFigure: true),
+            new("frost degree-hours left [K·h]", IsFigure: true),
+            new("taken away by this step [K·h]", IsFigure: true),
+            new("frost hours left, worst winter", IsFigure: true),
+        };
         var rows = purchases.Select(p => new Cell[]
         {
             Cell.Figure(Say.Whole((double)p.UpTo), (double)p.UpTo),
@@ -57,7 +77,11 @@ internal static class MoneySection
         });
         var most = purchases.Count > 1 ? purchases.Skip(1).MaxBy(p => p.TakenAwayKh) : null;
         var last = purchases[^1];
-        var finding = most is null ? "No sum within the budget buys less frost." : $"The step to {Say.Money(most.UpTo, run.Scenario.Currency)} takes most frost away, {Say.DegreeHours(most.TakenAwayKh)}; beyond {Say.Money(last.BuildPrice, run.Scenario.Currency)} more money buys no less frost on this front.";
+        var finding = most is null
+            ? "No sum within the budget buys less frost."
+            : $"The step to {Say.Money(most.UpTo, run.Scenario.Currency)} takes most frost away, "
+                + $"{Say.DegreeHours(most.TakenAwayKh)}; beyond {Say.Money(last.BuildPrice, run.Scenario.Currency)} more money buys "
+                + $"no less frost on this front.";
         return Markup.Of($"""
             <section aria-labelledby="next"><h2 id="next">What the next {step} {currency} buy</h2>
             <p>{finding} Each row is {step} or more above the one before; a step that buys nothing better has no row.</p>

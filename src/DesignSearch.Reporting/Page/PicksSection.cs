@@ -14,9 +14,14 @@ internal static class PicksSection
     {
         var picks = PickNames.Of(run.Judgement);
         var bare = run.Judgement.BareHouse;
+        var none = Markup.When(picks.Count == 0, () => Markup.Of($"No layout passes every check, so there is none to recommend. "));
+        var average = Say.Hours(bare.FrostHours, "frost hour");
+        var compared = Markup.Of(
+            $"For comparison, the bare house with nothing added: {average} in an average winter, {Say.TwoFigures(bare.WorstFrostHours)} "
+                + $"in the worst, lowest air {Say.Air(bare.LowestAirC, run.Scenario.FrostLimitC)}.");
         return Markup.Of($"""
             <section aria-labelledby="picks"><h2 id="picks">{Heading(picks.Count)}</h2>
-            <p>{Markup.When(picks.Count == 0, () => Markup.Of($"No layout passes every check, so there is none to recommend. "))}For comparison, the bare house with nothing added: {Say.Hours(bare.FrostHours, "frost hour")} in an average winter, {Say.TwoFigures(bare.WorstFrostHours)} in the worst, lowest air {Say.Air(bare.LowestAirC, run.Scenario.FrostLimitC)}.</p>
+            <p>{none}{compared}</p>
             <div class="cards">
             {picks.Select(p => Card(p.Layout, p.Names, picks.Count(other => other.Layout.Title == p.Layout.Title) > 1, run.Scenario))}</div>
             </section>
@@ -60,10 +65,20 @@ internal static class PicksSection
         <p class="title">{Say.Capital(PlainText.Name(sharesTitle ? layout.FullTitle : layout.Title))}</p>
         {Markup.When(names.Count > 1, () => Markup.Of($"<p>One and the same layout is {Say.Joined(names)}.</p>\n"))}<p>{Verdict(layout)}</p>
         {Figures(layout, scenario)}
-        {Markup.When(layout.Cautions.Count > 0, () => Markup.Of($"<p class=\"care\"><strong>Take care:</strong> {Say.Joined([.. layout.Cautions.Select(c => Say.Small(PlainText.Name(c.Topic)))])}.</p>\n"))}{Markup.When(layout.Bill.Count > 0, () => Markup.Of($"<details><summary>Its list, {Say.Money(layout.BuildPrice, scenario.Currency)}</summary>\n{ShoppingSection.Short(layout, scenario.Currency)}</details>\n"))}<p><a href="#layout-{layout.Rank}">Everything about layout {layout.Rank}</a></p>
+        {Cautions(layout)}{Bill(layout, scenario.Currency)}<p><a href="#layout-{layout.Rank}">Everything about layout {layout.Rank}</a></p>
         </article>
 
         """);
+
+    private static Markup Cautions(JudgedLayout layout)
+    {
+        string[] topics = [.. layout.Cautions.Select(c => Say.Small(PlainText.Name(c.Topic)))];
+        return Markup.When(
+            topics.Length > 0, () => Markup.Of($"<p class=\"care\"><strong>Take care:</strong> {Say.Joined(topics)}.</p>\n"));
+    }
+
+    private static Markup Bill(JudgedLayout layout, string currency) => Markup.When(layout.Bill.Count > 0, () => Markup.Of(
+        $"<details><summary>Its list, {Say.Money(layout.BuildPrice, currency)}</summary>\n{ShoppingSection.Short(layout, currency)}</details>\n"));
 
     private static string Verdict(JudgedLayout layout) => layout switch
     {

@@ -44,13 +44,35 @@ internal static class ReportPage
         var ofFirst = first.Layout is { } layout
             ? Markup.All([CautionsSection.Of(layout), ShoppingSection.Of(layout, first.Names, run.Scenario.Currency)])
             : Markup.None;
-        var afterChart = first.Layout is { } same ? Markup.All([SettingsSection.Of(same), WiringSection.Of(same), ChecksSection.Of(same, run), UpkeepSection.Of(same)]) : Markup.None;
+        var afterChart = first.Layout is { } same
+            ? Markup.All([SettingsSection.Of(same), WiringSection.Of(same), ChecksSection.Of(same, run), UpkeepSection.Of(same)])
+            : Markup.None;
+        Markup[] sections =
+        [
+            PicksSection.Of(run),
+            ofFirst,
+            FrontSection.Of(run, detailed),
+            CompareSection.Of(run),
+            MoneySection.Of(run),
+            WeekSection.Of(run),
+            afterChart,
+            HeatSection.Of(judgement),
+            WintersSection.Of(run),
+            UnseenSection.Of(run),
+            SwapsSection.Of(run),
+            DoubtsSection.Of(run),
+            MethodSection.Of(run),
+            LayoutsSection.Of(run, detailed),
+        ];
+        var policy = Markup.Of(
+            $"default-src 'none'; img-src data:; style-src '{Hash(Style)}'; script-src '{Hash(Script)}'; "
+                + $"base-uri 'none'; form-action 'none'");
         return Markup.Of($"""
             <!DOCTYPE html>
             <html lang="en">
             <head>
             <meta charset="utf-8">
-            <meta http-equiv="Content-Security-Policy" content="default-src 'none'; img-src data:; style-src '{Hash(Style)}'; script-src '{Hash(Script)}'; base-uri 'none'; form-action 'none'">
+            <meta http-equiv="Content-Security-Policy" content="{policy}">
             <meta name="viewport" content="width=device-width, initial-scale=1">
             <meta name="generator" content="DesignSearch {run.ProgramVersion}">
             <meta name="format-version" content="{Format}">
@@ -62,7 +84,7 @@ internal static class ReportPage
             <a class="skip" href="#content">Skip to the picks</a>
             <div class="page">
             {AnswerSection.Of(run)}{Contents(run, first.Layout)}<main id="content" tabindex="-1">
-            {PicksSection.Of(run)}{ofFirst}{FrontSection.Of(run, detailed)}{CompareSection.Of(run)}{MoneySection.Of(run)}{WeekSection.Of(run)}{afterChart}{HeatSection.Of(judgement)}{WintersSection.Of(run)}{UnseenSection.Of(run)}{SwapsSection.Of(run)}{DoubtsSection.Of(run)}{MethodSection.Of(run)}{LayoutsSection.Of(run, detailed)}</main>
+            {sections}</main>
             <footer><p>Made by DesignSearch {run.ProgramVersion}. A planning aid: local codes and licensed work come first.</p></footer>
             </div>
             <script>{new Markup(Script)}</script>

@@ -11,25 +11,34 @@ namespace DesignSearch.Reporting.Page;
 internal static class ShoppingSection
 {
     /// <summary>The section.</summary>
-    public static Markup Of(JudgedLayout layout, IReadOnlyList<string> names, string currency) => Markup.Of($"""
-        <section class="shopping" aria-labelledby="shopping"><h2 id="shopping">Shopping list</h2>
-        <p>{Say.Capital(PlainText.Name(layout.Title))}: layout {layout.Rank}, {Say.Joined(names)}. Prices in {PlainText.Cut(currency, 24)}.<span class="screen"> The same list for a spreadsheet: <a href="{ListFile.PathOf(layout)}">{ListFile.PathOf(layout)}</a></span></p>
-        {Table(layout, currency, "Shopping list, layout " + layout.Rank, ticks: true)}</section>
+    public static Markup Of(JudgedLayout layout, IReadOnlyList<string> names, string currency)
+    {
+        var list = ListFile.PathOf(layout);
+        var head = Markup.Of(
+            $"{Say.Capital(PlainText.Name(layout.Title))}: layout {layout.Rank}, {Say.Joined(names)}. "
+                + $"Prices in {PlainText.Cut(currency, 24)}.");
+        return Markup.Of($"""
+            <section class="shopping" aria-labelledby="shopping"><h2 id="shopping">Shopping list</h2>
+            <p>{head}<span class="screen"> The same list for a spreadsheet: <a href="{list}">{list}</a></span></p>
+            {Table(layout, currency, "Shopping list, layout " + layout.Rank, ticks: true)}</section>
 
-        """);
+            """);
+    }
 
     /// <summary>The bill of a layout as a table with a subtotal for each subsystem.</summary>
     public static Markup Table(JudgedLayout layout, string currency, string caption, bool ticks)
     {
         var groups = layout.Bill.GroupBy(l => l.System).Select(g => Markup.Of($"""
             <tbody><tr class="system"><th scope="rowgroup" colspan="{(ticks ? 5 : 4)}">{Say.Capital(PlainText.Name(g.Key))}</th></tr>
-            {g.Select(l => Line(l, ticks))}<tr class="sub">{Tick(ticks)}<th scope="row" colspan="3">{Say.Capital(PlainText.Name(g.Key))}, together</th><td class="n">{Say.Cents(g.Sum(l => l.Total))}</td></tr></tbody>
+            {g.Select(l => Line(l, ticks))}<tr class="sub">{Tick(ticks)}{Together(g.Key, g.Sum(l => l.Total))}</tr></tbody>
 
             """));
+        var tick = Markup.When(ticks, () => Markup.Of($"""<th scope="col">got it</th>"""));
+        var price = Markup.Of($"{Say.Cents(layout.BuildPrice)} {PlainText.Cut(currency, 24)}");
         return PageTable.Box(caption, Markup.Of($"""
             <table class="bill"><caption>{caption}</caption>
-            <thead><tr>{Markup.When(ticks, () => Markup.Of($"""<th scope="col">got it</th>"""))}<th scope="col">part</th><th scope="col" class="n">how much</th><th scope="col" class="n">price of one</th><th scope="col" class="n">to pay</th></tr></thead>
-            {groups}<tbody><tr class="sum">{Tick(ticks)}<th scope="row" colspan="3">Build price</th><td class="n">{Say.Cents(layout.BuildPrice)} {PlainText.Cut(currency, 24)}</td></tr></tbody></table>
+            <thead><tr>{tick}<th scope="col">part</th>{Head("how much")}{Head("price of one")}{Head("to pay")}</tr></thead>
+            {groups}<tbody><tr class="sum">{Tick(ticks)}<th scope="row" colspan="3">Build price</th><td class="n">{price}</td></tr></tbody></table>
             """));
     }
 
@@ -39,10 +48,24 @@ internal static class ShoppingSection
         [new("part"), new("how much", IsFigure: true), new("to pay", IsFigure: true)],
         layout.Bill.Select(l => new Cell[] { PlainText.Name(l.Name), Amount(l.Quantity, l.Unit), Say.Cents(l.Total) }));
 
-    private static Markup Line(BillLine line, bool ticks) => Markup.Of($"""
-        <tr>{Markup.When(ticks, () => Markup.Of($"""<td class="tick"><input type="checkbox" aria-label="got it: {PlainText.Name(line.Name)}"></td>"""))}<th scope="row">{PlainText.Name(line.Name)}<small>{PlainText.Sentence(line.Why)} {Where(line)}</small></th><td class="n">{Amount(line.Quantity, line.Unit)}{Owned(line)}</td><td class="n">{Say.Cents(line.UnitPrice)}</td><td class="n">{Say.Cents(line.Total)}</td></tr>
+    private static Markup Line(BillLine line, bool ticks)
+    {
+        var name = PlainText.Name(line.Name);
+        var tick = Markup.When(
+            ticks, () => Markup.Of($"""<td class="tick"><input type="checkbox" aria-label="got it: {name}"></td>"""));
+        var part = Markup.Of($"""<th scope="row">{name}<small>{PlainText.Sentence(line.Why)} {Where(line)}</small></th>""");
+        var amount = Markup.Of($"""<td class="n">{Amount(line.Quantity, line.Unit)}{Owned(line)}</td>""");
+        var prices = Markup.Of($"""<td class="n">{Say.Cents(line.UnitPrice)}</td><td class="n">{Say.Cents(line.Total)}</td>""");
+        return Markup.Of($"<tr>{tick}{part}{amount}{prices}</tr>\n");
+    }
 
-        """);
+    private static Markup Together(string system, decimal total)
+    {
+        var words = Say.Capital(PlainText.Name(system));
+        return Markup.Of($"""<th scope="row" colspan="3">{words}, together</th><td class="n">{Say.Cents(total)}</td>""");
+    }
+
+    private static Markup Head(string words) => Markup.Of($"""<th scope="col" class="n">{words}</th>""");
 
     private static string Where(BillLine line) => line.Where.Length == 0 ? "" : $"Goes: {PlainText.Name(line.Where)}.";
 

@@ -11,7 +11,10 @@ internal static class SwapsSection
     /// <summary>The section.</summary>
     public static Markup Of(StoredRun run)
     {
-        var picks = PickNames.Of(run.Judgement).Select(p => (Name: PickNames.Heading(p.Names), run.Weighing.Picks.FirstOrDefault(w => w.Rank == p.Layout.Rank)?.Swaps)).Where(p => p.Swaps is { Count: > 0 }).ToList();
+        var picks = PickNames.Of(run.Judgement)
+            .Select(p => (Name: PickNames.Heading(p.Names), run.Weighing.Picks.FirstOrDefault(w => w.Rank == p.Layout.Rank)?.Swaps))
+            .Where(p => p.Swaps is { Count: > 0 })
+            .ToList();
         return Markup.When(picks.Count > 0, () => Markup.Of($"""
             <section aria-labelledby="swaps"><h2 id="swaps">Which choice matters</h2>
             <p>One choice at a time is changed for the next cheaper, dearer, smaller or larger one. More is worse; the change that moves the frost most stands first.</p>
@@ -23,7 +26,18 @@ internal static class SwapsSection
     private static Markup One(string name, IReadOnlyList<Swap> swaps, StoredRun run, bool isOpen)
     {
         var currency = PlainText.Cut(run.Scenario.Currency, 24);
-        var columns = new Column[] { new("change"), new("instead of"), new("to"), new("holds"), new($"build price [{currency}]", IsFigure: true), new($"life cost [{currency}]", IsFigure: true), new("frost [K·h]", IsFigure: true), new("frost hours, worst winter", IsFigure: true), new("electric heat [kWh]", IsFigure: true) };
+        var columns = new Column[]
+        {
+            new("change"),
+            new("instead of"),
+            new("to"),
+            new("holds"),
+            new($"build price [{currency}]", IsFigure: true),
+            new($"life cost [{currency}]", IsFigure: true),
+            new("frost [K·h]", IsFigure: true),
+            new("frost hours, worst winter", IsFigure: true),
+            new("electric heat [kWh]", IsFigure: true),
+        };
         var rows = swaps.Select(s => new Cell[]
         {
             Say.Capital(PlainText.Name(s.Choice)),
@@ -46,7 +60,9 @@ internal static class SwapsSection
     private static string Finding(IReadOnlyList<Swap> swaps, string currency)
     {
         var (frost, cost) = (swaps[0], swaps.MaxBy(s => Math.Abs(s.LifeCostMore))!);
-        var mattersForFrost = Math.Abs(frost.FrostDegreeHoursMoreKh) > 0.5 ? $"{PlainText.Name(frost.Choice)} moves the frost most" : "no single change brings back more than a trace of frost";
+        var mattersForFrost = Math.Abs(frost.FrostDegreeHoursMoreKh) > 0.5
+            ? $"{PlainText.Name(frost.Choice)} moves the frost most"
+            : "no single change brings back more than a trace of frost";
         return $"{mattersForFrost}; {PlainText.Name(cost.Choice)} moves the life cost most ({Signed(Say.Whole, (double)cost.LifeCostMore)} {currency})";
     }
 

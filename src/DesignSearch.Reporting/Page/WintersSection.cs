@@ -14,17 +14,30 @@ internal static class WintersSection
     public static Markup Of(StoredRun run)
     {
         var scenario = run.Scenario;
-        var columns = new Column[] { new("winter"), new("kind"), new("weight", IsFigure: true), new("mean outside", IsFigure: true), new("lowest outside", IsFigure: true), new("hours below the limit outside", IsFigure: true), new("sun on the flat a day", IsFigure: true) };
+        var columns = new Column[]
+        {
+            new("winter"),
+            new("kind"),
+            new("weight", IsFigure: true),
+            new("mean outside", IsFigure: true),
+            new("lowest outside", IsFigure: true),
+            new("hours below the limit outside", IsFigure: true),
+            new("sun on the flat a day", IsFigure: true),
+        };
         var rows = scenario.Winters.Select(w => new Cell[]
         {
-            PlainText.Name(w.Name), PlainText.Name(w.Kind), Say.Percent(w.Weight), Say.Celsius(w.MeanC), Say.Celsius(w.LowestC), Say.TwoFigures(w.FrostHoursOutside), Say.TwoFigures(w.SunKwhPerM2Day) + "\u00A0kWh/m²",
+            PlainText.Name(w.Name), PlainText.Name(w.Kind), Say.Percent(w.Weight), Say.Celsius(w.MeanC),
+            Say.Celsius(w.LowestC), Say.TwoFigures(w.FrostHoursOutside),
+            Say.TwoFigures(w.SunKwhPerM2Day) + "\u00A0kWh/m²",
         });
         var remarks = scenario.Winters.SelectMany(w => w.Remarks.Select(r => Markup.Of($"<li>{PlainText.Name(w.Name)}: {r}</li>")));
         var list = remarks.ToList();
+        var told = Markup.When(list.Count > 0, () => Markup.Of($"<ul>{list}</ul>\n"));
+        var table = PageTable.Of($"Winters, {PlainText.Name(scenario.Season)}", columns, rows);
         return Markup.Of($"""
             <section aria-labelledby="winters"><h2 id="winters">The winters it was tried on</h2>
             <p>{scenario.WeatherSource}</p>
-            {Shares(run)}{PageTable.Of($"Winters, {PlainText.Name(scenario.Season)}", columns, rows)}{Markup.When(list.Count > 0, () => Markup.Of($"<ul>{list}</ul>\n"))}<h3>The coldest hour</h3>
+            {Shares(run)}{table}{told}<h3>The coldest hour</h3>
             {Coldest(run)}</section>
 
             """);
@@ -34,7 +47,17 @@ internal static class WintersSection
     public static Markup Table(StoredRun run, string caption, IEnumerable<(string Name, JudgedLayout Layout)> layouts)
     {
         var starts = run.Scenario.Winters.Where(w => w.Start is not null).GroupBy(w => w.Name).ToDictionary(g => g.Key, g => g.First().Start!.Value);
-        var columns = new Column[] { new("layout"), new("winter"), new("lowest air", IsFigure: true), new("when"), new("frost hours", IsFigure: true), new("frost degree-hours", IsFigure: true), new("electric heat", IsFigure: true), new("tank, lowest to highest", IsFigure: true) };
+        var columns = new Column[]
+        {
+            new("layout"),
+            new("winter"),
+            new("lowest air", IsFigure: true),
+            new("when"),
+            new("frost hours", IsFigure: true),
+            new("frost degree-hours", IsFigure: true),
+            new("electric heat", IsFigure: true),
+            new("tank, lowest to highest", IsFigure: true),
+        };
         var rows = layouts.SelectMany(l => l.Layout.Winters.Select(w => new Cell[]
         {
             l.Name,
@@ -51,8 +74,24 @@ internal static class WintersSection
 
     private static Markup Shares(StoredRun run)
     {
-        var columns = new Column[] { new("weather"), new("measured", IsFigure: true), new("computed by the provider", IsFigure: true), new("filled from neighbouring hours", IsFigure: true), new("made from other figures", IsFigure: true) };
-        return PageTable.Of("Where the weather came from", columns, run.Scenario.WeatherShares.Select(s => new Cell[] { PlainText.Name(s.Field), Say.Percent(s.Measured), Say.Percent(s.Modelled), Say.Percent(s.Filled), Say.Percent(s.Synthesised) }));
+        var columns = new Column[]
+        {
+            new("weather"),
+            new("measured", IsFigure: true),
+            new("computed by the provider", IsFigure: true),
+            new("filled from neighbouring hours", IsFigure: true),
+            new("made from other figures", IsFigure: true),
+        };
+        return PageTable.Of(
+            "Where the weather came from", columns,
+            run.Scenario.WeatherShares.Select(s => new Cell[]
+            {
+                PlainText.Name(s.Field),
+                Say.Percent(s.Measured),
+                Say.Percent(s.Modelled),
+                Say.Percent(s.Filled),
+                Say.Percent(s.Synthesised),
+            }));
     }
 
     private static Markup Coldest(StoredRun run) => Table(
@@ -65,6 +104,7 @@ internal static class WintersSection
         if (!starts.TryGetValue(winter.Winter, out var start))
             return "not kept";
         var hour = start.AddHours(winter.Outcome.ColdestHour);
-        return Cell.Figure(hour.ToString("d MMMM, HH:mm", CultureInfo.InvariantCulture) + " to " + hour.AddHours(1).ToString("HH:mm", CultureInfo.InvariantCulture), winter.Outcome.ColdestHour);
+        var words = string.Create(CultureInfo.InvariantCulture, $"{hour:d MMMM, HH:mm} to {hour.AddHours(1):HH:mm}");
+        return Cell.Figure(words, winter.Outcome.ColdestHour);
     }
 }

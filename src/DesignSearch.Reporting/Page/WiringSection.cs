@@ -10,18 +10,36 @@ namespace DesignSearch.Reporting.Page;
 /// <summary>What is wired to what, as advice for the licensed person who decides.</summary>
 internal static class WiringSection
 {
-    /// <summary>The section.</summary>
-    public static Markup Of(JudgedLayout layout) => Markup.When(layout.Wires.Count > 0, () => Markup.Of($"""
-        <section aria-labelledby="wiring"><h2 id="wiring">Wiring</h2>
-        <p>Advice only: a licensed person decides after the local code, and mains work is theirs. Low voltage and mains never share a box, a duct or a plug. A fuse protects its cable: it is never above what the cable bears. The same table for a spreadsheet: <a href="{ListFile.Folder}/{WiringTable.NameOf(layout)}">{WiringTable.NameOf(layout)}</a></p>
-        {Table(layout)}</section>
+    private static readonly Markup Advice = Markup.Of(
+        $"Advice only: a licensed person decides after the local code, and mains work is theirs. Low voltage and mains never share "
+            + $"a box, a duct or a plug. A fuse protects its cable: it is never above what the cable bears.");
 
-        """));
+    /// <summary>The section.</summary>
+    public static Markup Of(JudgedLayout layout)
+    {
+        var name = WiringTable.NameOf(layout);
+        return Markup.When(layout.Wires.Count > 0, () => Markup.Of($"""
+            <section aria-labelledby="wiring"><h2 id="wiring">Wiring</h2>
+            <p>{Advice} The same table for a spreadsheet: <a href="{ListFile.Folder}/{name}">{name}</a></p>
+            {Table(layout)}</section>
+
+            """));
+    }
 
     /// <summary>The wiring of a layout as a table.</summary>
     public static Markup Table(JudgedLayout layout) => PageTable.Of(
         $"Wiring of layout {Say.Whole(layout.Rank)}",
-        [new("device"), new("voltage [V]", true), new("current [A]", true), new("at start [A]", true), new("cable, one way"), new("voltage lost [%]", true), new("fuse [A]", true), new("switched by"), new("limit switches, interlock")],
+        [
+            new("device"),
+            new("voltage [V]", true),
+            new("current [A]", true),
+            new("at start [A]", true),
+            new("cable, one way"),
+            new("voltage lost [%]", true),
+            new("fuse [A]", true),
+            new("switched by"),
+            new("limit switches, interlock"),
+        ],
         layout.Wires.Select(w => new Cell[]
         {
             PlainText.Name(w.Device), Number(w.Volts, 0), Number(w.CurrentA, 2), Number(w.StartA, 2), Cable(w), Number(w.DropPercent, 1),

@@ -22,7 +22,11 @@ public sealed class HourlyTable
     public void Add(string winter, bool counted, HourRow row)
     {
         text ??= new(
-            ["DesignSearch hourly table, format 2", "hour means in local standard time; floor, barrels, tank, collector and compost at the end of the hour; 'counted' is 0 in the warm-up"],
+            [
+                "DesignSearch hourly table, format 2",
+                "hour means in local standard time; floor, barrels, tank, collector and compost at the end of the hour; 'counted' is "
+                    + "0 in the warm-up",
+            ],
             [.. Fixed, .. row.More.Columns.Select(c => c.Id)]);
         text.Row(
         [

@@ -20,12 +20,18 @@ internal static class ShoppingList
     {
         var sum = layout.Bill.Sum(l => l.Total);
         if (sum != layout.BuildPrice)
-            throw new InputException(new InputFault("run.json", 1, 0, Say.Cents(sum), $"the lines of layout {Say.Whole(layout.Rank)} to add up to its build price, {Say.Cents(layout.BuildPrice)}; the file was changed by hand or is damaged"));
+            throw new InputException(new InputFault(
+                "run.json", 1, 0, Say.Cents(sum),
+                $"the lines of layout {Say.Whole(layout.Rank)} to add up to its build price, {Say.Cents(layout.BuildPrice)}; the "
+                    + $"file was changed by hand or is damaged"));
         var table = new CsvText([], "row", "system", "part", "part_id", "quantity", "unit", "unit_price", "owned", "total", "why", "where", "currency", "format_version");
         foreach (var group in layout.Bill.GroupBy(l => l.System))
         {
             foreach (var line in group)
-                table.Row("item", line.System, line.Name, line.PartId, line.Quantity, line.Unit, ToCents + line.UnitPrice, line.Owned, ToCents + line.Total, line.Why, line.Where, currency, Format);
+                table.Row(
+                    "item", line.System, line.Name, line.PartId, line.Quantity, line.Unit,
+                    ToCents + line.UnitPrice, line.Owned, ToCents + line.Total, line.Why, line.Where, currency,
+                    Format);
             table.Row("subtotal", group.Key, null, null, null, null, null, null, ToCents + group.Sum(l => l.Total), null, null, currency, Format);
         }
 

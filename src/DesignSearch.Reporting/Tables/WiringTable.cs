@@ -19,9 +19,15 @@ internal static class WiringTable
     /// <summary>The table of a layout.</summary>
     public static string Of(JudgedLayout layout)
     {
-        var table = new CsvText([], "device", "voltage_v", "current_a", "start_current_a", "cable", "cable_m", "cable_bears_a", "voltage_lost_percent", "fuse_a", "switched_by", "limit_switches_and_interlock", "note", "format_version");
+        var table = new CsvText(
+            [], "device", "voltage_v", "current_a", "start_current_a", "cable", "cable_m", "cable_bears_a",
+            "voltage_lost_percent", "fuse_a", "switched_by", "limit_switches_and_interlock", "note",
+            "format_version");
         foreach (var wire in layout.Wires)
-            table.Row(wire.Device, wire.Volts, wire.CurrentA, wire.StartA, wire.Cable, wire.CableM, wire.CableBearsA, wire.DropPercent, wire.FuseA > 0 ? wire.FuseA : "none fits", wire.SwitchedBy, wire.Stops, Advice, Format);
+            table.Row(
+                wire.Device, wire.Volts, wire.CurrentA, wire.StartA, wire.Cable, wire.CableM, wire.CableBearsA,
+                wire.DropPercent, wire.FuseA > 0 ? wire.FuseA : "none fits", wire.SwitchedBy, wire.Stops,
+                Advice, Format);
         return table.ToString();
     }
 }

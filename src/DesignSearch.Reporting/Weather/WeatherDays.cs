@@ -39,7 +39,10 @@ public sealed record WeatherDays
                 return "";
             var hours = FrostHours.Where(double.IsFinite).Sum();
             var days = FrostHours.Count(h => h > 0);
-            return string.Create(CultureInfo.InvariantCulture, $"Lowest {Say.Plain(Math.Round(LowestC[coldest], 1))} °C on {FirstDay.AddDays(coldest):d MMMM}; {hours:0} hours below {Say.Plain(FrostLimitC)} °C, spread over {days} of {MeanC.Count} days");
+            return string.Create(
+                CultureInfo.InvariantCulture,
+                $"Lowest {Say.Plain(Math.Round(LowestC[coldest], 1))} °C on {FirstDay.AddDays(coldest):d MMMM}; {hours:0} hours "
+                    + $"below {Say.Plain(FrostLimitC)} °C, spread over {days} of {MeanC.Count} days");
         }
     }
 

@@ -24,7 +24,10 @@ public sealed record JournalHead(string ProgramVersion, ulong Seed, int BlockSiz
         if (BlockSize != other.BlockSize)
             found.Add(FormattableString.Invariant($"the block size was {BlockSize}, now {other.BlockSize}"));
         if (GoesThroughAll != other.GoesThroughAll)
-            found.Add(GoesThroughAll ? "--evaluations then covered every layout there is, now it covers some only" : "--evaluations then covered some layouts only, now it covers every one there is");
+            found.Add(
+                GoesThroughAll
+                    ? "--evaluations then covered every layout there is, now it covers some only"
+                    : "--evaluations then covered some layouts only, now it covers every one there is");
         foreach (var input in Inputs.Where(i => !other.Inputs.Contains(i)))
             found.Add(other.Inputs.Any(o => o.File == input.File) ? $"'{input.File}' has changed" : $"'{input.File}' is no longer read");
         found.AddRange(other.Inputs.Where(o => Inputs.All(i => i.File != o.File)).Select(o => $"'{o.File}' was not read then"));

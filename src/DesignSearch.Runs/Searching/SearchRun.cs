@@ -1,3 +1,4 @@
+using System.Globalization;
 using DesignSearch.Files;
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Assess.Problem;
@@ -55,7 +56,12 @@ public static class SearchRun
         IReadOnlyList<(double[] Point, Evaluation Evaluation)> replay = [];
         using var journal = request.Resume && folder.HasJournal ? JournalFile.TakeUp(folder.Journal, head, out replay) : JournalFile.Begin(folder.Journal, head);
         if (replay.Count > settings.MaxEvaluations)
-            throw new InputException(new InputFault(folder.Journal, 0, 0, "", FormattableString.Invariant($"--evaluations of at least {replay.Count}, which are simulated already, not {settings.MaxEvaluations}; or start afresh with --force")));
+            throw new InputException(new InputFault(
+                folder.Journal, 0, 0, "",
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"--evaluations of at least {replay.Count}, which are simulated already, not {settings.MaxEvaluations}; or start "
+                        + $"afresh with --force")));
         var log = new Log(journal);
         log.See(replay);
         var result = Search(engine, new Teller(progress, scenario, log), log, replay, folder, cancel);
@@ -78,7 +84,12 @@ public static class SearchRun
             FormatVersion = StoredRun.CurrentFormat,
             ProgramVersion = request.ProgramVersion,
             Inputs = inputs,
-            Search = new SearchRecord(seed, result.Evaluations, SpaceSize(problem), Word(result.StoppedBecause), result.StoppedInWords, result.IsExact, result.StoppedBecause == StopReason.Cancelled, Math.Round(elapsed().TotalSeconds, 1), result.IsExact ? null : Math.Round(result.UnchangedInLastHalf, 3)),
+            Search = new SearchRecord(
+                seed, result.Evaluations, SpaceSize(problem), Word(result.StoppedBecause),
+                result.StoppedInWords, result.IsExact,
+                result.StoppedBecause == StopReason.Cancelled,
+                Math.Round(elapsed().TotalSeconds, 1),
+                result.IsExact ? null : Math.Round(result.UnchangedInLastHalf, 3)),
             Scenario = ScenarioRecords.Of(scenario, assessor.Winters),
             Judgement = judgement,
             Weighing = weighing,
@@ -89,7 +100,13 @@ public static class SearchRun
     }
 
     // The head of the journal names what differs; this is for a journal that was written by something else.
-    private static SearchResult Search(SearchEngine engine, Teller teller, Log log, IReadOnlyList<(double[] Point, Evaluation Evaluation)> replay, RunFolder folder, CancellationToken cancel)
+    private static SearchResult Search(
+        SearchEngine engine,
+        Teller teller,
+        Log log,
+        IReadOnlyList<(double[] Point, Evaluation Evaluation)> replay,
+        RunFolder folder,
+        CancellationToken cancel)
     {
         try
         {
@@ -123,7 +140,9 @@ public static class SearchRun
         if (folder.IsFinished && !request.Force && !request.Resume)
             throw new InputException(new InputFault(folder.RunFile, 0, 0, "", "an unsearched folder; this run is finished. Use --force to search it anew"));
         if (!folder.IsFinished && folder.HasJournal && !request.Force && !request.Resume)
-            throw new InputException(new InputFault(folder.Journal, 0, 0, "", "an unsearched folder; a search was broken off here. Use --resume to take it up or --force to begin anew"));
+            throw new InputException(new InputFault(
+                folder.Journal, 0, 0, "",
+                "an unsearched folder; a search was broken off here. Use --resume to take it up or --force to begin anew"));
     }
 
     private static string Word(StopReason reason) => reason switch
@@ -166,7 +185,11 @@ public static class SearchRun
         public void Report(SearchProgress value)
         {
             var best = value.BestPerObjective.Count != 2 ? "none passes every check yet"
-                : log.CheapestThatHolds is { } cost ? FormattableString.Invariant($"the cheapest that holds costs {cost:0} {scenario.Money.Currency} over the years; {value.FrontSize} layouts on the front")
+                : log.CheapestThatHolds is { } cost
+                ? string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"the cheapest that holds costs {cost:0} {scenario.Money.Currency} over the years; {value.FrontSize} layouts on "
+                        + $"the front")
                 : FormattableString.Invariant($"none holds yet, the nearest has {value.BestPerObjective[1]:0} K·h of frost; {value.FrontSize} layouts on the front");
             progress?.Report(new RunProgress(value.Fraction, value.Evaluations, best));
         }

@@ -24,7 +24,11 @@ public static class ListFile
 
     /// <summary>True for a name that <see cref="NameOf"/> could have made.</summary>
     public static bool IsListName(string name) =>
-        name.Split('-', 2) is [var rank, var rest] && rank.Length is > 0 and < 10 && rank.All(char.IsAsciiDigit) && rest.EndsWith(ListEnding, StringComparison.Ordinal) && rest[..^ListEnding.Length] == Safe(rest[..^ListEnding.Length]);
+        name.Split('-', 2) is [var rank, var rest]
+            && rank.Length is > 0 and < 10
+            && rank.All(char.IsAsciiDigit)
+            && rest.EndsWith(ListEnding, StringComparison.Ordinal)
+            && rest[..^ListEnding.Length] == Safe(rest[..^ListEnding.Length]);
 
     private static string Stem(JudgedLayout layout) => string.Create(CultureInfo.InvariantCulture, $"{layout.Rank}-{Safe(layout.Slug)}");
 

@@ -36,7 +36,10 @@ public static class RunStore
             using var document = JsonDocument.Parse(stream);
             var format = document.RootElement.TryGetProperty("formatVersion", out var version) && version.TryGetInt32(out var number) ? number : 0;
             if (format != StoredRun.CurrentFormat)
-                throw new InputException(new InputFault(folder.RunFile, 1, 0, FormattableString.Invariant($"format {format}"), FormattableString.Invariant($"format {StoredRun.CurrentFormat}; search again with this version of the program")));
+                throw new InputException(new InputFault(
+                    folder.RunFile, 1, 0,
+                    FormattableString.Invariant($"format {format}"),
+                    FormattableString.Invariant($"format {StoredRun.CurrentFormat}; search again with this version of the program")));
             return document.Deserialize<StoredRun>(Json) ?? throw new JsonException("empty");
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)

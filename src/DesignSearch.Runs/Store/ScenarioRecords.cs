@@ -10,7 +10,14 @@ namespace DesignSearch.Runs.Store;
 internal static class ScenarioRecords
 {
     private static readonly (WeatherField Field, string Words)[] Fields =
-        [(WeatherField.Air, "air temperature"), (WeatherField.DewPoint, "dew point"), (WeatherField.Wind, "wind"), (WeatherField.Global, "sun on the level"), (WeatherField.Diffuse, "diffuse sun"), (WeatherField.SkyLongWave, "long-wave from the sky")];
+        [
+            (WeatherField.Air, "air temperature"),
+            (WeatherField.DewPoint, "dew point"),
+            (WeatherField.Wind, "wind"),
+            (WeatherField.Global, "sun on the level"),
+            (WeatherField.Diffuse, "diffuse sun"),
+            (WeatherField.SkyLongWave, "long-wave from the sky"),
+        ];
 
     public static ScenarioRecord Of(Scenario scenario, WinterSet winters)
     {
@@ -29,12 +36,20 @@ internal static class ScenarioRecords
             Years = scenario.Money.Years,
             Interest = scenario.Money.Interest,
             TariffPerKwh = scenario.Money.TariffPerKwh,
-            House = FormattableString.Invariant($"{house.LengthM:0.#} × {house.WidthM:0.#} m, {house.EavesM:0.#} m at the eaves and {house.RidgeM:0.#} m at the ridge; cover {house.CoverM2:0} m² with U {house.CoverUWPerM2K:0.0} W/(m²K)"),
+            House = string.Create(
+                CultureInfo.InvariantCulture,
+                $"{house.LengthM:0.#} × {house.WidthM:0.#} m, {house.EavesM:0.#} m at the eaves and {house.RidgeM:0.#} m at the "
+                    + $"ridge; cover {house.CoverM2:0} m² with U {house.CoverUWPerM2K:0.0} W/(m²K)"),
             Winters = [.. winters.Winters.Select(w => Record(w.Winter, w.Weight, house.FrostLimitC))],
             WeatherSource = scenario.Climate.Sentence,
             // A field that the file lacks is reckoned from the others, so there is nothing to share out.
             WeatherShares = [.. Fields.Where(f => scenario.Climate.Record?.Origins.ContainsKey(f.Field) ?? true).Select(f => Share(scenario.Climate.Record, f.Field, f.Words))],
-            Assumptions = [.. scenario.Systems.Assumptions.Select(e => new AssumptionRecord(e.Key, scenario.Assumptions[e], e.Unit, !scenario.AssumptionsSet.Contains(e.Key), e.Source))],
+            Assumptions =
+            [
+                .. scenario.Systems.Assumptions.Select(e => new AssumptionRecord(
+                    e.Key, scenario.Assumptions[e], e.Unit, !scenario.AssumptionsSet.Contains(e.Key),
+                    e.Source)),
+            ],
         };
     }
 
@@ -51,7 +66,9 @@ internal static class ScenarioRecords
     {
         var air = winter.AirC.AsSpan(winter.WarmUpHours).ToArray();
         var sun = winter.GlobalWPerM2.AsSpan(winter.WarmUpHours).ToArray();
-        return new WinterRecord(winter.Name, winter.Kind.ToString().ToLowerInvariant(), weight, air.Average(), air.Min(), air.Count(c => c < limitC), sun.Average() * 24 / 1000, winter.Remarks) { Start = winter.Start };
+        return new WinterRecord(
+            winter.Name, winter.Kind.ToString().ToLowerInvariant(), weight, air.Average(), air.Min(),
+            air.Count(c => c < limitC), sun.Average() * 24 / 1000, winter.Remarks) { Start = winter.Start };
     }
 
     private static string Day(int month, int day) => new DateTime(2001, month, day).ToString("d MMMM", CultureInfo.InvariantCulture);

@@ -10,4 +10,13 @@ namespace DesignSearch.Runs.Store;
 /// <param name="IsPartial">True when it was stopped by hand or signal; the report carries a banner then.</param>
 /// <param name="Seconds">Time it took.</param>
 /// <param name="SettledShare">Share of the layouts that none beats which the first half of the search had found, 0 … 1; null where the answer is exact.</param>
-public sealed record SearchRecord(ulong Seed, long Evaluations, double SpaceSize, string StoppedBecause, string StoppedInWords, bool IsExact, bool IsPartial, double Seconds, double? SettledShare = null);
+public sealed record SearchRecord(
+    ulong Seed,
+    long Evaluations,
+    double SpaceSize,
+    string StoppedBecause,
+    string StoppedInWords,
+    bool IsExact,
+    bool IsPartial,
+    double Seconds,
+    double? SettledShare = null);

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace DesignSearch.Search.Engine;
 
 /// <summary>Turns a block of points into results: replayed ones first, the rest evaluated by all threads in stretches of the block.</summary>
@@ -14,7 +16,10 @@ internal sealed class BlockEvaluator(IProblem problem, int threads, IEnumerator<
         {
             var (point, evaluation) = replay.Current;
             if (!point.AsSpan().SequenceEqual(points[replayed]))
-                throw new InvalidDataException(FormattableString.Invariant($"Evaluation {done + replayed} of the earlier run is of another point than this search comes to; it was made with another problem, seed or version."));
+                throw new InvalidDataException(string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Evaluation {done + replayed} of the earlier run is of another point than this search comes to; it was made "
+                        + $"with another problem, seed or version."));
             results[replayed++] = evaluation;
         }
 
@@ -57,7 +62,10 @@ internal sealed class BlockEvaluator(IProblem problem, int threads, IEnumerator<
     private void Check(Evaluation evaluation)
     {
         if (evaluation.Objectives.Length != problem.Objectives.Count || evaluation.Violations.Length != problem.Constraints.Count)
-            throw new InvalidOperationException(FormattableString.Invariant($"The problem gave {evaluation.Objectives.Length} objectives and {evaluation.Violations.Length} violations; expected {problem.Objectives.Count} and {problem.Constraints.Count}."));
+            throw new InvalidOperationException(string.Create(
+                CultureInfo.InvariantCulture,
+                $"The problem gave {evaluation.Objectives.Length} objectives and {evaluation.Violations.Length} violations; expected "
+                    + $"{problem.Objectives.Count} and {problem.Constraints.Count}."));
         if (!Array.TrueForAll(evaluation.Objectives, double.IsFinite) || Array.Exists(evaluation.Violations, double.IsNaN))
             throw new InvalidOperationException("The problem gave an objective that is not finite or a violation that is not a number.");
     }

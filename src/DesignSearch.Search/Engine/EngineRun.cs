@@ -1,3 +1,4 @@
+using System.Globalization;
 using DesignSearch.Search.Archive;
 using DesignSearch.Search.Model;
 using DesignSearch.Search.Moves;
@@ -275,11 +276,17 @@ internal sealed class EngineRun
         StopReason.Cancelled => FormattableString.Invariant($"It was stopped after {evaluations} evaluations."),
         StopReason.Stagnation => FormattableString.Invariant($"The front hardly moved over the last {settings.StagnationEvaluations} of {evaluations} evaluations."),
         StopReason.Target => FormattableString.Invariant($"The target was reached after {evaluations} evaluations."),
-        StopReason.Enumerated => FormattableString.Invariant($"All {met.Count} choices were looked at and the {evaluations} that pass the first checks were evaluated, so the answer is exact."),
+        StopReason.Enumerated => string.Create(
+            CultureInfo.InvariantCulture,
+            $"All {met.Count} choices were looked at and the {evaluations} that pass the first checks were evaluated, so the answer "
+                + $"is exact."),
         _ => FormattableString.Invariant($"After {evaluations} evaluations no further choice turned up that could better the front."),
     };
 
     private static string Words(SearchProof proof) => proof.IsComplete
         ? FormattableString.Invariant($"Branch and bound with {proof.Simulations} simulations proved that nothing better exists.")
-        : FormattableString.Invariant($"Branch and bound could not prove it with {proof.Simulations} simulations and {proof.Boxes} boxes; bounds leave at most {100 * proof.Gap:0.0} % of the dominated volume open.");
+        : string.Create(
+            CultureInfo.InvariantCulture,
+            $"Branch and bound could not prove it with {proof.Simulations} simulations and {proof.Boxes} boxes; bounds leave at most "
+                + $"{100 * proof.Gap:0.0} % of the dominated volume open.");
 }

@@ -148,7 +148,9 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
         for (var i = 0; i < child.Length; i++)
         {
             if (random.Below(5) > 0)
-                child[i] = space.Variables[i].Kind == VariableKind.Category ? (near < 0.5 ? from[i] : best[i]) : Rounded(i, from[i] + (near * (best[i] - from[i])) + (scale * (a[i] - b[i])), ref random);
+                child[i] = space.Variables[i].Kind == VariableKind.Category
+                    ? (near < 0.5 ? from[i] : best[i])
+                    : Rounded(i, from[i] + (near * (best[i] - from[i])) + (scale * (a[i] - b[i])), ref random);
         }
 
         return child;

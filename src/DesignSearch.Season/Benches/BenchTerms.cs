@@ -1,6 +1,9 @@
 namespace DesignSearch.Season.Benches;
 
-/// <summary>A bench as store and conductances; names and equations in docs/model.md, "Bench under fleece". Every field is of the same type: one layout's number, or a lane of them.</summary>
+/// <summary>
+/// A bench as store and conductances; names and equations in docs/model.md, "Bench under fleece". Every field is of the same type:
+/// one layout's number, or a lane of them.
+/// </summary>
 internal struct BenchTerms<TNumber>
     where TNumber : unmanaged
 {

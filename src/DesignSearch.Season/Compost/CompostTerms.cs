@@ -1,6 +1,9 @@
 namespace DesignSearch.Season.Compost;
 
-/// <summary>A heap as store, conductances and rates; names and equations in docs/model.md, "Compost heap". Every field is of the same type: one layout's number, or a lane of them.</summary>
+/// <summary>
+/// A heap as store, conductances and rates; names and equations in docs/model.md, "Compost heap". Every field is of the same type:
+/// one layout's number, or a lane of them.
+/// </summary>
 internal struct CompostTerms<TNumber>
     where TNumber : unmanaged
 {

@@ -1,6 +1,9 @@
 namespace DesignSearch.Season.Flows;
 
-/// <summary>Where heat comes from and goes to outside the plant, and the one store that every plant has. What stores heat is an account of its own: see <see cref="Store"/>.</summary>
+/// <summary>
+/// Where heat comes from and goes to outside the plant, and the one store that every plant has. What stores heat is an account of
+/// its own: see <see cref="Store"/>.
+/// </summary>
 public static class Accounts
 {
     /// <summary>The house with all in it that is counted as its own.</summary>

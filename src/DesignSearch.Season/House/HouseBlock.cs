@@ -70,7 +70,14 @@ internal struct HouseBlock<T>
     }
 
     /// <summary>Heat in all stores, divided by the step, against 0 °C [W].</summary>
-    public readonly T Stored => terms.AirStore * Air + terms.CoverStore * Cover + terms.FloorStore * Floor + terms.Soil1Store * Soil1 + terms.Soil2Store * Soil2 + terms.Soil3Store * Soil3 + terms.BarrelStore * Barrels + terms.WallStore * WallMass;
+    public readonly T Stored => terms.AirStore * Air
+        + terms.CoverStore * Cover
+        + terms.FloorStore * Floor
+        + terms.Soil1Store * Soil1
+        + terms.Soil2Store * Soil2
+        + terms.Soil3Store * Soil3
+        + terms.BarrelStore * Barrels
+        + terms.WallStore * WallMass;
 
     /// <summary>Folds one hour's weather into conductances and sources, and empties the hour's sums.</summary>
     public void Hour(in HourForcing f)
@@ -166,14 +173,16 @@ internal struct HouseBlock<T>
         var soil1 = (terms.Soil1Store * Soil1 + terms.Soil12 * soil2 + soil1Now) * inverse1;
         var barrel = (terms.BarrelStore * Barrels + barrelNow) * inverseBarrel;
 
-        var (floorToInner, floorFirst, airFirst, throughWall, wallFloor, wallToAir, inner, wall) = (innerFloorNow, fromFloor, fromAir, inverseV, wallFloorG, wallAirG, restI, restV);
+        var (floorToInner, floorFirst, airFirst, inner) = (innerFloorNow, fromFloor, fromAir, restI);
+        var (throughWall, wallFloor, wallToAir, wall) = (inverseV, wallFloorG, wallAirG, restV);
         var wallShare = wallFloor * throughWall;
         var throughFloor = T.Of(1) / (floorPivot + floorToInner - floorToInner * floorFirst - wallFloor * wallShare);
         var floor = terms.FloorStore * Floor + floorNow + terms.FloorSoil * soil1 + floorFirst * inner + wallShare * wall;
         var floorToAir = terms.FloorAir + floorToInner * airFirst + wallToAir * wallShare;
         var floorShare = floorToAir * throughFloor;
         var wallAirShare = wallToAir * throughWall;
-        pivot = terms.AirStore + terms.InnerAir + terms.FloorAir + barrelPivot + terms.WallAir + Leak - terms.InnerAir * airFirst - wallToAir * wallAirShare - floorToAir * floorShare;
+        pivot = terms.AirStore + terms.InnerAir + terms.FloorAir + barrelPivot + terms.WallAir + Leak
+            - terms.InnerAir * airFirst - wallToAir * wallAirShare - floorToAir * floorShare;
         rest = terms.AirStore * Air + airIn + tankLossW + terms.BarrelAir * barrel + airFirst * inner + wallAirShare * wall + floorShare * floor;
         (rest1, rest2, rest3, restBarrel) = (soil1, soil2, soil3, barrel);
         (inverseF, restF, floorAirG) = (throughFloor, floor, floorToAir);

@@ -5,7 +5,10 @@ using DesignSearch.Season.Kernel;
 namespace DesignSearch.Season.House;
 
 /// <summary>A house as stores, conductances and shares; equations in docs/model.md, "House". Every field is of the same type: one house's number, or a lane of them.</summary>
-/// <remarks>The one description of these numbers: <see cref="HouseTerms.From"/> makes them, <see cref="Lanes.Lift"/> lays several houses side by side, the block reads them.</remarks>
+/// <remarks>
+/// The one description of these numbers: <see cref="HouseTerms.From"/> makes them, <see cref="Lanes.Lift"/> lays several houses
+/// side by side, the block reads them.
+/// </remarks>
 internal struct HouseTerms<TNumber>
     where TNumber : unmanaged
 {

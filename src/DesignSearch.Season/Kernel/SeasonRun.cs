@@ -7,7 +7,14 @@ using DesignSearch.Season.Sources;
 namespace DesignSearch.Season.Kernel;
 
 /// <summary>Some batches on their way through a winter, with their sources and their books.</summary>
-internal readonly ref struct SeasonRun<T>(WinterForcing forcing, FlowTable table, ReadOnlySpan<SourceRunner<T>> sources, Span<Batch<T>> batches, Span<T> sums, OfferTable<T> offers, double stepSeconds)
+internal readonly ref struct SeasonRun<T>(
+    WinterForcing forcing,
+    FlowTable table,
+    ReadOnlySpan<SourceRunner<T>> sources,
+    Span<Batch<T>> batches,
+    Span<T> sums,
+    OfferTable<T> offers,
+    double stepSeconds)
     where T : unmanaged, ILane<T>
 {
     public WinterForcing Forcing => forcing;

@@ -17,7 +17,8 @@ public static class SeasonSimulator
     /// <param name="block">The layouts.</param>
     /// <param name="outcomes">One outcome a layout, in the order of the block.</param>
     /// <param name="stepSeconds">Step; a whole number of them makes an hour [s].</param>
-    /// <exception cref="ArgumentException">The step does not divide the hour, a plane belongs to another winter, or there is less room for outcomes than there are layouts.</exception>
+    /// <exception cref="ArgumentException">The step does not divide the hour, a plane belongs to another winter, or there is less
+    /// room for outcomes than there are layouts.</exception>
     public static void Run(WinterForcing winter, ReadOnlySpan<LayoutCase> block, Span<Outcome> outcomes, double stepSeconds = UsualStepSeconds) =>
         Run(winter, block, outcomes, null, stepSeconds, LaneWidth);
 

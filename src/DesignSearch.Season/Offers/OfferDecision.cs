@@ -6,7 +6,10 @@ namespace DesignSearch.Season.Offers;
 /// <summary>Decides, in one place, what the air takes of every offer: the one set highest first, lane by lane. Docs/model.md, "Offers".</summary>
 internal static class OfferDecision
 {
-    /// <summary>The same for two offers alone, the second of which does not hang on the air, without a way through memory and with the same bits: most plants have no others.</summary>
+    /// <summary>
+    /// The same for two offers alone, the second of which does not hang on the air, without a way through memory and with the same
+    /// bits: most plants have no others.
+    /// </summary>
     /// <param name="p">What hangs on the air [W/K].</param>
     /// <param name="r">What does not [W].</param>
     /// <param name="firstC">Set point of the one that gives first where both are set alike [°C].</param>

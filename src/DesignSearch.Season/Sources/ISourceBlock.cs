@@ -6,7 +6,10 @@ using DesignSearch.Season.Offers;
 
 namespace DesignSearch.Season.Sources;
 
-/// <summary>One kind of source in some layouts, as many as the lane type is wide; a lane whose layout has none must add nothing but zeros. Only lanes as fields, so that every one stays aligned.</summary>
+/// <summary>
+/// One kind of source in some layouts, as many as the lane type is wide; a lane whose layout has none must add nothing but zeros.
+/// Only lanes as fields, so that every one stays aligned.
+/// </summary>
 /// <typeparam name="TSelf">The block itself.</typeparam>
 /// <typeparam name="T">The lane type.</typeparam>
 internal interface ISourceBlock<TSelf, T>
@@ -22,10 +25,16 @@ internal interface ISourceBlock<TSelf, T>
     /// <summary>Takes one hour's weather, and empties the hour's sums.</summary>
     void Hour(in HourForcing f);
 
-    /// <summary>First part of a step, before the house is eliminated: what goes through its doors; called only where <see cref="SourceKind.Doors"/> says that the kind uses them.</summary>
+    /// <summary>
+    /// First part of a step, before the house is eliminated: what goes through its doors; called only where
+    /// <see cref="SourceKind.Doors"/> says that the kind uses them.
+    /// </summary>
     void Prepare(ref HouseBlock<T> house);
 
-    /// <summary>Second part, with the house reduced to the row of the air: joins it (<see cref="HouseBlock{T}.Add"/>), or writes set point and line of its own offers, as many as <see cref="SourceKind.Offers"/>.</summary>
+    /// <summary>
+    /// Second part, with the house reduced to the row of the air: joins it (<see cref="HouseBlock{T}.Add"/>), or writes set point
+    /// and line of its own offers, as many as <see cref="SourceKind.Offers"/>.
+    /// </summary>
     void Offer(ref HouseBlock<T> house, Span<Offer<T>> offers);
 
     /// <summary>Last part: every temperature of the house stands at the end of the step, and its own offers say what the air took.</summary>

@@ -8,7 +8,7 @@ namespace DesignSearch.Cli.Tests;
 public sealed partial class SourceRulesTests
 {
     private const int LongestLineOfWords = 140;
-    private const int LongestLine = 200;
+    private const int LongestLine = 180;
     private const int LeastFilesOfWords = 10;
 
     internal static IEnumerable<string> Sources => Directory.EnumerateFiles(Repository.At("src"), "*.cs", SearchOption.AllDirectories)

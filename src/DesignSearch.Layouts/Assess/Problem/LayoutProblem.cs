@@ -48,7 +48,8 @@ public sealed class LayoutProblem(LayoutAssessor assessor) : IBoundedProblem, IS
     }
 
     /// <inheritdoc/>
-    public void Screen(ReadOnlySpan<double> point, Span<double> objectiveBounds, Span<double> violations) => ScreenUntil(point, objectiveBounds, violations, double.PositiveInfinity);
+    public void Screen(ReadOnlySpan<double> point, Span<double> objectiveBounds, Span<double> violations) =>
+        ScreenUntil(point, objectiveBounds, violations, double.PositiveInfinity);
 
     /// <inheritdoc/>
     public bool ScreenUntil(ReadOnlySpan<double> point, Span<double> objectiveBounds, Span<double> violations, double enough)

@@ -12,4 +12,13 @@ namespace DesignSearch.Layouts.Decide.Weigh;
 /// <param name="LowestAirC">Lowest hour mean of the plants' air over the winters [°C].</param>
 /// <param name="StandbyKwh">Electric heat, weighted over the winters [kWh].</param>
 /// <param name="Plants">Where the plants that are held stand; null for the whole house.</param>
-public sealed record Stage(int Number, string Adds, decimal Price, decimal PriceSoFar, double FrostDegreeHoursKh, int WorstFrostHours, double LowestAirC, double StandbyKwh, PlantPlace? Plants);
+public sealed record Stage(
+    int Number,
+    string Adds,
+    decimal Price,
+    decimal PriceSoFar,
+    double FrostDegreeHoursKh,
+    int WorstFrostHours,
+    double LowestAirC,
+    double StandbyKwh,
+    PlantPlace? Plants);

@@ -11,4 +11,14 @@ namespace DesignSearch.Layouts.Decide.Weigh;
 /// <param name="StandbyMoreKwh">Stand-by electricity more, weighted over the winters [kWh].</param>
 /// <param name="Holds">True when it holds.</param>
 /// <param name="FailedCheck">The check it fails, in plain words; empty when it passes all.</param>
-public sealed record Swap(string Choice, string From, string To, decimal BuildPriceMore, decimal LifeCostMore, double FrostDegreeHoursMoreKh, int WorstFrostHours, double StandbyMoreKwh, bool Holds, string FailedCheck);
+public sealed record Swap(
+    string Choice,
+    string From,
+    string To,
+    decimal BuildPriceMore,
+    decimal LifeCostMore,
+    double FrostDegreeHoursMoreKh,
+    int WorstFrostHours,
+    double StandbyMoreKwh,
+    bool Holds,
+    string FailedCheck);

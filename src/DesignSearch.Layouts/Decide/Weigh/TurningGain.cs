@@ -9,4 +9,12 @@ namespace DesignSearch.Layouts.Decide.Weigh;
 /// <param name="PaysAbovePerM2">Price of a square metre of fixed collector, stand included, above which turning pays.</param>
 /// <param name="CollectorPerM2">What it costs by this catalogue.</param>
 /// <param name="Sentence">The answer in plain words.</param>
-public sealed record TurningGain(double? AreaM2, double? TurningYieldKwh, double? FixedYieldKwh, double? ExtraFixedM2, decimal? TurningPartsMore, decimal? PaysAbovePerM2, decimal? CollectorPerM2, string Sentence);
+public sealed record TurningGain(
+    double? AreaM2,
+    double? TurningYieldKwh,
+    double? FixedYieldKwh,
+    double? ExtraFixedM2,
+    decimal? TurningPartsMore,
+    decimal? PaysAbovePerM2,
+    decimal? CollectorPerM2,
+    string Sentence);

@@ -26,7 +26,10 @@ internal sealed class WayFinder(TrialBook book, IReadOnlyList<(Layout Layout, do
     public Trial? Best(Func<Layout, bool> isOfTheWay, Layout? near = null)
     {
         Trial? best = null;
-        if (tried.Where(t => isOfTheWay(t.Layout)).Select(t => ((double, double, Layout)?)(t.FrostKh, t.LifeCost, t.Layout)).MinBy(t => (t!.Value.Item1, t.Value.Item2)) is { } start)
+        var least = tried.Where(t => isOfTheWay(t.Layout))
+            .Select(t => ((double, double, Layout)?)(t.FrostKh, t.LifeCost, t.Layout))
+            .MinBy(t => (t!.Value.Item1, t.Value.Item2));
+        if (least is { } start)
             best = book.Of(start.Item3);
         if (near is not null && isOfTheWay(near) && book.Of(near) is var other && (best is null || other.Beats(best)))
             best = other;

@@ -9,4 +9,12 @@ namespace DesignSearch.Layouts.Decide.Weigh;
 /// <param name="WorstFrostHours">Frost hours of the worst winter.</param>
 /// <param name="StandbyKwh">Stand-by electricity, weighted over the winters [kWh].</param>
 /// <param name="CollectorAreaM2">Collector [m²].</param>
-public sealed record WayLayout(string Title, bool Holds, decimal BuildPrice, decimal LifeCost, double FrostDegreeHoursKh, int WorstFrostHours, double StandbyKwh, double CollectorAreaM2);
+public sealed record WayLayout(
+    string Title,
+    bool Holds,
+    decimal BuildPrice,
+    decimal LifeCost,
+    double FrostDegreeHoursKh,
+    int WorstFrostHours,
+    double StandbyKwh,
+    double CollectorAreaM2);

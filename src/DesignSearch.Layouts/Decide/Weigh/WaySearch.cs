@@ -16,7 +16,8 @@ internal sealed class WaySearch(TrialBook book, int threads, long evaluations)
     private readonly Dictionary<string, Layout?> known = new(StringComparer.Ordinal);
 
     /// <summary>The best layout without any collector; null where nothing passes every check.</summary>
-    public Layout? WithoutCollector() => Best("", book.Scenario.Choices.Select(c => c.Choice == SolarChoices.Collector ? c with { Levels = [.. c.Levels.Where(l => l.IsNone)] } : c));
+    public Layout? WithoutCollector() => Best("", book.Scenario.Choices.Select(c =>
+        c.Choice == SolarChoices.Collector ? c with { Levels = [.. c.Levels.Where(l => l.IsNone)] } : c));
 
     /// <summary>The best layout whose collector turns, or stands, in one way; null where nothing passes every check.</summary>
     public Layout? Of(TurningKind kind) => Best(kind.ToString(), book.Scenario.Choices.Select(c =>
@@ -38,6 +39,10 @@ internal sealed class WaySearch(TrialBook book, int threads, long evaluations)
         var problem = new LayoutProblem(new LayoutAssessor(book.Scenario with { Choices = choices }, book.Assessor.Winters));
         var settings = new SearchSettings { Seed = book.Scenario.Search.Seed, MaxEvaluations = evaluations, Threads = threads, BestByMerit = 0 };
         var front = new SearchEngine(problem, settings).Run().Front;
-        return front.Where(p => p.Evaluation.TotalViolation == 0).OrderBy(p => p.Evaluation.Objectives[1]).ThenBy(p => p.Evaluation.Objectives[0]).Select(p => problem.Space.At(p.Point)).FirstOrDefault();
+        return front.Where(p => p.Evaluation.TotalViolation == 0)
+            .OrderBy(p => p.Evaluation.Objectives[1])
+            .ThenBy(p => p.Evaluation.Objectives[0])
+            .Select(p => problem.Space.At(p.Point))
+            .FirstOrDefault();
     }
 }

@@ -23,10 +23,14 @@ internal static class WeekMaking
             Math.Round(winter.GlobalWPerM2[row.Hour]), Math.Round(row.PumpShare, 2), Math.Round(row.ElectricHeatW)));
         return new(winter.Name, winter.Start.AddHours(first), hours) { Plants = pick.Priced.Built.Plants };
 
-        void Each(Trial trial, Action<int, HourRow> take) => SeasonSimulator.Run(forcing, new LayoutCase(trial.Priced.Built.Installation, assessor.Plane(trial.Priced.Built, winter)), row =>
+        void Each(Trial trial, Action<int, HourRow> take)
         {
-            if (row.Hour >= first && row.Hour < first + WeekHours)
-                take(row.Hour - first, row);
-        });
+            var layout = new LayoutCase(trial.Priced.Built.Installation, assessor.Plane(trial.Priced.Built, winter));
+            SeasonSimulator.Run(forcing, layout, row =>
+            {
+                if (row.Hour >= first && row.Hour < first + WeekHours)
+                    take(row.Hour - first, row);
+            });
+        }
     }
 }

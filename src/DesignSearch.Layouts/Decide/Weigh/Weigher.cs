@@ -45,7 +45,12 @@ public sealed class Weigher(LayoutAssessor assessor, int threads)
         return new Weighing
         {
             UnseenFrom = unseen.Count > 0 ? UnseenJudging.From(scenario) : "",
-            Picks = [.. picks.Select((p, i) => new PickWeighing(ranks[i], unseen.Count > 0 ? unseen[i] : null, SwapWeighing.Of(p, book), doubts.Of(p, judgement.Ranking), WeekMaking.Of(p, bare, assessor)))],
+            Picks =
+            [
+                .. picks.Select((p, i) => new PickWeighing(
+                    ranks[i], unseen.Count > 0 ? unseen[i] : null, SwapWeighing.Of(p, book),
+                    doubts.Of(p, judgement.Ranking), WeekMaking.Of(p, bare, assessor))),
+            ],
             Comparisons = comparisons,
             Turning = new TurningWeighing(book).Of(solar is null ? null : book.Of(LayoutOf(solar))),
             Purchases = PurchaseList.Of(judgement, scenario.Money.Budget),
@@ -56,7 +61,10 @@ public sealed class Weigher(LayoutAssessor assessor, int threads)
         };
     }
 
-    /// <summary>Layouts that serve better than the ranking's own and are met while the ways are compared: of all, and of each way of turning. They are to be ranked before an answer is given.</summary>
+    /// <summary>
+    /// Layouts that serve better than the ranking's own and are met while the ways are compared: of all, and of each way of
+    /// turning. They are to be ranked before an answer is given.
+    /// </summary>
     /// <param name="judgement">What the search came to.</param>
     /// <param name="tried">Every point that the search simulated.</param>
     /// <param name="space">Turns points into layouts.</param>

@@ -12,4 +12,15 @@ namespace DesignSearch.Layouts.Design.Wiring;
 /// <param name="FuseA">Fuse or breaker before it, never above what the cable bears [A]; 0 where none fits.</param>
 /// <param name="SwitchedBy">What switches it.</param>
 /// <param name="Stops">Limit switches and interlock; empty where there are none.</param>
-public sealed record Wire(string Device, double Volts, double CurrentA, double StartA, string Cable, double CableM, double CableBearsA, double DropPercent, double FuseA, string SwitchedBy, string Stops);
+public sealed record Wire(
+    string Device,
+    double Volts,
+    double CurrentA,
+    double StartA,
+    string Cable,
+    double CableM,
+    double CableBearsA,
+    double DropPercent,
+    double FuseA,
+    string SwitchedBy,
+    string Stops);

@@ -11,13 +11,18 @@ internal static class BarrelWords
     private const string System = "barrels";
 
     public static Purpose Barrel { get; } = new(
-        System, "Takes up the day's warmth and gives it back at night without any control.", "where the low sun strikes them, away from the door");
+        System,
+        "Takes up the day's warmth and gives it back at night without any control.",
+        "where the low sun strikes them, away from the door");
 
     public static Purpose Lid { get; } = new(System, "Children and animals drown in open water.", "on every barrel");
 
     public static Purpose Treatment { get; } = new(System, "Against algae.", "in the barrels");
 
-    public static IEnumerable<Upkeep> Upkeep { get; } = [new("Top the barrels up, treat the water and look at the lids.", "every autumn", 1)];
+    public static IEnumerable<Upkeep> Upkeep { get; } =
+    [
+        new("Top the barrels up, treat the water and look at the lids.", "every autumn", 1),
+    ];
 
     public static string Title(int count, double litres) => Written.Sentence($"{Written.Count(count, "barrel")} ({litres:0} L)");
 }

@@ -14,16 +14,25 @@ internal static class BenchWords
     private const string System = "bench";
 
     public static PlantPlace Place { get; } = new(
-        "bench", "under the fleece", "or a bench under fleece in it", "Only the plants on the bench are held: the air of the house itself falls to");
+        "bench",
+        "under the fleece",
+        "or a bench under fleece in it",
+        "Only the plants on the bench are held: the air of the house itself falls to");
 
     public static Purpose Heated { get; } = new(System, "Warms the plants and not the house.", "all plants that must live stand on it");
 
-    public static Purpose Unheated { get; } = new(System, "Slows the plants' cooling through the night.", "all plants that must live stand on it");
+    public static Purpose Unheated { get; } = new(
+        System,
+        "Slows the plants' cooling through the night.",
+        "all plants that must live stand on it");
 
     public static Purpose ThermostatPart { get; } =
         new(System, "Starts the bench's heat when it falls to its setting.", "its feeler among the pots, under the fleece");
 
-    public static Purpose RelayPart { get; } = new(System, "Switches the bench, whose current is more than the thermostat bears.", "in the control box");
+    public static Purpose RelayPart { get; } = new(
+        System,
+        "Switches the bench, whose current is more than the thermostat bears.",
+        "in the control box");
 
     public static Caution HeatInTheWet { get; } = new("Heated bench", """
         Heating cable and mats lie in the wet: only such as are made for it, whole, never crossed, cut or covered with anything but sand
@@ -41,7 +50,8 @@ internal static class BenchWords
 
     public static string LooseFleece(double factor) => Written.Sentence($"the fleece lets {factor:0.#} times as much heat out");
 
-    public static string Title(double areaM2, bool isHeated) => Written.Sentence($"{areaM2:0.#} m² {(isHeated ? "heated " : "")}bench under fleece");
+    public static string Title(double areaM2, bool isHeated) =>
+        Written.Sentence($"{areaM2:0.#} m² {(isHeated ? "heated " : "")}bench under fleece");
 
     public static IEnumerable<Setting> Settings(bool isHeated, double setC, double limitC)
     {
@@ -51,9 +61,9 @@ internal static class BenchWords
             "Closed it keeps the bench's warmth; by day the plants want light, and a closed fleece in the sun cooks them.");
         if (isHeated)
         {
-            yield return new("Bench's thermostat", Written.Sentence($"{setC:0.#} °C"), Written.Sentence($"""
-                Above the limit of {limitC:0.#} °C, because a thermostat lags; its feeler hangs among the pots, under the fleece and off the mat.
-                """));
+            yield return new("Bench's thermostat", Written.Sentence($"{setC:0.#} °C"), Written.Sentence(
+                $"Above the limit of {limitC:0.#} °C, because a thermostat lags;",
+                $"its feeler hangs among the pots, under the fleece and off the mat."));
         }
     }
 

@@ -41,7 +41,8 @@ public sealed class CompostSystem : PlantSystem
     public override IReadOnlyList<CheckRule> Rules { get; } = [Heat];
 
     /// <inheritdoc/>
-    public override bool NeedsLowVoltage(IChoices choices) => choices.Has(CompostChoices.Mix) && choices.Get(CompostChoices.HeapPump) is { } pump && pump.Volts < SupplyPlan.MainsVolts;
+    public override bool NeedsLowVoltage(IChoices choices) =>
+        choices.Has(CompostChoices.Mix) && choices.Get(CompostChoices.HeapPump) is { } pump && pump.Volts < SupplyPlan.MainsVolts;
 
     /// <inheritdoc/>
     public override DesignedSystem? Design(DesignTask task)

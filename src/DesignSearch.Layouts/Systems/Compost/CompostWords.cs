@@ -13,15 +13,27 @@ internal static class CompostWords
     private const double DriestMix = 0.5;
     private const double WettestMix = 0.65;
 
-    public static Purpose Mix { get; } = new(System, "Its rotting is the heat; fresh for every season.", "in the open beside the house, away from walls that burn");
+    public static Purpose Mix { get; } = new(
+        System,
+        "Its rotting is the heat; fresh for every season.",
+        "in the open beside the house, away from walls that burn");
 
-    public static Purpose Wrap { get; } = new(System, "Keeps the core hot and the rain out; it must breathe.", "round the sides and over the top");
+    public static Purpose Wrap { get; } = new(
+        System,
+        "Keeps the core hot and the rain out; it must breathe.",
+        "round the sides and over the top");
 
-    public static Purpose Coil { get; } = new(System, "Takes the heat from the core and gives it to the house.", "half in the heap, half along the beds");
+    public static Purpose Coil { get; } = new(
+        System,
+        "Takes the heat from the core and gives it to the house.",
+        "half in the heap, half along the beds");
 
     public static Purpose Pump { get; } = new(System, "Moves the water round.", "inside the house, at the lowest place");
 
-    public static Purpose Thermostat { get; } = new(System, "Starts the pump when the air falls to its setting.", "at plant height, out of the sun");
+    public static Purpose Thermostat { get; } = new(
+        System,
+        "Starts the pump when the air falls to its setting.",
+        "at plant height, out of the sun");
 
     public static Purpose CoreSensor { get; } = new(System, "Stops the pump before the core is quenched.", "in the core of the heap");
 
@@ -34,16 +46,23 @@ internal static class CompostWords
         new("Look for leaks at the pump and let air out of the pipe.", "every month of the season", 1),
     ];
 
-    public static string Title(double volumeM3, double coilM) => Written.Sentence($"{volumeM3:0.#} m³ compost heap with a {coilM:0} m coil");
+    public static string Title(double volumeM3, double coilM) =>
+        Written.Sentence($"{volumeM3:0.#} m³ compost heap with a {coilM:0} m coil");
 
-    public static FormattableString Heat(double hottestC, double weakestC) => $"A fresh heap may reach {hottestC:0} °C; pipe and pump bear {weakestC:0} °C.";
+    public static FormattableString Heat(double hottestC, double weakestC) =>
+        $"A fresh heap may reach {hottestC:0} °C; pipe and pump bear {weakestC:0} °C.";
 
     public static string OtherHeat(double factor) => Written.Sentence($"the compost heap gives {factor:0.#} times its heat");
 
     public static IEnumerable<Setting> Settings(double setC, double restC) =>
     [
-        new("Thermostat of the compost heap's pump", Written.Sentence($"{setC:0.#} °C"), "Above the stand-by heater, so that the heap's heat goes first."),
-        new("Heap's pump rests", Written.Sentence($"core below {restC:0} °C"), "A heap cooled further goes cold and needs weeks to come back."),
+        new(
+            "Thermostat of the compost heap's pump", Written.Sentence($"{setC:0.#} °C"),
+            "Above the stand-by heater, so that the heap's heat goes first."),
+        new(
+            "Heap's pump rests",
+            Written.Sentence($"core below {restC:0} °C"),
+            "A heap cooled further goes cold and needs weeks to come back."),
         new(
             "Building the heap",
             "moist as a wrung-out sponge, loose enough to breathe, half a metre of cover over the pipe",
@@ -73,7 +92,8 @@ internal static class CompostWords
         < DriestMix => Written.Sentence(
             $"This mix is too dry at {100 * share:0} % of water: wet it to between 50 and 65 % while building, or it hardly rots."),
         > WettestMix => Written.Sentence(
-            $"This mix is too wet at {100 * share:0} % of water: mix in dry chips until it holds 50 to 65 %, or it rots without air and stays cold."),
+            $"This mix is too wet at {100 * share:0} % of water: mix in dry chips until it holds 50 to 65 %, or it rots without air",
+            $"and stays cold."),
         _ => Written.Sentence($"Moisture should lie between 50 and 65 %, and this mix has {100 * share:0}: keep it there."),
     };
 }

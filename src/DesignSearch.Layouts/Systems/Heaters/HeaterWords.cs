@@ -15,12 +15,17 @@ internal static class HeaterWords
 
     private const string System = "stand-by heater";
 
-    public static Purpose Heater { get; } = new(System, "Holds the limit when all else is spent.", "half a metre clear all round, never under film");
+    public static Purpose Heater { get; } = new(
+        System, "Holds the limit when all else is spent.",
+        "half a metre clear all round, never under film");
 
     public static Purpose ContactorPart { get; } =
         new(System, "Switches the heater, whose current is more than a thermostat bears; the coil is on low voltage.", "in the mains box");
 
-    public static Purpose ThermostatPart { get; } = new(System, "Starts the heater when the air falls to its setting.", "at plant height, out of the sun");
+    public static Purpose ThermostatPart { get; } = new(
+        System,
+        "Starts the heater when the air falls to its setting.",
+        "at plant height, out of the sun");
 
     public static Caution Fire { get; } = new("Fire", """
         An electric heater wants half a metre to a metre clear all round, never film, fleece or dust near it, a high-limit cut-out and a
@@ -35,9 +40,13 @@ internal static class HeaterWords
     public static Setting Thermostat(double setC, double limitC) => new(
         "Stand-by heater's thermostat",
         Written.Sentence($"{setC:0.#} °C"),
-        Written.Sentence($"Above the limit of {limitC:0.#} °C, because a thermostat lags; check it with a good thermometer at plant height."));
+        Written.Sentence(
+            $"Above the limit of {limitC:0.#} °C, because a thermostat lags; check it with a good thermometer at plant height."));
 
-    public static FormattableString Band(double setC, double bandK, double coldestC, double limitC) => $"""
-        Set at {setC:0.#} °C, its band of {bandK:0.#} K lets the air fall to {coldestC:0.#} °C before it heats; the limit is {limitC:0.#} °C.
-        """;
+    public static FormattableString Band(double setC, double bandK, double coldestC, double limitC)
+    {
+        FormattableString falls =
+            $"Set at {setC:0.#} °C, its band of {bandK:0.#} K lets the air fall to {coldestC:0.#} °C before it heats;";
+        return $"{falls} the limit is {limitC:0.#} °C.";
+    }
 }

@@ -21,13 +21,19 @@ internal static class SkinWords
     public static Purpose NightCover { get; } =
         new(System, "Closed from dusk to dawn it keeps the night's heat in; 5 % for cuts included.", "under the roof and down the walls");
 
-    public static Purpose CoverMotor { get; } = new(System, "Draws the cover at dusk and opens it at dawn.", "one at each side of the roof");
+    public static Purpose CoverMotor { get; } = new(
+        System,
+        "Draws the cover at dusk and opens it at dawn.",
+        "one at each side of the roof");
 
     public static Purpose CoverWires { get; } = new(System, "Carries the cover and keeps its edges closed.", "under the roof");
 
     public static Purpose LightSensor { get; } = new(System, "Tells the cover motor dusk from day.", "outside, facing the open sky");
 
-    public static Purpose Sealing { get; } = new(System, "Stops warm air from leaking out at door, vents and base.", "door, vents, laps and base");
+    public static Purpose Sealing { get; } = new(
+        System,
+        "Stops warm air from leaking out at door, vents and base.",
+        "door, vents, laps and base");
 
     public static Purpose PerimeterBoard { get; } =
         new(System, "Keeps the warmth of the ground from leaving at the edge.", "dug in round the outside of the floor");

@@ -38,7 +38,9 @@ internal static class SolarCheckWords
         $"In a storm end stops or a bolt must take the load, never the gear.");
 
     public static FormattableString Freezing(FreezeProtection protection, double nightC) => protection.Method == FreezeMethod.Antifreeze
-        ? (FormattableString)$"A clear sky takes the collector to about {nightC:0} °C; the antifreeze holds to {protection.ProtectsToC:0} °C."
+        ? Both(
+            $"A clear sky takes the collector to about {nightC:0} °C;",
+            $"the antifreeze holds to {protection.ProtectsToC:0} °C.")
         : $"The collector stands empty at night, when a clear sky takes it to about {nightC:0} °C.";
 
     public static FormattableString WorkingWind(double wantedMPerS, double turnsMPerS) =>
