@@ -46,8 +46,9 @@ internal struct BenchBlock<T> : ISourceBlock<BenchBlock<T>, T>
     /// <summary>What the fleece radiates to the inside of the cover, by the temperatures at the beginning of the step.</summary>
     public void Prepare(ref HouseBlock<T> house)
     {
-        toCover = terms.ToCover * (bench - house.Inner);
-        house.Doors.Inner.Source += toCover;
+        var given = terms.ToCover * (bench - house.Inner);
+        house.GiveToInner(given);
+        toCover = given;
     }
 
     /// <summary>Heats by the air at the beginning of the step, which moves by a few tenths in it, and joins the bench to the row of the air.</summary>

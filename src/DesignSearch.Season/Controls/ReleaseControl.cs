@@ -35,8 +35,9 @@ internal struct ReleaseControl<T>(in HouseTerms<T> terms)
     /// <summary>All that it can give, less <see cref="Conductance"/> × air: the tank's heat, and that of its fan [W].</summary>
     /// <param name="topC">Top of the tank [°C].</param>
     /// <param name="enabled">Share of its strength, see <see cref="Enabled"/>.</param>
+    /// <param name="strength">What <see cref="Conductance"/> gives for that share [W/K].</param>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public readonly T Source(T topC, T enabled) => conductance * enabled * topC + fanW * enabled;
+    public readonly T Source(T topC, T enabled, T strength) => strength * topC + fanW * enabled;
 
     /// <summary>Electricity of pump and fan over a share of the step [W].</summary>
     /// <param name="share">Share of the step that it ran in full.</param>

@@ -15,7 +15,7 @@ internal struct Door<T>
     /// <summary>Opens it further.</summary>
     /// <param name="conductance">What hangs on the node's temperature [W/K], 0 or more.</param>
     /// <param name="source">What does not [W].</param>
-    public void Add(in T conductance, in T source)
+    public void Add(T conductance, T source)
     {
         Conductance += conductance;
         Source += source;

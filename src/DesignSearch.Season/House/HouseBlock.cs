@@ -111,19 +111,20 @@ internal struct HouseBlock<T>
     /// <param name="use">What the sources do with them.</param>
     public void CloseDoors(DoorUse use)
     {
+        innerNow = T.Of(0);
         if (use > DoorUse.InnerSource)
             Doors = default;
-        else
-            Doors.Inner.Source = T.Of(0);
     }
+
+    /// <summary>Gives heat to the inner surface of the cover in this step: the short way for those who need no other door.</summary>
+    /// <param name="watts">Heat that does not hang on its temperature at the end of the step [W].</param>
+    public void GiveToInner(T watts) => innerNow += watts;
 
     /// <summary>Folds what goes through the doors into the step.</summary>
     /// <param name="use">What the sources do with them; conductances make every pivot anew.</param>
     public void TakeDoors(DoorUse use)
     {
-        innerNow = Doors.Inner.Source;
-        if (use == DoorUse.InnerSource)
-            return;
+        innerNow += Doors.Inner.Source;
         outerNow = outerIn + Doors.Cover.Source;
         floorNow = floorIn + Doors.Floor.Source;
         soil1Now = Doors.Soil1.Source;
@@ -191,7 +192,7 @@ internal struct HouseBlock<T>
     /// <summary>A door to the air, once every other node is eliminated and before <see cref="Decide"/>.</summary>
     /// <param name="conductance">What hangs on the air's temperature [W/K].</param>
     /// <param name="source">What does not [W].</param>
-    public void Add(in T conductance, in T source)
+    public void Add(T conductance, T source)
     {
         pivot += conductance;
         rest += source;
@@ -200,6 +201,7 @@ internal struct HouseBlock<T>
     /// <summary>Vents, then every offer of heat in closed form: the air at the end of the step.</summary>
     /// <param name="tankTopC">Top layer of the tank half-way through the step [°C].</param>
     /// <param name="offers">Those of the sources, and room for <see cref="OwnOffers"/> at the end.</param>
+    [MethodImpl(MethodImplOptions.NoInlining)]
     public void Decide(in T tankTopC, Span<Offer<T>> offers)
     {
         var top = tankTopC;
@@ -207,16 +209,17 @@ internal struct HouseBlock<T>
         var p = pivot + vent;
         var r = rest + vent * outside;
         var enabled = release.Enabled(top);
-        var (source, conductance) = (release.Source(top, enabled), release.Conductance(enabled));
+        var conductance = release.Conductance(enabled);
+        var source = release.Source(top, enabled, conductance);
         if (offers.Length > OwnOffers)
         {
             DecideAmong(offers, p, r, vent, enabled, source, conductance);
             return;
         }
 
-        OfferDecision.Decide(p, r, release.SetC, source, conductance, Heater.SetC, Heater.NowW, out var need, out var taken, out var takenConductance, out var heat);
+        OfferDecision.Decide(p, r, release.SetC, source, conductance, Heater.SetC, Heater.NowW, out var need, out var atSet, out var taken, out var takenConductance, out var heat);
         var air = (r + taken + heat) / (p + takenConductance);
-        End(air, vent, heat, enabled * Offer<T>.DutyOf(need, source - conductance * release.SetC), taken - takenConductance * air);
+        End(air, vent, heat, enabled * Offer<T>.DutyOf(need, atSet), taken - takenConductance * air);
     }
 
     /// <summary>Every other temperature, backwards from the air.</summary>

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using DesignSearch.Season.Flows;
 using DesignSearch.Season.House;
@@ -81,7 +82,9 @@ internal static class BatchRunner<T>
         }
     }
 
-    private static void Step(Span<Batch<T>> batches, ReadOnlySpan<SourceRunner<T>> sources, DoorUse doors, OfferTable<T> offers)
+    // Apart from the long loop over the hours, which the machine may have to compile while it runs.
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void Step(Span<Batch<T>> batches, ReadOnlySpan<SourceRunner<T>> sources, DoorUse doors, in OfferTable<T> offers)
     {
         if (doors != DoorUse.None)
             ThroughDoors(batches, sources, doors);
@@ -117,7 +120,7 @@ internal static class BatchRunner<T>
                 source.Prepare(batches);
         }
 
-        for (var b = 0; b < batches.Length; b++)
+        for (var b = 0; b < batches.Length && doors > DoorUse.InnerSource; b++)
             batches[b].House.TakeDoors(doors);
     }
 

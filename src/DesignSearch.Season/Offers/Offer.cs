@@ -41,5 +41,5 @@ internal struct Offer<T>
     /// <param name="need">See <see cref="Need"/>.</param>
     /// <param name="atSet">See <see cref="AtSet"/>.</param>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static T DutyOf(T need, T atSet) => T.Min(T.Max(T.Min(need, atSet), T.Of(0)) / T.Max(atSet, T.Of(1e-9)), T.Of(1));
+    public static T DutyOf(T need, T atSet) => T.Max(T.Min(need, atSet), T.Of(0)) / T.Max(atSet, T.Of(1e-9));
 }

@@ -18,17 +18,18 @@ internal static class OfferDecision
     /// <param name="secondC">Set point of the other one [°C].</param>
     /// <param name="fixedW">All that it can give [W].</param>
     /// <param name="firstNeed">What is wanted of the first at its set point [W].</param>
+    /// <param name="firstAtSet">All that the first can give at its set point [W].</param>
     /// <param name="taken">What the air takes of the first, less <paramref name="takenConductance"/> × air [W].</param>
     /// <param name="takenConductance">[W/K]</param>
     /// <param name="takenFixed">What it takes of the second [W].</param>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static void Decide<T>(T p, T r, T firstC, T source, T conductance, T secondC, T fixedW, out T firstNeed, out T taken, out T takenConductance, out T takenFixed)
+    public static void Decide<T>(T p, T r, T firstC, T source, T conductance, T secondC, T fixedW, out T firstNeed, out T firstAtSet, out T taken, out T takenConductance, out T takenFixed)
         where T : unmanaged, ILane<T>
     {
         var zero = T.Of(0);
         firstNeed = firstC * p - r - T.IfGreater(secondC, firstC, fixedW, zero);
         var secondNeed = secondC * p - r - T.IfGreater(secondC, firstC, zero, source - conductance * secondC);
-        var firstAtSet = source - conductance * firstC;
+        firstAtSet = source - conductance * firstC;
         taken = T.IfGreater(firstNeed, firstAtSet, source, T.Max(firstNeed, zero));
         takenConductance = T.IfGreater(firstNeed, firstAtSet, conductance, zero);
         takenFixed = T.IfGreater(secondNeed, fixedW, fixedW, T.Max(secondNeed, zero));

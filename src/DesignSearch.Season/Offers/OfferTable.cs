@@ -12,4 +12,7 @@ internal readonly ref struct OfferTable<T>(Span<Offer<T>> all, int each)
 
     /// <summary>Offers of one batch.</summary>
     public Span<Offer<T>> Of(int batch) => all.Slice(batch * each, each);
+
+    /// <summary>Some of the offers of one batch.</summary>
+    public Span<Offer<T>> Of(int batch, int first, int count) => all.Slice(batch * each + first, count);
 }

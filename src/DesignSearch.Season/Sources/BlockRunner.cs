@@ -12,12 +12,12 @@ internal sealed unsafe class BlockRunner<TBlock, T> : SourceRunner<T>
     where T : unmanaged, ILane<T>
 {
     private readonly TBlock* blocks;
-    private readonly int count;
+    private readonly int batchCount, offerCount;
 
     public BlockRunner(SourceKind kind, in SourceStart start, int batches)
         : base(kind)
     {
-        count = batches;
+        (batchCount, offerCount) = (batches, kind.Offers);
         blocks = (TBlock*)NativeMemory.AlignedAlloc((nuint)(sizeof(TBlock) * batches), Pack.CacheLine);
         for (var b = 0; b < batches; b++)
             blocks[b] = TBlock.Make(start, b * T.Width);
@@ -27,7 +27,7 @@ internal sealed unsafe class BlockRunner<TBlock, T> : SourceRunner<T>
 
     public override void Hour(in HourForcing f)
     {
-        for (var b = 0; b < count; b++)
+        for (var b = 0; b < batchCount; b++)
             blocks[b].Hour(f);
     }
 
@@ -37,16 +37,16 @@ internal sealed unsafe class BlockRunner<TBlock, T> : SourceRunner<T>
             blocks[b].Prepare(ref batches[b].House);
     }
 
-    public override void Offer(Span<Batch<T>> batches, OfferTable<T> offers)
+    public override void Offer(Span<Batch<T>> batches, in OfferTable<T> offers)
     {
         for (var b = 0; b < batches.Length; b++)
-            blocks[b].Offer(ref batches[b].House, offers.Of(b).Slice(FirstOffer, Kind.Offers));
+            blocks[b].Offer(ref batches[b].House, offerCount > 0 ? offers.Of(b, FirstOffer, offerCount) : default);
     }
 
-    public override void Settle(Span<Batch<T>> batches, OfferTable<T> offers)
+    public override void Settle(Span<Batch<T>> batches, in OfferTable<T> offers)
     {
         for (var b = 0; b < batches.Length; b++)
-            blocks[b].Settle(batches[b].House, offers.Of(b).Slice(FirstOffer, Kind.Offers));
+            blocks[b].Settle(batches[b].House, offerCount > 0 ? offers.Of(b, FirstOffer, offerCount) : default);
     }
 
     public override void Book(int batch, ref FlowBook<T> book) => blocks[batch].Book(ref book);

@@ -48,9 +48,9 @@ internal abstract class SourceRunner<T>(SourceKind kind) : IDisposable
 
     public abstract void Prepare(Span<Batch<T>> batches);
 
-    public abstract void Offer(Span<Batch<T>> batches, OfferTable<T> offers);
+    public abstract void Offer(Span<Batch<T>> batches, in OfferTable<T> offers);
 
-    public abstract void Settle(Span<Batch<T>> batches, OfferTable<T> offers);
+    public abstract void Settle(Span<Batch<T>> batches, in OfferTable<T> offers);
 
     public abstract void Book(int batch, ref FlowBook<T> book);
 

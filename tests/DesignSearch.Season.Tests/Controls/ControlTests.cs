@@ -48,7 +48,7 @@ public sealed class ControlTests
         var (top, enabled) = (Lane1.Of(topC), release.Enabled(Lane1.Of(topC)));
         Assert.Equal(expected, At(enabled), 12);
         Assert.Equal(expected * 150, At(release.Conductance(enabled)), 12);
-        Assert.Equal(expected * ((150 * topC) + 40), At(release.Source(top, enabled)), 9);
+        Assert.Equal(expected * ((150 * topC) + 40), At(release.Source(top, enabled, release.Conductance(enabled))), 9);
         Assert.Equal(10, At(release.FanW(Lane1.Of(0.25))));
     }
 

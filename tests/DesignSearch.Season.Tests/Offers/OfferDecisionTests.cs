@@ -56,7 +56,7 @@ public sealed class OfferDecisionTests
         OfferDecision.Decide(ref p, ref r, room.AsSpan());
         OfferDecision.Decide(
             Lane1.Of(Pivot), Lane1.Of(rest), Lane1.Of(release.Set), Lane1.Of(release.Source), Lane1.Of(release.Conductance), Lane1.Of(heater.Set), Lane1.Of(heater.Source),
-            out var need, out var taken, out var takenConductance, out var heat);
+            out var need, out _, out var taken, out var takenConductance, out var heat);
         Assert.Equal((At(room[1].Need), At(room[1].Taken), At(room[1].TakenConductance), At(room[2].Taken)), (At(need), At(taken), At(takenConductance), At(heat)));
         Assert.Equal((At(p), At(r)), (Pivot + At(takenConductance), rest + At(taken) + At(heat)));
     }, iter: 5_000);
