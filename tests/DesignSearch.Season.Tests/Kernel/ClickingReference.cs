@@ -45,8 +45,8 @@ internal sealed class ClickingReference(WinterForcing forcing, LayoutCase layout
     {
         var winter = forcing.Winter;
         var a = forcing.Assumptions;
-        var (lightGate, lightBand) = (a[PumpAssumptions.LightGate.Key], a[PumpAssumptions.LightBand.Key]);
-        var ceilingFade = a[PumpAssumptions.CeilingFade.Key];
+        var (lightGate, lightBand) = (a[PumpAssumptions.LightGate], a[PumpAssumptions.LightBand]);
+        var ceilingFade = a[PumpAssumptions.CeilingFade];
         var (house, collector, release, heater, tankCeiling) = (layout.Installation.House, layout.Installation.Collector, layout.Installation.Release, layout.Installation.Heater, l.CeilingC);
         double air = winter.AirC[0], cover = air, floor = air, barrels = air, mass = air, inner = air;
         double soil1 = HouseTerms.SoilStartC(forcing, 1), soil2 = HouseTerms.SoilStartC(forcing, 2), soil3 = HouseTerms.SoilStartC(forcing, 3);
