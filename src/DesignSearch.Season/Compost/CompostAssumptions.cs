@@ -68,9 +68,18 @@ public static class CompostAssumptions
         1,
         "own choice: outer layer of the heap that insulates its core");
 
+    /// <summary>Kelvins over which the pump comes in above the core at which it rests.</summary>
+    public static AssumptionEntry PumpFadeK { get; } = new(
+        "compost_pump_fade_k", "K of the core", 5, 0.5, 20, "own choice: the band of the thermostat in the core, evened out");
+
+    /// <summary>Core over the set point of the house below which the coil gives nothing.</summary>
+    public static AssumptionEntry PumpAboveSetK { get; } = new(
+        "compost_pump_above_set_k", "K between core and set point", 1, 0, 10, "own choice: water that is hardly warmer brings nothing");
+
     /// <summary>All of them, in the order of the report.</summary>
     public static IReadOnlyList<AssumptionEntry> All { get; } =
     [
         StartC, RateFactorMost, SteamFromC, SteamWPerM3K, VolumetricCapacityJPerM3K, ConductivityWPerMK, ShellM,
+        PumpFadeK, PumpAboveSetK,
     ];
 }

@@ -13,7 +13,6 @@ internal struct CompostBlock<T> : ISourceBlock<CompostBlock<T>, T>
     where T : unmanaged, ILane<T>
 {
     private const double SecondsPerDay = 86400;
-    private const double FadeK = 5;
 
     private readonly CompostTerms<T> terms;
     private readonly T perSecond, stepSeconds;
@@ -66,8 +65,8 @@ internal struct CompostBlock<T> : ISourceBlock<CompostBlock<T>, T>
     public readonly void Offer(ref HouseBlock<T> house, Span<Offer<T>> offers)
     {
         var (one, zero) = (T.Of(1), T.Of(0));
-        var warm = T.Min(core - terms.RestBelowC, core - terms.SetC - one);
-        var conductance = power * terms.Coil * T.Min(T.Max(warm * T.Of(1 / FadeK), zero), one);
+        var warm = T.Min(core - terms.RestBelowC, core - terms.SetC - terms.AboveSetK);
+        var conductance = power * terms.Coil * T.Min(T.Max(warm * terms.PerFadeK, zero), one);
         ref var offer = ref offers[0];
         (offer.SetC, offer.Source, offer.Conductance) = (terms.SetC, conductance * core, conductance);
     }

@@ -43,6 +43,8 @@ public sealed record CompostNumbers(
         PumpW = PumpW,
         SetC = SetPointC,
         RestBelowC = RestBelowC,
+        PerFadeK = 1 / a[CompostAssumptions.PumpFadeK],
+        AboveSetK = a[CompostAssumptions.PumpAboveSetK],
         RatePerDay = RatePerDay,
         RateFactorMost = a[CompostAssumptions.RateFactorMost],
         StartC = a[CompostAssumptions.StartC],

@@ -34,6 +34,12 @@ internal struct CompostTerms<TNumber>
     /// <summary>Core below which the pump rests [°C].</summary>
     public TNumber RestBelowC;
 
+    /// <summary>How fast the pump comes in as the core warms [1/K].</summary>
+    public TNumber PerFadeK;
+
+    /// <summary>Core over the set point below which the coil gives nothing [K].</summary>
+    public TNumber AboveSetK;
+
     /// <summary>Rate of rotting at 20 °C [1/d].</summary>
     public TNumber RatePerDay;
 
