@@ -23,7 +23,19 @@ internal static class OfferDecision
     /// <param name="takenConductance">[W/K]</param>
     /// <param name="takenFixed">What it takes of the second [W].</param>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static void Decide<T>(T p, T r, T firstC, T source, T conductance, T secondC, T fixedW, out T firstNeed, out T firstAtSet, out T taken, out T takenConductance, out T takenFixed)
+    public static void Decide<T>(
+        T p,
+        T r,
+        T firstC,
+        T source,
+        T conductance,
+        T secondC,
+        T fixedW,
+        out T firstNeed,
+        out T firstAtSet,
+        out T taken,
+        out T takenConductance,
+        out T takenFixed)
         where T : unmanaged, ILane<T>
     {
         var zero = T.Of(0);
