@@ -7,6 +7,9 @@ namespace DesignSearch.Parts.Small;
 /// <param name="Info">What every part has: name, price, life.</param>
 public sealed record SmallPart(PartInfo Info) : Part(Info)
 {
+    private static readonly PartUnit[] Units =
+        [PartUnit.Piece, PartUnit.Metre, PartUnit.Litre, PartUnit.Set, PartUnit.SquareMetre, PartUnit.CubicMetre];
+
     /// <summary>Its file in a catalogue.</summary>
     public static PartKind Definition { get; } = new("small-part", "small-parts.csv", Read);
 
@@ -28,8 +31,7 @@ public sealed record SmallPart(PartInfo Info) : Part(Info)
     /// <summary>Hottest place or water that it stands [°C], 0 where it does not matter, from 0 to 300.</summary>
     public required double MaxTemperatureC { get; init; }
 
-    internal static SmallPart Read(ICsvCells cells) =>
-        new(PartInfo.Read(cells, [PartUnit.Piece, PartUnit.Metre, PartUnit.Litre, PartUnit.Set, PartUnit.SquareMetre, PartUnit.CubicMetre]))
+    internal static SmallPart Read(ICsvCells cells) => new(PartInfo.Read(cells, Units))
     {
         Role = cells.Word("role", Words.Of<SmallPartRole>(), "The task that it serves"),
         Volts = cells.Number("volts", 0, 400, "Supply or switched voltage [V], 0 where there is none"),

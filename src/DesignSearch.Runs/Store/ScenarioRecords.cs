@@ -68,7 +68,10 @@ internal static class ScenarioRecords
         var sun = winter.GlobalWPerM2.AsSpan(winter.WarmUpHours).ToArray();
         return new WinterRecord(
             winter.Name, winter.Kind.ToString().ToLowerInvariant(), weight, air.Average(), air.Min(),
-            air.Count(c => c < limitC), sun.Average() * 24 / 1000, winter.Remarks) { Start = winter.Start };
+            air.Count(c => c < limitC), sun.Average() * 24 / 1000, winter.Remarks)
+        {
+            Start = winter.Start,
+        };
     }
 
     private static string Day(int month, int day) => new DateTime(2001, month, day).ToString("d MMMM", CultureInfo.InvariantCulture);

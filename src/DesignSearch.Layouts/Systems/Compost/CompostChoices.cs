@@ -29,7 +29,13 @@ public static class CompostChoices
     /// <summary>Thermostat of the pump.</summary>
     public static NumberChoice SetC { get; } = new(
         "compost_set_c", "thermostat of the compost heap's pump", "°C", 0,
-        25) { Standard = 3, Tried = [3], AboveLimit = true, Under = Mix };
+        25)
+    {
+        Standard = 3,
+        Tried = [3],
+        AboveLimit = true,
+        Under = Mix,
+    };
 
     /// <summary>Core below which the pump rests.</summary>
     public static NumberChoice RestC { get; } = new("compost_rest_c", "core below which that pump rests", "°C", 0, 60) { Standard = 40, Tried = [40], Under = Mix };
