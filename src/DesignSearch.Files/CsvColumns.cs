@@ -29,6 +29,10 @@ public sealed class CsvColumns : ICsvCells
     public double Number(string column, double low, double high, string what) => Ask(column, CsvExpected.Number(low, high), what, 0.0);
 
     /// <inheritdoc/>
+    public double? NumberIfAny(string column, double low, double high, string what) =>
+        Ask<double?>(column, CsvExpected.Number(low, high), what, null, isOptional: true);
+
+    /// <inheritdoc/>
     public int Whole(string column, int low, int high, string what) => Ask(column, CsvExpected.Whole(low, high), what, 0);
 
     /// <inheritdoc/>

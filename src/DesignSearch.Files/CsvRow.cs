@@ -19,6 +19,11 @@ internal sealed class CsvRow(string file, int line, IReadOnlyDictionary<string, 
             ? value
             : Refuse(column, CsvExpected.Number(low, high), 0.0);
 
+    public double? NumberIfAny(string column, double low, double high, string what) =>
+        !cells.TryGetValue(column, out var text) || text.Length == 0 ? null
+        : PlainNumber.TryRead(text, out var value) && value >= low && value <= high ? value
+        : Refuse<double?>(column, CsvExpected.Number(low, high) + ", or nothing", null);
+
     public int Whole(string column, int low, int high, string what) =>
         TryFind(column, out var text) && int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var value) && value >= low && value <= high
             ? value

@@ -23,6 +23,10 @@ public interface ICsvCells
     /// <param name="what">What the column means.</param>
     double Number(string column, double low, double high, string what);
 
+    /// <summary>A plain number from low to high, or nothing where the cell or the whole column is missing.</summary>
+    /// <inheritdoc cref="Number"/>
+    double? NumberIfAny(string column, double low, double high, string what);
+
     /// <summary>A whole number from low to high.</summary>
     /// <inheritdoc cref="Number"/>
     int Whole(string column, int low, int high, string what);
