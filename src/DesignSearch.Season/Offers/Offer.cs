@@ -10,7 +10,9 @@ internal struct Offer<T>
     /// <summary>Air that it holds: the middle of its thermostat's band [°C].</summary>
     public T SetC;
 
-    /// <summary>All that it can give is Source − Conductance × air, and not below 0 at its set point [W].</summary>
+    /// <summary>
+    /// All that it can give is Source − Conductance × air [W]; where that is below 0 at its set point it runs in full or not at all.
+    /// </summary>
     public T Source;
 
     /// <inheritdoc cref="Source"/>
@@ -34,7 +36,7 @@ internal struct Offer<T>
     /// <param name="airC">Air at the end of the step [°C].</param>
     public readonly T Given(T airC) => Taken - TakenConductance * airC;
 
-    /// <summary>Share of the step that it ran [0…1]; 0 where it has nothing to give.</summary>
+    /// <summary>Share of the step that it ran [0…1]; 0 where it has nothing to give at its set point.</summary>
     public readonly T Duty => DutyOf(Need, AtSet);
 
     /// <inheritdoc cref="Duty"/>

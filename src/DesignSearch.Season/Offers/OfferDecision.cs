@@ -64,7 +64,8 @@ internal static class OfferDecision
         for (var i = 0; i < offers.Length; i++)
         {
             ref var offer = ref offers[i];
-            var (need, atSet) = (offer.Need, offer.AtSet);
+            // One that would cool air as warm as its set point still helps air that is colder: it runs in full or not at all.
+            var (need, atSet) = (offer.Need, T.Max(offer.AtSet, zero));
             var (conductance, source) = (T.IfGreater(need, atSet, offer.Conductance, zero), T.IfGreater(need, atSet, offer.Source, T.Max(need, zero)));
             (offer.TakenConductance, offer.Taken) = (conductance, source);
             p += conductance;

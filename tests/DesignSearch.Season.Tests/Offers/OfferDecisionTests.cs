@@ -72,6 +72,19 @@ public sealed class OfferDecisionTests
         Assert.Equal([first, second], given);
     }
 
+    /// <summary>Soil of 4 °C behind 100 W/K and a fan of 20 W, set at 6 °C: at 6 °C it would cool.</summary>
+    [Theory]
+    [InlineData(0, 420)]
+    [InlineData(5.9, 0)]
+    [InlineData(6.1, 0)]
+    public void What_would_cool_at_its_set_point_gives_all_or_nothing(double without, double atMost)
+    {
+        var (air, given) = Decided([(6, 420, 100), (-5, 1000, 0)], without * Pivot);
+        Assert.Equal(without < 6 ? (without * Pivot + 420) / (Pivot + 100) : without, air, 1e-9);
+        Assert.Equal(without < 6 ? 420 - 100 * air : 0, given[0], 1e-9);
+        Assert.True(given[0] <= atMost && given[1] == 0);
+    }
+
     private static (double Air, double[] Given) Decided((double Set, double Source, double Conductance)[] offers, double rest)
     {
         var room = Room(offers);
