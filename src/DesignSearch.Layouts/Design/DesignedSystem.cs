@@ -24,6 +24,9 @@ public abstract class DesignedSystem
     /// <summary>Where the plants that are held stand; null where it is the whole house.</summary>
     public virtual PlantPlace? Plants => null;
 
+    /// <summary>Air of the house up to which it heats by a thermostat [°C]; below every temperature where it has none.</summary>
+    public virtual double HeatsToC => double.NegativeInfinity;
+
     /// <summary>What it is, in the title of the layout.</summary>
     public virtual IEnumerable<string> Words => [];
 

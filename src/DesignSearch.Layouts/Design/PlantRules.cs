@@ -29,6 +29,10 @@ public static class PlantRules
         "a power cut on the coldest night",
         "The season model; told, not refused: frost in the cut counts as frost");
 
+    /// <summary>Thermostats that heat against the vents.</summary>
+    public static CheckRule Vents { get; } = new(
+        "vents-apart", "heating clear of the vents", "3 K between heating and venting: common practice, no source");
+
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<CheckRule> All { get; } = [Budget, BuildHours, Parts, StoreFloor, FloorLoad, PowerCut];
+    public static IReadOnlyList<CheckRule> All { get; } = [Budget, BuildHours, Parts, StoreFloor, FloorLoad, PowerCut, Vents];
 }

@@ -84,6 +84,19 @@ public sealed class CheckListTests
         Assert.Equal(expected >= 0, check.Passed);
     }
 
+    [Theory]
+    [InlineData("heater", "heater_set_c", 22, false)]
+    [InlineData("heater", "heater_set_c", 23, true)]
+    [InlineData("", "release_set_c", 23, true)]
+    public void Heating_that_the_vents_would_throw_out_is_refused(string heater, string key, double setC, bool isRefused)
+    {
+        using var small = new SmallScenario();
+        var scenario = small.Read();
+        var layout = SmallScenario.Solar(scenario, heater.Length > 0 ? [(heater, "fan-heater-1kw"), (key, setC)] : [(key, setC)]);
+        var checks = new LayoutAssessor(scenario, WinterSet.Make(scenario)) is var assessor ? assessor.Checks(assessor.Price(layout), []) : [];
+        Assert.Equal(isRefused, checks.Any(c => c.Id == "vents-apart" && !c.Passed));
+    }
+
     [Fact]
     public void A_turning_frame_needs_a_drive_that_is_strong_enough()
     {

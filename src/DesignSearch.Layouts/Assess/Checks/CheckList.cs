@@ -10,6 +10,7 @@ public static class CheckList
     internal const double PartsMissed = 1;
 
     private const double LeastViolation = 1e-6;
+    private const double VentsApartK = 3;
 
     /// <summary>Every check of a layout.</summary>
     /// <param name="conditions">What they are asked under.</param>
@@ -40,10 +41,11 @@ public static class CheckList
     internal static List<Check> BeforeTheList(Conditions conditions, IReadOnlyList<DesignedSystem> systems)
     {
         var checks = new List<Check>(conditions.Scenario.Systems.Rules.Count);
-        var (floor, load) = (0.0, default(FloorLoad?));
+        var (floor, load, heatsTo) = (0.0, default(FloorLoad?), double.NegativeInfinity);
         foreach (var system in systems)
         {
             floor += system.StoreFloorM2;
+            heatsTo = Math.Max(heatsTo, system.HeatsToC);
             if (system.FloorLoad is { } own && !(load?.KgPerM2 >= own.KgPerM2))
                 load = own;
         }
@@ -55,6 +57,13 @@ public static class CheckList
             var bears = conditions.Scenario.Site.FloorBearsKgPerM2;
             var words = PlantWords.FloorLoad(heaviest, bears);
             checks.Add(PlantRules.FloorLoad.Found(heaviest.KgPerM2 <= bears, 1 - (heaviest.KgPerM2 / bears), words));
+        }
+
+        var vents = BareHouse.Numbers(conditions.Scenario.Greenhouse).VentAboveC;
+        if (heatsTo > vents - VentsApartK)
+        {
+            var words = PlantWords.Vents(heatsTo, vents, VentsApartK);
+            checks.Add(PlantRules.Vents.Found(false, (vents - VentsApartK - heatsTo) / VentsApartK, words));
         }
 
         foreach (var system in systems)

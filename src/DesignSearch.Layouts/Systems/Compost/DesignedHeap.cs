@@ -20,6 +20,8 @@ internal sealed class DesignedHeap(CompostMix mix, CompostCoil coil, CompostWrap
 
     private double ControlVolts => pump.Volts >= SupplyPlan.MainsVolts ? SupplyPlan.MainsVolts : SupplyPlan.ControlVolts;
 
+    public override double HeatsToC => numbers.SetPointC;
+
     public override IEnumerable<string> Words => [CompostWords.Title(volumeM3, lengthM)];
 
     public override IEnumerable<Circuit> Circuits => [Circuit.OfPump(CompostWords.PumpDevice, pump.Volts, pump.Watts, NearM, CompostWords.PumpSwitch)];

@@ -15,6 +15,8 @@ internal sealed class DesignedHeater(Heater heater, HeaterNumbers numbers, bool 
     private const double CoilW = 8;
     private const double LeastBandK = 0.1;
 
+    public override double HeatsToC => numbers.SetPointC;
+
     public override IEnumerable<string> Words => [HeaterWords.Title(heater.Watts)];
 
     public override IEnumerable<Circuit> Circuits

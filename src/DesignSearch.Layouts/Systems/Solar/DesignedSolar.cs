@@ -33,6 +33,9 @@ public sealed class DesignedSolar(SolarLoop loop) : DesignedSystem
     public override Mount? Mount => mount;
 
     /// <inheritdoc/>
+    public override double HeatsToC => loop.Dials.ReleaseSetC;
+
+    /// <inheritdoc/>
     public override IEnumerable<string> Words => [SolarWords.Title(loop)];
 
     /// <inheritdoc/>
