@@ -23,7 +23,7 @@ internal static class DoubtWords
     public static string CurrentCosts(decimal factor) => Written.Sentence($"current costs {Percent((double)factor - 1)}");
 
     public static string StillHolds(double standbyKwh, double insteadOfKwh) =>
-        Written.Sentence($"It still holds; the stand-by heater needs {standbyKwh:0} instead of {insteadOfKwh:0} kWh.");
+        Written.Sentence($"It still holds; electric heat takes {standbyKwh:0} instead of {insteadOfKwh:0} kWh.");
 
     public static string HoldsNoLonger(int frostHours, double shortK) => Written.Sentence(
         $"It no longer holds: {WayWords.Hours(frostHours)} in the worst winter, {shortK:0.0} K below the limit.");
