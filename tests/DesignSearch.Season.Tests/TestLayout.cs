@@ -1,6 +1,7 @@
 using DesignSearch.Season.Barrels;
 using DesignSearch.Season.Benches;
 using DesignSearch.Season.Heaters;
+using DesignSearch.Season.HeatPumps;
 using DesignSearch.Season.House;
 using DesignSearch.Season.Solar;
 
@@ -70,5 +71,20 @@ internal static class TestLayout
             r.NextDouble() < 0.2 ? ReleaseNumbers.None : new ReleaseNumbers(In(20, 400), In(0.02, 0.2), In(5, 60), In(3.5, 7), 1),
             r.NextDouble() < 0.4 ? HeaterNumbers.None : new HeaterNumbers(In(300, 3000), In(3, 5), 1));
         return r.NextDouble() < 0.7 ? installation : installation.With(new BenchNumbers(In(0.5, 15), In(1, 12), r.NextDouble() < 0.3 ? 0 : In(20, 2000), In(3, 6)));
+    }
+
+    /// <summary>The same, with every other source present or absent.</summary>
+    public static Installation RandomWithSources(Random r)
+    {
+        double In(double low, double high) => low + (high - low) * r.NextDouble();
+        var layout = Random(r);
+        return r.NextDouble() < 0.5 ? layout : layout.With(HeatPump(In(600, 4000), In(3, 16)));
+    }
+
+    /// <summary>A heat pump of some output at +7 °C outdoors.</summary>
+    public static HeatPumpNumbers HeatPump(double heatW, double setC)
+    {
+        RatedPoint[] points = [new(-15, 0.5 * heatW, 1.8), new(-7, 0.65 * heatW, 2.2), new(2, 0.8 * heatW, 2.7), new(7, heatW, 3.6)];
+        return new(OutdoorLine.Through(points, p => p.HeatW), OutdoorLine.Through(points, p => p.Cop), 0.25, 1.35, 0.25, -15, 5, true, setC);
     }
 }

@@ -3,6 +3,7 @@ using DesignSearch.Layouts.Systems.Barrels;
 using DesignSearch.Layouts.Systems.Benches;
 using DesignSearch.Layouts.Systems.Compost;
 using DesignSearch.Layouts.Systems.Heaters;
+using DesignSearch.Layouts.Systems.HeatPumps;
 using DesignSearch.Layouts.Systems.Skin;
 using DesignSearch.Layouts.Systems.Solar;
 using DesignSearch.Layouts.Systems.Supply;
@@ -15,6 +16,7 @@ public static class SystemList
     /// <summary>All systems, in the order of choices, lists and words; the supply last, for it sees what all others need.</summary>
     public static SystemSet All { get; } = new(
     [
-        new SkinSystem(), new BarrelSystem(), new HeaterSystem(), new BenchSystem(), new SolarSystem(), new CompostSystem(), new SupplySystem(),
+        new SkinSystem(), new BarrelSystem(), new HeaterSystem(), new BenchSystem(), new SolarSystem(), new CompostSystem(),
+        new HeatPumpSystem(), new SupplySystem(),
     ]);
 }

@@ -47,7 +47,7 @@ public sealed class StepHalvingTests(ITestOutputHelper output)
             var (share, least) = cases[i].Installation.Find<CompostNumbers>() is not null ? (0.025, 1.0) : (0.01, 0.5);
             within += df <= Math.Max(0.5, 0.01 * b.FrostDegreeHoursKh) && ds <= Math.Max(0.5, 0.01 * b.StandbyKwh) ? 1 : 0;
             if (df > Math.Max(least, share * b.FrostDegreeHoursKh) || ds > Math.Max(least, share * b.StandbyKwh))
-                wrong.Add(FormattableString.Invariant($"layout {i}: frost {a.FrostDegreeHoursKh:0.00} and {b.FrostDegreeHoursKh:0.00} K·h, stand-by {a.StandbyKwh:0.00} and {b.StandbyKwh:0.00} kWh; {cases[i].Installation}"));
+                wrong.Add(FormattableString.Invariant($"layout {i}: frost {a.FrostDegreeHoursKh:0.00} and {b.FrostDegreeHoursKh:0.00} K·h, stand-by {a.StandbyKwh:0.00} and {b.StandbyKwh:0.00} kWh; {string.Join(' ', cases[i].Installation.Sources)} {cases[i].Installation}"));
         }
 
         output.WriteLine(FormattableString.Invariant($"{cases.Length} layouts, {sort} winter of {returnYears} years: worst frost {100 * frost:0.00} %, worst stand-by {100 * standby:0.00} % (of at least 50); frost up to {usual.Max(o => o.FrostDegreeHoursKh):0} K·h, {cases.Count(c => c.Plane is not null)} with a collector; {within} within 1 % or 0.5"));

@@ -64,4 +64,12 @@ internal static class ProofScenario
         ("pipe_insulation = \"foam-pe-20-large\"", "pipe_insulation = [\"none\", \"foam-pe-20-large\"]"),
         ("release_set_c = 5", "release_set_c = [3, 4, 5]\nrelease_band_k = [1, 2]"),
     ]);
+
+    /// <summary>The small one with every heat pump of the starter catalogue beside the heaters.</summary>
+    public static SmallScenario HeatPumps() => new(
+    [
+        .. Common,
+        ("perimeter_board = \"none\"", "perimeter_board = [\"none\", \"edge-board-50\"]"),
+        ("heat_pump = \"none\"", "heat_pump = [\"hp-single-speed\", \"hp-inverter\", \"hp-inverter-guard\", \"hp-cold-climate\", \"hp-through-wall\"]"),
+    ]);
 }

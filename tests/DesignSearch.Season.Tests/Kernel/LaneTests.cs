@@ -24,7 +24,7 @@ public sealed class LaneTests
     public void A_layout_gets_the_same_bits_at_any_width_and_place(int width)
     {
         var random = new Random(5);
-        var cases = Enumerable.Range(0, 37).Select(_ => Case(TestLayout.Random(random))).ToArray();
+        var cases = Enumerable.Range(0, 37).Select(_ => Case(TestLayout.RandomWithSources(random))).ToArray();
         var together = new Outcome[cases.Length];
         SeasonSimulator.Run(Forcing, cases, together, null, 300, width);
         for (var i = 0; i < cases.Length; i++)
@@ -35,7 +35,7 @@ public sealed class LaneTests
     public void Threads_do_not_change_a_bit()
     {
         var random = new Random(6);
-        var cases = Enumerable.Range(0, 12).Select(_ => Case(TestLayout.Random(random))).ToArray();
+        var cases = Enumerable.Range(0, 12).Select(_ => Case(TestLayout.RandomWithSources(random))).ToArray();
         var alone = new Outcome[cases.Length];
         SeasonSimulator.Run(Forcing, cases, alone);
         Parallel.For(0, 4, _ =>
@@ -50,7 +50,7 @@ public sealed class LaneTests
     public void Energy_closes_on_every_run()
     {
         var random = new Random(7);
-        var cases = Enumerable.Range(0, 64).Select(_ => Case(TestLayout.Random(random))).ToArray();
+        var cases = Enumerable.Range(0, 64).Select(_ => Case(TestLayout.RandomWithSources(random))).ToArray();
         var outcomes = new Outcome[cases.Length];
         SeasonSimulator.Run(Forcing, cases, outcomes);
         Assert.All(outcomes, o => Assert.InRange(o.BalanceResidual, 0, 1e-9));
@@ -69,7 +69,7 @@ public sealed class LaneTests
     public void Halving_the_step_changes_little()
     {
         var random = new Random(8);
-        var cases = Enumerable.Range(0, 32).Select(_ => Case(TestLayout.Random(random))).ToArray();
+        var cases = Enumerable.Range(0, 32).Select(_ => Case(TestLayout.RandomWithSources(random))).ToArray();
         var (usual, half) = (new Outcome[cases.Length], new Outcome[cases.Length]);
         SeasonSimulator.Run(Forcing, cases, usual);
         SeasonSimulator.Run(Forcing, cases, half, 150);
@@ -145,7 +145,7 @@ public sealed class LaneTests
     public void A_plant_without_any_frost_or_sun_source_never_shows_nothing_that_is_not_a_number()
     {
         var random = new Random(9);
-        var cases = Enumerable.Range(0, 64).Select(_ => Case(TestLayout.Random(random))).ToArray();
+        var cases = Enumerable.Range(0, 64).Select(_ => Case(TestLayout.RandomWithSources(random))).ToArray();
         var outcomes = new Outcome[cases.Length];
         SeasonSimulator.Run(Forcing, cases, outcomes);
         Assert.All(outcomes, o =>

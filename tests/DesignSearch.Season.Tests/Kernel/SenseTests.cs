@@ -38,6 +38,15 @@ public sealed class SenseTests
             Helps(own, Run(Clear, layout with { Heater = layout.Heater with { PowerW = layout.Heater.PowerW + 500 } }), "bigger stand-by");
         }, iter: Tries);
 
+    /// <summary>Whatever else there is, and whichever of them gives first.</summary>
+    [Fact]
+    public void A_heat_pump_freezes_less() => MadeLayout.Any.Select(Gen.Double[800, 4000], Gen.Double[3, 16]).Sample(
+        (layout, watts, setC) =>
+        {
+            var own = Run(Clear, layout);
+            Helps(own, Run(Clear, layout.With(TestLayout.HeatPump(watts, setC))), "heat pump");
+        }, iter: Tries);
+
     [Fact]
     public void A_warmer_winter_freezes_less() => MadeLayout.Any.Sample(
         layout => Helps(Run(Clear, layout), Run(MadeWinter.Of(30, 10, meanC: 2), layout), "warmer weather"), iter: Tries);

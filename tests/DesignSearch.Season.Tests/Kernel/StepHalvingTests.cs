@@ -19,7 +19,7 @@ public sealed class StepHalvingTests(Xunit.Abstractions.ITestOutputHelper output
         var forcing = TestWinter.Forcing(winter);
         var plane = TestWinter.Plane(winter, 60);
         var random = new Random(8);
-        var cases = Enumerable.Range(0, Layouts).Select(_ => TestLayout.Random(random)).Select(l => new LayoutCase(l, l.Collector.AreaM2 > 0 ? plane : null)).ToArray();
+        var cases = Enumerable.Range(0, Layouts).Select(_ => TestLayout.RandomWithSources(random)).Select(l => new LayoutCase(l, l.Collector.AreaM2 > 0 ? plane : null)).ToArray();
         var (usual, half) = (new Outcome[cases.Length], new Outcome[cases.Length]);
         Parallel.Invoke(() => SeasonSimulator.Run(forcing, cases, usual), () => SeasonSimulator.Run(forcing, cases, half, 150));
         var wrong = new List<string>();

@@ -1,0 +1,58 @@
+using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Brief;
+using DesignSearch.Layouts.Design.Checks;
+using DesignSearch.Layouts.Design.Wiring;
+using DesignSearch.Parts.HeatPumps;
+using DesignSearch.Season;
+using DesignSearch.Season.HeatPumps;
+
+namespace DesignSearch.Layouts.Systems.HeatPumps;
+
+/// <summary>The heat pump of one layout.</summary>
+/// <param name="pump">The unit.</param>
+/// <param name="wishC">What was wished of its thermostat [°C].</param>
+/// <param name="numbers">Its numbers, with the setting that it can hold.</param>
+internal sealed class DesignedHeatPump(HeatPump pump, double wishC, HeatPumpNumbers numbers) : DesignedSystem
+{
+    // From the mains box to the outdoor unit (common practice, no source).
+    private const double RunM = 5;
+
+    // What a margin counts as plenty.
+    private const double PlentyK = 10;
+
+    // Field tests find a fifth less than sheets (own choice), and ice or wind stops a unit some kelvins early.
+    private const double Worse = 0.8;
+    private const double EarlierK = 5;
+
+    public override double HeatsToC => numbers.SetPointC;
+
+    public override IEnumerable<string> Words => [HeatPumpWords.Title(pump.HeatAt7W, numbers.SetPointC)];
+
+    public override IEnumerable<Circuit> Circuits =>
+        [new(HeatPumpWords.Device, pump.Volts, pump.Volts * pump.MostA, RunM, HeatPumpWords.Switch, "")];
+
+    public override IEnumerable<Caution> Cautions => HeatPumpWords.Cautions(pump.Refrigerant);
+
+    public override IEnumerable<Upkeep> Upkeep => HeatPumpWords.Upkeep;
+
+    public override IEnumerable<SensitivityCase> Doubts =>
+    [
+        new(HeatPumpWords.LessEfficient, plant => plant.With(numbers with { Cop = numbers.Cop.Times(Worse) })),
+        new(HeatPumpWords.LessHeat, plant => plant.With(numbers with { HeatW = numbers.HeatW.Times(Worse) })),
+        new(HeatPumpWords.StopsEarlier(EarlierK), plant => plant.With(numbers with { LeastOutdoorC = numbers.LeastOutdoorC + EarlierK })),
+    ];
+
+    public override Installation Install(Installation plant) => plant.With(numbers);
+
+    public override IEnumerable<Setting> Settings(Scenario scenario) =>
+        HeatPumpWords.Settings(numbers.SetPointC, wishC, scenario.Greenhouse.FrostLimitC);
+
+    public override IEnumerable<Check> Checks(Conditions conditions)
+    {
+        var spare = conditions.LowestOutsideC - pump.LeastOutdoorC;
+        var cold = HeatPumpWords.Cold(pump.LeastOutdoorC, conditions.LowestOutsideC);
+        return [HeatPumpSystem.Cold.Found(true, Math.Clamp(spare / PlentyK, 0, 1), cold)];
+    }
+
+    public override void List(Needs needs) => needs.Add(pump, 1, HeatPumpWords.Purpose);
+}

@@ -1,0 +1,79 @@
+using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Words;
+using DesignSearch.Parts.HeatPumps;
+
+namespace DesignSearch.Layouts.Systems.HeatPumps;
+
+/// <summary>How a heat pump is said.</summary>
+internal static class HeatPumpWords
+{
+    public const string Device = "heat pump";
+    public const string Switch = "its own remote control; isolator beside the outdoor unit";
+    public const string LessEfficient = "the heat pump needs a quarter more current for its heat";
+    public const string LessHeat = "the heat pump gives a fifth less heat";
+
+    private const string System = "heat pump";
+
+    public static Purpose Purpose { get; } = new(
+        System,
+        "Gives two to four times the heat of its current.",
+        "indoor unit high at one gable, blowing along the house; outdoor unit on feet above the snow, free all round");
+
+    public static IEnumerable<Upkeep> Upkeep { get; } =
+    [
+        new("Wash the indoor filters; a house of soil and spray clogs them faster than a dwelling.", "every six weeks of the season", 1.5),
+        new("Clear leaves, ice and snow from the outdoor unit; see that melt water runs off.", "every month of the season, after snow", 2),
+        new("Have a licensed person look for leaks and clean the coils.", "every second autumn", 0.5),
+    ];
+
+    public static string Title(double watts, double setC) => Written.Sentence($"{watts / 1000:0.#} kW heat pump at {setC:0.#} °C");
+
+    public static string StopsEarlier(double kelvins) =>
+        Written.Sentence($"the heat pump stops {kelvins:0} K earlier, iced up or blown through");
+
+    public static FormattableString Cold(double leastC, double lowestC) => lowestC >= leastC
+        ? $"It works down to {leastC:0} °C outdoors; the coldest hour of the design winters has {lowestC:0.0} °C."
+        : (FormattableString)$"It rests below {leastC:0} °C outdoors; the coldest hour has {lowestC:0.0} °C: something else must hold it.";
+
+    public static IEnumerable<Setting> Settings(double setC, double wishC, double limitC)
+    {
+        var reason = wishC < setC
+            ? Written.Sentence($"""
+                It holds no less than {setC:0.#} °C, so that the house is kept warmer than the {wishC:0.#} °C that are wanted; the
+                current for that is counted.
+                """)
+            : Written.Sentence($"Above the limit of {limitC:0.#} °C; where the setting is called frost guard, choose it by name.");
+        yield return new("Heat pump's remote control", Written.Sentence($"{setC:0.#} °C, heating, fan automatic"), OneLine(reason));
+        yield return new(
+            "Heat pump after a power cut",
+            "starts by itself",
+            "Pull the breaker once in autumn and see that it comes back with the same setting.");
+    }
+
+    public static IEnumerable<Caution> Cautions(RefrigerantClass refrigerant)
+    {
+        yield return new("Refrigerant", OneLine($"""
+            It is under pressure, frostbites and drives out air. {Burns(refrigerant)}Connecting, filling, repairing and scrapping are
+            work for licensed people, under the law on such gases of the place, and their bill is not among the prices here. Never cut a
+            pipe, never let any off.
+            """));
+        yield return new("Heat pump's current", OneLine("""
+            Fixed mains in a wet house and in the rain: circuit, isolator, residual-current device and earthing by a licensed person after
+            the local code and the maker's sheet.
+            """));
+        yield return new("Melt water", OneLine("""
+            It drips litres on a frosty day, and they freeze: lead them away from paths, into gravel, with a fall and no trap, and keep the
+            tray's heater whole. The indoor unit drips too when it cools.
+            """));
+        yield return new("Warm air stream", "Warm dry air burns leaves and dries seedlings: a metre and a half clear before the outlet.");
+    }
+
+    private static string Burns(RefrigerantClass refrigerant) => refrigerant switch
+    {
+        RefrigerantClass.A2l => "This one burns slowly: no flame or spark near a leak. ",
+        RefrigerantClass.A3 => "This one burns like bottled gas: keep the label's distances to pits, drains and anything that sparks. ",
+        _ => "",
+    };
+
+    private static string OneLine(string text) => text.ReplaceLineEndings(" ");
+}
