@@ -1,5 +1,7 @@
+using DesignSearch.Season.Assumptions;
 using DesignSearch.Season.Barrels;
 using DesignSearch.Season.Benches;
+using DesignSearch.Season.DayStore;
 using DesignSearch.Season.Heaters;
 using DesignSearch.Season.HeatPumps;
 using DesignSearch.Season.House;
@@ -78,7 +80,8 @@ internal static class TestLayout
     {
         double In(double low, double high) => low + (high - low) * r.NextDouble();
         var layout = Random(r);
-        return r.NextDouble() < 0.5 ? layout : layout.With(HeatPump(In(600, 4000), In(3, 16)));
+        layout = r.NextDouble() < 0.5 ? layout : layout.With(HeatPump(In(600, 4000), In(3, 16)));
+        return r.NextDouble() < 0.5 ? layout : layout.With(DayStore((int)In(2, 12), In(100, 600), In(5, 60), In(14, 22), In(3, 8)));
     }
 
     /// <summary>A heat pump of some output at +7 °C outdoors.</summary>
@@ -87,4 +90,8 @@ internal static class TestLayout
         RatedPoint[] points = [new(-15, 0.5 * heatW, 1.8), new(-7, 0.65 * heatW, 2.2), new(2, 0.8 * heatW, 2.7), new(7, heatW, 3.6)];
         return new(OutdoorLine.Through(points, p => p.HeatW), OutdoorLine.Through(points, p => p.Cop), 0.25, 1.35, 0.25, -15, 5, true, setC);
     }
+
+    /// <summary>A day-heat store of some pipes of 5 m.</summary>
+    public static DayStoreNumbers DayStore(int pipes, double flowM3PerH, double fanW, double chargeAboveC, double setC) => DayStoreNumbers.Of(
+        new(0.104, 0.11, 0.17, 1, 1), pipes, 5, 3.0 / pipes, 0.5, flowM3PerH / 3600, fanW, chargeAboveC, setC, SeasonAssumptions.Default);
 }

@@ -2,6 +2,7 @@ using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Systems.Barrels;
 using DesignSearch.Layouts.Systems.Benches;
 using DesignSearch.Layouts.Systems.Compost;
+using DesignSearch.Layouts.Systems.DayStore;
 using DesignSearch.Layouts.Systems.Heaters;
 using DesignSearch.Layouts.Systems.HeatPumps;
 using DesignSearch.Layouts.Systems.Skin;
@@ -17,6 +18,6 @@ public static class SystemList
     public static SystemSet All { get; } = new(
     [
         new SkinSystem(), new BarrelSystem(), new HeaterSystem(), new BenchSystem(), new SolarSystem(), new CompostSystem(),
-        new HeatPumpSystem(), new SupplySystem(),
+        new HeatPumpSystem(), new DayStoreSystem(), new SupplySystem(),
     ]);
 }

@@ -198,6 +198,13 @@ internal struct HouseBlock<T>
         rest += source;
     }
 
+    /// <summary>
+    /// Heat that would hold the air at a temperature, by all that has joined it so far and with the vents shut; below 0 what would have to
+    /// be taken from it [W].
+    /// </summary>
+    /// <param name="setC">The temperature [°C].</param>
+    public readonly T Need(in T setC) => setC * pivot - rest;
+
     /// <summary>Vents, then every offer of heat in closed form: the air at the end of the step.</summary>
     /// <param name="tankTopC">Top layer of the tank half-way through the step [°C].</param>
     /// <param name="offers">Those of the sources, and room for <see cref="OwnOffers"/> at the end.</param>

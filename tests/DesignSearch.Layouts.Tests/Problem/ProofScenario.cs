@@ -72,4 +72,12 @@ internal static class ProofScenario
         ("perimeter_board = \"none\"", "perimeter_board = [\"none\", \"edge-board-50\"]"),
         ("heat_pump = \"none\"", "heat_pump = [\"hp-single-speed\", \"hp-inverter\", \"hp-inverter-guard\", \"hp-cold-climate\", \"hp-through-wall\"]"),
     ]);
+
+    /// <summary>The small one with day-heat stores.</summary>
+    public static SmallScenario DayStores() => new(
+    [
+        .. Common,
+        ("perimeter_board = \"none\"", "perimeter_board = [\"none\", \"edge-board-50\"]"),
+        ("day_pipe = \"none\"", "day_pipe = [\"earth-corrugated-100\", \"earth-smooth-110\"]"),
+    ]);
 }

@@ -1,6 +1,7 @@
 using DesignSearch.Files;
 using DesignSearch.Parts.Barrels;
 using DesignSearch.Parts.Catalogues;
+using DesignSearch.Parts.DayStore;
 using DesignSearch.Parts.Hydraulics;
 using DesignSearch.Parts.Mechanics;
 using DesignSearch.Parts.Piping;
@@ -103,6 +104,32 @@ public sealed class PlausibleRowsTests
             var flows = Enumerable.Range(1, 99).Select(i => i / 100.0 * p.FlowAtNoHeadLPerMin / 60000);
             var best = flows.Max(q => PumpCurve.Of(p).HeadM(q) * 9806.65 * q) / p.Watts;
             Validation.Within("part pump " + p.Id, "best efficiency of the curve [1]", 0.05, 0.40, best, "common practice, no source: small circulators 0.05 to 0.40", "catalogs/starter/pumps.csv");
+        });
+
+    // A fan's pressure falls as the square of the flow.
+    [Fact]
+    public void Fans_of_stores_are_no_better_than_small_fans_can_be() =>
+        Assert.All(Starter.Of<StoreFan>(), f =>
+        {
+            var shares = Enumerable.Range(1, 99).Select(i => i / 100.0);
+            var best = shares.Max(x => x * (1 - x * x)) * f.FlowAtNoHeadM3PerH / 3600 * f.HeadAtNoFlowPa / f.Watts;
+            Validation.Within(
+                "part store-fan " + f.Id,
+                "best efficiency of the curve [1]",
+                0.05,
+                0.4,
+                best,
+                "common practice, no source: small duct fans 0.05 to 0.40",
+                "catalogs/starter/store-fans.csv");
+        });
+
+    [Fact]
+    public void Earth_pipes_have_walls_and_ribs_that_can_be() =>
+        Assert.All(Starter.Of<EarthPipe>(), p =>
+        {
+            Assert.InRange((p.OuterMm - p.BoreMm) / 2, 2, 10);
+            Assert.InRange(p.WallWPerMK, 0.15, 0.5);
+            Assert.True(p.FrictionFactor == 1 || p.FilmFactor <= 1 + (p.FrictionFactor - 1) / 2, p.Id);
         });
 
     [Fact]

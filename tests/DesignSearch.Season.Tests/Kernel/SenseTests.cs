@@ -47,6 +47,15 @@ public sealed class SenseTests
             Helps(own, Run(Clear, layout.With(TestLayout.HeatPump(watts, setC))), "heat pump");
         }, iter: Tries);
 
+    /// <summary>It takes from the day, and must not take from the night.</summary>
+    [Fact]
+    public void A_day_heat_store_freezes_no_more() => MadeLayout.Any.Select(Gen.Int[2, 12], Gen.Double[14, 22], Gen.Double[3, 8]).Sample(
+        (layout, pipes, chargeC, setC) =>
+        {
+            var own = Run(Clear, layout);
+            Helps(own, Run(Clear, layout.With(TestLayout.DayStore(pipes, 300, 25, chargeC, setC))), "day-heat store");
+        }, iter: Tries);
+
     [Fact]
     public void A_warmer_winter_freezes_less() => MadeLayout.Any.Sample(
         layout => Helps(Run(Clear, layout), Run(MadeWinter.Of(30, 10, meanC: 2), layout), "warmer weather"), iter: Tries);

@@ -1,0 +1,115 @@
+using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Brief;
+using DesignSearch.Layouts.Design.Checks;
+using DesignSearch.Layouts.Design.Wiring;
+using DesignSearch.Parts.DayStore;
+using DesignSearch.Parts.Small;
+using DesignSearch.Season;
+using DesignSearch.Season.DayStore;
+
+namespace DesignSearch.Layouts.Systems.DayStore;
+
+/// <summary>The day-heat store of one layout.</summary>
+/// <param name="pipe">Its pipe.</param>
+/// <param name="fan">Its fan.</param>
+/// <param name="laid">How the pipes lie.</param>
+/// <param name="flowM3PerS">Air through all of them [m³/s].</param>
+/// <param name="numbers">Its numbers.</param>
+internal sealed class DesignedDayStore(EarthPipe pipe, StoreFan fan, PipeField laid, double flowM3PerS, DayStoreNumbers numbers)
+    : DesignedSystem
+{
+    private const double NearM = 3;
+    private const double LeastGap = 1.5;
+    private const double AboveHeatersK = 3;
+    private const double BelowVentsK = 2;
+    private const double SlowMPerS = 0.5;
+    private const double FastMPerS = 4;
+
+    // Soil of 0.5 and of 2.1 W/(m·K) beside the usual: what they answer to the day's wave (docs/model.md, "Day-heat store").
+    private const double DrySoil = 0.5;
+    private const double WetSoil = 1.3;
+    private const double Slime = 2.0 / 3;
+
+    public override double HeatsToC => numbers.SetPointC;
+
+    public override IEnumerable<string> Words => [DayStoreWords.Title(laid)];
+
+    public override IEnumerable<Circuit> Circuits =>
+        [new(DayStoreWords.Device, fan.Volts, fan.Watts, NearM, DayStoreWords.Switch, "")];
+
+    public override IEnumerable<Caution> Cautions => DayStoreWords.Cautions(OnMains);
+
+    public override IEnumerable<Upkeep> Upkeep => DayStoreWords.Upkeep;
+
+    public override IEnumerable<SensitivityCase> Doubts =>
+    [
+        new(DayStoreWords.DrySoil, plant => plant.With(Soil(DrySoil))),
+        new(DayStoreWords.WetSoil, plant => plant.With(Soil(WetSoil))),
+        new(DayStoreWords.Slime, plant => plant.With(numbers with { AirWPerK = Slime * numbers.AirWPerK })),
+    ];
+
+    private bool OnMains => fan.Volts >= SupplyPlan.MainsVolts;
+
+    public override Installation Install(Installation plant) => plant.With(numbers);
+
+    public override IEnumerable<Setting> Settings(Scenario scenario) =>
+        DayStoreWords.Settings(numbers.ChargeAboveC, numbers.SetPointC, scenario.Greenhouse.FrostLimitC);
+
+    public override IEnumerable<Check> Checks(Conditions conditions)
+    {
+        var gap = laid.SpacingM * 1000 / pipe.OuterMm;
+        yield return DayStoreRules.Spacing.Found(
+            laid.Count == 1 || gap >= LeastGap, gap / LeastGap - 1, DayStoreWords.Spacing(laid, pipe.OuterMm, LeastGap));
+        var speed = EarthPipeAir.SpeedMPerS(pipe.BoreMm / 1000, flowM3PerS / laid.Count);
+        var inside = Math.Min(speed / SlowMPerS - 1, 1 - speed / FastMPerS);
+        yield return DayStoreRules.Speed.Found(true, Math.Clamp(inside, 0, 1), DayStoreWords.Speed(speed, SlowMPerS, FastMPerS));
+        if (conditions.Outcomes.Count > 0)
+            yield return Worth(conditions);
+    }
+
+    public override IEnumerable<Check> ListChecks(Conditions conditions, BuiltLayout built)
+    {
+        var least = built.Systems.Max(s => s.HeatsToC) + AboveHeatersK;
+        var most = built.Installation.House.VentAboveC - BelowVentsK;
+        var spare = Math.Min(numbers.ChargeAboveC - least, most - numbers.ChargeAboveC);
+        yield return DayStoreRules.Apart.Found(spare >= 0, spare / AboveHeatersK, DayStoreWords.Apart(numbers.ChargeAboveC, least, most));
+    }
+
+    public override void List(Needs needs)
+    {
+        var volts = OnMains ? SupplyPlan.MainsVolts : SupplyPlan.ControlVolts;
+        needs.Add(pipe, laid.TotalM * NeededPart.Cuts, DayStoreWords.Pipe);
+        var header = needs.Shelf.Of<EarthHeader>().FirstOrDefault(h => h.PipesMost >= laid.Count);
+        needs.Pick(header, DayStoreWords.WantedHeader(laid.Count), 1, DayStoreWords.Header);
+        needs.Add(fan, 1, DayStoreWords.Fan);
+        needs.Small(SmallPartRole.Thermostat, 2, DayStoreWords.Thermostats, volts);
+        needs.Small(SmallPartRole.TemperatureSensor, 1, DayStoreWords.SoilSensor);
+        needs.Small(SmallPartRole.DifferenceController, 1, DayStoreWords.Controller, volts);
+    }
+
+    private DayStoreNumbers Soil(double factor) => numbers with
+    {
+        RingStoreJPerK = factor * numbers.RingStoreJPerK,
+        RingSoilWPerK = factor * numbers.RingSoilWPerK,
+    };
+
+    private Check Worth(Conditions conditions)
+    {
+        var (books, scenario) = (conditions.Outcomes.Select(o => o.Books).ToList(), conditions.Scenario);
+        var soil = SoilRing.AdmittanceWPerMK(
+            scenario.Assumptions.SoilConductivityWPerMK,
+            scenario.Assumptions.SoilVolumetricCapacityJPerM3K,
+            pipe.OuterMm / 2000,
+            laid.SpacingM);
+        var judged = new DayStoreJudgement(
+            books.Sum(b => b.Of(DayStoreFlows.Charge)),
+            books.Sum(b => b.Of(DayStoreFlows.Return)),
+            books.Sum(b => b.Of(DayStoreFlows.Fan)),
+            scenario.Greenhouse.FloorM2,
+            conditions.Outcomes.Sum(o => o.SeasonHours) / 24.0,
+            numbers.AirWPerK / laid.TotalM,
+            soil.Magnitude);
+        return DayStoreRules.Worth.Found(
+            true, Math.Clamp(judged.Cop / DayStoreJudgement.LeastCop - 1, 0, 1), DayStoreWords.Worth(judged));
+    }
+}
