@@ -10,7 +10,7 @@ public sealed record Outcome
     /// <summary>Hours that count.</summary>
     public required int SeasonHours { get; init; }
 
-    /// <summary>Hours in which the mean of the plants' air lies below the frost limit: the house's, or that of a source that holds them, such as a bench under fleece.</summary>
+    /// <summary>Hours in which the mean of the plants' air lies below the frost limit: the house's, or that of a source that holds them.</summary>
     public required int FrostHours { get; init; }
 
     /// <summary>Sum of the shortfall of those hour means [K·h].</summary>
@@ -69,7 +69,7 @@ public sealed record Outcome
     /// <summary>All electricity [kWh].</summary>
     public double ElectricKwh => Books.ElectricKwh;
 
-    /// <summary>The part of it that is bought to heat: stand-by heater, heated bench and the like [kWh].</summary>
+    /// <summary>The part of it that is bought to heat [kWh].</summary>
     public double StandbyKwh => Books.ElectricHeatKwh;
 
     /// <summary>The part of it that pumps, fans and the like take [kWh].</summary>

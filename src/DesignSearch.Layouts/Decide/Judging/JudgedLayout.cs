@@ -80,7 +80,7 @@ public sealed record JudgedLayout
     /// <summary>Where the plants that are held stand; null where it is the whole house.</summary>
     public PlantPlace? Plants { get; init; }
 
-    /// <summary>Electric heat of stand-by heater and heated bench, weighted over the winters [kWh].</summary>
+    /// <summary>Electric heat of the systems that are bought to heat, weighted over the winters [kWh].</summary>
     public required double StandbyKwh { get; init; }
 
     /// <summary>Heat from the collector into the tank, weighted over the winters [kWh].</summary>

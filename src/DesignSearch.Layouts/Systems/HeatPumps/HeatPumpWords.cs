@@ -54,8 +54,8 @@ internal static class HeatPumpWords
     {
         yield return new("Refrigerant", OneLine($"""
             It is under pressure, frostbites and drives out air. {Burns(refrigerant)}Connecting, filling, repairing and scrapping are
-            work for licensed people, under the law on such gases of the place, and their bill is not among the prices here. Never cut a
-            pipe, never let any off.
+            work for licensed people, under the law on such gases of the place; the price is meant with their work, so ask for both in one
+            offer. Never cut a pipe, never let any off.
             """));
         yield return new("Heat pump's current", OneLine("""
             Fixed mains in a wet house and in the rain: circuit, isolator, residual-current device and earthing by a licensed person after
