@@ -1,8 +1,8 @@
 using DesignSearch.Layouts.Assess;
-using DesignSearch.Layouts.Design.Money;
 using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Checks;
+using DesignSearch.Layouts.Design.Money;
 using DesignSearch.Parts.Money;
 using DesignSearch.Reporting.Words;
 using DesignSearch.Season;

@@ -49,9 +49,12 @@ internal struct CompostBlock<T> : ISourceBlock<CompostBlock<T>, T>
         (outside, power) = (T.Of(f.OutsideC), T.Of(f.Power));
         // The rate of rotting at the core now [1/s].
         Span<double> factor = stackalloc double[Pack.Widest];
+        Span<double> rate = stackalloc double[Pack.Widest];
         T.Store(core, factor);
+        T.Store(terms.RatePerDay, rate);
+        // Powers are dear, and few layouts of a batch have a heap.
         for (var i = 0; i < T.Width; i++)
-            factor[i] = CompostHeap.RateFactor(factor[i]);
+            factor[i] = rate[i] > 0 ? CompostHeap.RateFactor(factor[i]) : 0;
         rotting = T.Min(T.Load(factor), terms.RateFactorMost) * terms.RatePerDay * perSecond;
         sumGrown = sumLost = sumDraw = sumShare = T.Of(0);
     }

@@ -1,6 +1,6 @@
-using DesignSearch.Layouts.Design.Money;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Design.Money;
 using Xunit;
 
 namespace DesignSearch.Layouts.Tests;

@@ -1,9 +1,9 @@
 using System.Globalization;
 using DesignSearch.Layouts.Assess;
-using DesignSearch.Layouts.Design.Money;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Design.Money;
 using DesignSearch.Parts.Money;
 using DesignSearch.Testing;
 using Xunit;

@@ -1,10 +1,10 @@
 using CsCheck;
 using DesignSearch.Layouts.Assess;
-using DesignSearch.Layouts.Design.Money;
 using DesignSearch.Layouts.Assess.Problem;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Design.Money;
 using DesignSearch.Layouts.Scenarios;
 using DesignSearch.Layouts.Systems;
 using DesignSearch.Parts.Catalogues;

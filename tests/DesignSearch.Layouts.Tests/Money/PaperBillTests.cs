@@ -1,5 +1,5 @@
-using DesignSearch.Layouts.Design.Money;
 using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Money;
 using DesignSearch.Parts.Money;
 using Xunit;
 

@@ -1,7 +1,7 @@
 using DesignSearch.Layouts.Assess;
-using DesignSearch.Layouts.Design.Money;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
+using DesignSearch.Layouts.Design.Money;
 using DesignSearch.Parts.Money;
 using Xunit;
 

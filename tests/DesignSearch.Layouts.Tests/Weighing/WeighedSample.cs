@@ -1,9 +1,9 @@
-using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Assess.Problem;
 using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Layouts.Decide.Weigh;
 using DesignSearch.Layouts.Design.Brief;
+using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Systems.Solar;
 using DesignSearch.Search;
 using DesignSearch.Search.Engine;

@@ -1,7 +1,7 @@
 using System.Collections.Concurrent;
-using DesignSearch.Layouts.Design.Money;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Design.Money;
 using DesignSearch.Layouts.Systems.Skin;
 using DesignSearch.Search.Space;
 using DesignSearch.Season.House;

@@ -1,10 +1,10 @@
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Assess.Checks;
-using DesignSearch.Layouts.Design.Money;
 using DesignSearch.Layouts.Assess.Problem;
 using DesignSearch.Layouts.Decide.Weigh;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Design.Money;
 using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Layouts.Systems.Solar;
 using DesignSearch.Search.Engine;

@@ -1,11 +1,11 @@
 using System.Globalization;
 using System.Text.Json.Serialization;
 using DesignSearch.Layouts.Assess;
-using DesignSearch.Layouts.Design.Money;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Design.Money;
 using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Money;

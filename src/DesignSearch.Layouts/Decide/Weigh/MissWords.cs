@@ -1,5 +1,5 @@
-using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Layouts.Design.Brief;
+using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Layouts.Words;
 using DesignSearch.Season.Kernel;
 
