@@ -151,7 +151,7 @@ internal struct DayStoreBlock<T> : ISourceBlock<DayStoreBlock<T>, T>
     public readonly void Tell(ref LaneWriter<Figure, T> figures)
     {
         figures.Put(DayStoreFlows.Cop, returned / blown);
-        figures.Put(DayStoreFlows.GroundShare, T.Of(1) - charged / returned);
+        figures.Put(DayStoreFlows.GroundShare, T.Max(T.Of(1) - charged / returned, T.Of(0)));
         figures.Put(DayStoreFlows.Hours, ran * stepSeconds / T.Of(3600));
     }
 

@@ -38,7 +38,7 @@ public static class DayStoreFlows
     /// <summary>Heat brought back over the fan's electricity; NaN where it never ran.</summary>
     public static Figure Cop { get; } = new("day-store-cop", "day-heat store, heat brought back over its fan's electricity", "1");
 
-    /// <summary>Share of what was brought back that was never carried down; below 0 where more was carried down.</summary>
+    /// <summary>Share of what was brought back that was never carried down; 0 where as much or more was.</summary>
     public static Figure GroundShare { get; } =
         new("day-store-ground-share", "share of the heat brought back that is the ground's own", "1");
 
