@@ -131,26 +131,31 @@ public sealed record HeatPump(PartInfo Info) : Part(Info)
             for (var i = 1; i < points.Count; i++)
             {
                 var (cold, warm) = (points[i - 1], points[i]);
-                yield return new(cold.HeatW <= warm.HeatW,
-                    Column("heat", cold.OutdoorC)
-                    + "_w", "at most the heat at the next warmer point; the sheet's figures at full output, not at part load");
+                yield return new(
+                    cold.HeatW <= warm.HeatW,
+                    Column("heat", cold.OutdoorC) + "_w",
+                    "at most the heat at the next warmer point; the sheet's figures at full output, not at part load");
                 yield return new(cold.Cop <= warm.Cop, Column("cop", cold.OutdoorC), "at most the efficiency at the next warmer point");
             }
 
             foreach (var p in points)
             {
                 yield return new(p.Cop > 1, Column("cop", p.OutdoorC), "more than 1, which any electric heater has");
-                yield return new(p.HeatW / p.Cop <= Volts * MostA, "most_a", "a current that bears the electricity of every point, heat "
-                    + "over "
-                    + "efficiency over volts");
+                yield return new(
+                    p.HeatW / p.Cop <= Volts * MostA,
+                    "most_a",
+                    "a current that bears the electricity of every point, heat over efficiency over volts");
             }
 
-            yield return new(points.Count == 0
-                || LeastOutdoorC <= points[0].OutdoorC, "least_outdoor_c", "at most the outdoor air of the coldest "
-                + "point");
+            yield return new(
+                points.Count == 0 || LeastOutdoorC <= points[0].OutdoorC,
+                "least_outdoor_c",
+                "at most the outdoor air of the coldest point");
             yield return new(LeastW <= HeatAt7W, "least_w", "at most heat_at_7_w");
-            yield return new(LeastW < HeatAt7W - SameWithin
-                || CopGainAtLeast == 1, "cop_gain_at_least", "1 where the least output is the full one");
+            yield return new(
+                LeastW < HeatAt7W - SameWithin || CopGainAtLeast == 1,
+                "cop_gain_at_least",
+                "1 where the least output is the full one");
 
             static RowRule Pair(double? heat, double? cop, string column) =>
                 new(heat is null == cop is null, column, "filled where the heat of the same point is, else empty");

@@ -27,9 +27,6 @@ public sealed record SeasonAssumptions
     /// <summary>Convective film on the floor [W/(m²K)].</summary>
     public double FloorFilmConvectiveWPerM2K => this[HouseAssumptions.FloorFilmConvectiveWPerM2K];
 
-    /// <summary>Leaves, pots and benches at air temperature that radiate to the cover, per floor area [m²/m²].</summary>
-    public double BenchAreaRatio => this[HouseAssumptions.BenchAreaRatio];
-
     /// <summary>Latent heat that water evaporating from the floor carries to a colder cover [W/(m²K) of floor].</summary>
     public double CondensationWPerM2K => this[HouseAssumptions.CondensationWPerM2K];
 
@@ -50,9 +47,6 @@ public sealed record SeasonAssumptions
 
     /// <summary>Share of that sun, barrels taken off, that strikes the floor.</summary>
     public double SunFloorShare => this[HouseAssumptions.SunFloorShare];
-
-    /// <summary>Heat capacity of air, plants and benches per floor area [J/(m²K)].</summary>
-    public double AirAndBenchCapacityJPerM2K => this[HouseAssumptions.AirAndBenchCapacityJPerM2K];
 
     /// <summary>Volumetric heat capacity of leaking air [J/(m³K)].</summary>
     public double AirVolumetricCapacityJPerM3K => this[HouseAssumptions.AirVolumetricCapacityJPerM3K];

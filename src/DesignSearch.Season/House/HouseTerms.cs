@@ -209,7 +209,7 @@ internal static class HouseTerms
         var wallToCover = hasWall ? 0.8 * wall.AreaM2 * a.InsideFilmRadiativeWPerM2K : 0;
         return new HouseTerms<double>
         {
-            AirStore = a.AirAndBenchCapacityJPerM2K * floor,
+            AirStore = a[HouseAssumptions.AirAndBenchCapacityJPerM2K] * floor,
             CoverStore = house.CoverCapacityJPerM2K * cover,
             FloorStore = Soil(0),
             Soil1Store = Soil(1),
@@ -217,7 +217,8 @@ internal static class HouseTerms
             Soil3Store = Soil(3),
             BarrelStore = hasBarrels ? barrels.WaterKg * Water.HeatJPerKgK : 1,
             WallStore = hasWall ? wall.CapacityJPerM2K * wall.AreaM2 : 1,
-            InnerAir = a.InsideFilmConvectiveWPerM2K * cover + a.InsideFilmRadiativeWPerM2K * a.BenchAreaRatio * floor,
+            InnerAir = a.InsideFilmConvectiveWPerM2K * cover
+                + a.InsideFilmRadiativeWPerM2K * a[HouseAssumptions.BenchAreaRatio] * floor,
             InnerFloor = a.InsideFilmRadiativeWPerM2K * floor - wallToFloor,
             Latent = a.CondensationWPerM2K * floor,
             InnerWall = wallToCover,

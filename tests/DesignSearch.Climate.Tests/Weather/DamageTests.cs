@@ -15,7 +15,7 @@ public sealed class DamageTests
 
     public static TheoryData<string, string> Repaired => new()
     {
-        { "duplicated hour", "repeat the time" },
+        { "duplicated hour", "1 row repeats the time" },
         { "missing code -9900", "missing air temperature" },
         { "three hours missing", "filled from the hours around" },
         { "words in cells", "hold no number" },

@@ -29,7 +29,7 @@ public sealed class HeatPumpSystemTests : IDisposable
     {
         var (bare, pump) = (judge.Of(SmallScenario.Of(scenario)), judge.Of(With("hp-cold-climate")));
         Assert.Equal("3.6 kW heat pump at 8 °C", pump.Title);
-        Assert.Equal(1180, pump.Bill.Single(l => l.PartId == "hp-cold-climate").Total);
+        Assert.Equal(1440, pump.Bill.Single(l => l.PartId == "hp-cold-climate").Total);
         Assert.True(pump.FrostDegreeHoursKh < 0.2 * bare.FrostDegreeHoursKh);
         var wire = pump.Wires.Single(w => w.Device == "heat pump");
         Assert.Equal((230, 9), (wire.Volts, wire.CurrentA));
