@@ -16,7 +16,7 @@ internal static class HeatPumpWords
 
     public static Purpose Purpose { get; } = new(
         System,
-        "Gives two to four times the heat of its current.",
+        "Gives several times the heat of its current.",
         "indoor unit high at one gable, blowing along the house; outdoor unit on feet above the snow, free all round");
 
     public static IEnumerable<Upkeep> Upkeep { get; } =
