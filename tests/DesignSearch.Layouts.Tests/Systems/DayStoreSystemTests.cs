@@ -55,6 +55,18 @@ public sealed class DayStoreSystemTests : IDisposable
         Assert.Contains(judge.Of(With(("day_fan", "store-fan-mains-110w"))).Cautions, c => c.Topic == "Mains fan");
     }
 
+    /// <summary>What is dialled in is what the season runs.</summary>
+    [Fact]
+    public void The_difference_controller_is_set_as_it_is_simulated()
+    {
+        Assert.Equal("3 K on, 1 K off", Dialled(scenario));
+        var other = scenario.Assumptions.With(DayStoreAssumptions.StartK, 4.5);
+        Assert.Equal("4.5 K on, 1.5 K off", Dialled(scenario with { Assumptions = other }));
+
+        string Dialled(Scenario of) => LayoutBuilder.Build(scenario, With()).Systems.SelectMany(d => d.Settings(of))
+            .Single(t => t.What == "Difference controller of the day-heat store").Value;
+    }
+
     /// <summary>Told, not refused, by what the winters were.</summary>
     [Fact]
     public void Where_it_is_not_worth_its_digging_it_says_so()

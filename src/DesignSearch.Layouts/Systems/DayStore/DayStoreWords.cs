@@ -54,7 +54,7 @@ internal static class DayStoreWords
     public static FormattableString Worth(DayStoreJudgement judged) =>
         $"{string.Join(" ", judged.Verdicts().Select(v => Said(v, judged)))}";
 
-    public static IEnumerable<Setting> Settings(double chargeC, double setC, double limitC) =>
+    public static IEnumerable<Setting> Settings(double chargeC, double setC, double limitC, double startK) =>
     [
         new(
             "Upper thermostat of the day-heat store",
@@ -66,7 +66,7 @@ internal static class DayStoreWords
             Written.Sentence($"Above the limit of {limitC:0.#} °C; the soil is hardly warmer, so that more only runs the fan.")),
         new(
             "Difference controller of the day-heat store",
-            "3 K on, 1 K off",
+            Written.Sentence($"{startK:0.#} K on, {startK / 3:0.#} K off"),
             "Between house and soil; with less, the fan takes more than it brings."),
         new("Fall of the store's pipes", "1 to 2 cm a metre, to the header with the drain", "Water condenses in them and must not stand."),
     ];

@@ -53,7 +53,11 @@ internal sealed class DesignedDayStore(EarthPipe pipe, StoreFan fan, PipeField l
     public override Installation Install(Installation plant) => plant.With(numbers);
 
     public override IEnumerable<Setting> Settings(Scenario scenario) =>
-        DayStoreWords.Settings(numbers.ChargeAboveC, numbers.SetPointC, scenario.Greenhouse.FrostLimitC);
+        DayStoreWords.Settings(
+            numbers.ChargeAboveC,
+            numbers.SetPointC,
+            scenario.Greenhouse.FrostLimitC,
+            scenario.Assumptions[DayStoreAssumptions.StartK]);
 
     public override IEnumerable<Check> Checks(Conditions conditions)
     {
