@@ -48,6 +48,22 @@ public static class SeasonSimulator
                 throw new ArgumentException("The plane's irradiance must have one entry for each hour of the winter.", nameof(block));
         }
 
+        if (block.Length > width * BatchRunner<Lane1>.Most && AlikeFirst.Order(block) is { } order)
+        {
+            var (cases, sorted) = (new LayoutCase[order.Length], new Outcome[order.Length]);
+            for (var i = 0; i < order.Length; i++)
+                cases[i] = block[order[i]];
+            InTurn(winter, cases, sorted, hourly, stepSeconds, width);
+            for (var i = 0; i < order.Length; i++)
+                outcomes[order[i]] = sorted[i];
+            return;
+        }
+
+        InTurn(winter, block, outcomes, hourly, stepSeconds, width);
+    }
+
+    private static void InTurn(WinterForcing winter, ReadOnlySpan<LayoutCase> block, Span<Outcome> outcomes, Action<HourRow>? hourly, double stepSeconds, int width)
+    {
         for (var done = 0; done < block.Length;)
         {
             var take = Math.Min(width * BatchRunner<Lane1>.Most, block.Length - done);
