@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Design.Duties;
 using DesignSearch.Parts.Catalogues;
 
 namespace DesignSearch.Layouts.Design;
@@ -8,6 +9,15 @@ namespace DesignSearch.Layouts.Design;
 /// <param name="Purpose">What for and where.</param>
 public sealed record NeededPart(IPart Part, decimal Quantity, Purpose Purpose)
 {
+    private readonly Duty[] duties = [];
+
+    /// <summary>A part with what it meets.</summary>
+    public NeededPart(IPart part, decimal quantity, Purpose purpose, ReadOnlySpan<Duty> duties)
+        : this(part, quantity, purpose) => this.duties = duties.IsEmpty ? [] : duties.ToArray();
+
+    /// <summary>What it meets in the states of the plant; empty where nothing of it is rated.</summary>
+    public ReadOnlySpan<Duty> Duties => duties;
+
     /// <summary>Allowance for cuts and overlaps of what is cut to size (common practice, no source).</summary>
     public const double Cuts = 1.05;
 }

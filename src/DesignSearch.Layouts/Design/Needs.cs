@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Design.Duties;
 using DesignSearch.Layouts.Design.Money;
 using DesignSearch.Layouts.Words;
 using DesignSearch.Parts.Catalogues;
@@ -27,11 +28,12 @@ public sealed class Needs(Catalogue catalogue, PriceLevel level)
     /// <param name="part">The part.</param>
     /// <param name="quantity">How much, in its unit.</param>
     /// <param name="purpose">What for and where.</param>
-    public void Add(IPart part, double quantity, Purpose purpose)
+    /// <param name="duties">What it meets in the states of the plant.</param>
+    public void Add(IPart part, double quantity, Purpose purpose, params ReadOnlySpan<Duty> duties)
     {
         var amount = Bought(part, quantity);
         if (amount > 0)
-            parts.Add(new(part, amount, purpose));
+            parts.Add(new(part, amount, purpose, duties));
     }
 
     /// <summary>Price of everything, what is owned left out.</summary>
@@ -77,6 +79,23 @@ public sealed class Needs(Catalogue catalogue, PriceLevel level)
             Add(part, quantity, purpose);
         else
             missing.Add(NeedsWords.SmallPart(role, volts, amperes));
+    }
+
+    /// <summary>
+    /// Adds the cheapest small part of a role that bears what it will meet. Where none does the cheapest is added, so that a check can name
+    /// it; where there is none at all, or none of that voltage, the lack is noted.
+    /// </summary>
+    /// <param name="role">The task.</param>
+    /// <param name="quantity">How much, in the part's unit.</param>
+    /// <param name="purpose">What for and where.</param>
+    /// <param name="duties">What it meets in the states of the plant.</param>
+    /// <param name="volts">Voltage that must fit [V]; 0 for any.</param>
+    public void Small(SmallPartRole role, double quantity, Purpose purpose, ReadOnlySpan<Duty> duties, double volts = 0)
+    {
+        if ((Shelf.Bearing(role, duties, volts) ?? Shelf.Cheapest(role, volts)) is { } part)
+            Add(part, quantity, purpose, duties);
+        else
+            missing.Add(NeedsWords.SmallPart(role, volts, 0));
     }
 
     /// <summary>Adds the small part that was chosen; the cheapest of its role where none was named.</summary>

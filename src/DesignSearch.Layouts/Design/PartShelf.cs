@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Design.Duties;
 using System.Collections.Concurrent;
 using System.Runtime.CompilerServices;
 using DesignSearch.Parts.Catalogues;
@@ -49,6 +50,26 @@ public sealed class PartShelf
         {
             var fits = volts == 0 || part.Volts == 0 || part.Volts == volts;
             if (fits && (amperes == 0 || part.RatedA == 0 || part.RatedA >= amperes - 1e-9))
+                return part;
+        }
+
+        return null;
+    }
+
+    /// <summary>The cheapest small part of a role that bears what it will meet; null where none does.</summary>
+    /// <param name="role">The task.</param>
+    /// <param name="duties">What it meets.</param>
+    /// <param name="volts">Voltage that must fit [V]; 0 for any.</param>
+    public SmallPart? Bearing(SmallPartRole role, ReadOnlySpan<Duty> duties, double volts = 0)
+    {
+        foreach (var part in Small(role))
+        {
+            if (volts != 0 && part.Volts != 0 && part.Volts != volts)
+                continue;
+            var bears = true;
+            for (var i = 0; i < duties.Length && bears; i++)
+                bears = duties[i].Margin(part) >= 0;
+            if (bears)
                 return part;
         }
 

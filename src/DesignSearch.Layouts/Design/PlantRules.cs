@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Design.Duties;
 using DesignSearch.Layouts.Design.Checks;
 
 namespace DesignSearch.Layouts.Design;
@@ -34,5 +35,5 @@ public static class PlantRules
         "vents-apart", "heating clear of the vents", "3 K between heating and venting: common practice, no source");
 
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<CheckRule> All { get; } = [Budget, BuildHours, Parts, StoreFloor, FloorLoad, PowerCut, Vents];
+    public static IReadOnlyList<CheckRule> All { get; } = [Budget, BuildHours, Parts, StoreFloor, FloorLoad, PowerCut, Vents, .. DutyRules.All];
 }

@@ -12,6 +12,10 @@ public interface IPart
     /// <summary>Rules between the cells of its row, those of its price left out.</summary>
     IEnumerable<RowRule> Rules { get; }
 
+    /// <summary>What it is rated for; null where its row does not say.</summary>
+    /// <param name="rating">What is asked.</param>
+    double? Bears(Rating rating);
+
     /// <summary>Short name, unique over the whole catalogue.</summary>
     string Id => Info.Id;
 

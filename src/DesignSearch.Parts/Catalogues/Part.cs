@@ -18,6 +18,9 @@ public abstract record Part(PartInfo Info) : IPart
     [JsonIgnore]
     public virtual IEnumerable<RowRule> Rules => [];
 
+    /// <inheritdoc/>
+    public virtual double? Bears(Rating rating) => null;
+
     /// <inheritdoc cref="IPart.Id"/>
     public string Id => Info.Id;
 

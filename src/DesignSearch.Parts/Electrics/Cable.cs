@@ -37,6 +37,9 @@ public sealed record Cable(PartInfo Info) : Part(Info)
     /// <summary>Whether it may lie outdoors or in the ground as delivered.</summary>
     public required bool IsOutdoor { get; init; }
 
+    /// <inheritdoc/>
+    public override double? Bears(Rating rating) => rating == Rating.CurrentA ? RatedA : base.Bears(rating);
+
     internal static Cable Read(ICsvCells cells) => new(PartInfo.Read(cells, [PartUnit.Metre]))
     {
         SectionMm2 = cells.Number("section_mm2", 0.5, 25, "Cross-section of a conductor [mm²]"),

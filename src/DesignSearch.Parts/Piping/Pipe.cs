@@ -40,6 +40,9 @@ public sealed record Pipe(PartInfo Info) : Part(Info)
     /// <summary>Whether it stands sunlight.</summary>
     public required bool IsOutdoor { get; init; }
 
+    /// <inheritdoc/>
+    public override double? Bears(Rating rating) => rating == Rating.TemperatureC ? MaxTemperatureC : base.Bears(rating);
+
     internal static Pipe Read(ICsvCells cells) => new(PartInfo.Read(cells, [PartUnit.Metre]))
     {
         BoreMm = cells.Number("bore_mm", 4, 150, "Inner diameter [mm]"),

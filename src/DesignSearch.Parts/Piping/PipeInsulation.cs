@@ -37,6 +37,9 @@ public sealed record PipeInsulation(PartInfo Info) : Part(Info)
     /// <summary>Whether it stands sunlight and rain as delivered.</summary>
     public required bool IsOutdoor { get; init; }
 
+    /// <inheritdoc/>
+    public override double? Bears(Rating rating) => rating == Rating.TemperatureC ? MaxTemperatureC : base.Bears(rating);
+
     internal static PipeInsulation Read(ICsvCells cells) => new(PartInfo.Read(cells, [PartUnit.Metre]))
     {
         InnerFromMm = cells.Number("inner_from_mm", 5, 200, "Thinnest pipe that it fits, outer diameter [mm]"),

@@ -28,6 +28,9 @@ public sealed record Pump(PartInfo Info) : Part(Info)
     /// <summary>Hottest water that it stands [°C], from 30 to 150.</summary>
     public required double MaxTemperatureC { get; init; }
 
+    /// <inheritdoc/>
+    public override double? Bears(Rating rating) => rating == Rating.TemperatureC ? MaxTemperatureC : base.Bears(rating);
+
     internal static Pump Read(ICsvCells cells) => new(PartInfo.Read(cells, [PartUnit.Piece]))
     {
         HeadAtNoFlowM = cells.Number("head_at_no_flow_m", 0.2, 60, "Head against a shut valve [m]"),

@@ -31,6 +31,14 @@ public sealed record SmallPart(PartInfo Info) : Part(Info)
     /// <summary>Hottest place or water that it stands [°C], 0 where it does not matter, from 0 to 300.</summary>
     public required double MaxTemperatureC { get; init; }
 
+    /// <inheritdoc/>
+    public override double? Bears(Rating rating) => rating switch
+    {
+        Rating.TemperatureC when MaxTemperatureC > 0 => MaxTemperatureC,
+        Rating.CurrentA when RatedA > 0 => RatedA,
+        _ => null,
+    };
+
     internal static SmallPart Read(ICsvCells cells) => new(PartInfo.Read(cells, Units))
     {
         Role = cells.Word("role", Words.Of<SmallPartRole>(), "The task that it serves"),

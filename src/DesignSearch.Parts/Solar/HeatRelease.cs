@@ -41,6 +41,9 @@ public sealed record HeatRelease(PartInfo Info) : Part(Info)
     /// <summary>Hottest water that it stands [°C], from 30 to 150.</summary>
     public required double MaxTemperatureC { get; init; }
 
+    /// <inheritdoc/>
+    public override double? Bears(Rating rating) => rating == Rating.TemperatureC ? MaxTemperatureC : base.Bears(rating);
+
     internal static HeatRelease Read(ICsvCells cells) => new(PartInfo.Read(cells, [PartUnit.Piece, PartUnit.Metre]))
     {
         Form = cells.Word("form", Words.Of<ReleaseForm>(), "What it is"),

@@ -37,6 +37,9 @@ public sealed record Tank(PartInfo Info) : Part(Info)
     /// <summary>Whether it is closed and under pressure; then it needs relief, vent and expansion.</summary>
     public required bool IsClosed { get; init; }
 
+    /// <inheritdoc/>
+    public override double? Bears(Rating rating) => rating == Rating.TemperatureC ? MaxTemperatureC : base.Bears(rating);
+
     internal static Tank Read(ICsvCells cells) => new(PartInfo.Read(cells, [PartUnit.Piece]))
     {
         VolumeL = cells.Number("volume_l", 20, 20000, "Water that it holds [L]"),

@@ -22,6 +22,9 @@ public sealed record TankJacket(PartInfo Info) : Part(Info)
     /// <summary>Hottest surface that it stands [°C], from 40 to 300.</summary>
     public required double MaxTemperatureC { get; init; }
 
+    /// <inheritdoc/>
+    public override double? Bears(Rating rating) => rating == Rating.TemperatureC ? MaxTemperatureC : base.Bears(rating);
+
     internal static TankJacket Read(ICsvCells cells) => new(PartInfo.Read(cells, [PartUnit.SquareMetre]))
     {
         ThicknessMm = cells.Number("thickness_mm", 5, 500, "Thickness [mm]"),

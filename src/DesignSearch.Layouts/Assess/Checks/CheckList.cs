@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Design.Duties;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Checks;
 
@@ -32,6 +33,7 @@ public static class CheckList
             checks.Add(PlantRules.Parts.Found(false, -PartsMissed, PlantWords.Missing(built.Missing)));
         foreach (var system in built.Systems)
             checks.AddRange(system.ListChecks(conditions, built));
+        DutyChecks.Add(built.Parts, checks);
         if (conditions.Outcomes.Sum(o => o.PowerCutHours) is > 0 and var cut)
             checks.Add(PowerCut(conditions, cut));
         return checks;

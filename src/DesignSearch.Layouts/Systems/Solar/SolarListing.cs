@@ -43,7 +43,7 @@ internal static class SolarListing
         needs.Small(SmallPartRole.Anchor, solar.Anchors, SolarPurposes.Anchor);
         if (turns)
             needs.Small(SmallPartRole.Cement, FootingsPerFrame * solar.Frames, SolarPurposes.Footing);
-        needs.Small(SmallPartRole.Fittings, solar.Count, SolarPurposes.CollectorFittings);
+        needs.Small(SmallPartRole.Fittings, solar.Count, SolarPurposes.CollectorFittings, [solar.StandsHot]);
     }
 
     private static void Turning(SolarLoop solar, Drive drive, Needs needs)
@@ -57,7 +57,7 @@ internal static class SolarListing
         needs.Small(SmallPartRole.LimitSwitch, StopsPerFrame * solar.Frames, SolarPurposes.LimitSwitch);
         needs.Small(SmallPartRole.ReversingInterlock, solar.Frames, SolarPurposes.Interlock, SupplyPlan.ControlVolts);
         needs.Chosen(solar.ShaftSeal, SmallPartRole.ShaftSeal, solar.Frames, SolarPurposes.ShaftSeal);
-        needs.Small(SmallPartRole.HoseLoop, HosesPerFrame * solar.Frames, SolarPurposes.HoseLoop);
+        needs.Small(SmallPartRole.HoseLoop, HosesPerFrame * solar.Frames, SolarPurposes.HoseLoop, [solar.StandsHot]);
     }
 
     private static void PipeRun(SolarLoop solar, Needs needs)
@@ -99,7 +99,7 @@ internal static class SolarListing
     private static void Protection(SolarLoop solar, Needs needs)
     {
         needs.Add(solar.Protection, 1, SolarPurposes.Protection);
-        needs.Small(SmallPartRole.AirVent, 1, SolarPurposes.AirVent);
+        needs.Small(SmallPartRole.AirVent, 1, SolarPurposes.AirVent, [solar.StandsHot]);
         if (solar.StaysFull)
         {
             needs.Small(SmallPartRole.AntifreezeFluid, solar.LoopLitres * Spill, SolarPurposes.Antifreeze);

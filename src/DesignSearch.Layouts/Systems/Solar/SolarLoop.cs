@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Design.Duties;
 using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Piping;
 using DesignSearch.Parts.Small;
@@ -93,6 +94,9 @@ public sealed record SolarLoop
 
     /// <summary>Ground screws or bolts that hold the frames: four for each two square metres (common practice, no source).</summary>
     public int Anchors => (int)Math.Ceiling(AreaM2 / AreaPerFourAnchorsM2) * AnchorsTogether;
+
+    /// <summary>What everything at the collector meets while it stands dry, or without flow, in full sun.</summary>
+    public Duty StandsHot => Duty.Heat(PlantState.StandingInSun, Collector.StagnationC);
 
     /// <summary>Whether the loop is filled with antifreeze and stays full.</summary>
     public bool StaysFull => Protection.Method == FreezeMethod.Antifreeze;

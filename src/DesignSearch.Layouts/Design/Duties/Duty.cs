@@ -1,0 +1,30 @@
+using DesignSearch.Parts.Catalogues;
+
+namespace DesignSearch.Layouts.Design.Duties;
+
+/// <summary>What a part meets in one state of the plant, which its rating must cover.</summary>
+/// <param name="State">The state.</param>
+/// <param name="Rating">What it is rated for.</param>
+/// <param name="Value">What it meets, in the unit of the rating.</param>
+public readonly record struct Duty(PlantState State, Rating Rating, double Value)
+{
+    /// <summary>Heat of water, air or surface.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="celsius">How hot [°C].</param>
+    public static Duty Heat(PlantState state, double celsius) => new(state, Rating.TemperatureC, celsius);
+
+    /// <summary>Current carried or switched.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="amperes">How much; what a contact switches counts as at the start of the device [A].</param>
+    public static Duty Current(PlantState state, double amperes) => new(state, Rating.CurrentA, amperes);
+
+    /// <summary>Share of its rating that is left to a part, below 0 where it is missed; -1 where its row does not say what it bears.</summary>
+    /// <param name="part">The part.</param>
+    public double Margin(IPart part)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        return part.Bears(Rating) is { } bears ? Math.Abs(bears - Value) < Tiny ? 0 : (bears - Value) / Math.Max(Math.Abs(bears), Tiny) : -1;
+    }
+
+    private const double Tiny = 1e-9;
+}

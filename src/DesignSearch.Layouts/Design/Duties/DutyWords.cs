@@ -1,0 +1,22 @@
+using DesignSearch.Parts.Catalogues;
+
+namespace DesignSearch.Layouts.Design.Duties;
+
+/// <summary>What the checks of ratings found, in words.</summary>
+internal static class DutyWords
+{
+    public static FormattableString Found(NeededPart needed, Duty duty)
+    {
+        var (name, system, unit) = (needed.Part.Name, needed.Purpose.System, Unit(duty.Rating));
+        return needed.Part.Bears(duty.Rating) is { } bears
+            ? (FormattableString)$"{name} ({system}) meets {duty.Value:0.#} {unit} and bears {bears:0.#} {unit}."
+            : $"{name} ({system}) meets {duty.Value:0.#} {unit}; its row in the catalogue does not say what it bears.";
+    }
+
+    private static string Unit(Rating rating) => rating switch
+    {
+        Rating.TemperatureC => "°C",
+        Rating.CurrentA => "A",
+        _ => throw new ArgumentOutOfRangeException(nameof(rating)),
+    };
+}

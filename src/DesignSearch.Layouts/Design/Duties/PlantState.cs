@@ -1,0 +1,29 @@
+namespace DesignSearch.Layouts.Design.Duties;
+
+/// <summary>A state that a plant is in sooner or later, and that every part of it must bear.</summary>
+public enum PlantState
+{
+    /// <summary>Everything runs in full sun.</summary>
+    Running,
+
+    /// <summary>The collector stands without flow in full sun.</summary>
+    StandingInSun,
+
+    /// <summary>The pump starts on a collector that has stood in the sun.</summary>
+    StartedHot,
+
+    /// <summary>The loop is drained for the night.</summary>
+    Drained,
+
+    /// <summary>The coldest night of the design winters.</summary>
+    DesignNight,
+
+    /// <summary>That night without mains.</summary>
+    PowerCut,
+
+    /// <summary>A gale.</summary>
+    Gale,
+
+    /// <summary>A sensor tells nothing, or something wrong.</summary>
+    DeadSensor,
+}
