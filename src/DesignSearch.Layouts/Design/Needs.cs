@@ -117,11 +117,12 @@ public sealed class Needs(Catalogue catalogue, PriceLevel level)
     /// <param name="wanted">What was looked for; put into words only where it is missing.</param>
     /// <param name="quantity">How much, in the part's unit.</param>
     /// <param name="purpose">What for and where.</param>
-    public void Pick(IPart? found, FormattableString wanted, double quantity, Purpose purpose)
+    /// <param name="duties">What it meets in the states of the plant.</param>
+    public void Pick(IPart? found, FormattableString wanted, double quantity, Purpose purpose, params ReadOnlySpan<Duty> duties)
     {
         if (found is null)
             missing.Add(Written.Sentence(wanted));
         else
-            Add(found, quantity, purpose);
+            Add(found, quantity, purpose, duties);
     }
 }

@@ -8,4 +8,7 @@ public enum Rating
 
     /// <summary>Current that it carries or switches [A].</summary>
     CurrentA,
+
+    /// <summary>Pressure above that of the air that it stands [bar].</summary>
+    PressureBar,
 }

@@ -17,6 +17,7 @@ internal static class DutyWords
     {
         Rating.TemperatureC => "°C",
         Rating.CurrentA => "A",
+        Rating.PressureBar => "bar",
         _ => throw new ArgumentOutOfRangeException(nameof(rating)),
     };
 }

@@ -12,6 +12,9 @@ internal static class SolarCircuits
     // Controllers, timers and sensors together (common practice, no source).
     private const double ControlsW = 8;
 
+    // Temperature relay, light sensor and the coils of changeover relay and contactor (the same).
+    private const double ValveControlsW = 6;
+
     public static IReadOnlyList<Circuit> Of(SolarLoop solar)
     {
         var circuits = new List<Circuit>(5 + solar.Frames);
@@ -20,7 +23,10 @@ internal static class SolarCircuits
             Add(circuits, SolarDevices.ReleasePump, pump.Volts, pump.Watts, SolarDevices.Thermostat, isPump: true);
         var (release, protection) = (solar.Release, solar.Protection);
         Add(circuits, SolarDevices.Fan, release.Volts, release.FanWatts * solar.ReleasePieces, SolarDevices.FanSwitch(solar.IsRelayed));
-        Add(circuits, SolarDevices.Protection(solar.StaysFull), protection.Volts, protection.Watts, SolarDevices.Controller);
+        var relayed = solar.StaysFull ? protection.Volts != solar.ControlVolts : protection.Volts >= SupplyPlan.MainsVolts;
+        Add(circuits, SolarDevices.Protection(solar.StaysFull), protection.Volts, protection.Watts, SolarDevices.ProtectionSwitch(solar.StaysFull, relayed));
+        if (solar.IsDrainedByValves)
+            circuits.Add(new(SolarDevices.ValveControls, SupplyPlan.ControlVolts, ValveControlsW, 0, SolarDevices.ControlBox, ""));
         if (solar.Drive is { } drive)
             AddDrives(circuits, solar, drive);
         circuits.Add(new(SolarDevices.Controls, SupplyPlan.ControlVolts, ControlsW, 0, SolarDevices.ControlBox, ""));

@@ -9,14 +9,24 @@ internal static class SolarDevices
     public const string ReleasePump = "pump of the heat release";
     public const string Fan = "fan of the heat release";
     public const string Controls = "controllers, timers and sensors";
-    public const string Controller = "difference controller";
+    public const string Controller = "solar controller with sensors at collector, tank's bottom and tank's top";
+    public const string ValveControls = "temperature relay, light sensor and changeover relay of the drain valves";
     public const string Thermostat = "thermostat of the heat release";
+    public const string Changeover = "changeover relay: by day the temperature relay, by night the light sensor";
     public const string ControlBox = "control box";
     public const string DriveStops = "a limit switch at each end in the motor's own circuit; both directions can never be on together";
 
     public static string FanSwitch(bool relayed) => relayed ? Thermostat + ", through a relay" : Thermostat;
 
     public static string Protection(bool antifreeze) => antifreeze ? "pump of the exchanger" : "drain valves";
+
+    public static string ProtectionSwitch(bool antifreeze, bool relayed) => (antifreeze, relayed) switch
+    {
+        (true, false) => Controller,
+        (true, true) => Controller + ", through a relay",
+        (false, false) => Changeover,
+        _ => Changeover + ", through a contactor",
+    };
 
     public static string Drive(int frame, int frames) =>
         frames == 1 ? "drive of the frame" : Written.Sentence($"drive of frame {frame}");

@@ -13,23 +13,48 @@ internal static class SolarSettings
         yield return SolarSettingWords.Tilt(dials.TiltDeg);
         yield return SolarSettingWords.Direction(dials.AzimuthDeg);
         if (turning != TurningKind.Fixed)
-            yield return SolarSettingWords.LimitSwitches(dials.LimitDeg);
-        if (turning == TurningKind.TwoPosition)
-            yield return SolarSettingWords.Timer(dials.SwitchHours);
+        {
+            yield return solar.Drive is null
+                ? SolarSettingWords.ByHand(dials.LimitDeg, dials.SwitchHours)
+                : SolarSettingWords.LimitSwitches(dials.LimitDeg);
+        }
+
+        if (solar.Drive is not null)
+        {
+            yield return turning == TurningKind.TwoPosition ? SolarSettingWords.Timer(dials.SwitchHours) : SolarSettingWords.SunClock;
+            yield return SolarSettingWords.FrameLight;
+        }
+
         yield return SolarSettingWords.PumpStarts(dials.StartDifferenceK);
         yield return SolarSettingWords.PumpStops(dials.StopDifferenceK);
+        if (solar.Heat.LockOutC is { } above)
+            yield return SolarSettingWords.LockOut(above, solar.Heat.StandsC);
         yield return SolarSettingWords.Flow(solar.Flow.KgPerS);
         if (LostK(solar) is { } lost)
             yield return SolarSettingWords.WarmPipe(lost);
-        yield return SolarSettingWords.Fill(solar.LoopLitres, solar.TankCount * solar.Tank.VolumeL, solar.TankCount, solar.StaysFull);
-        yield return SolarSettingWords.Ceiling(solar.CeilingC);
+        yield return SolarSettingWords.Fill(solar);
+        yield return SolarSettingWords.Ceiling(solar.Heat.CeilingC);
+        if (solar.ClosedLoop is { } loop)
+            yield return SolarSettingWords.Vessel("loop", loop);
+        if (solar.ClosedTank is { } tank)
+            yield return SolarSettingWords.Vessel("tank", tank);
+        if (solar.VesselAboveTankM > 0)
+            yield return SolarSettingWords.DrainVessel(solar.VesselAboveTankM);
+        if (solar.IsDrainedByValves)
+        {
+            yield return SolarSettingWords.ValveRelay;
+            yield return SolarSettingWords.ValveLight;
+            if (!solar.Tank.IsClosed)
+                yield return SolarSettingWords.MakeUp;
+        }
+
         yield return SolarSettingWords.Thermostat(dials.ReleaseSetC, limitC);
         yield return SolarSettingWords.Band(dials.ReleaseBandK);
-        if (turning == TurningKind.Stepped)
+        if (turning == TurningKind.Stepped && solar.Drive is not null)
             yield return SolarSettingWords.Steps(dials.Steps);
         if (solar.Drive is not null && solar.Frames > 1)
             yield return SolarSettingWords.DriveOrder;
-        yield return solar.StaysFull ? SolarSettingWords.Antifreeze(solar.Protection.ProtectsToC) : SolarSettingWords.RunsEmpty;
+        yield return solar.StaysFull ? SolarSettingWords.Antifreeze(solar.ProtectsToC) : SolarSettingWords.RunsEmpty(solar.IsDrainedByValves);
         yield return SolarSettingWords.Summer;
     }
 

@@ -1,0 +1,138 @@
+using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Duties;
+using DesignSearch.Layouts.Design.Wiring;
+using DesignSearch.Parts.Piping;
+using DesignSearch.Parts.Small;
+
+namespace DesignSearch.Layouts.Systems.Solar;
+
+/// <summary>Lists pipes, tank, frost protection, pump and control of a solar plant, each with what it meets in the states of the plant.</summary>
+internal static class LoopListing
+{
+    // What lies so near to a collector must bear its heat when it stands dry (common practice, no source).
+    private const double FirstMetresM = 3;
+
+    // A tenth more antifreeze for spills and topping up.
+    private const double Spill = 1.1;
+    private const int TankSensors = 2;
+    private const int Valves = 2;
+
+    public static void PipeRun(SolarLoop solar, Needs needs)
+    {
+        var (run, heat) = (solar.PipeRunM, solar.Heat);
+        var near = Math.Min(FirstMetresM, run);
+        var first = solar.FirstMetres is { } metal && metal != solar.Pipe ? near : 0;
+        if (solar.LacksFirstMetres)
+            needs.Pick(null, SolarWords.MetalPipe(solar.Collector.StagnationC), 1, SolarPurposes.FirstMetres);
+        if (first > 0)
+            needs.Add(solar.FirstMetres!, 2 * first * NeededPart.Cuts, SolarPurposes.FirstMetres, heat.AtCollector);
+        var atCollector = first > 0 ? heat.Steam : heat.AtCollector;
+        needs.Add(solar.Pipe, 2 * (run - first) * NeededPart.Cuts, SolarPurposes.LongPipe, heat.Warm, heat.Started, atCollector);
+        if (solar.Insulation is { } insulation)
+            Insulation(solar, insulation, near, needs);
+        needs.Small(SmallPartRole.PipeClip, 2 * near, SolarPurposes.FirstClips, [heat.AtCollector]);
+        if (run > near)
+            needs.Small(SmallPartRole.PipeClip, 2 * (run - near), SolarPurposes.PipeClip, [heat.Warm, heat.Started, heat.Steam]);
+    }
+
+    // Plastic foam beside a dry collector melts: there the sleeve must bear its heat, and where none does the pipe stays bare.
+    private static void Insulation(SolarLoop solar, PipeInsulation insulation, double nearM, Needs needs)
+    {
+        var heat = solar.Heat;
+        var own = solar.FirstInsulation == insulation ? 0 : nearM;
+        if (own > 0 && solar.FirstInsulation is { } near)
+            needs.Add(near, 2 * own * NeededPart.Cuts, SolarPurposes.FirstInsulation, heat.AtCollector);
+        needs.Add(insulation, 2 * (solar.PipeRunM - own) * NeededPart.Cuts, SolarPurposes.Insulation, heat.Warm, heat.Started, heat.Steam);
+    }
+
+    public static void Tank(SolarLoop solar, Needs needs)
+    {
+        var store = solar.Heat.Store;
+        if (solar.ClosedTank is { Relief: { } relief })
+            needs.Add(solar.Tank, solar.TankCount, SolarPurposes.Tank, store, Duty.Pressure(PlantState.Running, relief.OpensAtBar));
+        else
+            needs.Add(solar.Tank, solar.TankCount, SolarPurposes.Tank, store);
+        if (solar.Jacket is { } jacket)
+            needs.Add(jacket, solar.TankCount * solar.Tank.SurfaceM2 * NeededPart.Cuts, SolarPurposes.Jacket, store);
+        needs.Small(SmallPartRole.Strap, solar.TankCount, SolarPurposes.Strap);
+        needs.Small(SmallPartRole.WarningLabel, 1, SolarPurposes.WarningLabel);
+        if (!solar.Tank.IsClosed)
+        {
+            needs.Small(SmallPartRole.Lid, solar.TankCount, SolarPurposes.Lid, [store]);
+            if (solar.IsDrainedByValves)
+                needs.Small(SmallPartRole.MakeUpValve, 1, SolarPurposes.MakeUp, [store]);
+            else
+                needs.Small(SmallPartRole.FreeOutlet, 1, SolarPurposes.FreeOutlet);
+        }
+
+        if (solar.TankCount > 1)
+            needs.Small(SmallPartRole.Fittings, solar.TankCount - 1, SolarPurposes.TankFittings, [store]);
+    }
+
+    public static void Protection(SolarLoop solar, Needs needs)
+    {
+        var heat = solar.Heat;
+        needs.Add(solar.Protection, 1, SolarPurposes.Protection);
+        needs.Small(SmallPartRole.AirVent, 1, SolarPurposes.AirVent, [heat.AtCollector]);
+        if (solar.StaysFull)
+        {
+            var litres = solar.LoopLitres * Spill;
+            needs.Pick(solar.Fluid, SolarWords.Fluid(solar.Protection.ProtectsToC), litres, SolarPurposes.Antifreeze, heat.Warm, heat.Steam);
+            needs.Small(SmallPartRole.CheckValve, 1, SolarPurposes.CheckValve, [heat.Warm, heat.Started, heat.Steam]);
+            if (solar.Protection.Watts > 0 && solar.Protection.Volts != solar.ControlVolts)
+                needs.Small(SmallPartRole.Relay, 1, SolarPurposes.ExchangerRelay);
+        }
+        else if (solar.IsDrainedByValves)
+        {
+            DrainValves(solar, needs);
+        }
+
+        if (solar.ClosedLoop is { } loop)
+            Closed(loop, 1, heat.SteamC ?? heat.OutletC, heat.ReturnC, needs);
+        if (solar.ClosedTank is { } tank)
+            Closed(tank, solar.TankCount, heat.CeilingC, heat.CeilingC, needs);
+        if (solar.ClosedCount > 0)
+            needs.Small(SmallPartRole.FillSet, 1, SolarPurposes.FillSet, [heat.Cool]);
+    }
+
+    // By day the valves are the temperature relay's, by night the light sensor has taken them from it: shut, and open to the drain.
+    private static void DrainValves(SolarLoop solar, Needs needs)
+    {
+        needs.Small(SmallPartRole.TemperatureRelay, 1, SolarPurposes.ValveRelay, SupplyPlan.ControlVolts);
+        needs.Small(SmallPartRole.TemperatureSensor, 1, SolarPurposes.ValveSensor, [solar.Heat.AtCollector]);
+        needs.Small(SmallPartRole.LightSensor, 1, SolarPurposes.ValveLight, SupplyPlan.ControlVolts);
+        needs.Small(SmallPartRole.ChangeoverRelay, 1, SolarPurposes.ValveChangeover, SupplyPlan.ControlVolts);
+        if (solar.Protection.Volts >= SupplyPlan.MainsVolts)
+            needs.Small(SmallPartRole.Contactor, 1, SolarPurposes.ValveContactor, solar.Protection.Volts);
+        needs.Small(SmallPartRole.DrainPoint, 1, SolarPurposes.DrainPoint, [solar.Heat.Store]);
+    }
+
+    private static void Closed(ClosedWater closed, int count, double reliefC, double vesselC, Needs needs)
+    {
+        var opens = closed.Relief?.OpensAtBar ?? 0;
+        needs.Pick(closed.Relief, SolarWords.Relief, count, SolarPurposes.ReliefValve, Duty.Heat(PlantState.StandingInSun, reliefC));
+        needs.Pick(
+            closed.Vessel,
+            SolarWords.Vessel(closed.WantedL, opens),
+            count * Math.Max(1, closed.Vessels),
+            SolarPurposes.ExpansionVessel,
+            Duty.Heat(PlantState.Running, vesselC),
+            Duty.Pressure(PlantState.Running, opens));
+    }
+
+    public static void PumpAndControl(SolarLoop solar, Needs needs)
+    {
+        var heat = solar.Heat;
+        var starts = Circuit.OfPump("", solar.Pump.Volts, solar.Pump.Watts, 0, "").StartA;
+        needs.Add(solar.Pump, 1, SolarPurposes.Pump, heat.Cool);
+        if (solar.Pump.NeedsStrainer)
+            needs.Small(SmallPartRole.Strainer, 1, SolarPurposes.Strainer, [heat.Cool]);
+        var lacks = SolarWords.Controller(solar.ControlVolts, heat.LockOutC);
+        needs.Pick(solar.Controller, lacks, 1, SolarPurposes.Controller, Duty.Current(PlantState.Running, starts));
+        needs.Small(SmallPartRole.TemperatureSensor, 1, SolarPurposes.CollectorSensor, [heat.AtCollector]);
+        needs.Small(SmallPartRole.TemperatureSensor, TankSensors, SolarPurposes.TankSensors, [heat.Store]);
+        needs.Small(SmallPartRole.BallValve, Valves, SolarPurposes.BallValve, [heat.Warm, heat.Started]);
+        needs.Small(SmallPartRole.RegulatingValve, 1, SolarPurposes.Throttle, [heat.Cool]);
+        needs.Small(SmallPartRole.FlowIndicator, 1, SolarPurposes.FlowIndicator, [heat.Cool]);
+    }
+}
