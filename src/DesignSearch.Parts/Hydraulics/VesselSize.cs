@@ -1,6 +1,6 @@
 namespace DesignSearch.Parts.Hydraulics;
 
-/// <summary>Size of an expansion vessel with a membrane, in the form of EN 12828; solar loops with their collectors' content as steam.</summary>
+/// <summary>Size of an expansion vessel with a membrane, in the form of EN 12828; solar loops with their steam.</summary>
 public static class VesselSize
 {
     private const double LeastReserveL = 3;

@@ -29,5 +29,6 @@ public static class WaterVapour
     }
 
     // Antoine's constants for mm of mercury and °C, as handbooks print them for water below and above its boiling point.
-    private static (double A, double B, double C) Constants(bool isHot) => isHot ? (8.14019, 1810.94, 244.485) : (8.07131, 1730.63, 233.426);
+    private static (double A, double B, double C) Constants(bool isHot) =>
+        isHot ? (8.14019, 1810.94, 244.485) : (8.07131, 1730.63, 233.426);
 }

@@ -31,7 +31,9 @@ public sealed record Pump(PartInfo Info) : Part(Info)
     /// <summary>Whether grit stops it, so that it needs a strainer before it.</summary>
     public required bool NeedsStrainer { get; init; }
 
-    /// <summary>Head of water and air over its inlet, above that at which the water boils there, that it needs to run without cavities [m], from 0 to 10.</summary>
+    /// <summary>
+    /// Head of water and air over its inlet, above that at which the water boils there, that it needs to run without cavities [m], from 0 to 10.
+    /// </summary>
     public required double InletHeadM { get; init; }
 
     /// <inheritdoc/>
@@ -46,6 +48,6 @@ public sealed record Pump(PartInfo Info) : Part(Info)
         MaxTemperatureC = cells.Number("max_temperature_c", 30, 150, "Hottest water that it stands [°C]"),
         NeedsStrainer = cells.YesNo("needs_strainer", "Whether grit stops it, so that it needs a strainer before it"),
         InletHeadM = cells.Number(
-            "inlet_head_m", 0, 10, "Head over its inlet, above that at which the water boils there, that it needs to run without cavities [m]"),
+            "inlet_head_m", 0, 10, "Head over its inlet, above that at which water boils there, that it needs to run without cavities [m]"),
     };
 }

@@ -41,8 +41,10 @@ public sealed record SolarController(PartInfo Info) : Part(Info)
     {
         Volts = cells.Number("volts", 5, 400, "Supply and switched voltage [V]"),
         RatedA = cells.Number("rated_a", 0.1, 50, "Current that its contact carries and switches [A]"),
-        Sensors = cells.Whole("sensors", 2, 12, "Sensors that it reads: collector and tank's bottom, and the tank's top where it keeps a ceiling"),
-        LockOutFromC = cells.Number("lock_out_from_c", 0, 200, "Lowest collector temperature above which it can be told not to start the pump [°C]"),
+        Sensors = cells.Whole(
+            "sensors", 2, 12, "Sensors that it reads: collector and tank's bottom, and the tank's top where it keeps a ceiling"),
+        LockOutFromC = cells.Number(
+            "lock_out_from_c", 0, 200, "Lowest collector temperature above which it can be told not to start the pump [°C]"),
         LockOutToC = cells.Number("lock_out_to_c", 0, 300, "Highest such temperature [°C], 0 where it cannot be told so"),
     };
 }

@@ -4,7 +4,7 @@ using DesignSearch.Season.Lanes;
 
 namespace DesignSearch.Season.Solar;
 
-/// <summary>The collector's pump as a share of the step: differential controller with its lock-out, light sensor, thermostat at the tank's top.</summary>
+/// <summary>The collector's pump as a share of the step: differential controller with lock-out, light sensor, thermostat at the tank's top.</summary>
 /// <remarks>Equations in docs/model.md, "Collector, pipes, tank".</remarks>
 internal readonly struct PumpControl<T>
     where T : unmanaged, ILane<T>

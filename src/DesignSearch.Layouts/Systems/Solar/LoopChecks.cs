@@ -33,9 +33,10 @@ internal static class LoopChecks
             solar.Tank.HeightM <= ridge, 1 - (solar.Tank.HeightM / ridge), SolarCheckWords.Headroom(solar.Tank.HeightM, ridge)));
         checks.Add(FirstMetres(solar));
         var (pipeMax, hottest) = (solar.Pipe.MaxTemperatureC, solar.Heat.HottestC);
-        checks.Add(SolarRules.PipeRating.Found(pipeMax >= hottest, (pipeMax / hottest) - 1, SolarCheckWords.PipeRating(solar.Heat, pipeMax)));
-        checks.Add(SolarRules.HotStart.Found(
-            solar.Controller is not null, solar.Controller is null ? -1 : 1, SolarCheckWords.HotStart(solar.Heat, solar.Controller, solar.ControlVolts)));
+        var pipeWords = SolarCheckWords.PipeRating(solar.Heat, pipeMax);
+        checks.Add(SolarRules.PipeRating.Found(pipeMax >= hottest, (pipeMax / hottest) - 1, pipeWords));
+        var startWords = SolarCheckWords.HotStart(solar.Heat, solar.Controller, solar.ControlVolts);
+        checks.Add(SolarRules.HotStart.Found(solar.Controller is not null, solar.Controller is null ? -1 : 1, startWords));
         checks.Add(OpenTank(solar));
         if (!solar.StaysFull)
             checks.Add(PumpInlet(solar, conditions.Scenario.Place.ElevationM));
@@ -59,14 +60,15 @@ internal static class LoopChecks
     private static Check UnpoweredFrost(SolarLoop solar, double nightC)
     {
         var safe = solar.Protection.WorksWithoutPower || solar.MayFreeze || nightC > 0;
-        return SolarRules.UnpoweredFrost.Found(safe, safe ? 1 : Math.Min(nightC / AmpleK, -LeastMiss), SolarCheckWords.UnpoweredFrost(safe, solar.MayFreeze, nightC));
+        var words = SolarCheckWords.UnpoweredFrost(safe, solar.MayFreeze, nightC);
+        return SolarRules.UnpoweredFrost.Found(safe, safe ? 1 : Math.Min(nightC / AmpleK, -LeastMiss), words);
     }
 
     private static Check Freezing(SolarLoop solar, double nightC)
     {
-        var spare = nightC - solar.ProtectsToC;
+        var share = (nightC - solar.ProtectsToC) / AmpleK;
         var words = SolarCheckWords.Freezing(solar, nightC);
-        return SolarRules.Freezing.Found(spare >= 0 || solar.MayFreeze, solar.MayFreeze ? Math.Max(0, spare / AmpleK) : spare / AmpleK, words);
+        return SolarRules.Freezing.Found(share >= 0 || solar.MayFreeze, solar.MayFreeze ? Math.Max(0, share) : share, words);
     }
 
     // Without an exchanger between them the loop's water is the tank's, and a tank under pressure lets no air into the loop.

@@ -41,8 +41,8 @@ public readonly record struct LoopHeat(
         double? lockOut = collector.StagnationC > Math.Min(warmBearsC, MostStartC) ? warm : null;
         var ceiling = Math.Min(storeBearsC - MarginK, Math.Min(pump.MaxTemperatureC - MarginK - (outlet - rise), warm - outlet));
         double? steam = relief is null ? null : Math.Min(collector.StagnationC, WaterVapour.BoilsAtC(relief.OpensAtBar));
-        return new(
-            ceiling, lockOut, ceiling + outlet, ceiling + outlet - rise, Math.Min(collector.StagnationC, lockOut ?? collector.StagnationC), collector.StagnationC, steam);
+        var stands = collector.StagnationC;
+        return new(ceiling, lockOut, ceiling + outlet, ceiling + outlet - rise, Math.Min(stands, lockOut ?? stands), stands, steam);
     }
 
     /// <summary>Hottest that the long pipe meets in any state [°C].</summary>
@@ -57,7 +57,7 @@ public readonly record struct LoopHeat(
     /// <summary>What it meets at the start on a hot collector.</summary>
     public Duty Started => Duty.Heat(PlantState.StartedHot, StartsAtC);
 
-    /// <summary>What all pipes of a filled loop meet while it stands; while an empty one stands they meet no more than it lets through.</summary>
+    /// <summary>What all pipes of a filled loop meet while it stands; those of an empty one only what is left in the tank.</summary>
     public Duty Steam => Duty.Heat(PlantState.StandingInSun, SteamC ?? CeilingC);
 
     /// <summary>What the cool pipe meets while it runs.</summary>

@@ -6,7 +6,7 @@ using DesignSearch.Parts.Small;
 
 namespace DesignSearch.Layouts.Systems.Solar;
 
-/// <summary>Lists pipes, tank, frost protection, pump and control of a solar plant, each with what it meets in the states of the plant.</summary>
+/// <summary>Lists pipes, tank, frost protection, pump and control of a solar plant, each with what it meets in the plant's states.</summary>
 internal static class LoopListing
 {
     // What lies so near to a collector must bear its heat when it stands dry (common practice, no source).
@@ -72,12 +72,12 @@ internal static class LoopListing
     public static void Protection(SolarLoop solar, Needs needs)
     {
         var heat = solar.Heat;
-        needs.Add(solar.Protection, 1, SolarPurposes.Protection);
+        needs.Add(solar.Protection, 1, SolarPurposes.Protection, heat.Warm, heat.Started, heat.Steam);
         needs.Small(SmallPartRole.AirVent, 1, SolarPurposes.AirVent, [heat.AtCollector]);
         if (solar.StaysFull)
         {
-            var litres = solar.LoopLitres * Spill;
-            needs.Pick(solar.Fluid, SolarWords.Fluid(solar.Protection.ProtectsToC), litres, SolarPurposes.Antifreeze, heat.Warm, heat.Steam);
+            var (litres, lacks) = (solar.LoopLitres * Spill, SolarWords.Fluid(solar.Protection.ProtectsToC));
+            needs.Pick(solar.Fluid, lacks, litres, SolarPurposes.Antifreeze, heat.Warm, heat.Steam);
             needs.Small(SmallPartRole.CheckValve, 1, SolarPurposes.CheckValve, [heat.Warm, heat.Started, heat.Steam]);
             if (solar.Protection.Watts > 0 && solar.Protection.Volts != solar.ControlVolts)
                 needs.Small(SmallPartRole.Relay, 1, SolarPurposes.ExchangerRelay);

@@ -89,10 +89,10 @@ internal static class SolarCheckWords
 
         return controller is { } has
             ? Both(
-                $"The collector reaches {heat.StandsC:0} °C when it stands; the controller leaves the pump off while it is above {above:0} °C",
+                $"The collector reaches {heat.StandsC:0} °C when it stands; the controller leaves the pump off above {above:0} °C",
                 $"(it can be told {has.LockOutFromC:0} to {has.LockOutToC:0} °C).")
             : Both(
-                $"The collector reaches {heat.StandsC:0} °C when it stands, and pipe or sleeve want the pump left off above {above:0} °C:",
+                $"The collector reaches {heat.StandsC:0} °C when it stands; pipe or sleeve want the pump left off above {above:0} °C:",
                 $"no controller of {volts:0} V in the catalogue can be told so; take pipe and sleeve that bear more.");
     }
 
@@ -148,8 +148,8 @@ internal static class SolarCheckWords
     }
 
     private static FormattableString Vessel(string what, ClosedWater closed) => Both(
-        $"The closed {what} of {closed.ContentL:0} L wants {closed.WantedL:0.0} L of expansion vessel: p0 {closed.ColdBar:0.0#} bar, pe {closed.FinalBar:0.0#} bar,",
-        $"relief at {closed.Relief?.OpensAtBar ?? 0:0.#} bar.");
+        $"The closed {what} of {closed.ContentL:0} L wants {closed.WantedL:0.0} L of expansion vessel:",
+        $"p0 {closed.ColdBar:0.0#} bar, pe {closed.FinalBar:0.0#} bar, relief at {closed.Relief?.OpensAtBar ?? 0:0.#} bar.");
 
     public static FormattableString FacesSun(double azimuthDeg, double offDeg, double noonDeg, bool isNorthern) => Both(
         $"It faces {azimuthDeg:0}° clockwise from true north, {offDeg:0}° away from the noon sun,",

@@ -24,7 +24,8 @@ internal static class SolarCircuits
         var (release, protection) = (solar.Release, solar.Protection);
         Add(circuits, SolarDevices.Fan, release.Volts, release.FanWatts * solar.ReleasePieces, SolarDevices.FanSwitch(solar.IsRelayed));
         var relayed = solar.StaysFull ? protection.Volts != solar.ControlVolts : protection.Volts >= SupplyPlan.MainsVolts;
-        Add(circuits, SolarDevices.Protection(solar.StaysFull), protection.Volts, protection.Watts, SolarDevices.ProtectionSwitch(solar.StaysFull, relayed));
+        var by = SolarDevices.ProtectionSwitch(solar.StaysFull, relayed);
+        Add(circuits, SolarDevices.Protection(solar.StaysFull), protection.Volts, protection.Watts, by);
         if (solar.IsDrainedByValves)
             circuits.Add(new(SolarDevices.ValveControls, SupplyPlan.ControlVolts, ValveControlsW, 0, SolarDevices.ControlBox, ""));
         if (solar.Drive is { } drive)

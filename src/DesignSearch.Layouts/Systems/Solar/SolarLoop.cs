@@ -128,7 +128,7 @@ public sealed record SolarLoop
     /// <summary>Coldest collector that it bears [°C]: antifreeze by the worse of what the fluid and what its kit is made for.</summary>
     public double ProtectsToC => Math.Max(Protection.ProtectsToC, StaysFull ? Fluid?.FreezesC ?? 0 : Protection.ProtectsToC);
 
-    /// <summary>Whether nothing outdoors bursts when the water in it freezes: a collector made for it, and plastic pipe without metal.</summary>
+    /// <summary>Whether nothing outdoors bursts when its water freezes: a collector made for it, and plastic pipe without metal.</summary>
     public bool MayFreeze => Collector.IsFreezeSafe && !Pipe.IsMetal && FirstMetres == Pipe;
 
     /// <summary>Pieces of the heat release that stand by themselves; a bare pipe is one, however long.</summary>

@@ -71,8 +71,8 @@ internal static class SolarPurposes
 
     public static Purpose PipeClip { get; } = new(PipeSystem, "Holds the pipe and lets it grow when it warms.", "one a metre");
 
-    public static Purpose FirstClips { get; } =
-        new(PipeSystem, "Holds the pipe where a dry collector heats it, and lets it grow.", "on the first metres from the collector, one a metre");
+    public static Purpose FirstClips { get; } = new(
+        PipeSystem, "Holds the pipe where a dry collector heats it, and lets it grow.", "one a metre on the first metres from the collector");
 
     public static Purpose Tank { get; } = new(
         TankSystem,
@@ -91,7 +91,7 @@ internal static class SolarPurposes
 
     public static Purpose FreeOutlet { get; } = new(
         TankSystem,
-        "Fills the tank from drinking water over a gap of air: nothing of it can be drawn back (EN 1717, category 5; the local rule decides).",
+        "Fills the tank over a gap of air: nothing can be drawn back into drinking water (EN 1717, category 5; the local rule decides).",
         "above the tank's rim");
 
     public static Purpose MakeUp { get; } = new(
@@ -152,7 +152,8 @@ internal static class SolarPurposes
     public static Purpose Controller { get; } =
         new(PumpSystem, "Runs the pump only while the collector is warmer than the tank.", "in the control box");
 
-    public static Purpose CollectorSensor { get; } = new(PumpSystem, "Tells how hot the collector is.", "on the metal at the collector's outlet");
+    public static Purpose CollectorSensor { get; } =
+        new(PumpSystem, "Tells how hot the collector is.", "on the metal at the collector's outlet");
 
     public static Purpose TankSensors { get; } =
         new(PumpSystem, "Tell the tank's bottom, and its top, which has a ceiling.", "one at the tank's bottom, one at its top");

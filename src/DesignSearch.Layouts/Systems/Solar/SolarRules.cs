@@ -94,7 +94,8 @@ public static class SolarRules
     public static CheckRule Pressure { get; } = new(
         "pressure-safety",
         "relief, expansion and vent",
-        "Vessel (taken + reserve)(pe + 1)/(pe − p0), EN 12828 form; solar loop with its collectors' steam: a maker's planning manual; local code first");
+        "Vessel (taken + reserve)(pe + 1)/(pe − p0), EN 12828 form; a solar loop's with its steam: a maker's planning manual; "
+        + "the local code decides");
 
     /// <summary>Direction of the collector.</summary>
     public static CheckRule FacesSun { get; } = new(
@@ -121,7 +122,8 @@ public static class SolarRules
         "5 K under what pipe and sleeve bear (own choice), never above 95 °C (common practice, no source); the controller's range");
 
     /// <summary>Open and closed that go together.</summary>
-    public static CheckRule OpenTank { get; } = new("open-tank", "tank for a loop that runs empty", "A closed tank under pressure lets no air in");
+    public static CheckRule OpenTank { get; } =
+        new("open-tank", "tank for a loop that runs empty", "A closed tank under pressure lets no air in");
 
     /// <summary>The pump's inlet.</summary>
     public static CheckRule PumpInlet { get; } = new(

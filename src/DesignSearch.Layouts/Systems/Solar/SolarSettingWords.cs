@@ -19,6 +19,11 @@ internal static class SolarSettingWords
     private const double ValvesOpenC = 9;
     private const double ValvesShutC = 6;
 
+    private const string Full = "The loop is filled with antifreeze and stays full.";
+    private const string LetOut = "Every evening the loop's water leaves through the drain point, and the make-up brings as much into the tank.";
+    private const string InVessel = "The loop's water stands in its own vessel while the pump rests: fill to the mark on the sight glass.";
+    private const string InTank = "The loop's water stands in the tank while the pump rests: leave that much room in it.";
+
     private static readonly string[] Facings = ["north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"];
 
     public static Setting DriveOrder { get; } = new(
@@ -66,12 +71,14 @@ internal static class SolarSettingWords
     public static Setting LockOut(double aboveC, double standsC) => Of(
         "No start above",
         $"collector {aboveC:0} °C",
-        Written.Sentence($"It reaches {standsC:0} °C when it stands in the sun; water let into it then is steam in the pipe. The controller waits until it has cooled."));
+        Written.Sentence(
+            $"It reaches {standsC:0} °C when it stands in the sun: water let in then is steam in the pipe. The controller waits till it is cooler."));
 
     public static Setting Vessel(string what, ClosedWater closed) => Of(
         what == "loop" ? "Pressure of the loop" : "Pressure of the tank",
         $"vessel {closed.ColdBar:0.0#} bar before filling, then filled cold to {closed.ColdBar + FillOverBar:0.0#} bar",
-        Written.Sentence($"Warm it rises to {closed.FinalBar:0.0#} bar, under the relief valve's {closed.Relief?.OpensAtBar ?? 0:0.#} bar; read it every month."));
+        Written.Sentence(
+            $"Warm it rises to {closed.FinalBar:0.0#} bar, under the relief valve's {closed.Relief?.OpensAtBar ?? 0:0.#} bar; read it monthly."));
 
     public static Setting DrainVessel(double aboveM) => Of(
         "Drain-back vessel",
@@ -123,10 +130,7 @@ internal static class SolarSettingWords
     public static Setting Fill(SolarLoop solar)
     {
         var (loopL, tankL, tanks) = (solar.LoopLitres, solar.TankCount * solar.Tank.VolumeL, Written.Noun(solar.TankCount, "tank"));
-        var reason = solar.StaysFull ? "The loop is filled with antifreeze and stays full."
-            : solar.IsDrainedByValves ? "Every evening the loop's water leaves through the drain point, and the make-up brings it back into the tank."
-            : solar.Protection.ExchangerEffectiveness < 1 ? "The loop's water stands in its own vessel while the pump rests: fill to the mark on its sight glass."
-            : "The loop's water stands in the tank while the pump rests: leave that much room in it.";
+        var reason = solar.StaysFull ? Full : solar.IsDrainedByValves ? LetOut : solar.Protection.ExchangerEffectiveness < 1 ? InVessel : InTank;
         return Of("Fill of the loop", $"{loopL:0} L in collectors and pipes, {tankL:0} L in the {tanks}", reason);
     }
 
@@ -151,9 +155,9 @@ internal static class SolarSettingWords
         $"{steps:0} through the day",
         "More steps gain little and wear the drive.");
 
-    public static Setting Antifreeze(double protectsToC) => Of(
+    public static Setting Antifreeze(double glycolPercent, double protectsToC) => Of(
         "Antifreeze",
-        $"good to {protectsToC:0.#} °C, tested every autumn",
+        $"{glycolPercent:0} % propylene glycol by mass, good to {protectsToC:0.#} °C, tested every autumn",
         "It ages; weak antifreeze freezes.");
 
     private static Setting Of(string what, FormattableString value, string reason) => new(what, Written.Sentence(value), reason);

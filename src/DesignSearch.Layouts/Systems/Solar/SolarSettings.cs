@@ -54,7 +54,10 @@ internal static class SolarSettings
             yield return SolarSettingWords.Steps(dials.Steps);
         if (solar.Drive is not null && solar.Frames > 1)
             yield return SolarSettingWords.DriveOrder;
-        yield return solar.StaysFull ? SolarSettingWords.Antifreeze(solar.ProtectsToC) : SolarSettingWords.RunsEmpty(solar.IsDrainedByValves);
+        if (solar.Fluid is { } fluid)
+            yield return SolarSettingWords.Antifreeze(fluid.GlycolPercent, solar.ProtectsToC);
+        if (!solar.StaysFull)
+            yield return SolarSettingWords.RunsEmpty(solar.IsDrainedByValves);
         yield return SolarSettingWords.Summer;
     }
 

@@ -81,7 +81,7 @@ internal sealed class SolarShelf(PartShelf shelf)
     }
 
     /// <summary>
-    /// The cheapest relief valve that opens before what it protects bursts; the one that opens first where none does; null where there is none.
+    /// The cheapest relief valve that opens before what it protects bursts; the one that opens first where none does; null without any.
     /// </summary>
     /// <param name="bearsBar">What bears least of all that it protects [bar].</param>
     public ReliefValve? Relief(double bearsBar)
