@@ -26,7 +26,7 @@ public sealed class SchemeTests
             if (built.Missing.Count > 0)
                 continue;
             var scheme = SchemeDrawing.Of(built);
-            Assert.True(!scheme.Faults(built.Parts).Any(), $"seed {seed}: {string.Join("; ", scheme.Faults(built.Parts))}");
+            Assert.True(!scheme.Faults(built.Parts).Any(), $"seed {seed}: {string.Join("; ", scheme.Faults(built.Parts))} of {string.Join(", ", built.Supply?.Lines.SelectMany(l => l.Circuits).Select(c => c.Device) ?? [])}");
             sound++;
             wet += scheme.Joints.Any(j => j.Medium == Medium.Water) ? 1 : 0;
             turning += scheme.Joints.Any(j => j.Medium == Medium.Shaft) ? 1 : 0;
