@@ -54,13 +54,13 @@ internal sealed class DesignedHeap(CompostMix mix, CompostCoil coil, CompostWrap
 
     public override void Draw(SchemeSketch sketch)
     {
-        sketch.Add(sketch.Put(CompostWords.Mix, CompostWords.HeapName, Spot.Outdoors), CompostWords.Wrap);
-        var pipe = sketch.Put(CompostWords.Coil, CompostWords.CoilName, Spot.Outdoors, Terminal.Inlet, Terminal.Outlet);
-        var mover = sketch.Put(CompostWords.Pump, CompostWords.PumpDevice, Spot.House, Terminal.Inlet, Terminal.Outlet, Terminal.Power, Terminal.Told);
-        var control = sketch.Put(CompostWords.CoreController, CompostWords.ControllerName, Spot.House, Terminal.Told, Terminal.Tells);
+        sketch.Add(sketch.Put(CompostWords.Mix, CompostWords.HeapName, Symbol.Plain, Spot.Outdoors), CompostWords.Wrap);
+        var pipe = sketch.Put(CompostWords.Coil, CompostWords.CoilName, Symbol.Plain, Spot.Outdoors, Terminal.Inlet, Terminal.Outlet);
+        var mover = sketch.Put(CompostWords.Pump, CompostWords.PumpDevice, Symbol.Pump, Spot.House, Terminal.Inlet, Terminal.Outlet, Terminal.Power, Terminal.Told);
+        var control = sketch.Put(CompostWords.CoreController, CompostWords.ControllerName, Symbol.Controller, Spot.House, Terminal.Told, Terminal.Tells);
         sketch.Line(mover, pipe, mover);
-        sketch.Join(sketch.Put(CompostWords.Thermostat, CompostWords.ThermostatName, Spot.House, Terminal.Tells), Terminal.Tells, control, Terminal.Told);
-        sketch.Join(sketch.Put(CompostWords.CoreSensor, CompostWords.CoreSensorName, Spot.Outdoors, Terminal.Tells), Terminal.Tells, control, Terminal.Told);
+        sketch.Join(sketch.Put(CompostWords.Thermostat, CompostWords.ThermostatName, Symbol.Thermostat, Spot.House, Terminal.Tells), Terminal.Tells, control, Terminal.Told);
+        sketch.Join(sketch.Put(CompostWords.CoreSensor, CompostWords.CoreSensorName, Symbol.Sensor, Spot.Outdoors, Terminal.Tells), Terminal.Tells, control, Terminal.Told);
         sketch.Join(control, Terminal.Tells, mover, Terminal.Told);
     }
 }
