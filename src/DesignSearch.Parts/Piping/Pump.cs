@@ -32,7 +32,8 @@ public sealed record Pump(PartInfo Info) : Part(Info)
     public required bool NeedsStrainer { get; init; }
 
     /// <summary>
-    /// Head of water and air over its inlet, above that at which the water boils there, that it needs to run without cavities [m], from 0 to 10.
+    /// Head of water and air over its inlet, above that at which the water boils there, that it needs to run without cavities [m],
+    /// from 0 to 10.
     /// </summary>
     public required double InletHeadM { get; init; }
 

@@ -4,7 +4,7 @@ using DesignSearch.Season.Lanes;
 
 namespace DesignSearch.Season.Solar;
 
-/// <summary>The collector's pump as a share of the step: differential controller with lock-out, light sensor, thermostat at the tank's top.</summary>
+/// <summary>The collector's pump as a share of the step: differential controller with lock-out, light sensor, tank's ceiling.</summary>
 /// <remarks>Equations in docs/model.md, "Collector, pipes, tank".</remarks>
 internal readonly struct PumpControl<T>
     where T : unmanaged, ILane<T>
@@ -30,7 +30,7 @@ internal readonly struct PumpControl<T>
     public readonly T Allowed(in T lightWPerM2, double power) =>
         T.Of(power) * T.Min(T.Max((lightWPerM2 - lightGate) * perLight, T.Of(0)), T.Of(1));
 
-    /// <summary>Share of the step that the pump runs [0…1]: what holds the collector as wanted; nothing once tank or collector are too hot.</summary>
+    /// <summary>Share of the step that the pump runs [0…1]: what holds the collector as wanted; nothing when too hot.</summary>
     /// <param name="allowed">See <see cref="Allowed"/>.</param>
     /// <param name="givenW">Right side of the collector's row at rest: store, sun, loss towards the air outside [W].</param>
     /// <param name="pivotWPerK">Left side of it: givenW = pivotWPerK × collector [W/K].</param>

@@ -35,7 +35,7 @@ internal static class LoopChecks
         var (pipeMax, hottest) = (solar.Pipe.MaxTemperatureC, solar.Heat.HottestC);
         var pipeWords = SolarCheckWords.PipeRating(solar.Heat, pipeMax);
         checks.Add(SolarRules.PipeRating.Found(pipeMax >= hottest, (pipeMax / hottest) - 1, pipeWords));
-        var startWords = SolarCheckWords.HotStart(solar.Heat, solar.Controller, solar.ControlVolts);
+        var startWords = SolarCheckWords.HotStart(solar.Heat, solar.Controller, solar.ControllerVolts);
         checks.Add(SolarRules.HotStart.Found(solar.Controller is not null, solar.Controller is null ? -1 : 1, startWords));
         checks.Add(OpenTank(solar));
         if (!solar.StaysFull)

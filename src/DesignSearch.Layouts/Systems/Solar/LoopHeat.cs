@@ -63,6 +63,9 @@ public readonly record struct LoopHeat(
     /// <summary>What the cool pipe meets while it runs.</summary>
     public Duty Cool => Duty.Heat(PlantState.Running, ReturnC);
 
+    /// <summary>What meets the water that is let out, and the tank that it came from, in the evening.</summary>
+    public Duty Drained => Duty.Heat(PlantState.Drained, CeilingC);
+
     /// <summary>What tank and release meet while it runs.</summary>
     public Duty Store => Duty.Heat(PlantState.Running, CeilingC);
 }

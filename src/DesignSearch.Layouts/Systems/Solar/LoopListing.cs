@@ -6,7 +6,7 @@ using DesignSearch.Parts.Small;
 
 namespace DesignSearch.Layouts.Systems.Solar;
 
-/// <summary>Lists pipes, tank, frost protection, pump and control of a solar plant, each with what it meets in the plant's states.</summary>
+/// <summary>Lists pipes, tank, frost protection, pump and control of a solar plant, each with what it meets.</summary>
 internal static class LoopListing
 {
     // What lies so near to a collector must bear its heat when it stands dry (common practice, no source).
@@ -16,6 +16,12 @@ internal static class LoopListing
     private const double Spill = 1.1;
     private const int TankSensors = 2;
     private const int Valves = 2;
+
+    private static readonly (Purpose Relief, Purpose Vessel, Purpose Fill) LoopSafety =
+        (SolarPurposes.LoopRelief, SolarPurposes.LoopVessel, SolarPurposes.LoopFill);
+
+    private static readonly (Purpose Relief, Purpose Vessel, Purpose Fill) TankSafety =
+        (SolarPurposes.TankRelief, SolarPurposes.TankVessel, SolarPurposes.TankFill);
 
     public static void PipeRun(SolarLoop solar, Needs needs)
     {
@@ -60,7 +66,7 @@ internal static class LoopListing
         {
             needs.Small(SmallPartRole.Lid, solar.TankCount, SolarPurposes.Lid, [store]);
             if (solar.IsDrainedByValves)
-                needs.Small(SmallPartRole.MakeUpValve, 1, SolarPurposes.MakeUp, [store]);
+                needs.Small(SmallPartRole.MakeUpValve, 1, SolarPurposes.MakeUp, [solar.Heat.Drained]);
             else
                 needs.Small(SmallPartRole.FreeOutlet, 1, SolarPurposes.FreeOutlet);
         }
@@ -79,7 +85,7 @@ internal static class LoopListing
             var (litres, lacks) = (solar.LoopLitres * Spill, SolarWords.Fluid(solar.Protection.ProtectsToC));
             needs.Pick(solar.Fluid, lacks, litres, SolarPurposes.Antifreeze, heat.Warm, heat.Steam);
             needs.Small(SmallPartRole.CheckValve, 1, SolarPurposes.CheckValve, [heat.Warm, heat.Started, heat.Steam]);
-            if (solar.Protection.Watts > 0 && solar.Protection.Volts != solar.ControlVolts)
+            if (solar.Protection.Watts > 0 && solar.Protection.Volts != solar.ControllerVolts)
                 needs.Small(SmallPartRole.Relay, 1, SolarPurposes.ExchangerRelay);
         }
         else if (solar.IsDrainedByValves)
@@ -88,11 +94,9 @@ internal static class LoopListing
         }
 
         if (solar.ClosedLoop is { } loop)
-            Closed(loop, 1, heat.SteamC ?? heat.OutletC, heat.ReturnC, needs);
+            Closed(loop, 1, (heat.SteamC ?? heat.OutletC, heat.ReturnC), LoopSafety, needs);
         if (solar.ClosedTank is { } tank)
-            Closed(tank, solar.TankCount, heat.CeilingC, heat.CeilingC, needs);
-        if (solar.ClosedCount > 0)
-            needs.Small(SmallPartRole.FillSet, 1, SolarPurposes.FillSet, [heat.Cool]);
+            Closed(tank, solar.TankCount, (heat.CeilingC, heat.CeilingC), TankSafety, needs);
     }
 
     // By day the valves are the temperature relay's, by night the light sensor has taken them from it: shut, and open to the drain.
@@ -104,20 +108,17 @@ internal static class LoopListing
         needs.Small(SmallPartRole.ChangeoverRelay, 1, SolarPurposes.ValveChangeover, SupplyPlan.ControlVolts);
         if (solar.Protection.Volts >= SupplyPlan.MainsVolts)
             needs.Small(SmallPartRole.Contactor, 1, SolarPurposes.ValveContactor, solar.Protection.Volts);
-        needs.Small(SmallPartRole.DrainPoint, 1, SolarPurposes.DrainPoint, [solar.Heat.Store]);
+        needs.Small(SmallPartRole.DrainPoint, 1, SolarPurposes.DrainPoint, [solar.Heat.Drained]);
     }
 
-    private static void Closed(ClosedWater closed, int count, double reliefC, double vesselC, Needs needs)
+    private static void Closed(
+        ClosedWater closed, int count, (double Relief, double Vessel) heatC, (Purpose Relief, Purpose Vessel, Purpose Fill) to, Needs needs)
     {
-        var opens = closed.Relief?.OpensAtBar ?? 0;
-        needs.Pick(closed.Relief, SolarWords.Relief, count, SolarPurposes.ReliefValve, Duty.Heat(PlantState.StandingInSun, reliefC));
-        needs.Pick(
-            closed.Vessel,
-            SolarWords.Vessel(closed.WantedL, opens),
-            count * Math.Max(1, closed.Vessels),
-            SolarPurposes.ExpansionVessel,
-            Duty.Heat(PlantState.Running, vesselC),
-            Duty.Pressure(PlantState.Running, opens));
+        var (opens, cool) = (closed.Relief?.OpensAtBar ?? 0, Duty.Heat(PlantState.Running, heatC.Vessel));
+        needs.Pick(closed.Relief, SolarWords.Relief, count, to.Relief, Duty.Heat(PlantState.StandingInSun, heatC.Relief));
+        var lacks = SolarWords.Vessel(closed.WantedL, opens);
+        needs.Pick(closed.Vessel, lacks, count * Math.Max(1, closed.Vessels), to.Vessel, cool, Duty.Pressure(PlantState.Running, opens));
+        needs.Small(SmallPartRole.FillSet, 1, to.Fill, [cool]);
     }
 
     public static void PumpAndControl(SolarLoop solar, Needs needs)
@@ -127,7 +128,7 @@ internal static class LoopListing
         needs.Add(solar.Pump, 1, SolarPurposes.Pump, heat.Cool);
         if (solar.Pump.NeedsStrainer)
             needs.Small(SmallPartRole.Strainer, 1, SolarPurposes.Strainer, [heat.Cool]);
-        var lacks = SolarWords.Controller(solar.ControlVolts, heat.LockOutC);
+        var lacks = SolarWords.Controller(solar.ControllerVolts, heat.LockOutC);
         needs.Pick(solar.Controller, lacks, 1, SolarPurposes.Controller, Duty.Current(PlantState.Running, starts));
         needs.Small(SmallPartRole.TemperatureSensor, 1, SolarPurposes.CollectorSensor, [heat.AtCollector]);
         needs.Small(SmallPartRole.TemperatureSensor, TankSensors, SolarPurposes.TankSensors, [heat.Store]);

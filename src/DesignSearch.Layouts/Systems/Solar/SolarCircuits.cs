@@ -23,14 +23,15 @@ internal static class SolarCircuits
             Add(circuits, SolarDevices.ReleasePump, pump.Volts, pump.Watts, SolarDevices.Thermostat, isPump: true);
         var (release, protection) = (solar.Release, solar.Protection);
         Add(circuits, SolarDevices.Fan, release.Volts, release.FanWatts * solar.ReleasePieces, SolarDevices.FanSwitch(solar.IsRelayed));
-        var relayed = solar.StaysFull ? protection.Volts != solar.ControlVolts : protection.Volts >= SupplyPlan.MainsVolts;
+        var relayed = solar.StaysFull ? protection.Volts != solar.ControllerVolts : protection.Volts >= SupplyPlan.MainsVolts;
         var by = SolarDevices.ProtectionSwitch(solar.StaysFull, relayed);
         Add(circuits, SolarDevices.Protection(solar.StaysFull), protection.Volts, protection.Watts, by);
         if (solar.IsDrainedByValves)
             circuits.Add(new(SolarDevices.ValveControls, SupplyPlan.ControlVolts, ValveControlsW, 0, SolarDevices.ControlBox, ""));
         if (solar.Drive is { } drive)
             AddDrives(circuits, solar, drive);
-        circuits.Add(new(SolarDevices.Controls, SupplyPlan.ControlVolts, ControlsW, 0, SolarDevices.ControlBox, ""));
+        if (solar.HasLowControls)
+            circuits.Add(new(SolarDevices.Controls, SupplyPlan.ControlVolts, ControlsW, 0, SolarDevices.ControlBox, ""));
         return circuits;
     }
 

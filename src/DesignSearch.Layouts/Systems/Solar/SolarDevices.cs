@@ -28,6 +28,11 @@ internal static class SolarDevices
         _ => Changeover + ", through a contactor",
     };
 
+    public static string ProtectionPart(bool antifreeze, bool powered) =>
+        powered ? Protection(antifreeze) : antifreeze ? "exchanger" : "freeze protection";
+
+    public static string ReleasePart(bool hasFan) => hasFan ? Fan : "heat release";
+
     public static string Drive(int frame, int frames) =>
         frames == 1 ? "drive of the frame" : Written.Sentence($"drive of frame {frame}");
 

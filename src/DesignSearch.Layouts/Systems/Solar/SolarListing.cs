@@ -64,10 +64,7 @@ internal static class SolarListing
         needs.Pick(solar.ReleasePump, SolarWords.ReleasePump(solar.Pump.Volts), 1, SolarPurposes.ReleasePump, store);
         if (solar.ReleasePump is { NeedsStrainer: true })
             needs.Small(SmallPartRole.Strainer, 1, SolarPurposes.ReleaseStrainer, [store]);
-        // It switches the fan, or the pump where there is none.
-        var switchedVolts = solar.Release.FanWatts == 0 ? Math.Max(solar.Release.Volts, solar.Pump.Volts) : solar.Release.Volts;
-        var volts = switchedVolts >= SupplyPlan.MainsVolts ? SupplyPlan.MainsVolts : SupplyPlan.ControlVolts;
-        needs.Small(SmallPartRole.Thermostat, 1, SolarPurposes.Thermostat, volts);
+        needs.Small(SmallPartRole.Thermostat, 1, SolarPurposes.Thermostat, solar.ThermostatVolts);
         if (solar.IsRelayed)
             needs.Small(SmallPartRole.Relay, 1, SolarPurposes.Relay);
     }

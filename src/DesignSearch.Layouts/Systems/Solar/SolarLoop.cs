@@ -113,6 +113,17 @@ public sealed record SolarLoop
     /// <summary>Ground screws or bolts that hold the frames: four for each two square metres (common practice, no source).</summary>
     public int Anchors => (int)Math.Ceiling(AreaM2 / AreaPerFourAnchorsM2) * AnchorsTogether;
 
+    /// <summary>Voltage of the solar controller, which is that of the pump it switches [V].</summary>
+    public double ControllerVolts => Pump.Volts >= SupplyPlan.MainsVolts ? SupplyPlan.MainsVolts : SupplyPlan.ControlVolts;
+
+    /// <summary>Voltage of the release's thermostat, which switches the fan, or the pump where there is none [V].</summary>
+    public double ThermostatVolts => (Release.FanWatts == 0 ? Math.Max(Release.Volts, Pump.Volts) : Release.Volts) >= SupplyPlan.MainsVolts
+        ? SupplyPlan.MainsVolts
+        : SupplyPlan.ControlVolts;
+
+    /// <summary>Whether any of its controls is on low voltage.</summary>
+    public bool HasLowControls => Drive is not null || Math.Min(ControllerVolts, ThermostatVolts) < SupplyPlan.MainsVolts;
+
     /// <summary>Whether the loop is filled with antifreeze and stays full.</summary>
     public bool StaysFull => Protection.Method == FreezeMethod.Antifreeze;
 
@@ -121,9 +132,6 @@ public sealed record SolarLoop
 
     /// <summary>How many things are closed and under pressure: the loop where it stays full, and every closed tank.</summary>
     public int ClosedCount => (ClosedLoop is null ? 0 : 1) + (ClosedTank is null ? 0 : TankCount);
-
-    /// <summary>Voltage of its controller [V].</summary>
-    public double ControlVolts => Pump.Volts >= SupplyPlan.MainsVolts ? SupplyPlan.MainsVolts : SupplyPlan.ControlVolts;
 
     /// <summary>Coldest collector that it bears [°C]: antifreeze by the worse of what the fluid and what its kit is made for.</summary>
     public double ProtectsToC => Math.Max(Protection.ProtectsToC, StaysFull ? Fluid?.FreezesC ?? 0 : Protection.ProtectsToC);

@@ -14,6 +14,9 @@ internal static class SolarPurposes
     private const string PumpSystem = "pump and control";
     private const string ReleaseSystem = "heat release";
 
+    private const string Opens = "Opens before pressure becomes dangerous.";
+    private const string TakesUp = "Takes up the growth of what is warmed.";
+
     private const string FillsAndKeepsApart =
         "Fills what is closed and keeps it apart from drinking water (EN 1717: 3 or 4 by the antifreeze; the local rule decides).";
 
@@ -72,7 +75,9 @@ internal static class SolarPurposes
     public static Purpose PipeClip { get; } = new(PipeSystem, "Holds the pipe and lets it grow when it warms.", "one a metre");
 
     public static Purpose FirstClips { get; } = new(
-        PipeSystem, "Holds the pipe where a dry collector heats it, and lets it grow.", "one a metre on the first metres from the collector");
+        PipeSystem,
+        "Holds the pipe where a dry collector heats it, and lets it grow.",
+        "one a metre on the first metres from the collector");
 
     public static Purpose Tank { get; } = new(
         TankSystem,
@@ -113,18 +118,19 @@ internal static class SolarPurposes
 
     public static Purpose CheckValve { get; } = new(FrostSystem, "Stops the tank from warming the collector at night.", "on the warm pipe");
 
-    public static Purpose ReliefValve { get; } = new(
-        FrostSystem,
-        "Opens before pressure becomes dangerous.",
-        "one at all that is closed, loop and tank; the outlet led down to a safe place");
+    public static Purpose LoopRelief { get; } =
+        new(FrostSystem, Opens, "at the loop, nothing to shut before it; the outlet led down to a safe place");
 
-    public static Purpose ExpansionVessel { get; } = new(
-        FrostSystem,
-        "Takes up the growth of what is warmed.",
-        "on the cool side of all that is closed, nothing to shut before it");
+    public static Purpose TankRelief { get; } =
+        new(TankSystem, Opens, "at each closed tank, nothing to shut before it; the outlet led down to a safe place");
 
-    public static Purpose FillSet { get; } =
-        new(FrostSystem, FillsAndKeepsApart, "at the fill point");
+    public static Purpose LoopVessel { get; } = new(FrostSystem, TakesUp, "on the cool side of the loop, nothing to shut before it");
+
+    public static Purpose TankVessel { get; } = new(TankSystem, TakesUp, "on the cool side of each closed tank, nothing to shut before it");
+
+    public static Purpose LoopFill { get; } = new(FrostSystem, FillsAndKeepsApart, "at the loop's fill point");
+
+    public static Purpose TankFill { get; } = new(TankSystem, FillsAndKeepsApart, "at the tank's fill point");
 
     public static Purpose ExchangerRelay { get; } =
         new(FrostSystem, "Lets the controller switch the exchanger's pump, which has another voltage.", "in the control box");

@@ -20,7 +20,7 @@ internal static class SolarSettingWords
     private const double ValvesShutC = 6;
 
     private const string Full = "The loop is filled with antifreeze and stays full.";
-    private const string LetOut = "Every evening the loop's water leaves through the drain point, and the make-up brings as much into the tank.";
+    private const string LetOut = "Every evening the loop's water leaves through the drain point, and the make-up refills the tank.";
     private const string InVessel = "The loop's water stands in its own vessel while the pump rests: fill to the mark on the sight glass.";
     private const string InTank = "The loop's water stands in the tank while the pump rests: leave that much room in it.";
 
@@ -72,13 +72,13 @@ internal static class SolarSettingWords
         "No start above",
         $"collector {aboveC:0} °C",
         Written.Sentence(
-            $"It reaches {standsC:0} °C when it stands in the sun: water let in then is steam in the pipe. The controller waits till it is cooler."));
+            $"It reaches {standsC:0} °C when it stands in the sun; water let in then turns to steam. The controller waits till it cools."));
 
     public static Setting Vessel(string what, ClosedWater closed) => Of(
         what == "loop" ? "Pressure of the loop" : "Pressure of the tank",
         $"vessel {closed.ColdBar:0.0#} bar before filling, then filled cold to {closed.ColdBar + FillOverBar:0.0#} bar",
         Written.Sentence(
-            $"Warm it rises to {closed.FinalBar:0.0#} bar, under the relief valve's {closed.Relief?.OpensAtBar ?? 0:0.#} bar; read it monthly."));
+            $"Warm it rises to {closed.FinalBar:0.0#} bar; relief opens at {closed.Relief?.OpensAtBar ?? 0:0.#}. Read it monthly."));
 
     public static Setting DrainVessel(double aboveM) => Of(
         "Drain-back vessel",
@@ -130,7 +130,9 @@ internal static class SolarSettingWords
     public static Setting Fill(SolarLoop solar)
     {
         var (loopL, tankL, tanks) = (solar.LoopLitres, solar.TankCount * solar.Tank.VolumeL, Written.Noun(solar.TankCount, "tank"));
-        var reason = solar.StaysFull ? Full : solar.IsDrainedByValves ? LetOut : solar.Protection.ExchangerEffectiveness < 1 ? InVessel : InTank;
+        var reason = solar.StaysFull ? Full
+            : solar.IsDrainedByValves ? LetOut
+            : solar.Protection.ExchangerEffectiveness < 1 ? InVessel : InTank;
         return Of("Fill of the loop", $"{loopL:0} L in collectors and pipes, {tankL:0} L in the {tanks}", reason);
     }
 
