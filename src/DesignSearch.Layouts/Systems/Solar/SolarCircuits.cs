@@ -32,13 +32,16 @@ internal static class SolarCircuits
     {
         if (drive.Volts <= 0 || drive.Watts <= 0)
             return;
-        var by = SolarDevices.DriveSwitch(solar.Mount.Turning == TurningKind.TwoPosition);
+        var by = SolarDevices.DriveSwitch(solar.Mount.Turning == TurningKind.TwoPosition, solar.HasDelayRelay);
+
+        // A bolt with a spring is wired beside the motor and drawn back while that runs.
+        var watts = drive.Watts + (solar.Stand.SpringBolt?.Watts ?? 0);
         for (var frame = 1; frame <= solar.Frames; frame++)
         {
             var device = SolarDevices.Drive(frame, solar.Frames);
-            circuits.Add(new(device, drive.Volts, drive.Watts, solar.PipeRunM + NearM, by, SolarDevices.DriveStops)
+            circuits.Add(new(device, drive.Volts, watts, solar.PipeRunM + NearM, by, SolarDevices.DriveStops)
             {
-                StartA = Math.Max(drive.StartCurrentA, drive.Watts / drive.Volts),
+                StartA = Math.Max(drive.StartCurrentA, drive.Watts / drive.Volts) + ((watts - drive.Watts) / drive.Volts),
             });
         }
     }

@@ -40,15 +40,18 @@ internal static class SolarSizing
         var ceiling = CeilingC(tank, pipe, pump, release, jacket);
         var releaseCount = layout.Get(SolarChoices.ReleaseCount);
         var releaseFlow = release.Unit == PartUnit.Metre ? release.FlowLPerMin : release.FlowLPerMin * releaseCount;
+        var (frames, drive, dials) = ((count + perFrame - 1) / perFrame, layout.Get(SolarChoices.Drive), Dials(layout, mount));
         return new SolarLoop
         {
-            Dials = Dials(layout, mount),
+            Dials = dials,
             Collector = collector,
             Count = count,
             AreaM2 = area,
             Mount = mount,
-            Frames = (count + perFrame - 1) / perFrame,
-            Drive = layout.Get(SolarChoices.Drive),
+            Frames = frames,
+            Stand = StandSizing.Of(new(collector, count, frames, mount, drive, dials, site), shelf),
+            Drive = drive,
+            HasDelayRelay = shelf.HasDelayRelay,
             ShaftSeal = layout.Get(SolarChoices.ShaftSeal),
             Protection = protection,
             Tank = tank,
