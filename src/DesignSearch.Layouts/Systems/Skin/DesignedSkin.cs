@@ -7,18 +7,11 @@ using DesignSearch.Season;
 namespace DesignSearch.Layouts.Systems.Skin;
 
 /// <summary>The skin of one layout.</summary>
-internal sealed class DesignedSkin(Skin skin, Greenhouse house, SmallPart? motor) : DesignedSystem
+internal sealed class DesignedSkin(Skin skin, Greenhouse house, CoverMotors? motors) : DesignedSystem
 {
-    private const int Motors = 2;
-
     public override IEnumerable<string> Words => SkinWords.Title(skin);
 
-    public override IEnumerable<Circuit> Circuits => motor is null
-        ? []
-        : SkinWords.MotorDevices.Select(device => new Circuit(device, motor.Volts, motor.Watts, house.LengthM, SkinWords.MotorSwitch, SkinWords.MotorStops)
-        {
-            StartA = Math.Max(motor.RatedA, motor.Watts / motor.Volts),
-        });
+    public override IEnumerable<Circuit> Circuits => motors?.Circuits ?? [];
 
     public override IEnumerable<Caution> Cautions => skin.NightCover is null && skin.Lining is null && skin.Sealing is null ? [] : [SkinWords.Damp];
 
@@ -51,8 +44,10 @@ internal sealed class DesignedSkin(Skin skin, Greenhouse house, SmallPart? motor
         needs.Add(skin.NightCover!, CoverM2 * NeededPart.Cuts, SkinWords.NightCover);
         if (!isAutomatic)
             return;
-        needs.Small(SmallPartRole.CoverMotor, Motors, SkinWords.CoverMotor, SupplyPlan.ControlVolts);
+        if (motors is null)
+            needs.Small(SmallPartRole.CoverMotor, 1, SkinWords.CoverMotor, SupplyPlan.ControlVolts);
+        else
+            motors.List(needs);
         needs.Small(SmallPartRole.CoverWires, CoverM2, SkinWords.CoverWires);
-        needs.Small(SmallPartRole.LightSensor, 1, SkinWords.LightSensor);
     }
 }

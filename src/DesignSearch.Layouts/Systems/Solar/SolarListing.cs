@@ -16,10 +16,9 @@ internal static class SolarListing
 
     // A tenth more antifreeze for spills and topping up.
     private const double Spill = 1.1;
-    private const int SensorsOfController = 2;
+    private const int SensorsOfTank = 1;
     private const int Valves = 2;
     private const int FootingsPerFrame = 2;
-    private const int StopsPerFrame = 2;
     private const int HosesPerFrame = 2;
 
     public static void List(SolarLoop solar, Needs needs)
@@ -49,13 +48,7 @@ internal static class SolarListing
     private static void Turning(SolarLoop solar, Drive drive, Needs needs)
     {
         needs.Add(drive, solar.Frames, SolarPurposes.Drive);
-        if (solar.Mount.Turning == TurningKind.TwoPosition)
-            needs.Small(SmallPartRole.Timer, 1, SolarPurposes.Timer, SupplyPlan.ControlVolts);
-        else
-            needs.Small(SmallPartRole.SunClock, 1, SolarPurposes.SunClock, SupplyPlan.ControlVolts);
-        needs.Small(SmallPartRole.LightSensor, 1, SolarPurposes.LightSensor);
-        needs.Small(SmallPartRole.LimitSwitch, StopsPerFrame * solar.Frames, SolarPurposes.LimitSwitch);
-        needs.Small(SmallPartRole.ReversingInterlock, solar.Frames, SolarPurposes.Interlock, SupplyPlan.ControlVolts);
+        SolarContacts.Turning(solar, drive, needs);
         needs.Chosen(solar.ShaftSeal, SmallPartRole.ShaftSeal, solar.Frames, SolarPurposes.ShaftSeal);
         needs.Small(SmallPartRole.HoseLoop, HosesPerFrame * solar.Frames, SolarPurposes.HoseLoop, [solar.StandsHot]);
     }
@@ -117,8 +110,8 @@ internal static class SolarListing
     {
         var volts = solar.Pump.Volts == SupplyPlan.MainsVolts ? SupplyPlan.MainsVolts : SupplyPlan.ControlVolts;
         needs.Add(solar.Pump, 1, SolarPurposes.Pump);
-        needs.Small(SmallPartRole.DifferenceController, 1, SolarPurposes.Controller, volts);
-        needs.Small(SmallPartRole.TemperatureSensor, SensorsOfController, SolarPurposes.Sensors);
+        SolarContacts.Controller(solar, volts, needs);
+        needs.Small(SmallPartRole.TemperatureSensor, SensorsOfTank, SolarPurposes.Sensors);
         needs.Small(SmallPartRole.BallValve, Valves, SolarPurposes.BallValve);
     }
 
@@ -130,8 +123,6 @@ internal static class SolarListing
         // It switches the fan, or the pump where there is none.
         var switchedVolts = solar.Release.FanWatts == 0 ? Math.Max(solar.Release.Volts, solar.Pump.Volts) : solar.Release.Volts;
         var volts = switchedVolts >= SupplyPlan.MainsVolts ? SupplyPlan.MainsVolts : SupplyPlan.ControlVolts;
-        needs.Small(SmallPartRole.Thermostat, 1, SolarPurposes.Thermostat, volts);
-        if (solar.IsRelayed)
-            needs.Small(SmallPartRole.Relay, 1, SolarPurposes.Relay);
+        SolarContacts.Release(solar, volts, needs);
     }
 }

@@ -33,6 +33,9 @@ public sealed record SolarLoop
     /// <summary>The drive of each frame; null when none.</summary>
     public required Drive? Drive { get; init; }
 
+    /// <summary>Whether its end switches stand in the coils of the interlock, with cables back to the box.</summary>
+    public bool StopsCutCoils { get; init; }
+
     /// <summary>Seal of the turning shaft; null for the cheapest that serves.</summary>
     public required SmallPart? ShaftSeal { get; init; }
 

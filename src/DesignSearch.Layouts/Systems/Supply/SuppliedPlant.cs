@@ -32,5 +32,5 @@ internal sealed class SuppliedPlant(SupplyPlan plan) : SuppliedSystem(plan)
     }
 
     public override IEnumerable<Check> ListChecks(Conditions conditions, BuiltLayout built) =>
-        SupplyChecks.Of(Plan, built.Parts, conditions.Scenario.Site.MainsLimitA);
+        SupplyChecks.Of(Plan, built.Parts, conditions.Scenario.Site);
 }
