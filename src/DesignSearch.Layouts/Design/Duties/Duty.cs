@@ -35,8 +35,11 @@ public readonly record struct Duty(PlantState State, Rating Rating, double Value
         ArgumentNullException.ThrowIfNull(part);
         if (part.Bears(Rating) is not { } bears)
             return -1;
-        // Each digit of an enclosure stands for itself.
-        return Rating == Rating.IpCode ? Math.Min(Spare(Math.Floor(bears / 10), Math.Floor(Value / 10)), Spare(bears % 10, Value % 10)) : Spare(bears, Value);
+        if (Rating != Rating.IpCode)
+            return Spare(bears, Value);
+        // Each digit of an enclosure stands for itself; more than is asked is nothing to spare of.
+        var spare = Math.Min(Spare(Math.Floor(bears / 10), Math.Floor(Value / 10)), Spare(bears % 10, Value % 10));
+        return spare >= 0 ? 1 : spare;
     }
 
     private static double Spare(double bears, double meets) => Math.Abs(bears - meets) < Tiny ? 0 : (bears - meets) / Math.Max(Math.Abs(bears), Tiny);

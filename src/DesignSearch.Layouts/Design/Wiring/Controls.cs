@@ -5,6 +5,8 @@ namespace DesignSearch.Layouts.Design.Wiring;
 /// <summary>What switches and senses, read from what is bought: so nothing is wired that is not bought, nor bought and not wired.</summary>
 public static class Controls
 {
+    private const int CoresOfProbe = 2;
+
     /// <summary>The controls among the needed parts, each with what it draws and its cable.</summary>
     /// <param name="parts">Everything that a layout needs so far.</param>
     /// <param name="circuits">The devices so far; these are added.</param>
@@ -20,9 +22,11 @@ public static class Controls
             var (volts, watts) = (Volts(part), count * part.Watts);
             circuits.Add(new(part.Name, volts, watts, needed.Lead.Metres, needed.Purpose.Where, needed.Purpose.Why)
             {
-                Cores = needed.Lead.Cores,
+                Cores = Math.Max(CoresOfProbe, needed.Lead.Cores),
                 Count = count,
                 IsControl = true,
+                // A probe comes with a short cable of its own.
+                BringsLead = part.Role == SmallPartRole.TemperatureSensor && needed.Lead.Metres == 0,
                 StartA = Math.Max(needed.Lead.StartA, volts > 0 ? watts / volts : 0),
             });
         }

@@ -58,7 +58,7 @@ internal sealed class DesignedHeater(Heater heater, HeaterNumbers numbers, bool 
     {
         var load = Duty.Current(PlantState.DesignNight, heater.Watts / heater.Volts);
         needs.Add(heater, 1, HeaterWords.Heater);
-        needs.Small(SmallPartRole.HighLimit, 1, HeaterWords.HighLimit, [load], SupplyPlan.MainsVolts);
+        needs.Small(SmallPartRole.HighLimit, 1, HeaterWords.HighLimit, [load], SupplyPlan.MainsVolts, new Lead(NearM, MainsCores));
         if (heater.HasThermostat)
             return;
         if (switchesDirectly)

@@ -16,7 +16,6 @@ internal static class SolarContacts
     private const int ThermostatCores = 4;
     private const int MainsCores = 3;
 
-    // From the tank's sensors to the box; from the collector's it is the pipe run more.
     private const int CoresOfProbe = 2;
 
     /// <summary>A drive's current while it starts [A].</summary>
@@ -41,6 +40,8 @@ internal static class SolarContacts
     {
         var pump = Circuit.OfPump("", solar.Pump.Volts, solar.Pump.Watts, 0, "").StartA;
         needs.Contact(SmallPartRole.DifferenceController, 1, SolarPurposes.Controller, Duty.Current(PlantState.Running, pump), volts);
+        if (!solar.StaysFull && solar.Protection is { Watts: > 0, Volts: > 0 and < SupplyPlan.MainsVolts } valves)
+            needs.Small(SmallPartRole.HandSwitch, 1, SolarPurposes.ValveSwitch, [Duty.Current(PlantState.Drained, valves.Watts / valves.Volts)]);
         needs.Small(SmallPartRole.TemperatureSensor, 1, SolarPurposes.OutletSensor, [], 0, new Lead(solar.PipeRunM + SolarCircuits.NearM, CoresOfProbe));
     }
 

@@ -43,6 +43,9 @@ internal static class SolarPurposes
 
     public static Purpose HandSwitch { get; } = new(DriveSystem, "Turns the frame by hand, stops it, or leaves it to its control.", "in the control box");
 
+    public static Purpose ValveSwitch { get; } =
+        new(FrostSystem, "Opens the valves by hand, shuts them, or leaves them to their control.", "in the control box");
+
     public static Purpose Diode { get; } = new(
         DriveSystem,
         "Lets the motor come back past the end switch that stopped it; the two of a frame point opposite ways.",

@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Layouts.Words;
 using DesignSearch.Parts.Electrics;
 
@@ -25,6 +26,7 @@ internal static class SupplyPurposes
     public static Purpose Terminals { get; } = new(System, "A terminal for each core, numbered at both ends.", "in the control box");
 
     private const double ResidualA = 0.03;
+    private const double LargestSmallA = 6.3;
 
     public static Purpose ResidualCurrentDevice(bool hasMains) =>
         new(System, "Cuts the mains on a small fault current; in a wet place it is what saves a life.", Origin(hasMains));
@@ -45,15 +47,18 @@ internal static class SupplyPurposes
 
     public static Purpose MainFuse(double volts, double amperes) => new(
         System,
-        Written.Sentence($"Time-lag T {amperes:0.##} A: protects the cable of {volts:0} V to the control box."),
+        $"{Size(amperes)}: {Written.Sentence($"protects the cable of {volts:0} V to the control box.")}",
         "right behind the supply");
 
     public static Purpose Fuse(string device, double amperes) => new(
         System,
-        Written.Sentence($"Time-lag T {amperes:0.##} A for the {device} alone: a short there leaves the rest alive."),
+        $"{Size(amperes)} for the {device} alone: a short there leaves the rest alive.",
         "in the control box");
 
-    public static Purpose Signal(string device) => new(System, $"Joins to its box: {device}; 5 % for cuts included.", "to the control box, apart from any mains");
+    public static Purpose Signal(Circuit signal) => new(
+        System,
+        $"Joins to what it serves: {signal.Device}; 5 % for cuts included.",
+        signal.StartA > 0 ? "between motor and switch" : "to the control box, apart from any mains");
 
     public static Purpose MainsBox { get; } =
         new(System, "Keeps water off the mains, apart from the low voltage.", "inside by the door, above splashes");
@@ -92,6 +97,10 @@ internal static class SupplyPurposes
         System,
         Written.Sentence($"Joins the {device} to the control box at {volts:0} V; 5 % for cuts included."),
         "from the control box to the device");
+
+    // Small ones after IEC 60127, larger ones after IEC 60269.
+    private static string Size(double amperes) =>
+        Written.Sentence(amperes <= LargestSmallA ? $"Time-lag, T {amperes:0.##} A" : (FormattableString)$"Slow, gG {amperes:0.##} A");
 
     private static string Origin(bool hasMains) => hasMains
         ? "where the mains already is, at the beginning of the new cable"

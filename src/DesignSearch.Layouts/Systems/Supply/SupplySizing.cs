@@ -82,7 +82,7 @@ internal static class SupplySizing
         var cable = SupplyShelf.Of(needs.Shelf).SignalCable(signal);
         var carries = Duty.Current(PlantState.Running, signal.StartA);
         var metres = signal.CableM * signal.Count * NeededPart.Cuts;
-        needs.Pick(cable, SupplyWords.WantedBranch(signal), metres, SupplyPurposes.Signal(signal.Device), carries);
+        needs.Pick(cable, SupplyWords.WantedBranch(signal), metres, SupplyPurposes.Signal(signal), carries);
         return signal with { Cable = cable };
     }
 }
