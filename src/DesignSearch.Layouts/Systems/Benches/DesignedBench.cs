@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
@@ -66,5 +67,16 @@ internal sealed class DesignedBench(Bench bench, BenchNumbers numbers, bool swit
         var coil = Duty.Current(PlantState.DesignNight, (relay?.Watts ?? 0) / bench.Volts);
         needs.Small(SmallPartRole.Thermostat, 1, BenchWords.ThermostatPart, [coil], bench.Volts, lead);
         needs.Small(SmallPartRole.Relay, 1, BenchWords.RelayPart, [load], bench.Volts);
+    }
+
+    public override void Draw(SchemeSketch sketch)
+    {
+        var bed = IsHeated
+            ? sketch.Put(BenchWords.Heated, BenchWords.Device, Symbol.Heater, Spot.House, Terminal.Power, Terminal.Told)
+            : sketch.Put(BenchWords.Unheated, BenchWords.Device, Symbol.Plain, Spot.House);
+        var thermostat = sketch.Put(BenchWords.ThermostatPart, BenchWords.Thermostat, Symbol.Thermostat, Spot.House, Terminal.Tells);
+        var relay = sketch.Put(BenchWords.RelayPart, BenchWords.RelayName, Symbol.Relay, Spot.House, Terminal.Told, Terminal.Tells);
+        sketch.Join(thermostat, Terminal.Tells, relay ?? bed, Terminal.Told);
+        sketch.Join(relay, Terminal.Tells, bed, Terminal.Told);
     }
 }

@@ -9,6 +9,11 @@ internal static class CompostWords
     public const string PumpDevice = "pump of the compost heap";
     public const string PumpSwitch = "thermostat of the house, and difference controller with a sensor in the core";
 
+    public const string HeapName = "compost heap";
+    public const string CoilName = "coil in the heap and pipe in the house";
+    public const string ThermostatName = "thermostat for the heap's heat";
+    public const string CoreSensorName = "sensor in the heap's core";
+    public const string ControllerName = "controller of the heap's core";
     private const string System = "compost heap";
     private const double DriestMix = 0.5;
     private const double WettestMix = 0.65;

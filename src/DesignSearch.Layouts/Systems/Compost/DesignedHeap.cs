@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
@@ -56,5 +57,17 @@ internal sealed class DesignedHeap(CompostMix mix, CompostCoil coil, CompostWrap
         needs.Contact(SmallPartRole.Thermostat, 1, CompostWords.Thermostat, start, ControlVolts, new Lead(NearM, cores));
         needs.Small(SmallPartRole.TemperatureSensor, 1, CompostWords.CoreSensor);
         needs.Contact(SmallPartRole.DifferenceController, 1, CompostWords.CoreController, start, ControlVolts);
+    }
+
+    public override void Draw(SchemeSketch sketch)
+    {
+        sketch.Add(sketch.Put(CompostWords.Mix, CompostWords.HeapName, Symbol.Plain, Spot.Outdoors), CompostWords.Wrap);
+        var pipe = sketch.Put(CompostWords.Coil, CompostWords.CoilName, Symbol.Plain, Spot.Outdoors, Terminal.Inlet, Terminal.Outlet);
+        var mover = sketch.Put(CompostWords.Pump, CompostWords.PumpDevice, Symbol.Pump, Spot.House, Terminal.Inlet, Terminal.Outlet, Terminal.Power, Terminal.Told);
+        var control = sketch.Put(CompostWords.CoreController, CompostWords.ControllerName, Symbol.Controller, Spot.House, Terminal.Told, Terminal.Tells);
+        sketch.Line(mover, pipe, mover);
+        sketch.Join(sketch.Put(CompostWords.Thermostat, CompostWords.ThermostatName, Symbol.Thermostat, Spot.House, Terminal.Tells), Terminal.Tells, control, Terminal.Told);
+        sketch.Join(sketch.Put(CompostWords.CoreSensor, CompostWords.CoreSensorName, Symbol.Sensor, Spot.Outdoors, Terminal.Tells), Terminal.Tells, control, Terminal.Told);
+        sketch.Join(control, Terminal.Tells, mover, Terminal.Told);
     }
 }

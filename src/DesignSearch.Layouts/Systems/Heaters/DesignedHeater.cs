@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
@@ -71,5 +72,16 @@ internal sealed class DesignedHeater(Heater heater, HeaterNumbers numbers, bool 
         needs.Small(SmallPartRole.Contactor, 1, HeaterWords.ContactorPart, [load], SupplyPlan.MainsVolts);
         var switches = Duty.Current(PlantState.DesignNight, coil);
         needs.Contact(SmallPartRole.Thermostat, 1, HeaterWords.ThermostatPart, switches, SupplyPlan.ControlVolts, new Lead(NearM, LowCores));
+    }
+
+    public override void Draw(SchemeSketch sketch)
+    {
+        var warm = sketch.Put(HeaterWords.Heater, HeaterWords.Device, Symbol.Heater, Spot.House, Terminal.Power, Terminal.Told);
+        var cutOut = sketch.Put(HeaterWords.HighLimit, HeaterWords.HighLimitName, Symbol.LimitSwitch, Spot.House, Terminal.Tells);
+        sketch.Join(cutOut, Terminal.Tells, warm, Terminal.Told);
+        var thermostat = sketch.Put(HeaterWords.ThermostatPart, HeaterWords.FrostThermostat, Symbol.Thermostat, Spot.House, Terminal.Tells);
+        var contactor = sketch.Put(HeaterWords.ContactorPart, HeaterWords.ContactorName, Symbol.Relay, Spot.House, Terminal.Told, Terminal.Tells);
+        sketch.Join(thermostat, Terminal.Tells, contactor ?? warm, Terminal.Told);
+        sketch.Join(contactor, Terminal.Tells, warm, Terminal.Told);
     }
 }

@@ -10,6 +10,8 @@ internal static class HeaterWords
     public const string OwnThermostat = "its own thermostat";
     public const string FrostThermostat = "frost thermostat";
     public const string Contactor = "contactor, its coil by the low-voltage thermostat";
+    public const string ContactorName = "contactor of the heater";
+    public const string HighLimitName = "high-limit cut-out of the heater";
     public const string Stops = "high-limit cut-out in its circuit, which is its own; plugged into a socket where a plug bears it";
 
     private const string System = "stand-by heater";

@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Wiring;
@@ -49,5 +50,31 @@ internal sealed class DesignedSkin(Skin skin, Greenhouse house, CoverMotors? mot
         else
             motors.List(needs);
         needs.Small(SmallPartRole.CoverWires, CoverM2, SkinWords.CoverWires);
+    }
+
+    public override void Draw(SchemeSketch sketch)
+    {
+        sketch.Put(SkinWords.Lining, SkinWords.LiningName, Symbol.Plain, Spot.Skin);
+        sketch.Put(SkinWords.WallBoard, SkinWords.LiningName, Symbol.Plain, Spot.Skin);
+        sketch.Put(SkinWords.Sealing, SkinWords.SealsName, Symbol.Plain, Spot.Skin);
+        sketch.Put(SkinWords.PerimeterBoard, SkinWords.EdgeName, Symbol.Plain, Spot.Skin);
+        sketch.Put(SkinWords.WindBreak, SkinWords.WindBreakName, Symbol.Plain, Spot.Outdoors);
+        if (motors is null)
+        {
+            sketch.Put(SkinWords.NightCover, SkinWords.CoverName, Symbol.Plain, Spot.Skin);
+            return;
+        }
+
+        var screen = sketch.Put(SkinWords.NightCover, SkinWords.CoverName, Symbol.Plain, Spot.Skin, Terminal.Turned);
+        sketch.Add(screen, SkinWords.CoverWires);
+        var sensor = sketch.Put(SkinWords.LightSensor, SkinWords.LightSensorName, Symbol.LightSensor, Spot.Skin, Terminal.Tells);
+        var interlock = sketch.Put(SkinWords.Interlock, SkinWords.InterlockName, Symbol.Relay, Spot.House, Terminal.Told, Terminal.Tells);
+        sketch.Add(interlock, SkinWords.HandSwitch);
+        sketch.Join(sensor, Terminal.Tells, interlock, Terminal.Told);
+        foreach (var each in sketch.PutEach(SkinWords.CoverMotor, [.. motors.Circuits.Select(c => c.Device)], Symbol.Motor, Spot.Skin, Terminal.Turns, Terminal.Power, Terminal.Told))
+        {
+            sketch.Join(each, Terminal.Turns, screen, Terminal.Turned);
+            sketch.Join(interlock, Terminal.Tells, each, Terminal.Told);
+        }
     }
 }

@@ -1,5 +1,4 @@
 using DesignSearch.Layouts.Design;
-using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Piping;
 using DesignSearch.Parts.Small;
@@ -108,9 +107,8 @@ internal static class SolarListing
 
     private static void PumpAndControl(SolarLoop solar, Needs needs)
     {
-        var volts = solar.Pump.Volts == SupplyPlan.MainsVolts ? SupplyPlan.MainsVolts : SupplyPlan.ControlVolts;
         needs.Add(solar.Pump, 1, SolarPurposes.Pump);
-        SolarContacts.Controller(solar, volts, needs);
+        SolarContacts.Controller(solar, needs);
         needs.Small(SmallPartRole.TemperatureSensor, SensorsOfTank, SolarPurposes.Sensors);
         needs.Small(SmallPartRole.BallValve, Valves, SolarPurposes.BallValve);
     }
@@ -120,9 +118,6 @@ internal static class SolarListing
         needs.Add(solar.Pipe, 2 * ReleasePipeM * NeededPart.Cuts, SolarPurposes.ReleasePipe);
         needs.Add(solar.Release, solar.ReleaseCount, SolarPurposes.Release);
         needs.Pick(solar.ReleasePump, SolarWords.ReleasePump(solar.Pump.Volts), 1, SolarPurposes.ReleasePump);
-        // It switches the fan, or the pump where there is none.
-        var switchedVolts = solar.Release.FanWatts == 0 ? Math.Max(solar.Release.Volts, solar.Pump.Volts) : solar.Release.Volts;
-        var volts = switchedVolts >= SupplyPlan.MainsVolts ? SupplyPlan.MainsVolts : SupplyPlan.ControlVolts;
-        SolarContacts.Release(solar, volts, needs);
+        SolarContacts.Release(solar, needs);
     }
 }
