@@ -116,4 +116,31 @@ public enum SmallPartRole
 
     /// <summary>Switches some hours after it is started.</summary>
     DelayRelay,
+
+    /// <summary>Lets a motor come back past an end switch that is open.</summary>
+    Diode,
+
+    /// <summary>Works a drive, a valve or a cover by hand, or leaves it to its control.</summary>
+    HandSwitch,
+
+    /// <summary>Opens a heater's circuit when it grows too hot.</summary>
+    HighLimit,
+
+    /// <summary>An earth of the greenhouse's own.</summary>
+    EarthRod,
+
+    /// <summary>Cuts the greenhouse off the mains.</summary>
+    Isolator,
+
+    /// <summary>Where a mains device is plugged in.</summary>
+    SocketOutlet,
+
+    /// <summary>Warns who digs, by the metre.</summary>
+    WarningTape,
+
+    /// <summary>An enclosure for a supply of extra-low voltage.</summary>
+    SupplyBox,
+
+    /// <summary>Ten terminals for the cores of cables.</summary>
+    Terminals,
 }

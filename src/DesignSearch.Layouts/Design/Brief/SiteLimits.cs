@@ -41,6 +41,12 @@ public sealed record SiteLimits(
     /// <summary>Foot of a footing below the ground [m]: the frost's depth, no less than what US codes allow (305 mm).</summary>
     public double FootingDepthM => Math.Max(LeastFootingM, FrostDepthM ?? UsualFrostM);
 
+    /// <summary>Loop impedance of the mains where the cable to the greenhouse begins [Ω].</summary>
+    public double MainsLoopOhm { get; init; } = UsualLoopOhm;
+
+    /// <summary>What the loop of a dwelling's mains is taken to be where nobody measured it (common practice, no source) [Ω].</summary>
+    public const double UsualLoopOhm = 0.35;
+
     /// <summary>What a slab or rammed ground is taken to bear where the builder says nothing (own choice) [kg/m²].</summary>
     public const double UsualFloorKgPerM2 = 1500;
 

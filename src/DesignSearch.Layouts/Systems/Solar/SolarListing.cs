@@ -1,5 +1,4 @@
 using DesignSearch.Layouts.Design;
-using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Piping;
 using DesignSearch.Parts.Small;
@@ -16,9 +15,8 @@ internal static class SolarListing
 
     // A tenth more antifreeze for spills and topping up.
     private const double Spill = 1.1;
-    private const int SensorsOfController = 2;
+    private const int SensorsOfTank = 1;
     private const int Valves = 2;
-    private const int StopsPerFrame = 2;
     private const int HosesPerFrame = 2;
 
     public static void List(SolarLoop solar, Needs needs)
@@ -70,15 +68,7 @@ internal static class SolarListing
     private static void Turning(SolarLoop solar, Drive drive, Needs needs)
     {
         needs.Add(drive, solar.Frames, SolarPurposes.Drive);
-        if (solar.Mount.Turning == TurningKind.TwoPosition && solar.HasDelayRelay)
-            needs.Small(SmallPartRole.DelayRelay, 1, SolarPurposes.DelayRelay, SupplyPlan.ControlVolts);
-        else if (solar.Mount.Turning == TurningKind.TwoPosition)
-            needs.Small(SmallPartRole.Timer, 1, SolarPurposes.Timer, SupplyPlan.ControlVolts);
-        else
-            needs.Small(SmallPartRole.SunClock, 1, SolarPurposes.SunClock, SupplyPlan.ControlVolts);
-        needs.Small(SmallPartRole.LightSensor, 1, SolarPurposes.LightSensor);
-        needs.Small(SmallPartRole.LimitSwitch, StopsPerFrame * solar.Frames, SolarPurposes.LimitSwitch);
-        needs.Small(SmallPartRole.ReversingInterlock, solar.Frames, SolarPurposes.Interlock, SupplyPlan.ControlVolts);
+        SolarContacts.Turning(solar, drive, needs);
         needs.Chosen(solar.ShaftSeal, SmallPartRole.ShaftSeal, solar.Frames, SolarPurposes.ShaftSeal);
     }
 
@@ -138,8 +128,8 @@ internal static class SolarListing
     private static void PumpAndControl(SolarLoop solar, Needs needs)
     {
         needs.Add(solar.Pump, 1, SolarPurposes.Pump);
-        needs.Small(SmallPartRole.DifferenceController, 1, SolarPurposes.Controller, solar.ControllerVolts);
-        needs.Small(SmallPartRole.TemperatureSensor, SensorsOfController, SolarPurposes.Sensors);
+        SolarContacts.Controller(solar, needs);
+        needs.Small(SmallPartRole.TemperatureSensor, SensorsOfTank, SolarPurposes.Sensors);
         needs.Small(SmallPartRole.BallValve, Valves, SolarPurposes.BallValve);
     }
 
@@ -148,8 +138,6 @@ internal static class SolarListing
         needs.Add(solar.Pipe, 2 * ReleasePipeM * NeededPart.Cuts, SolarPurposes.ReleasePipe);
         needs.Add(solar.Release, solar.ReleaseCount, SolarPurposes.Release);
         needs.Pick(solar.ReleasePump, SolarWords.ReleasePump(solar.Pump.Volts), 1, SolarPurposes.ReleasePump);
-        needs.Small(SmallPartRole.Thermostat, 1, SolarPurposes.Thermostat, solar.ThermostatVolts);
-        if (solar.IsRelayed)
-            needs.Small(SmallPartRole.Relay, 1, SolarPurposes.Relay);
+        SolarContacts.Release(solar, needs);
     }
 }

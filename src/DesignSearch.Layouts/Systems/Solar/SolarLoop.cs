@@ -37,6 +37,9 @@ public sealed record SolarLoop
     /// <summary>Whether a relay counts the hours from dawn to the swing; else a clock is set month by month.</summary>
     public required bool HasDelayRelay { get; init; }
 
+    /// <summary>Whether its end switches stand in the coils of the interlock, with cables back to the box.</summary>
+    public bool StopsCutCoils { get; init; }
+
     /// <summary>Seal of the turning shaft; null for the cheapest that serves.</summary>
     public required SmallPart? ShaftSeal { get; init; }
 
@@ -106,9 +109,6 @@ public sealed record SolarLoop
     public double ThermostatVolts => (Release.FanWatts == 0 ? Math.Max(Release.Volts, Pump.Volts) : Release.Volts) >= SupplyPlan.MainsVolts
         ? SupplyPlan.MainsVolts
         : SupplyPlan.ControlVolts;
-
-    /// <summary>Whether any of its controls is on low voltage.</summary>
-    public bool HasLowControls => Drive is not null || Math.Min(ControllerVolts, ThermostatVolts) < SupplyPlan.MainsVolts;
 
     /// <summary>Whether the loop is filled with antifreeze and stays full.</summary>
     public bool StaysFull => Protection.Method == FreezeMethod.Antifreeze;

@@ -59,6 +59,16 @@ internal static class SolarPurposes
 
     public static Purpose Interlock { get; } = new(DriveSystem, "Keeps both directions from ever being on together.", "in the control box");
 
+    public static Purpose HandSwitch { get; } = new(DriveSystem, "Turns the frame by hand, stops it, or leaves it to its control.", "in the control box");
+
+    public static Purpose ValveSwitch { get; } =
+        new(FrostSystem, "Opens the valves by hand, shuts them, or leaves them to their control.", "in the control box");
+
+    public static Purpose Diode { get; } = new(
+        DriveSystem,
+        "Lets the motor come back past the end switch that stopped it; the two of a frame point opposite ways.",
+        "across each end switch");
+
     public static Purpose ShaftSeal { get; } = new(DriveSystem, "Keeps rain and grit out of the bearing.", "on the shaft");
 
     public static Purpose HoseLoop { get; } =
@@ -135,7 +145,10 @@ internal static class SolarPurposes
         new(PumpSystem, "Runs the pump only while the collector is warmer than the tank.", "in the control box");
 
     public static Purpose Sensors { get; } =
-        new(PumpSystem, "Tell collector and tank apart.", "on the metal at the collector's outlet and at the tank's bottom");
+        new(PumpSystem, "Tells the tank's water from the collector's.", "at the tank's bottom");
+
+    public static Purpose OutletSensor { get; } =
+        new(PumpSystem, "Tells how hot the collector is.", "on the metal at the collector's outlet");
 
     public static Purpose BallValve { get; } =
         new(PumpSystem, "To fill and to drain.", "beside the tank; never between collector and relief");

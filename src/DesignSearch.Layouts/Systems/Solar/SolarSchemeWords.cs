@@ -17,6 +17,7 @@ internal static class SolarSchemeWords
     public const string FillSet = "fill set";
     public const string CheckValve = "check valve";
     public const string BallValves = "ball valves";
-    public const string Sensors = "sensors of collector and tank";
+    public const string Sensors = "sensor of the tank";
+    public const string OutletSensor = "sensor of the collector";
     public const string Relay = "relay of the heat release";
 }

@@ -1,5 +1,6 @@
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Piping;
 using DesignSearch.Parts.Solar;
@@ -23,7 +24,7 @@ internal static class SolarSizing
     public static SolarLoop Of(DesignTask task, Collector collector)
     {
         var (layout, site, shelf) = (task.Layout, task.Scenario.Site, SolarShelf.Of(task.Shelf));
-        var mount = Needed(layout, SolarChoices.Mount);
+        var (mount, drive) = (Needed(layout, SolarChoices.Mount), layout.Get(SolarChoices.Drive));
         var protection = Needed(layout, SolarChoices.Protection);
         var tank = Needed(layout, SolarChoices.Tank);
         var pipe = Needed(layout, SolarChoices.Pipe);
@@ -52,6 +53,7 @@ internal static class SolarSizing
             Stand = StandSizing.Of(new(collector, count, frames, mount, drive, dials, site), shelf),
             Drive = drive,
             HasDelayRelay = shelf.HasDelayRelay,
+            StopsCutCoils = drive is not null && Reversing.StopsCutCoils(task.Shelf, drive.Volts, SolarContacts.StartA(drive)),
             ShaftSeal = layout.Get(SolarChoices.ShaftSeal),
             Protection = protection,
             Tank = tank,
