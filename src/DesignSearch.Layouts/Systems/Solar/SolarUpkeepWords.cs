@@ -47,6 +47,18 @@ internal static class SolarUpkeepWords
         "every autumn",
         1);
 
+    private static readonly Upkeep Vessels = new(
+        "Read the pressure cold, and test the gas of each expansion vessel with the water let off.",
+        "every autumn",
+        0.5);
+
+    private static readonly Upkeep Strainers = new("Rinse the strainers.", "after the first week, then every autumn", 0.5);
+
+    private static readonly Upkeep Valves = new(
+        "Cover the light sensor, see both valves go over and the water come out at the drain point, and look at the make-up's float.",
+        "every week of frost",
+        2);
+
     public static IEnumerable<Upkeep> Of(SolarLoop solar)
     {
         yield return Leaks;
@@ -57,7 +69,15 @@ internal static class SolarUpkeepWords
             yield return OpenTank;
         yield return solar.StaysFull ? Fluid : RunsEmpty;
         if (solar.ClosedCount > 0)
+        {
             yield return Relief;
+            yield return Vessels;
+        }
+
+        if (solar.IsDrainedByValves)
+            yield return Valves;
+        if (solar.Pump.NeedsStrainer || solar.ReleasePump is { NeedsStrainer: true })
+            yield return Strainers;
         if (solar.IsTurnedByHand)
             yield return ByHand;
         else if (solar.Turns)
