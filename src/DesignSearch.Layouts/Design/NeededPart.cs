@@ -18,6 +18,9 @@ public sealed record NeededPart(IPart Part, decimal Quantity, Purpose Purpose)
     /// <summary>What it meets in the states of the plant; empty where nothing of it is rated.</summary>
     public ReadOnlySpan<Duty> Duties => duties;
 
+    /// <summary>Its own cable to the box; none where it sits in the box or brings its cable.</summary>
+    public Lead Lead { get; init; }
+
     /// <summary>Allowance for cuts and overlaps of what is cut to size (common practice, no source).</summary>
     public const double Cuts = 1.05;
 

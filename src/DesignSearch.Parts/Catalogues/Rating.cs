@@ -9,6 +9,12 @@ public enum Rating
     /// <summary>Current that it carries or switches [A].</summary>
     CurrentA,
 
+    /// <summary>Voltage that it blocks or works at [V].</summary>
+    VoltageV,
+
+    /// <summary>Two digits after IEC 60529: what gets into an enclosure.</summary>
+    IpCode,
+
     /// <summary>Pressure above that of the air that it stands [bar].</summary>
     PressureBar,
 }

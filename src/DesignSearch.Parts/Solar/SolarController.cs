@@ -5,7 +5,7 @@ namespace DesignSearch.Parts.Solar;
 
 /// <summary>Runs a collector's pump by the difference of collector and tank.</summary>
 /// <param name="Info">What every part has: name, price, life.</param>
-public sealed record SolarController(PartInfo Info) : Part(Info)
+public sealed record SolarController(PartInfo Info) : Part(Info), IControlPart
 {
     /// <summary>Its file in a catalogue.</summary>
     public static PartKind Definition { get; } = new("solar-controller", "solar-controllers.csv", Read);
@@ -25,6 +25,9 @@ public sealed record SolarController(PartInfo Info) : Part(Info)
     /// <summary>Current that its contact carries and switches [A], from 0.1 to 50.</summary>
     public required double RatedA { get; init; }
 
+    /// <summary>What it draws itself [W], from 0 to 50.</summary>
+    public required double Watts { get; init; }
+
     /// <summary>Sensors that it reads, from 2 to 12: collector and tank's bottom, and the tank's top where it keeps a ceiling.</summary>
     public required int Sensors { get; init; }
 
@@ -41,6 +44,7 @@ public sealed record SolarController(PartInfo Info) : Part(Info)
     {
         Volts = cells.Number("volts", 5, 400, "Supply and switched voltage [V]"),
         RatedA = cells.Number("rated_a", 0.1, 50, "Current that its contact carries and switches [A]"),
+        Watts = cells.Number("watts", 0, 50, "What it draws itself [W]"),
         Sensors = cells.Whole(
             "sensors", 2, 12, "Sensors that it reads: collector and tank's bottom, and the tank's top where it keeps a ceiling"),
         LockOutFromC = cells.Number(

@@ -56,7 +56,7 @@ public sealed class WaterSchemeTests
         Assert.Equal(volts, valves.Volts);
         Assert.Contains("by day the temperature relay, by night the light sensor", valves.SwitchedBy, StringComparison.Ordinal);
         Assert.Equal(contactors == 1, valves.SwitchedBy.Contains("contactor", StringComparison.Ordinal));
-        Assert.Contains(WireWriter.Of(built), w => w.Device.StartsWith("temperature relay", StringComparison.Ordinal) && w.Volts == 24);
+        Assert.Contains(WireWriter.Of(built), w => w.Device.StartsWith("Temperature relay", StringComparison.Ordinal) && w.Volts == 24);
         var settings = Settings(built);
         Assert.Contains(settings, s => s.What == "Fill of the loop" && s.Reason.Contains("drain point", StringComparison.Ordinal));
         Assert.DoesNotContain(settings, s => s.Reason.Contains("stands in the tank", StringComparison.Ordinal) || s.Reason.Contains("all water comes back", StringComparison.Ordinal));

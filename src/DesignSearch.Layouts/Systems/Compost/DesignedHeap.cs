@@ -2,6 +2,7 @@ using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
+using DesignSearch.Layouts.Design.Duties;
 using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Parts.Compost;
 using DesignSearch.Parts.Piping;
@@ -15,6 +16,10 @@ namespace DesignSearch.Layouts.Systems.Compost;
 internal sealed class DesignedHeap(CompostMix mix, CompostCoil coil, CompostWrap? wrap, Pump pump, double volumeM3, double lengthM, CompostNumbers numbers) : DesignedSystem
 {
     private const double NearM = 3;
+
+    // An electronic thermostat has a supply and a contact, one on the mains line, neutral and earth.
+    private const int LowCores = 4;
+    private const int MainsCores = 3;
 
     // Between a heap that hardly starts and a hot one: measured heaps differ by more than this.
     private static readonly double[] HeapHeat = [0.3, 1.5];
@@ -47,9 +52,11 @@ internal sealed class DesignedHeap(CompostMix mix, CompostCoil coil, CompostWrap
             needs.Add(wrap, CompostHeap.SurfaceM2(volumeM3) * NeededPart.Cuts, CompostWords.Wrap);
         needs.Add(coil, 2 * lengthM * NeededPart.Cuts, CompostWords.Coil);
         needs.Add(pump, 1, CompostWords.Pump);
-        needs.Small(SmallPartRole.Thermostat, 1, CompostWords.Thermostat, ControlVolts);
+        var start = Duty.Current(PlantState.Running, Circuit.OfPump("", pump.Volts, pump.Watts, 0, "").StartA);
+        var cores = ControlVolts >= SupplyPlan.MainsVolts ? MainsCores : LowCores;
+        needs.Contact(SmallPartRole.Thermostat, 1, CompostWords.Thermostat, start, ControlVolts, new Lead(NearM, cores));
         needs.Small(SmallPartRole.TemperatureSensor, 1, CompostWords.CoreSensor);
-        needs.Small(SmallPartRole.DifferenceController, 1, CompostWords.CoreController, ControlVolts);
+        needs.Contact(SmallPartRole.DifferenceController, 1, CompostWords.CoreController, start, ControlVolts);
     }
 
     public override void Draw(SchemeSketch sketch)

@@ -1,6 +1,5 @@
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Duties;
-using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Parts.Piping;
 using DesignSearch.Parts.Small;
 
@@ -14,7 +13,6 @@ internal static class LoopListing
 
     // A tenth more antifreeze for spills and topping up.
     private const double Spill = 1.1;
-    private const int TankSensors = 2;
     private const int Valves = 2;
 
     private static readonly (Purpose Relief, Purpose Vessel, Purpose Fill) LoopSafety =
@@ -90,25 +88,14 @@ internal static class LoopListing
         }
         else if (solar.IsDrainedByValves)
         {
-            DrainValves(solar, needs);
+            SolarContacts.DrainValves(solar, needs);
+            needs.Small(SmallPartRole.DrainPoint, 1, SolarPurposes.DrainPoint, [heat.Drained]);
         }
 
         if (solar.ClosedLoop is { } loop)
             Closed(loop, 1, (heat.SteamC ?? heat.OutletC, heat.ReturnC), LoopSafety, needs);
         if (solar.ClosedTank is { } tank)
             Closed(tank, solar.TankCount, (heat.CeilingC, heat.CeilingC), TankSafety, needs);
-    }
-
-    // By day the valves are the temperature relay's, by night the light sensor has taken them from it: shut, and open to the drain.
-    private static void DrainValves(SolarLoop solar, Needs needs)
-    {
-        needs.Small(SmallPartRole.TemperatureRelay, 1, SolarPurposes.ValveRelay, SupplyPlan.ControlVolts);
-        needs.Small(SmallPartRole.TemperatureSensor, 1, SolarPurposes.ValveSensor, [solar.Heat.AtCollector]);
-        needs.Small(SmallPartRole.LightSensor, 1, SolarPurposes.ValveLight, SupplyPlan.ControlVolts);
-        needs.Small(SmallPartRole.ChangeoverRelay, 1, SolarPurposes.ValveChangeover, SupplyPlan.ControlVolts);
-        if (solar.Protection.Volts >= SupplyPlan.MainsVolts)
-            needs.Small(SmallPartRole.Contactor, 1, SolarPurposes.ValveContactor, solar.Protection.Volts);
-        needs.Small(SmallPartRole.DrainPoint, 1, SolarPurposes.DrainPoint, [solar.Heat.Drained]);
     }
 
     private static void Closed(
@@ -124,14 +111,10 @@ internal static class LoopListing
     public static void PumpAndControl(SolarLoop solar, Needs needs)
     {
         var heat = solar.Heat;
-        var starts = Circuit.OfPump("", solar.Pump.Volts, solar.Pump.Watts, 0, "").StartA;
         needs.Add(solar.Pump, 1, SolarPurposes.Pump, heat.Cool);
         if (solar.Pump.NeedsStrainer)
             needs.Small(SmallPartRole.Strainer, 1, SolarPurposes.Strainer, [heat.Cool]);
-        var lacks = SolarWords.Controller(solar.ControllerVolts, heat.LockOutC);
-        needs.Pick(solar.Controller, lacks, 1, SolarPurposes.Controller, Duty.Current(PlantState.Running, starts));
-        needs.Small(SmallPartRole.TemperatureSensor, 1, SolarPurposes.CollectorSensor, [heat.AtCollector]);
-        needs.Small(SmallPartRole.TemperatureSensor, TankSensors, SolarPurposes.TankSensors, [heat.Store]);
+        SolarContacts.Controller(solar, needs);
         needs.Small(SmallPartRole.BallValve, Valves, SolarPurposes.BallValve, [heat.Warm, heat.Started]);
         needs.Small(SmallPartRole.RegulatingValve, 1, SolarPurposes.Throttle, [heat.Cool]);
         needs.Small(SmallPartRole.FlowIndicator, 1, SolarPurposes.FlowIndicator, [heat.Cool]);

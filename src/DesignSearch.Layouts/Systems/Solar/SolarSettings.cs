@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Parts.Solar;
 using DesignSearch.Season.Solar;
 
@@ -7,24 +8,25 @@ namespace DesignSearch.Layouts.Systems.Solar;
 /// <summary>What to dial in on a finished solar plant.</summary>
 internal static class SolarSettings
 {
-    public static IEnumerable<Setting> Of(SolarLoop solar, double limitC)
+    public static IEnumerable<Setting> Of(SolarLoop solar, Scenario scenario)
     {
         var (dials, turning) = (solar.Dials, solar.Mount.Turning);
         yield return SolarSettingWords.Tilt(dials.TiltDeg);
         yield return SolarSettingWords.Direction(dials.AzimuthDeg);
-        if (turning != TurningKind.Fixed)
-        {
-            yield return solar.Drive is null
-                ? SolarSettingWords.ByHand(dials.LimitDeg, dials.SwitchHours)
-                : SolarSettingWords.LimitSwitches(dials.LimitDeg);
-        }
-
+        if (solar.Stand.IsCast)
+            yield return SolarSettingWords.Footing(solar.Stand, solar.Mount.Founding == Founding.Post);
         if (solar.Drive is not null)
-        {
-            yield return turning == TurningKind.TwoPosition ? SolarSettingWords.Timer(dials.SwitchHours) : SolarSettingWords.SunClock;
+            yield return SolarSettingWords.LimitSwitches(dials.LimitDeg);
+        if (solar.Turns)
+            yield return SolarSettingWords.Stops(dials.LimitDeg);
+        if (turning == TurningKind.TwoPosition)
+            yield return Swing(solar, scenario);
+        if (solar.Drive is not null && turning != TurningKind.TwoPosition)
+            yield return SolarSettingWords.SunClock;
+        if (solar.Drive is not null)
             yield return SolarSettingWords.FrameLight;
-        }
-
+        if (solar.Turns)
+            yield return SolarSettingWords.Gale(scenario.Site.WorkingWindMPerS, solar.Stand.SpringBolt is not null);
         yield return SolarSettingWords.PumpStarts(dials.StartDifferenceK);
         yield return SolarSettingWords.PumpStops(dials.StopDifferenceK);
         if (solar.Heat.LockOutC is { } above)
@@ -48,7 +50,7 @@ internal static class SolarSettings
                 yield return SolarSettingWords.MakeUp;
         }
 
-        yield return SolarSettingWords.Thermostat(dials.ReleaseSetC, limitC);
+        yield return SolarSettingWords.Thermostat(dials.ReleaseSetC, scenario.Greenhouse.FrostLimitC);
         yield return SolarSettingWords.Band(dials.ReleaseBandK);
         if (turning == TurningKind.Stepped && solar.Drive is not null)
             yield return SolarSettingWords.Steps(dials.Steps);
@@ -59,6 +61,15 @@ internal static class SolarSettings
         if (!solar.StaysFull)
             yield return SolarSettingWords.RunsEmpty(solar.IsDrainedByValves);
         yield return SolarSettingWords.Summer;
+    }
+
+    // By hours from dawn where a part on the list can count them or a person may; else by the clock, month by month.
+    private static Setting Swing(SolarLoop solar, Scenario scenario)
+    {
+        if (solar.Drive is not null && solar.HasDelayRelay)
+            return SolarSettingWords.Delay(solar.Dials.SwitchHours);
+        var times = SwingTimes.Of(scenario.Place, scenario.Season, solar.Dials.SwitchHours);
+        return solar.Drive is null ? SolarSettingWords.ByHand(times) : SolarSettingWords.Timer(times);
     }
 
     // What the warm pipe should lose on the day that the words tell of; null where there is no pipe to feel or no flow.

@@ -28,7 +28,7 @@ internal static class SolarSizing
     public static SolarLoop Of(DesignTask task, Collector collector)
     {
         var (layout, site, shelf) = (task.Layout, task.Scenario.Site, SolarShelf.Of(task.Shelf));
-        var mount = Needed(layout, SolarChoices.Mount);
+        var (mount, drive) = (Needed(layout, SolarChoices.Mount), layout.Get(SolarChoices.Drive));
         var protection = Needed(layout, SolarChoices.Protection);
         var tank = Needed(layout, SolarChoices.Tank);
         var pipe = Needed(layout, SolarChoices.Pipe);
@@ -51,15 +51,19 @@ internal static class SolarSizing
         var litres = LoopLitres(collector, area, protection, pipe, site.PipeRunM);
         var releaseCount = layout.Get(SolarChoices.ReleaseCount);
         var releaseFlow = release.Unit == PartUnit.Metre ? release.FlowLPerMin : release.FlowLPerMin * releaseCount;
+        var (frames, dials) = ((count + perFrame - 1) / perFrame, Dials(layout, mount));
         return new SolarLoop
         {
-            Dials = Dials(layout, mount),
+            Dials = dials,
             Collector = collector,
             Count = count,
             AreaM2 = area,
             Mount = mount,
-            Frames = (count + perFrame - 1) / perFrame,
-            Drive = layout.Get(SolarChoices.Drive),
+            Frames = frames,
+            Stand = StandSizing.Of(new(collector, count, frames, mount, drive, dials, site), shelf),
+            Drive = drive,
+            HasDelayRelay = shelf.HasDelayRelay,
+            StopsCutCoils = drive is not null && Reversing.StopsCutCoils(task.Shelf, drive.Volts, SolarContacts.StartA(drive)),
             ShaftSeal = layout.Get(SolarChoices.ShaftSeal),
             Protection = protection,
             Tank = tank,
