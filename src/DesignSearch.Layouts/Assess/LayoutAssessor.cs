@@ -69,7 +69,7 @@ public sealed class LayoutAssessor(Scenario scenario, WinterSet winters)
         return new PricedLayout(
             built,
             Pricer.BuildPrice(built.Parts, scenario.Stock, scenario.Money.Prices),
-            Pricer.Replacements(built.Parts, scenario.Money),
+            Pricer.Replacements(built.Parts, scenario.Stock, scenario.Money),
             Pricer.LabourHours(built.Parts));
     }
 

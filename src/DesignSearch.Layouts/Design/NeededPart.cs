@@ -18,6 +18,9 @@ public sealed record NeededPart(IPart Part, decimal Quantity, Purpose Purpose)
     /// <summary>What it meets in the states of the plant; empty where nothing of it is rated.</summary>
     public ReadOnlySpan<Duty> Duties => duties;
 
+    /// <summary>True for what is hired each time it is used: who owns such a thing never hires it.</summary>
+    public bool IsHired { get; init; }
+
     /// <summary>Allowance for cuts and overlaps of what is cut to size (common practice, no source).</summary>
     public const double Cuts = 1.05;
 }

@@ -36,6 +36,18 @@ public sealed class Needs(Catalogue catalogue, PriceLevel level)
             parts.Add(new(part, amount, purpose, duties));
     }
 
+    /// <summary>Adds the cheapest small part of a role that is hired, or notes that the catalogue lacks it.</summary>
+    /// <param name="role">The task.</param>
+    /// <param name="quantity">How much, in the part's unit.</param>
+    /// <param name="purpose">What for and where.</param>
+    public void Hire(SmallPartRole role, double quantity, Purpose purpose)
+    {
+        if (Shelf.Cheapest(role) is { } part)
+            parts.Add(new(part, Bought(part, quantity), purpose) { IsHired = true });
+        else
+            missing.Add(NeedsWords.SmallPart(role, 0, 0));
+    }
+
     /// <summary>Price of everything, what is owned left out.</summary>
     public decimal Price(Stock stock) => Pricer.BuildPrice(parts, stock, level);
 

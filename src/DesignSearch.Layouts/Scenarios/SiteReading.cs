@@ -57,6 +57,7 @@ internal static class SiteReading
             MainsLimitA = table.Has("mains_limit_a") ? table.Number("mains_limit_a", 1, 200, "A") : null,
             FloorBearsKgPerM2 = table.Number("floor_bears_kg_per_m2", 50, 20000, "kg/m²", SiteLimits.UsualFloorKgPerM2),
             AnchorHoldsN = table.Number("anchor_holds_n", 50, 50000, "N", SiteLimits.UsualAnchorN),
+            HeapPipeM = table.Number("heap_pipe_m", 1, 100, "m", SiteLimits.UsualHeapPipeM),
         };
         table.ReportUnknown();
         return (place, site);

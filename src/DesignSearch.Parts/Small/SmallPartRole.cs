@@ -113,4 +113,31 @@ public enum SmallPartRole
 
     /// <summary>Says what must not be touched, drunk or shut.</summary>
     WarningLabel,
+
+    /// <summary>An open tank above a filled loop: takes up its growth, lets air out and shows its level.</summary>
+    HeaderTank,
+
+    /// <summary>Keeps grit out of a pump.</summary>
+    Strainer,
+
+    /// <summary>Unions, tees and elbows of a compost heap's pipe.</summary>
+    HeapFittings,
+
+    /// <summary>Mesh round a compost heap, by the square metre.</summary>
+    HeapCage,
+
+    /// <summary>Catches what seeps out of a compost heap, by the square metre.</summary>
+    HeapTray,
+
+    /// <summary>A thermometer that is pushed into a compost heap.</summary>
+    ProbeThermometer,
+
+    /// <summary>A thermostat whose sensor lies somewhere else.</summary>
+    ProbeThermostat,
+
+    /// <summary>Lead of a sensor, by the metre.</summary>
+    SensorLead,
+
+    /// <summary>Antifreeze to be mixed with water, by the litre.</summary>
+    AntifreezeConcentrate,
 }

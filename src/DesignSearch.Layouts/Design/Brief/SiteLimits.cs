@@ -30,6 +30,12 @@ public sealed record SiteLimits(
     /// <summary>Pull that one ground screw or anchor bolt stands [N], as tested on the spot.</summary>
     public double AnchorHoldsN { get; init; } = UsualAnchorN;
 
+    /// <summary>Pipe between a compost heap and the house, one way, and so how far the heap stands from it [m].</summary>
+    public double HeapPipeM { get; init; } = UsualHeapPipeM;
+
+    /// <summary>Where a heap is taken to stand where the builder says nothing (own choice) [m].</summary>
+    public const double UsualHeapPipeM = 5;
+
     /// <summary>What a slab or rammed ground is taken to bear where the builder says nothing (own choice) [kg/m²].</summary>
     public const double UsualFloorKgPerM2 = 1500;
 

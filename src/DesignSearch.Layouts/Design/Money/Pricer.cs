@@ -28,15 +28,18 @@ public static class Pricer
         return sum;
     }
 
-    /// <summary>Present value of what must be bought again within the years of use, what was owned at first included.</summary>
-    public static decimal Replacements(IReadOnlyList<NeededPart> parts, MoneyTerms terms)
+    /// <summary>Present value of what must be bought or hired again within the years of use.</summary>
+    /// <param name="parts">What is needed.</param>
+    /// <param name="stock">What is owned: it wears out like the rest, but what is hired else is never hired.</param>
+    /// <param name="terms">Prices, interest, years.</param>
+    public static decimal Replacements(IReadOnlyList<NeededPart> parts, Stock stock, MoneyTerms terms)
     {
         var sum = 0.0;
         for (var i = 0; i < parts.Count; i++)
         {
             var info = parts[i].Part.Info;
             // What outlives the years of use is bought once.
-            if (info.LifeYears < terms.Years)
+            if (info.LifeYears < terms.Years && !(parts[i].IsHired && stock.QuantityOf(info.Id) >= parts[i].Quantity))
                 sum += (double)(parts[i].Quantity * info.PriceAt(terms.Prices)) * PresentValue.OfReplacements(terms.Interest, info.LifeYears, terms.Years);
         }
 

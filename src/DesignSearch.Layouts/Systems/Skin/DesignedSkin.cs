@@ -20,7 +20,7 @@ internal sealed class DesignedSkin(Skin skin, Greenhouse house, SmallPart? motor
             StartA = Math.Max(motor.RatedA, motor.Watts / motor.Volts),
         });
 
-    public override IEnumerable<Caution> Cautions => skin.NightCover is null && skin.Lining is null && skin.Sealing is null ? [] : [SkinWords.Damp];
+    public override IEnumerable<Caution> Cautions => SkinWords.Cautions(skin, house.CoverLayers == 1);
 
     public override IEnumerable<Upkeep> Upkeep => SkinWords.Upkeep(skin);
 
