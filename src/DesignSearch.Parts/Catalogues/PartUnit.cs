@@ -20,4 +20,7 @@ public enum PartUnit
 
     /// <summary>One set of things that are sold together.</summary>
     Set,
+
+    /// <summary>One hour of somebody's work.</summary>
+    Hour,
 }

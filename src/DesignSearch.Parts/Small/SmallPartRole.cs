@@ -140,4 +140,16 @@ public enum SmallPartRole
 
     /// <summary>Antifreeze to be mixed with water, by the litre.</summary>
     AntifreezeConcentrate,
+
+    /// <summary>An hour of a licensed electrician.</summary>
+    LicensedHour,
+
+    /// <summary>Shows the strength and state of antifreeze.</summary>
+    FluidTest,
+
+    /// <summary>For bearings and screws that turn outdoors.</summary>
+    Grease,
+
+    /// <summary>Rusts away in the place of an enamelled tank.</summary>
+    Anode,
 }

@@ -100,6 +100,8 @@ public sealed class Judge(LayoutAssessor assessor)
             Settings = [.. built.Systems.SelectMany(s => s.Settings(assessor.Scenario))],
             Cautions = Cautions(built),
             Upkeep = [.. built.Systems.SelectMany(s => s.Upkeep)],
+            LicensedPerHour = assessor.LicensedPerHour,
+            Wears = Pricer.Wears(built.Parts, assessor.Scenario.Stock, assessor.Scenario.Money),
             Plants = built.Plants,
         };
     }

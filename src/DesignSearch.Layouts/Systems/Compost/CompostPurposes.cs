@@ -48,6 +48,8 @@ internal static class CompostPurposes
         "Keeps the outdoor pipes whole when the pump stands; mixed with water, a tenth for spills.",
         "in all of the heap's pipes");
 
+    public static Purpose FluidTest { get; } = new(System, "Shows whether the glycol still holds; a new set every year.", "with the tools");
+
     public static Purpose Header { get; } = new(
         System,
         "Takes up the growth of warm water, lets air out and shows the level.",

@@ -49,6 +49,7 @@ internal static class HeapListing
         else
             needs.Pick(null, CompostWords.Sleeve(heap.Coil.OuterMm, HeapPlan.HottestC), 1, CompostPurposes.Sleeve);
         needs.Small(SmallPartRole.AntifreezeConcentrate, heap.GlycolLitres * Spill, CompostPurposes.Glycol, [Hot]);
+        needs.Small(SmallPartRole.FluidTest, heap.GlycolShare > 0 ? 1 : 0, CompostPurposes.FluidTest);
         needs.Small(SmallPartRole.HeaderTank, heap.HeaderTanks, CompostPurposes.Header, [Hot]);
         needs.Small(SmallPartRole.AirVent, 1, CompostPurposes.Vent, [Hot]);
         needs.Small(SmallPartRole.BallValve, Cocks, CompostPurposes.Cock, [Hot]);

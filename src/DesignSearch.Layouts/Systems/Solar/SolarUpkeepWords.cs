@@ -38,6 +38,10 @@ internal static class SolarUpkeepWords
 
     private static readonly Upkeep Fluid = new("Test the antifreeze; replace it when it no longer holds.", "every autumn", 0.5);
 
+    private static readonly Upkeep Valves = new("Work the drain valves and see that both let the water go.", "every week of the frost", 2);
+
+    private static readonly Upkeep Anode = new("Look at the tank's anode; a new one before the old is gone.", "every second autumn", 0.5);
+
     private static readonly Upkeep Relief = new(
         "Lift the relief valves and read the pressure; a licensed person looks at them where the local code says so.",
         "every autumn",
@@ -52,6 +56,10 @@ internal static class SolarUpkeepWords
         if (!solar.Tank.IsClosed)
             yield return OpenTank;
         yield return solar.StaysFull ? Fluid : RunsEmpty;
+        if (solar.Protection.Method == FreezeMethod.DrainedByValves)
+            yield return Valves;
+        if (solar.Tank.IsClosed)
+            yield return Anode;
         if (solar.ClosedCount > 0)
             yield return Relief;
         if (solar.Mount.Turning != TurningKind.Fixed)
@@ -60,8 +68,8 @@ internal static class SolarUpkeepWords
 
     private static Upkeep Frames(int frames) => new(
         frames == 1
-            ? "Run the frame from stop to stop; try both limit switches, and look at bearing, seal and hoses."
-            : "Run each frame from stop to stop; try both limit switches, and look at bearing, seal and hoses.",
+            ? "Run the frame from stop to stop; try both limit switches, grease the bearing, look at seal and hoses."
+            : "Run each frame from stop to stop; try both limit switches, grease the bearings, look at seals and hoses.",
         "every autumn",
         frames);
 }
