@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Climate.Plane;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
@@ -45,6 +46,12 @@ public abstract class DesignedSystem
 
     /// <summary>What of it draws current.</summary>
     public virtual IEnumerable<Circuit> Circuits => [];
+
+    /// <summary>Draws its components and what joins them. The supply draws last and brings current to every device by its name.</summary>
+    /// <param name="sketch">The scheme so far.</param>
+    public virtual void Draw(SchemeSketch sketch)
+    {
+    }
 
     /// <summary>Electricity of a season that the season model does not count [kWh].</summary>
     /// <param name="plane">What the mount did in the winter; null without one.</param>

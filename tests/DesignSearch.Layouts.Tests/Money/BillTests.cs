@@ -35,7 +35,9 @@ public sealed class BillTests
         var priced = Price(scenario, SmallScenario.Of(scenario, ("heater", "fan-heater-1kw"), ("heater_set_c", 4)));
         // 1000 W at 230 V: 4.35 A; over 20 m in 2.5 mm² the drop is 2·20·4.35·7.41e-3 = 1.3 V, far below 5 %; 21 m of cable, 20 m of duct.
         var hand = Price("heaters", "fan-heater-1kw") + 21 * Price("cables", "mains-3x2-5") + 20 * Price("small-parts", "conduit-25")
-            + Price("small-parts", "rcd-30ma") + Price("small-parts", "breaker-6a") + Price("small-parts", "box-mains") + 3 * Price("small-parts", "gland-20");
+            + Price("small-parts", "rcd-30ma") + Price("small-parts", "breaker-6a") + Price("small-parts", "box-mains") + 3 * Price("small-parts", "gland-20")
+            // New line 3 h, box 2 h, one device 1 h, test and certificate 1.5 h.
+            + 7.5m * Price("small-parts", "licensed-electrician");
         Assert.Equal(hand, priced.BuildPrice);
         using var far = new SmallScenario(("mains_cable_m = 85", "mains_cable_m = 200"));
         Assert.True(Price(far.Read(), SmallScenario.Of(scenario, ("heater", "fan-heater-1kw"), ("heater_set_c", 4))).BuildPrice > hand + 180 * Price("cables", "mains-3x2-5"));

@@ -181,7 +181,7 @@ public sealed class EnumeratedFrontTests
             // Surface 6.0 or 4.6 m², 5 % for cuts: 6.3, and 4.83, which is 4.9.
             if (sun.Jacket)
                 yield return ("jacket-wool-100", sun.LargeTank ? 6.3m : 4.9m);
-            string[] ones = ["strap-earthquake", "labels-warning", "lid-safe", "drain-back-simple", "vent-air", "solar-pump-19w", "controller-difference", "fan-coil-150", "solar-pump-19w", "thermostat-24v", "supply-24v-120w", "fuse-holder", "box-control"];
+            string[] ones = ["strap-earthquake", "labels-warning", "lid-safe", "drain-back-simple", "vent-air-hot", "solar-pump-19w", "controller-difference", "fan-coil-150", "solar-pump-19w", "thermostat-24v", "supply-24v-120w", "fuse-holder", "box-control"];
             foreach (var one in ones)
                 yield return (one, 1);
             yield return ("sensor-cable", 2);

@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Parts.Barrels;
 using DesignSearch.Parts.Small;
@@ -44,4 +45,7 @@ internal sealed class DesignedBarrels(Barrel barrel, double count, double floorM
         needs.Small(SmallPartRole.Lid, count, BarrelWords.Lid);
         needs.Small(SmallPartRole.WaterTreatment, 1, BarrelWords.Treatment);
     }
+
+    public override void Draw(SchemeSketch sketch) =>
+        sketch.Add(sketch.Put(BarrelWords.Barrel, BarrelWords.Store, Spot.House), BarrelWords.Lid, BarrelWords.Treatment);
 }

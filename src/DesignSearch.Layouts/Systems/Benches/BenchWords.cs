@@ -9,6 +9,7 @@ internal static class BenchWords
     public const string Device = "heated bench";
     public const string Thermostat = "thermostat under its fleece";
     public const string Relay = "relay, by the thermostat under the fleece";
+    public const string RelayName = "relay of the bench";
     public const string EnoughUnit = "m² of bench that is enough, 0 where the whole house must be held";
 
     private const string System = "bench";

@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
@@ -55,5 +56,16 @@ internal sealed class DesignedBench(Bench bench, BenchNumbers numbers, bool swit
         needs.Small(SmallPartRole.Thermostat, 1, BenchWords.ThermostatPart, bench.Volts, switchesDirectly ? amperes : 0);
         if (!switchesDirectly)
             needs.Small(SmallPartRole.Relay, 1, BenchWords.RelayPart, bench.Volts, amperes);
+    }
+
+    public override void Draw(SchemeSketch sketch)
+    {
+        var bed = IsHeated
+            ? sketch.Put(BenchWords.Heated, BenchWords.Device, Spot.House, Terminal.Power, Terminal.Told)
+            : sketch.Put(BenchWords.Unheated, BenchWords.Device, Spot.House);
+        var thermostat = sketch.Put(BenchWords.ThermostatPart, BenchWords.Thermostat, Spot.House, Terminal.Tells);
+        var relay = sketch.Put(BenchWords.RelayPart, BenchWords.RelayName, Spot.House, Terminal.Told, Terminal.Tells);
+        sketch.Join(thermostat, Terminal.Tells, relay ?? bed, Terminal.Told);
+        sketch.Join(relay, Terminal.Tells, bed, Terminal.Told);
     }
 }

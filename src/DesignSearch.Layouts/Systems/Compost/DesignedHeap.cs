@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
@@ -39,4 +40,6 @@ internal sealed class DesignedHeap(HeapPlan heap) : DesignedSystem
     public override IEnumerable<Setting> Settings(Scenario scenario) => CompostWords.Settings(heap);
 
     public override void List(Needs needs) => HeapListing.List(heap, needs);
+
+    public override void Draw(SchemeSketch sketch) => HeapScheme.Draw(heap, sketch);
 }

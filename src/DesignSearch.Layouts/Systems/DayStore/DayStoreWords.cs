@@ -8,6 +8,11 @@ internal static class DayStoreWords
 {
     public const string Device = "fan of the day-heat store";
     public const string Switch = "two thermostats in the house, through the difference controller";
+    public const string HouseAir = "air of the house";
+    public const string PipesName = "pipes in the ground";
+    public const string ThermostatsName = "two thermostats of the day-heat store";
+    public const string SoilSensorName = "sensor in the ground";
+    public const string ControllerName = "difference controller of the day-heat store";
     public const string DrySoil = "the soil round the store's pipes is dry";
     public const string WetSoil = "the soil round the store's pipes is wet";
     public const string Slime = "a third less heat passes the store's pipes, by slime or kinks";

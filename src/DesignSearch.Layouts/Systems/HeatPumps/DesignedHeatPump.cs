@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
@@ -57,4 +58,6 @@ internal sealed class DesignedHeatPump(HeatPump pump, double wishC, HeatPumpNumb
     }
 
     public override void List(Needs needs) => needs.Add(pump, 1, HeatPumpWords.Purpose);
+
+    public override void Draw(SchemeSketch sketch) => sketch.Put(HeatPumpWords.Purpose, HeatPumpWords.Device, Spot.Skin, Terminal.Power);
 }

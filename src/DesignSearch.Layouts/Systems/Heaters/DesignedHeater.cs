@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
@@ -62,5 +63,14 @@ internal sealed class DesignedHeater(Heater heater, HeaterNumbers numbers, bool 
         if (!switchesDirectly)
             needs.Small(SmallPartRole.Contactor, 1, HeaterWords.ContactorPart, SupplyPlan.MainsVolts, amperes);
         needs.Small(SmallPartRole.Thermostat, 1, HeaterWords.ThermostatPart, switchesDirectly ? SupplyPlan.MainsVolts : SupplyPlan.ControlVolts, switchesDirectly ? amperes : 0);
+    }
+
+    public override void Draw(SchemeSketch sketch)
+    {
+        var warm = sketch.Put(HeaterWords.Heater, HeaterWords.Device, Spot.House, heater.HasThermostat ? [Terminal.Power] : [Terminal.Power, Terminal.Told]);
+        var thermostat = sketch.Put(HeaterWords.ThermostatPart, HeaterWords.FrostThermostat, Spot.House, Terminal.Tells);
+        var contactor = sketch.Put(HeaterWords.ContactorPart, HeaterWords.CoilDevice, Spot.House, Terminal.Power, Terminal.Told, Terminal.Tells);
+        sketch.Join(thermostat, Terminal.Tells, contactor ?? warm, Terminal.Told);
+        sketch.Join(contactor, Terminal.Tells, warm, Terminal.Told);
     }
 }

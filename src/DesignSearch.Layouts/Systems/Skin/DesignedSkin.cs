@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Wiring;
@@ -54,5 +55,28 @@ internal sealed class DesignedSkin(Skin skin, Greenhouse house, SmallPart? motor
         needs.Small(SmallPartRole.CoverMotor, Motors, SkinWords.CoverMotor, SupplyPlan.ControlVolts);
         needs.Small(SmallPartRole.CoverWires, CoverM2, SkinWords.CoverWires);
         needs.Small(SmallPartRole.LightSensor, 1, SkinWords.LightSensor);
+    }
+
+    public override void Draw(SchemeSketch sketch)
+    {
+        sketch.Put(SkinWords.Lining, SkinWords.LiningName, Spot.Skin);
+        sketch.Put(SkinWords.WallBoard, SkinWords.LiningName, Spot.Skin);
+        sketch.Put(SkinWords.Sealing, SkinWords.SealsName, Spot.Skin);
+        sketch.Put(SkinWords.PerimeterBoard, SkinWords.EdgeName, Spot.Skin);
+        sketch.Put(SkinWords.WindBreak, SkinWords.WindBreakName, Spot.Outdoors);
+        if (motor is null)
+        {
+            sketch.Put(SkinWords.NightCover, SkinWords.CoverName, Spot.Skin);
+            return;
+        }
+
+        var screen = sketch.Put(SkinWords.NightCover, SkinWords.CoverName, Spot.Skin, Terminal.Turned);
+        sketch.Add(screen, SkinWords.CoverWires);
+        var sensor = sketch.Put(SkinWords.LightSensor, SkinWords.LightSensorName, Spot.Skin, Terminal.Tells);
+        foreach (var each in sketch.PutEach(SkinWords.CoverMotor, SkinWords.MotorDevices, Spot.Skin, Terminal.Turns, Terminal.Power, Terminal.Told))
+        {
+            sketch.Join(each, Terminal.Turns, screen, Terminal.Turned);
+            sketch.Join(sensor, Terminal.Tells, each, Terminal.Told);
+        }
     }
 }

@@ -9,6 +9,13 @@ internal static class SkinWords
     public const string MotorSwitch = "light sensor through a reversing interlock";
     public const string MotorStops = "built-in limit switches at both ends; both directions can never be on together";
 
+    public const string CoverName = "night cover";
+    public const string LightSensorName = "light sensor of the night cover";
+    public const string LiningName = "lining";
+    public const string SealsName = "seals";
+    public const string EdgeName = "edge board";
+    public const string WindBreakName = "wind break";
+
     private const string System = "house";
 
     public static IReadOnlyList<string> MotorDevices { get; } = ["cover motor, one side", "cover motor, the other side"];

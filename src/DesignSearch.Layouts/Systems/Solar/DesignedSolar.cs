@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Climate.Plane;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
@@ -89,5 +90,12 @@ public sealed class DesignedSolar(SolarLoop loop) : DesignedSystem
     {
         ArgumentNullException.ThrowIfNull(scenario);
         return SolarSettings.Of(loop, scenario.Greenhouse.FrostLimitC);
+    }
+
+    /// <inheritdoc/>
+    public override void Draw(SchemeSketch sketch)
+    {
+        ArgumentNullException.ThrowIfNull(sketch);
+        SolarScheme.Draw(loop, sketch);
     }
 }

@@ -23,7 +23,8 @@ internal static class SolarCircuits
         Add(circuits, SolarDevices.Protection(solar.StaysFull), protection.Volts, protection.Watts, SolarDevices.Controller);
         if (solar.Drive is { } drive)
             AddDrives(circuits, solar, drive);
-        circuits.Add(new(SolarDevices.Controls, SupplyPlan.ControlVolts, ControlsW, 0, SolarDevices.ControlBox, ""));
+        if (solar.HasLowControls)
+            circuits.Add(new(SolarDevices.Controls, SupplyPlan.ControlVolts, ControlsW, 0, SolarDevices.ControlBox, ""));
         return circuits;
     }
 

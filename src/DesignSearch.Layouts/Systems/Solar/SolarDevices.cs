@@ -18,6 +18,11 @@ internal static class SolarDevices
 
     public static string Protection(bool antifreeze) => antifreeze ? "pump of the exchanger" : "drain valves";
 
+    public static string ProtectionPart(bool antifreeze, bool powered) =>
+        powered ? Protection(antifreeze) : antifreeze ? "exchanger" : "freeze protection";
+
+    public static string ReleasePart(bool hasFan) => hasFan ? Fan : "heat release";
+
     public static string Drive(int frame, int frames) =>
         frames == 1 ? "drive of the frame" : Written.Sentence($"drive of frame {frame}");
 

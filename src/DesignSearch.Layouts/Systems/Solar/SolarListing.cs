@@ -125,9 +125,8 @@ internal static class SolarListing
 
     private static void PumpAndControl(SolarLoop solar, Needs needs)
     {
-        var volts = solar.Pump.Volts == SupplyPlan.MainsVolts ? SupplyPlan.MainsVolts : SupplyPlan.ControlVolts;
         needs.Add(solar.Pump, 1, SolarPurposes.Pump);
-        needs.Small(SmallPartRole.DifferenceController, 1, SolarPurposes.Controller, volts);
+        needs.Small(SmallPartRole.DifferenceController, 1, SolarPurposes.Controller, solar.ControllerVolts);
         needs.Small(SmallPartRole.TemperatureSensor, SensorsOfController, SolarPurposes.Sensors);
         needs.Small(SmallPartRole.BallValve, Valves, SolarPurposes.BallValve);
     }
@@ -137,10 +136,7 @@ internal static class SolarListing
         needs.Add(solar.Pipe, 2 * ReleasePipeM * NeededPart.Cuts, SolarPurposes.ReleasePipe);
         needs.Add(solar.Release, solar.ReleaseCount, SolarPurposes.Release);
         needs.Pick(solar.ReleasePump, SolarWords.ReleasePump(solar.Pump.Volts), 1, SolarPurposes.ReleasePump);
-        // It switches the fan, or the pump where there is none.
-        var switchedVolts = solar.Release.FanWatts == 0 ? Math.Max(solar.Release.Volts, solar.Pump.Volts) : solar.Release.Volts;
-        var volts = switchedVolts >= SupplyPlan.MainsVolts ? SupplyPlan.MainsVolts : SupplyPlan.ControlVolts;
-        needs.Small(SmallPartRole.Thermostat, 1, SolarPurposes.Thermostat, volts);
+        needs.Small(SmallPartRole.Thermostat, 1, SolarPurposes.Thermostat, solar.ThermostatVolts);
         if (solar.IsRelayed)
             needs.Small(SmallPartRole.Relay, 1, SolarPurposes.Relay);
     }

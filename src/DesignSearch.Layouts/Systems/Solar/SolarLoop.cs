@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Layouts.Design.Duties;
 using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Piping;
@@ -97,6 +98,17 @@ public sealed record SolarLoop
 
     /// <summary>What everything at the collector meets while it stands dry, or without flow, in full sun.</summary>
     public Duty StandsHot => Duty.Heat(PlantState.StandingInSun, Collector.StagnationC);
+
+    /// <summary>Voltage of the difference controller, which is that of the pump it switches [V].</summary>
+    public double ControllerVolts => Pump.Volts >= SupplyPlan.MainsVolts ? SupplyPlan.MainsVolts : SupplyPlan.ControlVolts;
+
+    /// <summary>Voltage of the release's thermostat, which switches the fan, or the pump where there is none [V].</summary>
+    public double ThermostatVolts => (Release.FanWatts == 0 ? Math.Max(Release.Volts, Pump.Volts) : Release.Volts) >= SupplyPlan.MainsVolts
+        ? SupplyPlan.MainsVolts
+        : SupplyPlan.ControlVolts;
+
+    /// <summary>Whether any of its controls is on low voltage.</summary>
+    public bool HasLowControls => Drive is not null || Math.Min(ControllerVolts, ThermostatVolts) < SupplyPlan.MainsVolts;
 
     /// <summary>Whether the loop is filled with antifreeze and stays full.</summary>
     public bool StaysFull => Protection.Method == FreezeMethod.Antifreeze;

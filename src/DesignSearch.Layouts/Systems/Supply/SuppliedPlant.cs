@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Layouts.Design.Wiring;
@@ -30,6 +31,8 @@ internal sealed class SuppliedPlant(SupplyPlan plan) : SuppliedSystem(plan)
                 yield return SupplyWords.LowLook;
         }
     }
+
+    public override void Draw(SchemeSketch sketch) => SupplyScheme.Draw(Plan, sketch);
 
     public override IEnumerable<Check> ListChecks(Conditions conditions, BuiltLayout built) =>
         SupplyChecks.Of(Plan, built.Parts, conditions.Scenario.Site.MainsLimitA);
