@@ -21,20 +21,13 @@ public sealed record NeededPart(IPart Part, decimal Quantity, Purpose Purpose)
     /// <summary>True for what is hired each time it is used: who owns such a thing never hires it.</summary>
     public bool IsHired { get; init; }
 
-    /// <inheritdoc/>
-    public bool Equals(NeededPart? other) =>
-        other is not null && (Part, Quantity, Purpose, IsHired).Equals((other.Part, other.Quantity, other.Purpose, other.IsHired))
-        && Duties.SequenceEqual(other.Duties);
-
-    /// <inheritdoc/>
-    public override int GetHashCode() => HashCode.Combine(Part, Quantity, Purpose);
-
     /// <summary>Allowance for cuts and overlaps of what is cut to size (common practice, no source).</summary>
     public const double Cuts = 1.05;
 
     /// <inheritdoc/>
     public bool Equals(NeededPart? other) =>
-        other is not null && (Part, Quantity, Purpose) == (other.Part, other.Quantity, other.Purpose) && Duties.SequenceEqual(other.Duties);
+        other is not null && (Part, Quantity, Purpose, IsHired) == (other.Part, other.Quantity, other.Purpose, other.IsHired)
+        && Duties.SequenceEqual(other.Duties);
 
     /// <inheritdoc/>
     public override int GetHashCode() => HashCode.Combine(Part, Quantity, Purpose);
