@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Assess.Checks;
 using DesignSearch.Layouts.Assess.Problem;
@@ -97,6 +98,7 @@ public sealed class Judge(LayoutAssessor assessor)
             Checks = checks,
             Bill = assessor.Bill(priced),
             Wires = WireWriter.Of(built),
+            Scheme = SchemeDrawing.Of(built),
             Settings = [.. built.Systems.SelectMany(s => s.Settings(assessor.Scenario))],
             Cautions = Cautions(built),
             Upkeep = [.. built.Systems.SelectMany(s => s.Upkeep)],

@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Design.Schemes;
 using System.Globalization;
 using System.Text.Json.Serialization;
 using DesignSearch.Layouts.Assess;
@@ -106,6 +107,9 @@ public sealed record JudgedLayout
 
     /// <summary>The wiring table: advice only, a licensed person decides. Empty where nothing needs current.</summary>
     public IReadOnlyList<Wire> Wires { get; init; } = [];
+
+    /// <summary>The plant drawn from its bill; empty in a run that was stored before there were drawings.</summary>
+    public Scheme Scheme { get; init; } = Scheme.Empty;
 
     /// <summary>What to dial in.</summary>
     public required IReadOnlyList<Setting> Settings { get; init; }

@@ -3,6 +3,7 @@ namespace DesignSearch.Layouts.Design.Schemes;
 /// <summary>A part of a plant, or a thing that is there anyway, with the places where others are joined to it.</summary>
 /// <param name="Name">What it is in this plant; of no other component.</param>
 /// <param name="System">Subsystem of the bill; empty for a thing that is there.</param>
+/// <param name="Symbol">How it is drawn.</param>
 /// <param name="Spot">Where it stands.</param>
 /// <param name="PartId">The bought part; empty for a thing that is there.</param>
 /// <param name="Count">How many of it, or how much.</param>
@@ -11,6 +12,7 @@ namespace DesignSearch.Layouts.Design.Schemes;
 public sealed record Component(
     string Name,
     string System,
+    Symbol Symbol,
     Spot Spot,
     string PartId,
     decimal Count,

@@ -24,28 +24,30 @@ public sealed class SchemeSketch(IReadOnlyList<NeededPart> parts)
     /// <summary>Draws what was listed for a purpose.</summary>
     /// <param name="purpose">What for and where.</param>
     /// <param name="name">What it is in this plant.</param>
+    /// <param name="symbol">How it is drawn.</param>
     /// <param name="spot">Where it stands.</param>
     /// <param name="terminals">Where it is joined; something must be joined to each.</param>
     /// <returns>The component; null where nothing was listed for it.</returns>
-    public Component? Put(Purpose purpose, string name, Spot spot, params ReadOnlySpan<Terminal> terminals)
+    public Component? Put(Purpose purpose, string name, Symbol symbol, Spot spot, params ReadOnlySpan<Terminal> terminals)
     {
         var lines = byPurpose[purpose].ToList();
-        return lines.Count == 0 ? null : Keep(new(name, purpose.System, spot, lines[0].Part.Id, lines.Sum(l => l.Quantity), [.. terminals], []));
+        return lines.Count == 0 ? null : Keep(new(name, purpose.System, symbol, spot, lines[0].Part.Id, lines.Sum(l => l.Quantity), [.. terminals], []));
     }
 
     /// <summary>Draws what was listed for a purpose as several components, each with its share of it.</summary>
     /// <param name="purpose">What for and where.</param>
     /// <param name="names">What each is in this plant.</param>
+    /// <param name="symbol">How they are drawn.</param>
     /// <param name="spot">Where they stand.</param>
     /// <param name="terminals">Where each is joined; something must be joined to each.</param>
     /// <returns>The components; none where nothing was listed.</returns>
-    public IReadOnlyList<Component> PutEach(Purpose purpose, IReadOnlyList<string> names, Spot spot, params ReadOnlySpan<Terminal> terminals)
+    public IReadOnlyList<Component> PutEach(Purpose purpose, IReadOnlyList<string> names, Symbol symbol, Spot spot, params ReadOnlySpan<Terminal> terminals)
     {
         ArgumentNullException.ThrowIfNull(names);
         var put = new List<Component>();
         foreach (var name in names)
         {
-            if (Put(purpose, name, spot, terminals) is { } each)
+            if (Put(purpose, name, symbol, spot, terminals) is { } each)
                 put.Add(components[^1] = each with { Count = each.Count / names.Count });
         }
 
@@ -56,19 +58,20 @@ public sealed class SchemeSketch(IReadOnlyList<NeededPart> parts)
     /// <param name="purpose">What for and where.</param>
     /// <param name="part">The part; null where the catalogue lacks it.</param>
     /// <param name="name">What it is in this plant.</param>
+    /// <param name="symbol">How it is drawn.</param>
     /// <param name="spot">Where it stands.</param>
     /// <param name="terminals">Where it is joined; something must be joined to each.</param>
     /// <returns>The component; null where it was not listed.</returns>
-    public Component? PutOne(Purpose purpose, IPart? part, string name, Spot spot, params ReadOnlySpan<Terminal> terminals) =>
+    public Component? PutOne(Purpose purpose, IPart? part, string name, Symbol symbol, Spot spot, params ReadOnlySpan<Terminal> terminals) =>
         byPurpose[purpose].FirstOrDefault(l => l.Part.Id == part?.Id) is { } line
-            ? Keep(new(name, purpose.System, spot, line.Part.Id, line.Quantity, [.. terminals], []))
+            ? Keep(new(name, purpose.System, symbol, spot, line.Part.Id, line.Quantity, [.. terminals], []))
             : null;
 
     /// <summary>Draws a thing that is there anyway, once.</summary>
     /// <param name="name">What it is.</param>
     /// <param name="spot">Where it stands.</param>
     /// <param name="terminals">Where it is joined; something must be joined to each.</param>
-    public Component There(string name, Spot spot, params ReadOnlySpan<Terminal> terminals) => Find(name) ?? Keep(new(name, "", spot, "", 1, [.. terminals], []));
+    public Component There(string name, Spot spot, params ReadOnlySpan<Terminal> terminals) => Find(name) ?? Keep(new(name, "", Symbol.Plain, spot, "", 1, [.. terminals], []));
 
     /// <summary>Adds parts that belong to a component and are not drawn by themselves.</summary>
     /// <param name="component">The component; null for none, and then nothing is added.</param>

@@ -47,5 +47,5 @@ internal sealed class DesignedBarrels(Barrel barrel, double count, double floorM
     }
 
     public override void Draw(SchemeSketch sketch) =>
-        sketch.Add(sketch.Put(BarrelWords.Barrel, BarrelWords.Store, Spot.House), BarrelWords.Lid, BarrelWords.Treatment);
+        sketch.Add(sketch.Put(BarrelWords.Barrel, BarrelWords.Store, Symbol.Plain, Spot.House), BarrelWords.Lid, BarrelWords.Treatment);
 }

@@ -67,9 +67,9 @@ internal sealed class DesignedHeater(Heater heater, HeaterNumbers numbers, bool 
 
     public override void Draw(SchemeSketch sketch)
     {
-        var warm = sketch.Put(HeaterWords.Heater, HeaterWords.Device, Spot.House, heater.HasThermostat ? [Terminal.Power] : [Terminal.Power, Terminal.Told]);
-        var thermostat = sketch.Put(HeaterWords.ThermostatPart, HeaterWords.FrostThermostat, Spot.House, Terminal.Tells);
-        var contactor = sketch.Put(HeaterWords.ContactorPart, HeaterWords.CoilDevice, Spot.House, Terminal.Power, Terminal.Told, Terminal.Tells);
+        var warm = sketch.Put(HeaterWords.Heater, HeaterWords.Device, Symbol.Heater, Spot.House, heater.HasThermostat ? [Terminal.Power] : [Terminal.Power, Terminal.Told]);
+        var thermostat = sketch.Put(HeaterWords.ThermostatPart, HeaterWords.FrostThermostat, Symbol.Thermostat, Spot.House, Terminal.Tells);
+        var contactor = sketch.Put(HeaterWords.ContactorPart, HeaterWords.CoilDevice, Symbol.Relay, Spot.House, Terminal.Power, Terminal.Told, Terminal.Tells);
         sketch.Join(thermostat, Terminal.Tells, contactor ?? warm, Terminal.Told);
         sketch.Join(contactor, Terminal.Tells, warm, Terminal.Told);
     }

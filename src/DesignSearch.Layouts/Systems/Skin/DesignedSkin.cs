@@ -59,21 +59,21 @@ internal sealed class DesignedSkin(Skin skin, Greenhouse house, SmallPart? motor
 
     public override void Draw(SchemeSketch sketch)
     {
-        sketch.Put(SkinWords.Lining, SkinWords.LiningName, Spot.Skin);
-        sketch.Put(SkinWords.WallBoard, SkinWords.LiningName, Spot.Skin);
-        sketch.Put(SkinWords.Sealing, SkinWords.SealsName, Spot.Skin);
-        sketch.Put(SkinWords.PerimeterBoard, SkinWords.EdgeName, Spot.Skin);
-        sketch.Put(SkinWords.WindBreak, SkinWords.WindBreakName, Spot.Outdoors);
+        sketch.Put(SkinWords.Lining, SkinWords.LiningName, Symbol.Plain, Spot.Skin);
+        sketch.Put(SkinWords.WallBoard, SkinWords.LiningName, Symbol.Plain, Spot.Skin);
+        sketch.Put(SkinWords.Sealing, SkinWords.SealsName, Symbol.Plain, Spot.Skin);
+        sketch.Put(SkinWords.PerimeterBoard, SkinWords.EdgeName, Symbol.Plain, Spot.Skin);
+        sketch.Put(SkinWords.WindBreak, SkinWords.WindBreakName, Symbol.Plain, Spot.Outdoors);
         if (motor is null)
         {
-            sketch.Put(SkinWords.NightCover, SkinWords.CoverName, Spot.Skin);
+            sketch.Put(SkinWords.NightCover, SkinWords.CoverName, Symbol.Plain, Spot.Skin);
             return;
         }
 
-        var screen = sketch.Put(SkinWords.NightCover, SkinWords.CoverName, Spot.Skin, Terminal.Turned);
+        var screen = sketch.Put(SkinWords.NightCover, SkinWords.CoverName, Symbol.Plain, Spot.Skin, Terminal.Turned);
         sketch.Add(screen, SkinWords.CoverWires);
-        var sensor = sketch.Put(SkinWords.LightSensor, SkinWords.LightSensorName, Spot.Skin, Terminal.Tells);
-        foreach (var each in sketch.PutEach(SkinWords.CoverMotor, SkinWords.MotorDevices, Spot.Skin, Terminal.Turns, Terminal.Power, Terminal.Told))
+        var sensor = sketch.Put(SkinWords.LightSensor, SkinWords.LightSensorName, Symbol.LightSensor, Spot.Skin, Terminal.Tells);
+        foreach (var each in sketch.PutEach(SkinWords.CoverMotor, SkinWords.MotorDevices, Symbol.Motor, Spot.Skin, Terminal.Turns, Terminal.Power, Terminal.Told))
         {
             sketch.Join(each, Terminal.Turns, screen, Terminal.Turned);
             sketch.Join(sensor, Terminal.Tells, each, Terminal.Told);

@@ -15,9 +15,9 @@ internal static class SolarScheme
     {
         var turns = solar.Drive is not null;
         var field = sketch.Put(
-            SolarPurposes.Collector, SolarSchemeWords.Collectors, Spot.Outdoors, [Terminal.Inlet, Terminal.Outlet, Vent, .. turns ? [Terminal.Turned] : Array.Empty<Terminal>()]);
+            SolarPurposes.Collector, SolarSchemeWords.Collectors, Symbol.Collector, Spot.Outdoors, [Terminal.Inlet, Terminal.Outlet, Vent, .. turns ? [Terminal.Turned] : Array.Empty<Terminal>()]);
         sketch.Add(field, SolarPurposes.CollectorFittings, SolarPurposes.FixedMount, SolarPurposes.TurningMount, SolarPurposes.Anchor, SolarPurposes.Footing, SolarPurposes.Grease);
-        sketch.Join(field, Vent, sketch.Put(SolarPurposes.AirVent, SolarSchemeWords.AirVent, Spot.Outdoors, Terminal.Inlet), Terminal.Inlet);
+        sketch.Join(field, Vent, sketch.Put(SolarPurposes.AirVent, SolarSchemeWords.AirVent, Symbol.Vent, Spot.Outdoors, Terminal.Inlet), Terminal.Inlet);
         if (turns)
             Turning(solar, field, sketch);
         var store = Store(solar, sketch);
@@ -29,13 +29,13 @@ internal static class SolarScheme
     private static void Turning(SolarLoop solar, Component? field, SchemeSketch sketch)
     {
         IReadOnlyList<string> names = [.. Enumerable.Range(1, solar.Frames).Select(f => SolarDevices.Drive(f, solar.Frames))];
-        var interlock = sketch.Put(SolarPurposes.Interlock, SolarSchemeWords.Interlock, Spot.House, Terminal.Told, Terminal.Tells);
-        var clock = sketch.Put(SolarPurposes.Timer, SolarSchemeWords.Timer, Spot.House, Terminal.Tells)
-            ?? sketch.Put(SolarPurposes.SunClock, SolarSchemeWords.SunClock, Spot.House, Terminal.Tells);
+        var interlock = sketch.Put(SolarPurposes.Interlock, SolarSchemeWords.Interlock, Symbol.Relay, Spot.House, Terminal.Told, Terminal.Tells);
+        var clock = sketch.Put(SolarPurposes.Timer, SolarSchemeWords.Timer, Symbol.Clock, Spot.House, Terminal.Tells)
+            ?? sketch.Put(SolarPurposes.SunClock, SolarSchemeWords.SunClock, Symbol.Clock, Spot.House, Terminal.Tells);
         sketch.Join(clock, Terminal.Tells, interlock, Terminal.Told);
-        sketch.Join(sketch.Put(SolarPurposes.LightSensor, SolarSchemeWords.LightSensor, Spot.Outdoors, Terminal.Tells), Terminal.Tells, interlock, Terminal.Told);
-        var stops = sketch.Put(SolarPurposes.LimitSwitch, SolarSchemeWords.LimitSwitches, Spot.Outdoors, Terminal.Tells);
-        foreach (var drive in sketch.PutEach(SolarPurposes.Drive, names, Spot.Outdoors, Terminal.Turns, Terminal.Power, Terminal.Told))
+        sketch.Join(sketch.Put(SolarPurposes.LightSensor, SolarSchemeWords.LightSensor, Symbol.LightSensor, Spot.Outdoors, Terminal.Tells), Terminal.Tells, interlock, Terminal.Told);
+        var stops = sketch.Put(SolarPurposes.LimitSwitch, SolarSchemeWords.LimitSwitches, Symbol.LimitSwitch, Spot.Outdoors, Terminal.Tells);
+        foreach (var drive in sketch.PutEach(SolarPurposes.Drive, names, Symbol.Motor, Spot.Outdoors, Terminal.Turns, Terminal.Power, Terminal.Told))
         {
             sketch.Add(drive, SolarPurposes.ShaftSeal);
             sketch.Join(drive, Terminal.Turns, field, Terminal.Turned);
@@ -50,6 +50,7 @@ internal static class SolarScheme
         var store = sketch.Put(
             SolarPurposes.Tank,
             SolarSchemeWords.Tank,
+            Symbol.Tank,
             Spot.House,
             [Terminal.Inlet, Terminal.Outlet, HeatOut, HeatBack, Terminal.Tells, .. isSafe ? [Safety] : Array.Empty<Terminal>()]);
         sketch.Add(store, SolarPurposes.Jacket, SolarPurposes.Strap, SolarPurposes.WarningLabel, SolarPurposes.Lid, SolarPurposes.TankFittings, SolarPurposes.Anode);
@@ -60,9 +61,9 @@ internal static class SolarScheme
 
     private static void Safe(Component? part, SchemeSketch sketch)
     {
-        sketch.Join(part, Safety, sketch.Put(SolarPurposes.ReliefValve, SolarSchemeWords.ReliefValve, Spot.House, Terminal.Inlet), Terminal.Inlet);
-        sketch.Join(part, Safety, sketch.Put(SolarPurposes.ExpansionVessel, SolarSchemeWords.ExpansionVessel, Spot.House, Terminal.Inlet), Terminal.Inlet);
-        sketch.Join(part, Safety, sketch.Put(SolarPurposes.FillSet, SolarSchemeWords.FillSet, Spot.House, Terminal.Inlet), Terminal.Inlet);
+        sketch.Join(part, Safety, sketch.Put(SolarPurposes.ReliefValve, SolarSchemeWords.ReliefValve, Symbol.ReliefValve, Spot.House, Terminal.Inlet), Terminal.Inlet);
+        sketch.Join(part, Safety, sketch.Put(SolarPurposes.ExpansionVessel, SolarSchemeWords.ExpansionVessel, Symbol.Vessel, Spot.House, Terminal.Inlet), Terminal.Inlet);
+        sketch.Join(part, Safety, sketch.Put(SolarPurposes.FillSet, SolarSchemeWords.FillSet, Symbol.Valve, Spot.House, Terminal.Inlet), Terminal.Inlet);
     }
 
     // From the collector's outlet through what is on the warm pipe to the store, and by the pump back along the cool one.
@@ -72,6 +73,7 @@ internal static class SolarScheme
         var protection = sketch.Put(
             SolarPurposes.Protection,
             SolarDevices.ProtectionPart(solar.StaysFull, powered),
+            Symbol.Plain,
             Spot.House,
             [Terminal.Inlet, Terminal.Outlet, .. powered ? [Terminal.Power, Terminal.Told] : Array.Empty<Terminal>(), .. solar.StaysFull ? [Safety] : Array.Empty<Terminal>()]);
         if (solar.StaysFull)
@@ -80,9 +82,9 @@ internal static class SolarScheme
             Safe(protection, sketch);
         }
 
-        var check = sketch.Put(SolarPurposes.CheckValve, SolarSchemeWords.CheckValve, Spot.House, Terminal.Inlet, Terminal.Outlet);
-        var valves = sketch.Put(SolarPurposes.BallValve, SolarSchemeWords.BallValves, Spot.House, Terminal.Inlet, Terminal.Outlet);
-        var mover = sketch.Put(SolarPurposes.Pump, SolarDevices.Pump, Spot.House, Terminal.Inlet, Terminal.Outlet, Terminal.Power, Terminal.Told);
+        var check = sketch.Put(SolarPurposes.CheckValve, SolarSchemeWords.CheckValve, Symbol.CheckValve, Spot.House, Terminal.Inlet, Terminal.Outlet);
+        var valves = sketch.Put(SolarPurposes.BallValve, SolarSchemeWords.BallValves, Symbol.Valve, Spot.House, Terminal.Inlet, Terminal.Outlet);
+        var mover = sketch.Put(SolarPurposes.Pump, SolarDevices.Pump, Symbol.Pump, Spot.House, Terminal.Inlet, Terminal.Outlet, Terminal.Power, Terminal.Told);
         ReadOnlySpan<Purpose> pipe =
         [
             SolarPurposes.FirstMetres, SolarPurposes.LongPipe, SolarPurposes.FirstInsulation, SolarPurposes.Insulation, SolarPurposes.PipeClip, SolarPurposes.HoseLoop,
@@ -95,8 +97,8 @@ internal static class SolarScheme
 
     private static void Control(Component? mover, SolarLoop solar, SchemeSketch sketch)
     {
-        var control = sketch.Put(SolarPurposes.Controller, SolarDevices.Controller, Spot.House, Terminal.Told, Terminal.Tells);
-        var sensors = sketch.Put(SolarPurposes.Sensors, SolarSchemeWords.Sensors, Spot.Outdoors, Terminal.Told, Terminal.Tells);
+        var control = sketch.Put(SolarPurposes.Controller, SolarDevices.Controller, Symbol.Controller, Spot.House, Terminal.Told, Terminal.Tells);
+        var sensors = sketch.Put(SolarPurposes.Sensors, SolarSchemeWords.Sensors, Symbol.Sensor, Spot.Outdoors, Terminal.Told, Terminal.Tells);
         sketch.Join(sketch.Find(SolarSchemeWords.Tank), Terminal.Tells, sensors, Terminal.Told);
         sketch.Join(sensors, Terminal.Tells, control, Terminal.Told);
         sketch.Join(control, Terminal.Tells, mover, Terminal.Told);
@@ -107,14 +109,14 @@ internal static class SolarScheme
     private static void Release(SolarLoop solar, Component? store, SchemeSketch sketch)
     {
         var hasFan = solar.Release.FanWatts > 0;
-        var mover = sketch.Put(SolarPurposes.ReleasePump, SolarDevices.ReleasePump, Spot.House, Terminal.Inlet, Terminal.Outlet, Terminal.Power, Terminal.Told);
+        var mover = sketch.Put(SolarPurposes.ReleasePump, SolarDevices.ReleasePump, Symbol.Pump, Spot.House, Terminal.Inlet, Terminal.Outlet, Terminal.Power, Terminal.Told);
         var release = sketch.Put(
-            SolarPurposes.Release, SolarDevices.ReleasePart(hasFan), Spot.House, [Terminal.Inlet, Terminal.Outlet, .. hasFan ? [Terminal.Power, Terminal.Told] : Array.Empty<Terminal>()]);
+            SolarPurposes.Release, SolarDevices.ReleasePart(hasFan), hasFan ? Symbol.Fan : Symbol.Plain, Spot.House, [Terminal.Inlet, Terminal.Outlet, .. hasFan ? [Terminal.Power, Terminal.Told] : Array.Empty<Terminal>()]);
         sketch.Join(store, HeatOut, mover, Terminal.Inlet, 0, SolarPurposes.ReleasePipe);
         sketch.Join(mover, Terminal.Outlet, release, Terminal.Inlet);
         sketch.Join(release, Terminal.Outlet, store, HeatBack, 0, SolarPurposes.ReleasePipe);
-        var thermostat = sketch.Put(SolarPurposes.Thermostat, SolarDevices.Thermostat, Spot.House, Terminal.Tells);
-        var relay = sketch.Put(SolarPurposes.Relay, SolarSchemeWords.Relay, Spot.House, Terminal.Told, Terminal.Tells);
+        var thermostat = sketch.Put(SolarPurposes.Thermostat, SolarDevices.Thermostat, Symbol.Thermostat, Spot.House, Terminal.Tells);
+        var relay = sketch.Put(SolarPurposes.Relay, SolarSchemeWords.Relay, Symbol.Relay, Spot.House, Terminal.Told, Terminal.Tells);
         sketch.Join(thermostat, Terminal.Tells, relay, Terminal.Told);
         sketch.Join(relay ?? thermostat, Terminal.Tells, mover, Terminal.Told);
         if (hasFan)

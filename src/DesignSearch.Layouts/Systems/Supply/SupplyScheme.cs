@@ -11,7 +11,7 @@ internal static class SupplyScheme
         var board = sketch.There(SupplySchemeWords.Board, Spot.Dwelling, Terminal.Feeds);
         var box = plan.MainsCircuits.Count > 0 ? MainsBox(plan, board, sketch) : null;
         var control = sketch.Put(
-            SupplyPurposes.ControlBox, SupplySchemeWords.ControlBox, Spot.House, [.. plan.Lines.Select(Into), Terminal.Feeds]);
+            SupplyPurposes.ControlBox, SupplySchemeWords.ControlBox, Symbol.Plain, Spot.House, [.. plan.Lines.Select(Into), Terminal.Feeds]);
         sketch.Add(control, SupplyPurposes.ControlBoxGland);
         foreach (var line in plan.Lines)
             Line(line, box, board, control, sketch);
@@ -21,7 +21,7 @@ internal static class SupplyScheme
 
     private static Component? MainsBox(SupplyPlan plan, Component board, SchemeSketch sketch)
     {
-        var box = sketch.Put(SupplyPurposes.MainsBox, SupplySchemeWords.MainsBox, Spot.House, Terminal.Power, Terminal.Feeds);
+        var box = sketch.Put(SupplyPurposes.MainsBox, SupplySchemeWords.MainsBox, Symbol.Plain, Spot.House, Terminal.Power, Terminal.Feeds);
         sketch.Add(box, SupplyPurposes.MainsBoxGland, SupplyPurposes.ResidualCurrentDevice, SupplyPurposes.Breaker);
         sketch.Add(box, LicensedWork.PurposeOf(plan));
         sketch.Join(
@@ -40,7 +40,7 @@ internal static class SupplyScheme
     {
         var atHouse = box is not null;
         var supply = sketch.PutOne(
-            SupplyPurposes.Supply(atHouse), line.Supply, SupplyWords.SupplyOf(line.Volts), atHouse ? Spot.House : Spot.Dwelling, Terminal.Power, Terminal.Feeds);
+            SupplyPurposes.Supply(atHouse), line.Supply, SupplyWords.SupplyOf(line.Volts), Symbol.Plain, atHouse ? Spot.House : Spot.Dwelling, Terminal.Power, Terminal.Feeds);
         sketch.Add(supply, SupplyPurposes.Fuse);
         if (!atHouse)
             sketch.Join(board, Terminal.Feeds, supply, Terminal.Power);

@@ -1,0 +1,66 @@
+using DesignSearch.Layouts.Design.Schemes;
+using DesignSearch.Reporting.Html;
+
+namespace DesignSearch.Reporting.Drawings;
+
+/// <summary>A sheet of a scheme as SVG: black on white or as the page's own colours go, in print too. A table beside it says the same in words.</summary>
+internal static class SchemePicture
+{
+    private const int SignsPerLine = 18;
+    private const int LineHeight = 13;
+
+    /// <summary>The picture.</summary>
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="scheme">The scheme that it is of.</param>
+    /// <param name="title">What it shows, for who cannot see it.</param>
+    public static Markup Of(SchemeSheet sheet, Scheme scheme, string title)
+    {
+        var component = scheme.Components.ToDictionary(c => c.Name, StringComparer.Ordinal);
+        return Markup.Of($"""
+            <svg class="scheme" role="img" aria-label="{title}" xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {sheet.Width} {sheet.Height}" width="{sheet.Width}" height="{sheet.Height}">
+            {Markup.All(sheet.Lines.Select(Line))}{Markup.All(sheet.Boxes.Select(b => Box(b, component[b.Name])))}</svg>
+
+            """);
+    }
+
+    private static Markup Line(PlacedLine line)
+    {
+        var (kind, points) = (line.Joint.Medium.ToString().ToLowerInvariant(), string.Join(' ', line.Points.Select(p => FormattableString.Invariant($"{p.X},{p.Y}"))));
+        var ((x, y), (endX, endY)) = (line.Points[0], line.Points[^1]);
+        return Markup.Of($"""
+            <polyline class="{kind}" points="{points}"/><path class="full" d="M{endX} {endY}l-5 -2.5v5z"/><text class="number" x="{x + 2}" y="{y - 2}">{line.Number}</text>
+
+            """);
+    }
+
+    private static Markup Box(PlacedBox box, Component component)
+    {
+        var words = Wrapped(component.Name).ToList();
+        var sign = SymbolDrawing.Of(component.Symbol);
+        var (middle, first) = (box.X + (SchemeSheet.BoxWidth / 2), box.Y + (sign == Markup.None ? 24 : 40));
+        return Markup.Of($"""
+            <g><rect class="box" x="{box.X}" y="{box.Y}" width="{SchemeSheet.BoxWidth}" height="{box.Height}"/>
+            <g transform="translate({middle - 12} {box.Y + 3})">{sign}</g>
+            {Markup.All(words.Select((w, i) => Markup.Of($"""<text x="{middle}" y="{first + (i * LineHeight)}">{w}</text>""")))}</g>
+
+            """);
+    }
+
+    // Words of a name in lines that fit the box.
+    private static IEnumerable<string> Wrapped(string name)
+    {
+        var line = "";
+        foreach (var word in name.Split(' '))
+        {
+            if (line.Length > 0 && line.Length + 1 + word.Length > SignsPerLine)
+            {
+                yield return line;
+                line = "";
+            }
+
+            line = line.Length == 0 ? word : line + " " + word;
+        }
+
+        yield return line;
+    }
+}
