@@ -37,7 +37,7 @@ public sealed class LicensedAndUpkeepTests
     [InlineData(true, 4.5)]
     public void The_electrician_is_paid_for_what_is_on_the_mains(bool hasMains, double hours)
     {
-        var scenario = hasMains ? Read(("mains_at_greenhouse = false", "mains_at_greenhouse = true")) : Read();
+        var scenario = hasMains ? Read(("mains_at_greenhouse = false", "mains_at_greenhouse = true")) : Read(("mains_cable_m = 85", "mains_cable_m = 20"));
         Assert.Equal((decimal)hours, Hours(scenario, SmallScenario.Of(scenario, ("heater", "fan-heater-1500"), ("heater_set_c", 4))));
         Assert.Equal(0, Hours(scenario, SmallScenario.Of(scenario, ("lining", "bubble-lining-large"))));
         Assert.Equal(hasMains ? 4.5m : 0, Hours(scenario, SmallScenario.Of(scenario, ("night_cover", "aluminised-motor"), ("control_box", "cheapest"))));
