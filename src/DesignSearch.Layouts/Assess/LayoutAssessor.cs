@@ -101,7 +101,8 @@ public sealed class LayoutAssessor(Scenario scenario, WinterSet winters)
     public LayoutFigures Figures(PricedLayout priced, IReadOnlyList<Outcome> outcomes, bool passesChecks)
     {
         var kwh = Weighted(outcomes, (o, i) => o.ElectricKwh + DriveKwh(priced.Built, winters.Winters[i].Winter));
-        var running = Pricer.Running(kwh, Weighted(outcomes, (o, _) => o.CheapKwh), priced.Replacements, scenario.Money, priced.UpkeepPerYear);
+        var cheapKwh = Weighted(outcomes, (o, _) => o.CheapKwh);
+        var running = Pricer.Running(kwh, cheapKwh, priced.Replacements, scenario.Money, priced.UpkeepPerYear);
         return new LayoutFigures(
             priced.BuildPrice,
             priced.BuildPrice + running.PresentValue + Pricer.Labour(priced.LabourHours, scenario.Money),

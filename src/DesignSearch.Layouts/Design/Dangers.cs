@@ -14,8 +14,8 @@ public static class Dangers
 
     /// <summary>Whatever is done on or under a roof.</summary>
     public static Caution Height { get; } = new("Working at height", """
-        A ladder is not a scaffold: firm ground, tied or footed, three points of hold, never alone and never in wind or frost. Do not step or
-        lean on glazing or glazing bars: a plank or a tower carries you, they do not.
+        A ladder is not a scaffold: firm ground, tied or footed, three points of hold, never alone and never in wind or frost. Do not step
+        or lean on glazing or glazing bars: a plank or a tower carries you, they do not.
         """.ReplaceLineEndings(" "));
 
     /// <summary>Panes that are carried, or that one works beneath.</summary>

@@ -60,11 +60,12 @@ public sealed class Needs(Catalogue catalogue, PriceLevel level)
             return;
         if (Shelf.Cheapest(SmallPartRole.LicensedHour) is not { } hour)
             missing.Add(NeedsWords.SmallPart(SmallPartRole.LicensedHour, 0, 0));
-        else if (LicensedRate is { } rate)
-            Add(hour with { Info = hour.Info with { Price = rate, PriceLow = rate, PriceHigh = rate, PriceSecondHand = null } }, hours, purpose);
         else
-            Add(hour, hours, purpose);
+            Add(LicensedRate is { } rate ? hour with { Info = At(hour.Info, rate) } : hour, hours, purpose);
     }
+
+    private static PartInfo At(PartInfo info, decimal price) =>
+        info with { Price = price, PriceLow = price, PriceHigh = price, PriceSecondHand = null };
 
     /// <summary>Price of everything, what is owned left out.</summary>
     public decimal Price(Stock stock) => Pricer.BuildPrice(parts, stock, level);

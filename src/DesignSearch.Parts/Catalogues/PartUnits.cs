@@ -5,7 +5,8 @@ public static class PartUnits
 {
     private static readonly IReadOnlyList<(string Word, PartUnit Meaning)> Known =
     [
-        ("piece", PartUnit.Piece), ("m", PartUnit.Metre), ("m2", PartUnit.SquareMetre), ("m3", PartUnit.CubicMetre), ("l", PartUnit.Litre), ("set", PartUnit.Set), ("h", PartUnit.Hour),
+        ("piece", PartUnit.Piece), ("m", PartUnit.Metre), ("m2", PartUnit.SquareMetre), ("m3", PartUnit.CubicMetre),
+        ("l", PartUnit.Litre), ("set", PartUnit.Set), ("h", PartUnit.Hour),
     ];
 
     /// <summary>The word for a unit: piece, m, m2, m3, l, set or h.</summary>

@@ -14,7 +14,10 @@ public static class PropyleneGlycol
     private const double FrictionPerShare = 1.25;
 
     private static readonly (double Share, double C)[] Freezes =
-        [(0, 0), (0.1, -2.9), (0.15, -4.9), (0.2, -7.2), (0.25, -9.8), (0.3, -12.8), (0.35, -16.3), (0.4, -20.6), (0.45, -25.8), (0.5, -32.2)];
+    [
+        (0, 0), (0.1, -2.9), (0.15, -4.9), (0.2, -7.2), (0.25, -9.8), (0.3, -12.8), (0.35, -16.3),
+        (0.4, -20.6), (0.45, -25.8), (0.5, -32.2),
+    ];
 
     /// <summary>Temperature at which ice begins to form [°C]; between the rows of a table of Melinder 2010 (0.3 K).</summary>
     /// <param name="share">Share of the mass [0…0.5]; held at the ends.</param>

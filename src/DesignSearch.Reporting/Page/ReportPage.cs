@@ -45,7 +45,11 @@ internal static class ReportPage
             ? Markup.All([CautionsSection.Of(layout), ShoppingSection.Of(layout, first.Names, run.Scenario.Currency)])
             : Markup.None;
         var afterChart = first.Layout is { } same
-            ? Markup.All([SettingsSection.Of(same), SchemeSection.Of(same), WiringSection.Of(same), ChecksSection.Of(same, run), UpkeepSection.Of(same, run.Scenario)])
+            ? Markup.All(
+            [
+                SettingsSection.Of(same), SchemeSection.Of(same), WiringSection.Of(same), ChecksSection.Of(same, run),
+                UpkeepSection.Of(same, run.Scenario),
+            ])
             : Markup.None;
         Markup[] sections =
         [

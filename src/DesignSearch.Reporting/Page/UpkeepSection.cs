@@ -9,18 +9,23 @@ namespace DesignSearch.Reporting.Page;
 internal static class UpkeepSection
 {
     /// <summary>The section.</summary>
-    public static Markup Of(JudgedLayout layout, ScenarioRecord scenario) => Markup.When(layout.Upkeep.Count > 0 || layout.Wears.Count > 0, () => Markup.Of($"""
-        <section aria-labelledby="upkeep"><h2 id="upkeep">Looking after it</h2>
-        {Markup.When(layout.Upkeep.Count > 0, () => Work(layout, scenario))}{Markup.When(layout.Wears.Count > 0, () => Wears(layout, scenario))}</section>
+    public static Markup Of(JudgedLayout layout, ScenarioRecord scenario)
+    {
+        var work = Markup.When(layout.Upkeep.Count > 0, () => Work(layout, scenario));
+        var wears = Markup.When(layout.Wears.Count > 0, () => Wears(layout, scenario));
+        return Markup.When(layout.Upkeep.Count > 0 || layout.Wears.Count > 0, () => Markup.Of($"""
+            <section aria-labelledby="upkeep"><h2 id="upkeep">Looking after it</h2>
+            {work}{wears}</section>
 
-        """));
+            """));
+    }
 
     private static Markup Work(JudgedLayout layout, ScenarioRecord scenario)
     {
         var own = layout.Upkeep.Sum(u => u.HoursPerYear);
         var counted = layout.Running.UpkeepPerYear > 0
             ? $"{Say.Money(layout.Running.UpkeepPerYear, scenario.Currency)} a year of it are counted in the life cost: "
-                + (layout.LabourCost > 0 ? "licensed hours, and your own at your rate." : "the licensed hours; your own cost nothing there.")
+                + (layout.LabourCost > 0 ? "licensed hours, and your own at your rate." : "licensed hours; your own cost nothing there.")
             : "They stand in no cost.";
         return Markup.Of($"""
             <p>About {Say.TwoFigures(own)} hours of your own work a year, an order of magnitude. {counted}</p>
@@ -49,7 +54,10 @@ internal static class UpkeepSection
         spread over its life; the life cost counts each time it is due, in today's money.</p>
         {PageTable.Of(
             $"What is bought again for layout {Say.Whole(layout.Rank)}",
-            [new("part"), new("every so many years", IsFigure: true), new("to pay each time", IsFigure: true), new("a year", IsFigure: true)],
+            [
+                new("part"), new("every so many years", IsFigure: true), new("to pay each time", IsFigure: true),
+                new("a year", IsFigure: true),
+            ],
             layout.Wears.Select(w => new Cell[]
             {
                 PlainText.Name(w.Name),

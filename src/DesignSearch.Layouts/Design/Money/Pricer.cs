@@ -51,7 +51,8 @@ public static class Pricer
     /// <param name="replacements">Present value of replacements.</param>
     /// <param name="terms">Tariff, interest, years.</param>
     /// <param name="upkeepPerYear">Upkeep of a year, as <see cref="UpkeepPerYear"/> sums it.</param>
-    public static RunningCost Running(double kwhPerWinter, double cheapKwhPerWinter, decimal replacements, MoneyTerms terms, decimal upkeepPerYear = 0)
+    public static RunningCost Running(
+        double kwhPerWinter, double cheapKwhPerWinter, decimal replacements, MoneyTerms terms, decimal upkeepPerYear = 0)
     {
         var cheap = terms.Night is { } night ? cheapKwhPerWinter * (double)(terms.TariffPerKwh - night.PerKwh) : 0;
         var yearly = Cents(kwhPerWinter * (double)terms.TariffPerKwh - cheap);

@@ -28,7 +28,8 @@ internal sealed class DesignedBench(Bench bench, BenchNumbers numbers, bool swit
         ? []
         : [new(BenchWords.Device, bench.Volts, numbers.PowerW, OnMains ? 0 : NearM, switchesDirectly ? BenchWords.Thermostat : BenchWords.Relay, "") { BringsLead = OnMains }];
 
-    public override IEnumerable<Caution> Cautions => IsHeated ? [BenchWords.HeatInTheWet, BenchWords.FleeceFire, Dangers.CarbonMonoxide] : [];
+    public override IEnumerable<Caution> Cautions =>
+        IsHeated ? [BenchWords.HeatInTheWet, BenchWords.FleeceFire, Dangers.CarbonMonoxide] : [];
 
     public override IEnumerable<Upkeep> Upkeep => BenchWords.Upkeep(IsHeated);
 

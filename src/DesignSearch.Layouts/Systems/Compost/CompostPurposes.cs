@@ -55,13 +55,15 @@ internal static class CompostPurposes
         "Takes up the growth of warm water, lets air out and shows the level.",
         "under the ridge, above the heap's highest pipe");
 
-    public static Purpose Vent { get; } = new(System, "Lets air out of the loop when it is filled.", "at the highest place of the pipe outside");
+    public static Purpose Vent { get; } =
+        new(System, "Lets air out of the loop when it is filled.", "at the highest place of the pipe outside");
 
     public static Purpose Cock { get; } = new(System, "One to fill, one to drain.", "at the lowest place, before and behind the pump");
 
     public static Purpose Strainer { get; } = new(System, "Keeps grit out of the pump.", "before the pump");
 
-    public static Purpose Fittings { get; } = new(System, "Joins pump, tank and pipes.", "in the house and where the pipe comes out of the heap");
+    public static Purpose Fittings { get; } =
+        new(System, "Joins pump, tank and pipes.", "in the house and where the pipe comes out of the heap");
 
     public static Purpose Pump { get; } = new(System, "Moves the water round.", "inside the house, at the lowest place");
 
@@ -77,7 +79,8 @@ internal static class CompostPurposes
 
     public static Purpose CoreSensor { get; } = new(System, "Tells that thermostat the core.", "in the core of the heap");
 
-    public static Purpose SensorLead { get; } = new(System, "Joins the core's sensor to its thermostat.", "from the core to the control box");
+    public static Purpose SensorLead { get; } =
+        new(System, "Joins the core's sensor to its thermostat.", "from the core to the control box");
 
     public static Purpose SensorDuct { get; } = new(System, "Protects that lead outdoors.", "between heap and house, apart from any mains");
 }

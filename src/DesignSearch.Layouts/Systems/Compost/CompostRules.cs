@@ -6,7 +6,8 @@ namespace DesignSearch.Layouts.Systems.Compost;
 public static class CompostRules
 {
     /// <summary>Pipe and pump against a hot heap.</summary>
-    public static CheckRule Heat { get; } = new("compost-heat", "pipe and pump bear a hot heap", "Common practice, no source: hot heaps reach 60 to 70 °C");
+    public static CheckRule Heat { get; } =
+        new("compost-heat", "pipe and pump bear a hot heap", "Common practice, no source: hot heaps reach 60 to 70 °C");
 
     /// <summary>Frost in the pipes between heap and house while nothing moves in them.</summary>
     public static CheckRule Frost { get; } = new(
@@ -16,7 +17,9 @@ public static class CompostRules
 
     /// <summary>An open header tank must stand above all water.</summary>
     public static CheckRule Header { get; } = new(
-        "compost-header", "header tank above the heap's highest pipe", "Water stands level in open vessels; height 0.6 of the width: common practice, no source");
+        "compost-header",
+        "header tank above the heap's highest pipe",
+        "Water stands level in open vessels; height 0.6 of the width: common practice, no source");
 
     /// <summary>A wrap that burns.</summary>
     public static CheckRule Fire { get; } = new(

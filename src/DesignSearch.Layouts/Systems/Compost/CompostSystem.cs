@@ -98,12 +98,13 @@ public sealed class CompostSystem : PlantSystem
 
         private readonly Memory<(string Pump, string Coil, double LengthM, double Glycol), double> known = new(Most);
 
-        public double KgPerS(Pump pump, CompostCoil coil, double lengthM, double glycol) => known.Of((pump.Id, coil.Id, lengthM, glycol), _ =>
-        {
-            var rubs = PropyleneGlycol.FrictionOverWater(glycol);
-            double DropPa(double m3PerS) =>
-                rubs * PipeFriction.DropPa(m3PerS, coil.BoreMm / 1000, 2 * lengthM * Fittings, RoughnessM, WaterC);
-            return PumpCurve.Of(pump).FlowM3PerS(0, DropPa) * WaterProperties.DensityKgPerM3(WaterC);
-        });
+        public double KgPerS(Pump pump, CompostCoil coil, double lengthM, double glycol) =>
+            known.Of((pump.Id, coil.Id, lengthM, glycol), _ =>
+            {
+                var rubs = PropyleneGlycol.FrictionOverWater(glycol);
+                double DropPa(double m3PerS) =>
+                    rubs * PipeFriction.DropPa(m3PerS, coil.BoreMm / 1000, 2 * lengthM * Fittings, RoughnessM, WaterC);
+                return PumpCurve.Of(pump).FlowM3PerS(0, DropPa) * WaterProperties.DensityKgPerM3(WaterC);
+            });
     }
 }

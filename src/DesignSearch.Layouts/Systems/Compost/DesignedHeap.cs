@@ -27,7 +27,8 @@ internal sealed class DesignedHeap(HeapPlan heap) : DesignedSystem
     public override IEnumerable<Upkeep> Upkeep => CompostWords.Upkeep(heap.BuildHours);
 
     public override IEnumerable<SensitivityCase> Doubts =>
-        HeapHeat.Select(f => new SensitivityCase(CompostWords.OtherHeat(f), plant => plant.With(Numbers with { HeatJPerKg = f * Numbers.HeatJPerKg })));
+        HeapHeat.Select(f => new SensitivityCase(
+            CompostWords.OtherHeat(f), plant => plant.With(Numbers with { HeatJPerKg = f * Numbers.HeatJPerKg })));
 
     private CompostNumbers Numbers => heap.Numbers;
 
@@ -35,7 +36,8 @@ internal sealed class DesignedHeap(HeapPlan heap) : DesignedSystem
 
     public override IEnumerable<Check> Checks(Conditions conditions) => HeapChecks.Of(heap, conditions);
 
-    public override IEnumerable<Check> ListChecks(Conditions conditions, BuiltLayout built) => HeapChecks.Alone(conditions, built) is { } alone ? [alone] : [];
+    public override IEnumerable<Check> ListChecks(Conditions conditions, BuiltLayout built) =>
+        HeapChecks.Alone(conditions, built) is { } alone ? [alone] : [];
 
     public override IEnumerable<Setting> Settings(Scenario scenario) => CompostWords.Settings(heap);
 

@@ -24,7 +24,10 @@ internal static class HeapChecks
         var ridge = conditions.Scenario.Greenhouse.RidgeM;
         yield return CompostRules.Header.Found(heap.HeaderM <= ridge, 1 - (heap.HeaderM / ridge), CompostWords.Header(heap.HeaderM, ridge));
         if (heap.Wrap is { Burns: true })
-            yield return CompostRules.Fire.Found(heap.OutdoorM >= FireM, (heap.OutdoorM / FireM) - 1, CompostWords.Burns(heap.OutdoorM, FireM));
+        {
+            var apart = heap.OutdoorM;
+            yield return CompostRules.Fire.Found(apart >= FireM, (apart / FireM) - 1, CompostWords.Burns(apart, FireM));
+        }
     }
 
     /// <summary>What it means that nothing stands behind the heap; null where something does, or where no season was run.</summary>

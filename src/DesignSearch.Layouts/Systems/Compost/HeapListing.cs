@@ -20,7 +20,8 @@ internal static class HeapListing
     private static Duty Hot => Duty.Heat(PlantState.Running, HeapPlan.HottestC);
 
     /// <summary>Voltage that its controls are for [V].</summary>
-    public static double ControlVolts(HeapPlan heap) => heap.Pump.Volts >= SupplyPlan.MainsVolts ? SupplyPlan.MainsVolts : SupplyPlan.ControlVolts;
+    public static double ControlVolts(HeapPlan heap) =>
+        heap.Pump.Volts >= SupplyPlan.MainsVolts ? SupplyPlan.MainsVolts : SupplyPlan.ControlVolts;
 
     public static void List(HeapPlan heap, Needs needs)
     {

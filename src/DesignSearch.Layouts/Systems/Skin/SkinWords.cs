@@ -59,16 +59,18 @@ internal static class SkinWords
 
     private static Caution Snow { get; } = new("Snow on the house", Written.Sentence($"""
         A roof that is kept cold by a lining or cover no longer melts its snow. {100 * DeepM:0} cm of wet snow weigh some
-        {WetSnowKgPerM3 * DeepM:0} kg on each square metre: know what the house was built for, by EN 1991-1-3 or the local rule. Brush it off
-        early, from the ground; in heavy snow leave the cover open and the house warm, and do not go in under a loaded roof.
+        {WetSnowKgPerM3 * DeepM:0} kg on each square metre: know what the house was built for, by EN 1991-1-3 or the local rule. Brush it
+        off early, from the ground; in heavy snow leave the cover open and the house warm, and do not go in under a loaded roof.
         """).ReplaceLineEndings(" "));
 
     private static Caution Film { get; } = new(
-        "Film and cover", "Film and screens burn and drip: no flame, welding or hot lamp beneath them, and every heater's clear space kept.");
+        "Film and cover",
+        "Film and screens burn and drip: no flame, welding or hot lamp beneath them, and every heater's clear space kept.");
 
     public static IEnumerable<Caution> Cautions(Skin skin, bool hasSinglePanes)
     {
-        var (isUnderRoof, isTight) = (skin.NightCover is not null || skin.Lining is { Transmittance: > 0 }, skin.Lining is not null || skin.Sealing is not null);
+        var isUnderRoof = skin.NightCover is not null || skin.Lining is { Transmittance: > 0 };
+        var isTight = skin.Lining is not null || skin.Sealing is not null;
         if (isUnderRoof || isTight)
             yield return Damp;
         if (isUnderRoof)

@@ -16,7 +16,8 @@ internal static class SolarScheme
         var turns = solar.Drive is not null;
         var field = sketch.Put(
             SolarPurposes.Collector, SolarSchemeWords.Collectors, Symbol.Collector, Spot.Outdoors, [Terminal.Inlet, Terminal.Outlet, Vent, .. turns ? [Terminal.Turned] : Array.Empty<Terminal>()]);
-        sketch.Add(field, SolarPurposes.CollectorFittings, SolarPurposes.FixedMount, SolarPurposes.TurningMount, SolarPurposes.Anchor, SolarPurposes.Footing, SolarPurposes.Grease);
+        sketch.Add(field, SolarPurposes.CollectorFittings, SolarPurposes.FixedMount, SolarPurposes.TurningMount, SolarPurposes.Anchor, SolarPurposes.Footing);
+        sketch.Add(field, SolarPurposes.Grease);
         sketch.Join(field, Vent, sketch.Put(SolarPurposes.AirVent, SolarSchemeWords.AirVent, Symbol.Vent, Spot.Outdoors, Terminal.Inlet), Terminal.Inlet);
         if (turns)
             Turning(solar, field, sketch);
@@ -53,7 +54,8 @@ internal static class SolarScheme
             Symbol.Tank,
             Spot.House,
             [Terminal.Inlet, Terminal.Outlet, HeatOut, HeatBack, Terminal.Tells, .. isSafe ? [Safety] : Array.Empty<Terminal>()]);
-        sketch.Add(store, SolarPurposes.Jacket, SolarPurposes.Strap, SolarPurposes.WarningLabel, SolarPurposes.Lid, SolarPurposes.TankFittings, SolarPurposes.Anode);
+        sketch.Add(store, SolarPurposes.Jacket, SolarPurposes.Strap, SolarPurposes.WarningLabel, SolarPurposes.Lid, SolarPurposes.TankFittings);
+        sketch.Add(store, SolarPurposes.Anode);
         if (isSafe)
             Safe(store, sketch);
         return store;

@@ -6,7 +6,8 @@ namespace DesignSearch.Layouts.Systems.Supply;
 /// <summary>Hours that a licensed electrician is paid for. Own estimates, no source: an offer decides.</summary>
 internal static class LicensedWork
 {
-    // Joining a new line at the dwelling's board; box with residual-current device and breaker; each device on the mains; test and certificate.
+    // Joining a new line at the dwelling's board; box with residual-current device and breaker; each device on the mains;
+    // test and certificate.
     private const double NewLineH = 3;
     private const double BoxH = 2;
     private const double DeviceH = 1;
