@@ -21,6 +21,9 @@ public sealed record NeededPart(IPart Part, decimal Quantity, Purpose Purpose)
     /// <summary>True for what is hired each time it is used: who owns such a thing never hires it.</summary>
     public bool IsHired { get; init; }
 
+    /// <summary>Its own cable to the box; none where it sits in the box or brings its cable.</summary>
+    public Lead Lead { get; init; }
+
     /// <summary>Allowance for cuts and overlaps of what is cut to size (common practice, no source).</summary>
     public const double Cuts = 1.05;
 

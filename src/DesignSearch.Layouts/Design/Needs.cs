@@ -1,5 +1,6 @@
 using DesignSearch.Layouts.Design.Duties;
 using DesignSearch.Layouts.Design.Money;
+using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Layouts.Words;
 using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Money;
@@ -29,11 +30,19 @@ public sealed class Needs(Catalogue catalogue, PriceLevel level)
     /// <param name="quantity">How much, in its unit.</param>
     /// <param name="purpose">What for and where.</param>
     /// <param name="duties">What it meets in the states of the plant.</param>
-    public void Add(IPart part, double quantity, Purpose purpose, params ReadOnlySpan<Duty> duties)
+    public void Add(IPart part, double quantity, Purpose purpose, params ReadOnlySpan<Duty> duties) => Add(part, quantity, purpose, default, duties);
+
+    /// <summary>Adds a part with the cable that joins it to its box.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="quantity">How much, in its unit.</param>
+    /// <param name="purpose">What for and where.</param>
+    /// <param name="lead">The cable.</param>
+    /// <param name="duties">What it meets in the states of the plant.</param>
+    public void Add(IPart part, double quantity, Purpose purpose, Lead lead, ReadOnlySpan<Duty> duties)
     {
         var amount = Bought(part, quantity);
         if (amount > 0)
-            parts.Add(new(part, amount, purpose, duties));
+            parts.Add(new(part, amount, purpose, duties) { Lead = lead });
     }
 
     /// <summary>Adds the cheapest small part of a role that is hired, or notes that the catalogue lacks it.</summary>
@@ -121,12 +130,37 @@ public sealed class Needs(Catalogue catalogue, PriceLevel level)
     /// <param name="purpose">What for and where.</param>
     /// <param name="duties">What it meets in the states of the plant.</param>
     /// <param name="volts">Voltage that must fit [V]; 0 for any.</param>
-    public void Small(SmallPartRole role, double quantity, Purpose purpose, ReadOnlySpan<Duty> duties, double volts = 0)
+    /// <param name="lead">The cable that joins it to its box.</param>
+    public void Small(SmallPartRole role, double quantity, Purpose purpose, ReadOnlySpan<Duty> duties, double volts = 0, Lead lead = default)
     {
         if ((Shelf.Bearing(role, duties, volts) ?? Shelf.Cheapest(role, volts)) is { } part)
-            Add(part, quantity, purpose, duties);
+            Add(part, quantity, purpose, lead, duties);
         else
             missing.Add(NeedsWords.SmallPart(role, volts, 0));
+    }
+
+    /// <summary>
+    /// Adds what switches a load: the cheapest of its role whose contact bears it. Where none does, the cheapest works the coil of a relay
+    /// that does; where no relay does either it is added all the same, so that a check can name it.
+    /// </summary>
+    /// <param name="role">The task.</param>
+    /// <param name="quantity">How many.</param>
+    /// <param name="purpose">What for and where.</param>
+    /// <param name="load">What each switches, at its start.</param>
+    /// <param name="volts">Voltage of the control [V].</param>
+    /// <param name="lead">The cable that joins it to its box.</param>
+    public void Contact(SmallPartRole role, double quantity, Purpose purpose, Duty load, double volts, Lead lead = default)
+    {
+        var isLow = volts < SupplyPlan.MainsVolts;
+        if (isLow && Shelf.Bearing(role, [load], volts) is null && Shelf.Bearing(SmallPartRole.Relay, [load], volts) is { } relay)
+        {
+            Small(role, quantity, purpose, [Duty.Current(load.State, relay.Watts / volts)], volts, lead);
+            Add(relay, quantity, NeedsWords.RelayBetween(purpose), load);
+        }
+        else
+        {
+            Small(role, quantity, purpose, [load], volts, lead);
+        }
     }
 
     /// <summary>Adds the small part that was chosen; the cheapest of its role where none was named.</summary>
@@ -135,12 +169,13 @@ public sealed class Needs(Catalogue catalogue, PriceLevel level)
     /// <param name="quantity">How much, in the part's unit.</param>
     /// <param name="purpose">What for and where.</param>
     /// <param name="volts">Voltage that must fit where none was named [V]; 0 for any.</param>
-    public void Chosen(SmallPart? chosen, SmallPartRole role, double quantity, Purpose purpose, double volts = 0)
+    /// <param name="duties">What it meets in the states of the plant.</param>
+    public void Chosen(SmallPart? chosen, SmallPartRole role, double quantity, Purpose purpose, double volts = 0, params ReadOnlySpan<Duty> duties)
     {
         if (chosen is not null)
-            Add(chosen, quantity, purpose);
+            Add(chosen, quantity, purpose, duties);
         else
-            Small(role, quantity, purpose, volts);
+            Small(role, quantity, purpose, duties, volts);
     }
 
     /// <summary>Adds a part that was looked for, or notes what the catalogue lacks.</summary>
@@ -148,11 +183,12 @@ public sealed class Needs(Catalogue catalogue, PriceLevel level)
     /// <param name="wanted">What was looked for; put into words only where it is missing.</param>
     /// <param name="quantity">How much, in the part's unit.</param>
     /// <param name="purpose">What for and where.</param>
-    public void Pick(IPart? found, FormattableString wanted, double quantity, Purpose purpose)
+    /// <param name="duties">What it meets in the states of the plant.</param>
+    public void Pick(IPart? found, FormattableString wanted, double quantity, Purpose purpose, params ReadOnlySpan<Duty> duties)
     {
         if (found is null)
             missing.Add(Written.Sentence(wanted));
         else
-            Add(found, quantity, purpose);
+            Add(found, quantity, purpose, duties);
     }
 }

@@ -21,6 +21,9 @@ public enum PartUnit
     /// <summary>One set of things that are sold together.</summary>
     Set,
 
+    /// <summary>One kilogram.</summary>
+    Kilogram,
+
     /// <summary>One hour of somebody's work.</summary>
     Hour,
 }

@@ -8,4 +8,10 @@ public enum Rating
 
     /// <summary>Current that it carries or switches [A].</summary>
     CurrentA,
+
+    /// <summary>Voltage that it blocks or works at [V].</summary>
+    VoltageV,
+
+    /// <summary>Two digits after IEC 60529: what gets into an enclosure.</summary>
+    IpCode,
 }

@@ -3,7 +3,7 @@ using DesignSearch.Parts.Catalogues;
 
 namespace DesignSearch.Parts.Electrics;
 
-/// <summary>Copper cable by the metre, two conductors and earth where mains needs it.</summary>
+/// <summary>Copper cable by the metre.</summary>
 /// <param name="Info">What every part has: name, price, life.</param>
 public sealed record Cable(PartInfo Info) : Part(Info)
 {
@@ -21,6 +21,9 @@ public sealed record Cable(PartInfo Info) : Part(Info)
             "section_mm2",
             "a cross-section that IEC 60228 lists for class 1, 2 or 5: 0.5, 0.75, 1, 1.5, 2.5, 4, 6, 10, 16 or 25"),
     ];
+
+    /// <summary>Conductors in it, the earth among them, from 2 to 12.</summary>
+    public required int Cores { get; init; }
 
     /// <summary>Cross-section of a conductor [mm²], from 0.5 to 25.</summary>
     public required double SectionMm2 { get; init; }
@@ -42,6 +45,7 @@ public sealed record Cable(PartInfo Info) : Part(Info)
 
     internal static Cable Read(ICsvCells cells) => new(PartInfo.Read(cells, [PartUnit.Metre]))
     {
+        Cores = cells.Whole("cores", 2, 12, "Conductors in it, the earth among them"),
         SectionMm2 = cells.Number("section_mm2", 0.5, 25, "Cross-section of a conductor [mm²]"),
         ConductorClass = cells.Whole("conductor_class", 1, 5, "Class after IEC 60228: 1 or 2 for fixed wiring, 5 for flexible"),
         RatedA = cells.Number("rated_a", 0.5, 200, "Current that it may carry as laid; an order of magnitude, the local code decides [A]"),

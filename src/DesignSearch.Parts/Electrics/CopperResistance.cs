@@ -3,6 +3,9 @@ namespace DesignSearch.Parts.Electrics;
 /// <summary>Largest direct-current resistance of plain copper conductors after IEC 60228.</summary>
 public static class CopperResistance
 {
+    /// <summary>Copper of a loaded cable with the usual insulation [°C] (IEC 60364-5-52).</summary>
+    public const double WarmC = 70;
+
     private const double PerKelvin = 0.00393;
 
     private static readonly (double Mm2, double Fixed, double Flexible)[] OhmPerKm =

@@ -66,10 +66,7 @@ public enum SmallPartRole
     /// <summary>Holds pipe and lets it slide.</summary>
     PipeClip,
 
-    /// <summary>Holds a mount against the wind.</summary>
-    Anchor,
-
-    /// <summary>For footings.</summary>
+    /// <summary>Concrete for footings, by the cubic metre.</summary>
     Cement,
 
     /// <summary>Holds a tank or barrels against tipping.</summary>
@@ -114,6 +111,39 @@ public enum SmallPartRole
     /// <summary>Says what must not be touched, drunk or shut.</summary>
     WarningLabel,
 
+    /// <summary>Weight that holds a stand down, by the kilogram.</summary>
+    Ballast,
+
+    /// <summary>Switches some hours after it is started.</summary>
+    DelayRelay,
+
+    /// <summary>Lets a motor come back past an end switch that is open.</summary>
+    Diode,
+
+    /// <summary>Works a drive, a valve or a cover by hand, or leaves it to its control.</summary>
+    HandSwitch,
+
+    /// <summary>Opens a heater's circuit when it grows too hot.</summary>
+    HighLimit,
+
+    /// <summary>An earth of the greenhouse's own.</summary>
+    EarthRod,
+
+    /// <summary>Cuts the greenhouse off the mains.</summary>
+    Isolator,
+
+    /// <summary>Where a mains device is plugged in.</summary>
+    SocketOutlet,
+
+    /// <summary>Warns who digs, by the metre.</summary>
+    WarningTape,
+
+    /// <summary>An enclosure for a supply of extra-low voltage.</summary>
+    SupplyBox,
+
+    /// <summary>Ten terminals for the cores of cables.</summary>
+    Terminals,
+
     /// <summary>An open tank above a filled loop: takes up its growth, lets air out and shows its level.</summary>
     HeaderTank,
 
@@ -134,9 +164,6 @@ public enum SmallPartRole
 
     /// <summary>A thermostat whose sensor lies somewhere else.</summary>
     ProbeThermostat,
-
-    /// <summary>Lead of a sensor, by the metre.</summary>
-    SensorLead,
 
     /// <summary>Antifreeze to be mixed with water, by the litre.</summary>
     AntifreezeConcentrate,

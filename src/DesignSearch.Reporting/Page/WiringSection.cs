@@ -12,7 +12,7 @@ internal static class WiringSection
 {
     private static readonly Markup Advice = Markup.Of(
         $"Advice only: a licensed person decides after the local code, and mains work is theirs. Low voltage and mains never share "
-            + $"a box, a duct or a plug. A fuse protects its cable: it is never above what the cable bears.");
+            + $"a box, a duct or a plug. A fuse is of the time-lag kind and protects its cable, which bears it until it melts.");
 
     /// <summary>The section.</summary>
     public static Markup Of(JudgedLayout layout)
@@ -35,15 +35,17 @@ internal static class WiringSection
             new("current [A]", true),
             new("at start [A]", true),
             new("cable, one way"),
+            new("cores", true),
             new("voltage lost [%]", true),
-            new("fuse [A]", true),
-            new("switched by"),
-            new("limit switches, interlock"),
+            new("fuse or breaker [A]", true),
+            new("switched by, or where"),
+            new("limit switches, interlock, task"),
         ],
         layout.Wires.Select(w => new Cell[]
         {
-            PlainText.Name(w.Device), Number(w.Volts, 0), Number(w.CurrentA, 2), Number(w.StartA, 2), Cable(w), Number(w.DropPercent, 1),
-            w.FuseA > 0 ? Number(w.FuseA, 1) : "none fits", w.SwitchedBy, w.Stops,
+            PlainText.Name(w.Device), Number(w.Volts, 0), Number(w.CurrentA, 2), Number(w.StartA, 2), Cable(w), w.Cores > 0 ? Number(w.Cores, 0) : "",
+            Number(w.DropPercent, 1),
+            w.FuseA > 0 ? Number(w.FuseA, 2) : w.IsSignal ? "" : "none fits", w.SwitchedBy, w.Stops,
         }));
 
     private static Cell Number(double value, int digits) => Cell.Figure(Say.Plain(Math.Round(value, digits)), value);

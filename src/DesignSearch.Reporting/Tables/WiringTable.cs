@@ -8,7 +8,7 @@ namespace DesignSearch.Reporting.Tables;
 internal static class WiringTable
 {
     /// <summary>Version of the format.</summary>
-    public const int Format = 1;
+    public const int Format = 2;
 
     /// <summary>What stands in the last but one column of every row.</summary>
     public const string Advice = "advice only: a licensed person decides after the local code";
@@ -20,13 +20,13 @@ internal static class WiringTable
     public static string Of(JudgedLayout layout)
     {
         var table = new CsvText(
-            [], "device", "voltage_v", "current_a", "start_current_a", "cable", "cable_m", "cable_bears_a",
+            [], "device", "voltage_v", "current_a", "start_current_a", "cable", "cores", "cable_m", "cable_bears_a",
             "voltage_lost_percent", "fuse_a", "switched_by", "limit_switches_and_interlock", "note",
             "format_version");
         foreach (var wire in layout.Wires)
             table.Row(
-                wire.Device, wire.Volts, wire.CurrentA, wire.StartA, wire.Cable, wire.CableM, wire.CableBearsA,
-                wire.DropPercent, wire.FuseA > 0 ? wire.FuseA : "none fits", wire.SwitchedBy, wire.Stops,
+                wire.Device, wire.Volts, wire.CurrentA, wire.StartA, wire.Cable, wire.Cores, wire.CableM, wire.CableBearsA,
+                wire.DropPercent, wire.FuseA > 0 ? wire.FuseA : wire.IsSignal ? "" : "none fits", wire.SwitchedBy, wire.Stops,
                 Advice, Format);
         return table.ToString();
     }

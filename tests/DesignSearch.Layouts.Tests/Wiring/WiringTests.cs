@@ -23,9 +23,9 @@ public sealed class WiringTests
         var built = LayoutBuilder.Build(scenario, SmallScenario.Solar(scenario, [.. Turning, ("heater", "fan-heater-2kw"), ("heater_set_c", 4)]));
         var wires = WireWriter.Of(built);
         Assert.Equal(
-            ["mains to the greenhouse's mains box", "stand-by heater", "supply of 12 V", "supply of 24 V", "12 V supply to the control box", "fan of the heat release", "24 V supply to the control box", "collector pump", "pump of the heat release", "drive of the frame", "controllers, timers and sensors"],
-            wires.Select(w => w.Device));
-        Assert.All(wires, w => Assert.True(w.FuseA >= w.CurrentA - 0.01 && (w.CableBearsA == 0 || w.FuseA <= w.CableBearsA), w.ToString()));
+            ["mains to the greenhouse's mains box", "stand-by heater", "supply of 12 V", "supply of 24 V", "12 V supply to the control box", "fan of the heat release", "24 V supply to the control box", "collector pump", "pump of the heat release", "drive of the frame"],
+            wires.Where(w => !built.Parts.Any(p => p.Part.Name == w.Device)).Select(w => w.Device));
+        Assert.All(wires.Where(w => !w.IsSignal), w => Assert.True(w.FuseA >= w.CurrentA - 0.01 && (w.CableBearsA == 0 || w.FuseA <= w.CableBearsA), w.ToString()));
         Assert.All(wires, w => Assert.True(w.DropPercent <= 5, w.ToString()));
         var drive = wires.Single(w => w.Device.StartsWith("drive", StringComparison.Ordinal));
         Assert.Contains("limit switch", drive.Stops, StringComparison.Ordinal);
@@ -38,12 +38,12 @@ public sealed class WiringTests
     [Fact]
     public void Loss_in_the_cables_is_that_of_the_standard()
     {
-        // 4 mm² of class 5, 5 A, 20 m: 0.990 V or 4.13 % of 24 V; 6 mm², 8 A, 15 m: 3.30 %.
-        foreach (var (section, amperes, metres, percent) in new[] { (4.0, 5.0, 20.0, 4.125), (6, 8, 15, 3.30), (1.5, 2, 40, 8.87) })
+        // 4 mm² of class 5 is 5.92 Ω/km at 70 °C; 5 A, 20 m: 1.184 V or 4.94 % of 24 V.
+        foreach (var (section, amperes, metres, percent) in new[] { (4.0, 5.0, 20.0, 4.936), (6, 8, 15, 3.949), (1.5, 2, 40, 10.61) })
         {
             var cable = Load().Catalogue.Of<Cable>().First(c => c.SectionMm2 == section && c.ConductorClass == 5 && c.MaxVolts < 400);
             var line = new LowLine(24, metres, [new Circuit("lamp", 24, 24 * amperes, 0, "", "")]) { Feeder = cable };
-            Validation.Equal(FormattableString.Invariant($"wiring loss in {section} mm2 at {amperes} A over {metres} m"), "share of 24 V [%]", percent, 100 * line.WorstDrop, 0.01, "IEC 60228 resistances, 2 L I R'", "LowLine");
+            Validation.Equal(FormattableString.Invariant($"wiring loss in {section} mm2 at {amperes} A over {metres} m"), "share of 24 V, copper at 70 °C [%]", percent, 100 * line.WorstDrop, 0.01, "IEC 60228 resistances, 2 L I R'", "LowLine");
         }
     }
 
@@ -52,8 +52,11 @@ public sealed class WiringTests
     {
         var thin = Load().Catalogue.Of<Cable>().First(c => c.Id == "cable-2x1-5");
         LowLine Line(double amperes) => new(24, 1, [new Circuit("lamp", 24, 24 * amperes, 0, "", "")]) { Feeder = thin };
-        Assert.Equal([1.0, 5, 10], new[] { 0.5, 4, 7.6 }.Select(a => Line(a).FuseA!.Value));
-        Assert.Null(Line(10.5).FuseA);
+        // A quarter above the load; 10 A of cable bear a fuse of 6.9 A until it melts.
+        Assert.Equal([1.0, 5, 6.3], new[] { 0.5, 4, 5 }.Select(a => Line(a).MainFuseA));
+        Assert.True(Line(5).WorstFuseShare < 1);
+        Assert.True(Line(5.2).WorstFuseShare > 1);
+        Assert.Equal(double.PositiveInfinity, Line(33).WorstFuseShare);
     }
 
     [Fact]

@@ -18,13 +18,31 @@ public readonly record struct Duty(PlantState State, Rating Rating, double Value
     /// <param name="amperes">How much; what a contact switches counts as at the start of the device [A].</param>
     public static Duty Current(PlantState state, double amperes) => new(state, Rating.CurrentA, amperes);
 
+    /// <summary>Voltage that it blocks.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="volts">How much [V].</param>
+    public static Duty Voltage(PlantState state, double volts) => new(state, Rating.VoltageV, volts);
+
+    /// <summary>Dust and water that an enclosure keeps out.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="code">The two digits after IEC 60529 that its place asks for.</param>
+    public static Duty Kept(PlantState state, int code) => new(state, Rating.IpCode, code);
+
     /// <summary>Share of its rating that is left to a part, below 0 where it is missed; -1 where its row does not say what it bears.</summary>
     /// <param name="part">The part.</param>
     public double Margin(IPart part)
     {
         ArgumentNullException.ThrowIfNull(part);
-        return part.Bears(Rating) is { } bears ? Math.Abs(bears - Value) < Tiny ? 0 : (bears - Value) / Math.Max(Math.Abs(bears), Tiny) : -1;
+        if (part.Bears(Rating) is not { } bears)
+            return -1;
+        if (Rating != Rating.IpCode)
+            return Spare(bears, Value);
+        // Each digit of an enclosure stands for itself; more than is asked is nothing to spare of.
+        var spare = Math.Min(Spare(Math.Floor(bears / 10), Math.Floor(Value / 10)), Spare(bears % 10, Value % 10));
+        return spare >= 0 ? 1 : spare;
     }
+
+    private static double Spare(double bears, double meets) => Math.Abs(bears - meets) < Tiny ? 0 : (bears - meets) / Math.Max(Math.Abs(bears), Tiny);
 
     private const double Tiny = 1e-9;
 }

@@ -31,7 +31,7 @@ public sealed class SchemeSketch(IReadOnlyList<NeededPart> parts)
     public Component? Put(Purpose purpose, string name, Symbol symbol, Spot spot, params ReadOnlySpan<Terminal> terminals)
     {
         var lines = byPurpose[purpose].ToList();
-        return lines.Count == 0 ? null : Keep(new(name, purpose.System, symbol, spot, lines[0].Part.Id, lines.Sum(l => l.Quantity), [.. terminals], []));
+        return lines.Count == 0 ? null : Keep(new(name, purpose.System, symbol, spot, lines[0].Part.Id, lines.Sum(l => l.Quantity), [.. terminals], Ids([NeedsWords.RelayBetween(purpose)])));
     }
 
     /// <summary>Draws what was listed for a purpose as several components, each with its share of it.</summary>

@@ -13,9 +13,6 @@ public sealed record LowLine
     /// <param name="circuits">The devices, one or more.</param>
     public LowLine(double volts, double feederM, IReadOnlyList<Circuit> circuits) => (Volts, FeederM, Circuits) = (volts, feederM, circuits);
 
-    /// <summary>Fuse sizes on the market [A] (common practice, no source).</summary>
-    public static IReadOnlyList<double> FuseSizesA { get; } = [1, 2, 3, 5, 7.5, 10, 15, 20, 25, 30, 40];
-
     /// <summary>Its voltage [V].</summary>
     public double Volts { get; }
 
@@ -37,8 +34,14 @@ public sealed record LowLine
             circuits = value;
             // Summed up here, for a search asks for them many times.
             (Watts, MostStartA) = (0, double.NegativeInfinity);
+            var controlsA = 0.0;
             for (var i = 0; i < value.Count; i++)
-                (Watts, MostStartA) = (Watts + value[i].Watts, Math.Max(MostStartA, value[i].StartA - value[i].RunningA));
+            {
+                (Watts, MostStartA) = (Watts + value[i].Watts, Math.Max(MostStartA, MoreA(value, value[i])));
+                controlsA += value[i].IsControl ? value[i].RunningA : 0;
+            }
+
+            ControlsFuseA = TimeLagFuse.SizeFor(controlsA, controlsA);
         }
     }
 
@@ -48,7 +51,7 @@ public sealed record LowLine
     /// <summary>Current while everything runs [A].</summary>
     public double RunningA => Watts / Volts;
 
-    /// <summary>Current while everything runs and the hungriest device starts; the others start one after the other [A].</summary>
+    /// <summary>Current while everything runs and the hungriest devices start; what one control switches starts together [A].</summary>
     public double StartA => RunningA + MostStartA;
 
     /// <summary>Share of the voltage lost on the way to the worst placed device while everything runs [0…1]; 0 without a cable.</summary>
@@ -70,43 +73,69 @@ public sealed record LowLine
         {
             var worst = double.NegativeInfinity;
             for (var i = 0; i < circuits.Count; i++)
-                worst = Math.Max(worst, Drop(circuits[i], RunningA + circuits[i].StartA - circuits[i].RunningA, circuits[i].StartA));
+                worst = Math.Max(worst, Drop(circuits[i], StartingA(circuits[i]), circuits[i].StartA));
             return worst;
         }
     }
 
-    /// <summary>What the thinnest cable of the line may carry [A].</summary>
-    public double CablesBearA
+    /// <summary>The time-lag fuse right behind the supply: above everything running with a quarter in hand and above the start [A]; 0 where no size is.</summary>
+    public double MainFuseA => TimeLagFuse.SizeFor(RunningA, StartA);
+
+    /// <summary>The one fuse of all controls [A].</summary>
+    public double ControlsFuseA { get; private init; }
+
+    /// <summary>Whether any control stands on this line.</summary>
+    public bool HasControls
     {
         get
         {
-            var least = Feeder?.RatedA ?? double.PositiveInfinity;
             for (var i = 0; i < circuits.Count; i++)
-                least = Math.Min(least, circuits[i].Cable?.RatedA ?? double.PositiveInfinity);
-            return least;
+            {
+                if (circuits[i].IsControl)
+                    return true;
+            }
+
+            return false;
         }
     }
 
-    /// <summary>The smallest fuse that carries everything; null where that is more than the thinnest cable bears.</summary>
-    public double? FuseA => FuseFor(RunningA) is var fuse and > 0 && fuse <= CablesBearA ? fuse : null;
+    /// <summary>What the cables must bear for their fuses, as a share of what they bear, at the worst of them; infinite where no fuse size serves.</summary>
+    public double WorstFuseShare
+    {
+        get
+        {
+            var worst = Share(MainFuseA, Feeder);
+            for (var i = 0; i < circuits.Count; i++)
+                worst = Math.Max(worst, Share(FuseBefore(circuits[i]), circuits[i].Cable));
+            return worst;
+        }
+    }
 
     private double MostStartA { get; init; }
 
-    /// <summary>The smallest fuse that carries a current [A]; 0 where none does.</summary>
-    public static double FuseFor(double amperes)
+    private static double MoreA(IReadOnlyList<Circuit> all, Circuit circuit)
     {
-        foreach (var size in FuseSizesA)
-        {
-            if (size >= amperes - 1e-9)
-                return size;
-        }
-
-        return 0;
+        var more = 0.0;
+        for (var i = 0; i < all.Count; i++)
+            more += all[i].StartA > all[i].RunningA && all[i].SwitchedBy == circuit.SwitchedBy ? all[i].StartA - all[i].RunningA : 0;
+        return more;
     }
+
+    /// <summary>The time-lag fuse in the box before a device; all controls share one [A]; 0 where no size serves.</summary>
+    /// <param name="circuit">One of <see cref="Circuits"/>.</param>
+    public double FuseBefore(Circuit circuit) =>
+        circuit.IsControl ? ControlsFuseA : TimeLagFuse.SizeFor(circuit.RunningA, circuit.StartA);
+
+    /// <summary>Current in the feeder while a device starts, together with all that the same control switches [A].</summary>
+    /// <param name="circuit">One of <see cref="Circuits"/>.</param>
+    public double StartingA(Circuit circuit) => RunningA + MoreA(circuits, circuit);
 
     /// <summary>Share of the voltage lost on the way to a device [0…1].</summary>
     /// <param name="circuit">One of <see cref="Circuits"/>.</param>
     public double Drop(Circuit circuit) => Drop(circuit, RunningA, circuit.RunningA);
+
+    private static double Share(double fuseA, Cable? cable) =>
+        fuseA <= 0 ? double.PositiveInfinity : cable is null ? 0 : fuseA * TimeLagFuse.CableShare / cable.RatedA;
 
     private double Drop(Circuit circuit, double feederA, double ownA) =>
         ((Feeder is null ? 0 : CableDrop.Volts(Feeder, FeederM, feederA)) + (circuit.Cable is null ? 0 : CableDrop.Volts(circuit.Cable, circuit.CableM, ownA))) / Volts;

@@ -24,8 +24,14 @@ public sealed record SupplyPlan
     /// <summary>Its length one way [m].</summary>
     public required double MainsCableM { get; init; }
 
-    /// <summary>Circuit breaker in the mains box; null without mains, or where the catalogue has none between load and cable.</summary>
+    /// <summary>Circuit breaker where the mains cable begins; null without mains, or where the catalogue has none between load and cable.</summary>
     public required SmallPart? Breaker { get; init; }
+
+    /// <summary>The worst way of a dead short on the mains; null without mains, or where breaker or cable lack.</summary>
+    public FaultLoop? Loop { get; init; }
+
+    /// <summary>Sensors without a voltage of their own, with their cables.</summary>
+    public IReadOnlyList<Circuit> Signals { get; init; } = [];
 
     /// <summary>Extra-low voltages, the lowest first; empty where nothing needs any.</summary>
     public required IReadOnlyList<LowLine> Lines { get; init; }

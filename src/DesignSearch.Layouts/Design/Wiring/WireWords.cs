@@ -6,7 +6,9 @@ namespace DesignSearch.Layouts.Design.Wiring;
 internal static class WireWords
 {
     public const string MainsFeeder = "mains to the greenhouse's mains box";
-    public const string MainsSwitch = "residual-current device and circuit breaker";
+    public const string MainsBoxEnd = "mains box";
+    public const string MainsSwitch = "residual-current device and circuit breaker where the cable begins; isolator in the mains box";
+    public const string MainsStops = "earth carried out with the cable or an own rod: the licensed person's choice";
     public const string MainsBox = "the mains box";
     public const string DwellingSocket = "a socket in the dwelling behind a 30 mA residual-current device";
     public const string NoCableServes = "none in the catalogue serves";

@@ -16,46 +16,51 @@ public static class WireWriter
             Mains(supply, wires);
         foreach (var line in supply.Lines)
             Low(line, supply.MainsW > 0, wires);
+        foreach (var signal in supply.Signals)
+            wires.Add(Row(signal, 0, 0));
         return wires;
     }
 
     private static void Mains(SupplyPlan supply, List<Wire> wires)
     {
-        var breaker = supply.Breaker?.RatedA ?? 0;
         var (cable, metres) = (supply.MainsCable, supply.MainsCableM);
         double Percent(double branchV) =>
             100 * ((cable is null ? 0 : CableDrop.Volts(cable, metres, supply.MainsA)) + branchV) / SupplyPlan.MainsVolts;
-        wires.Add(Row(
-            WireWords.MainsFeeder, SupplyPlan.MainsVolts, supply.MainsA, supply.MainsStartA, cable, metres, Percent(0), breaker, WireWords.MainsSwitch));
+        var feeder = new Circuit(WireWords.MainsFeeder, SupplyPlan.MainsVolts, supply.MainsW, metres, WireWords.MainsSwitch, WireWords.MainsStops)
+        {
+            StartA = supply.MainsStartA,
+            Cable = cable,
+        };
+        wires.Add(Row(feeder, Percent(0), supply.Breaker?.RatedA ?? 0));
         foreach (var c in supply.MainsCircuits)
-            wires.Add(Row(c, Percent(c.Cable is null ? 0 : CableDrop.Volts(c.Cable, c.CableM, c.RunningA)), breaker));
+            wires.Add(Row(c, Percent(c.Cable is null ? 0 : CableDrop.Volts(c.Cable, c.CableM, c.RunningA)), c.BreakerA));
     }
 
     private static void Low(LowLine line, bool mainsInHouse, List<Wire> wires)
     {
-        var fuse = line.FuseA ?? 0;
-        var feeder = line.Feeder is null ? 0 : CableDrop.Volts(line.Feeder, line.FeederM, line.RunningA) / line.Volts;
+        var drop = line.Feeder is null ? 0 : CableDrop.Volts(line.Feeder, line.FeederM, line.RunningA) / line.Volts;
         var from = mainsInHouse ? WireWords.MainsBox : WireWords.DwellingSocket;
-        wires.Add(Row(
-            WireWords.Supply(line.Volts), line.Volts, line.RunningA, line.StartA, line.Feeder, line.FeederM, 100 * feeder, fuse, from));
+        var feeder = new Circuit(WireWords.Supply(line.Volts), line.Volts, line.Watts, line.FeederM, from, "") { StartA = line.StartA, Cable = line.Feeder };
+        wires.Add(Row(feeder, 100 * drop, Serving(line.MainFuseA, line.Feeder)));
         foreach (var c in line.Circuits)
-            wires.Add(Row(c, 100 * line.Drop(c), fuse));
+            wires.Add(Row(c, 100 * line.Drop(c), Serving(line.FuseBefore(c), c.Cable)));
     }
 
-    private static Wire Row(Circuit c, double percent, double fuse) =>
-        Row(c.Device, c.Volts, c.RunningA, c.StartA, c.Cable, c.CableM, percent, fuse, c.SwitchedBy) with { Stops = c.Stops };
+    // The fuse where its cable bears it.
+    private static double Serving(double fuseA, Cable? cable) => cable is null || fuseA * TimeLagFuse.CableShare <= cable.RatedA + 1e-9 ? fuseA : 0;
 
-    private static Wire Row(
-        string device, double volts, double amperes, double startA, Cable? cable, double metres, double percent, double fuse, string by) => new(
-        device,
-        volts,
-        Math.Round(amperes, 2),
-        Math.Round(startA, 2),
-        cable?.Name ?? (metres > 0 ? WireWords.NoCableServes : WireWords.OwnLead),
-        Math.Round(metres, 1),
-        cable?.RatedA ?? 0,
+    private static Wire Row(Circuit c, double percent, double fuse) => new(
+        c.Device,
+        c.Volts,
+        Math.Round(c.RunningA, 2),
+        Math.Round(c.StartA, 2),
+        c.Cable?.Name ?? (c.CableM > 0 ? WireWords.NoCableServes : WireWords.OwnLead),
+        c.Cable?.Cores ?? 0,
+        Math.Round(c.CableM, 1),
+        c.Cable?.RatedA ?? 0,
         Math.Round(percent, 1),
         fuse,
-        by,
-        "");
+        c.Volts == 0,
+        c.SwitchedBy,
+        c.Stops);
 }

@@ -2,6 +2,7 @@ using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
+using DesignSearch.Layouts.Design.Duties;
 using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Parts.Benches;
 using DesignSearch.Parts.Small;
@@ -15,6 +16,10 @@ internal sealed class DesignedBench(Bench bench, BenchNumbers numbers, bool swit
 {
     private const double NearM = 3;
 
+    // An electronic thermostat has a supply and a contact, one on the mains line, neutral and earth.
+    private const int LowCores = 4;
+    private const int MainsCores = 3;
+
     // A fleece that does not close at the edge (own choice).
     private const double FleeceDoubt = 1.5;
 
@@ -26,7 +31,7 @@ internal sealed class DesignedBench(Bench bench, BenchNumbers numbers, bool swit
 
     public override IEnumerable<Circuit> Circuits => !IsHeated
         ? []
-        : [new(BenchWords.Device, bench.Volts, numbers.PowerW, OnMains ? 0 : NearM, switchesDirectly ? BenchWords.Thermostat : BenchWords.Relay, "") { BringsLead = OnMains }];
+        : [new(BenchWords.Device, bench.Volts, numbers.PowerW, OnMains ? 0 : NearM, switchesDirectly ? BenchWords.Thermostat : BenchWords.Relay, "") { BringsLead = OnMains, WantsOwnBreaker = OnMains }];
 
     public override IEnumerable<Caution> Cautions =>
         IsHeated ? [BenchWords.HeatInTheWet, BenchWords.FleeceFire, Dangers.CarbonMonoxide] : [];
@@ -53,10 +58,18 @@ internal sealed class DesignedBench(Bench bench, BenchNumbers numbers, bool swit
         needs.Add(bench, numbers.AreaM2, IsHeated ? BenchWords.Heated : BenchWords.Unheated);
         if (!IsHeated)
             return;
-        var amperes = numbers.PowerW / bench.Volts;
-        needs.Small(SmallPartRole.Thermostat, 1, BenchWords.ThermostatPart, bench.Volts, switchesDirectly ? amperes : 0);
-        if (!switchesDirectly)
-            needs.Small(SmallPartRole.Relay, 1, BenchWords.RelayPart, bench.Volts, amperes);
+        var load = Duty.Current(PlantState.DesignNight, numbers.PowerW / bench.Volts);
+        var lead = new Lead(NearM, OnMains ? MainsCores : LowCores);
+        if (switchesDirectly)
+        {
+            needs.Small(SmallPartRole.Thermostat, 1, BenchWords.ThermostatPart, [load], bench.Volts, lead);
+            return;
+        }
+
+        var relay = needs.Shelf.Bearing(SmallPartRole.Relay, [load], bench.Volts);
+        var coil = Duty.Current(PlantState.DesignNight, (relay?.Watts ?? 0) / bench.Volts);
+        needs.Small(SmallPartRole.Thermostat, 1, BenchWords.ThermostatPart, [coil], bench.Volts, lead);
+        needs.Small(SmallPartRole.Relay, 1, BenchWords.RelayPart, [load], bench.Volts);
     }
 
     public override void Draw(SchemeSketch sketch)

@@ -79,8 +79,5 @@ internal static class CompostPurposes
 
     public static Purpose CoreSensor { get; } = new(System, "Tells that thermostat the core.", "in the core of the heap");
 
-    public static Purpose SensorLead { get; } =
-        new(System, "Joins the core's sensor to its thermostat.", "from the core to the control box");
-
     public static Purpose SensorDuct { get; } = new(System, "Protects that lead outdoors.", "between heap and house, apart from any mains");
 }

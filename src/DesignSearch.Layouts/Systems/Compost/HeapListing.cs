@@ -16,6 +16,11 @@ internal static class HeapListing
     private const double Spill = 1.1;
     private const double Cocks = 2;
 
+    // An electronic thermostat has a supply and a contact, one on the mains line, neutral and earth; a probe has two.
+    private const int LowCores = 4;
+    private const int MainsCores = 3;
+    private const int CoresOfProbe = 2;
+
     /// <summary>What everything that its water runs through meets.</summary>
     private static Duty Hot => Duty.Heat(PlantState.Running, HeapPlan.HottestC);
 
@@ -62,11 +67,12 @@ internal static class HeapListing
     {
         var volts = ControlVolts(heap);
         var contact = Duty.Current(PlantState.Running, Circuit(heap).StartA);
+        var house = new Lead(NearM, volts >= SupplyPlan.MainsVolts ? MainsCores : LowCores);
         needs.Add(heap.Pump, 1, CompostPurposes.Pump, Hot);
-        needs.Small(SmallPartRole.Thermostat, 1, CompostPurposes.Thermostat, [contact], volts);
-        needs.Small(SmallPartRole.ProbeThermostat, 1, CompostPurposes.CoreThermostat, [contact], volts);
-        needs.Small(SmallPartRole.TemperatureSensor, 1, CompostPurposes.CoreSensor, [Hot]);
-        needs.Small(SmallPartRole.SensorLead, (heap.OutdoorM + NearM) * NeededPart.Cuts, CompostPurposes.SensorLead);
+        needs.Contact(SmallPartRole.Thermostat, 1, CompostPurposes.Thermostat, contact, volts, house);
+        needs.Contact(SmallPartRole.ProbeThermostat, 1, CompostPurposes.CoreThermostat, contact, volts);
+        var lead = new Lead(heap.OutdoorM + NearM, CoresOfProbe);
+        needs.Small(SmallPartRole.TemperatureSensor, 1, CompostPurposes.CoreSensor, [Hot], 0, lead);
         needs.Small(SmallPartRole.Conduit, heap.OutdoorM, CompostPurposes.SensorDuct);
     }
 

@@ -56,7 +56,6 @@ internal static class HeapScheme
             core,
             Terminal.Told,
             heap.OutdoorM + HeapListing.NearM,
-            CompostPurposes.SensorLead,
             CompostPurposes.SensorDuct);
         sketch.Join(house, Terminal.Tells, core, Terminal.Told);
         sketch.Join(core, Terminal.Tells, sketch.Find(CompostWords.PumpDevice), Terminal.Told);

@@ -2,6 +2,7 @@ using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
+using DesignSearch.Layouts.Design.Duties;
 using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Parts.DayStore;
 using DesignSearch.Parts.Small;
@@ -20,6 +21,10 @@ internal sealed class DesignedDayStore(EarthPipe pipe, StoreFan fan, PipeField l
     : DesignedSystem
 {
     private const double NearM = 3;
+
+    // An electronic thermostat has a supply and a contact, one on the mains line, neutral and earth.
+    private const int LowCores = 4;
+    private const int MainsCores = 3;
     private const double LeastGap = 1.5;
     private const double AboveHeatersK = 3;
     private const double BelowVentsK = 2;
@@ -87,9 +92,10 @@ internal sealed class DesignedDayStore(EarthPipe pipe, StoreFan fan, PipeField l
         var header = needs.Shelf.Of<EarthHeader>().FirstOrDefault(h => h.PipesMost >= laid.Count);
         needs.Pick(header, DayStoreWords.WantedHeader(laid.Count), 1, DayStoreWords.Header);
         needs.Add(fan, 1, DayStoreWords.Fan);
-        needs.Small(SmallPartRole.Thermostat, 2, DayStoreWords.Thermostats, volts);
+        var load = Duty.Current(PlantState.Running, fan.Watts / fan.Volts);
+        needs.Contact(SmallPartRole.Thermostat, 2, DayStoreWords.Thermostats, load, volts, new Lead(NearM, OnMains ? MainsCores : LowCores));
         needs.Small(SmallPartRole.TemperatureSensor, 1, DayStoreWords.SoilSensor);
-        needs.Small(SmallPartRole.DifferenceController, 1, DayStoreWords.Controller, volts);
+        needs.Contact(SmallPartRole.DifferenceController, 1, DayStoreWords.Controller, load, volts);
     }
 
     private DayStoreNumbers Soil(double factor) => numbers with

@@ -32,7 +32,13 @@ internal sealed class DesignedHeatPump(HeatPump pump, double wishC, HeatPumpNumb
     public override IEnumerable<string> Words => [HeatPumpWords.Title(pump.HeatAt7W, numbers.SetPointC)];
 
     public override IEnumerable<Circuit> Circuits =>
-        [new(HeatPumpWords.Device, pump.Volts, pump.Volts * pump.MostA, RunM, HeatPumpWords.Switch, "") { IsJoinedInPrice = true }];
+        [
+            new(HeatPumpWords.Device, pump.Volts, pump.Volts * pump.MostA, RunM, HeatPumpWords.Switch, "")
+            {
+                WantsOwnBreaker = true,
+                IsJoinedInPrice = true,
+            },
+        ];
 
     public override IEnumerable<Caution> Cautions => HeatPumpWords.Cautions(pump.Refrigerant).Append(Dangers.CarbonMonoxide);
 

@@ -2,6 +2,7 @@ using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
+using DesignSearch.Layouts.Design.Duties;
 using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Parts.Heaters;
 using DesignSearch.Parts.Small;
@@ -13,7 +14,11 @@ namespace DesignSearch.Layouts.Systems.Heaters;
 /// <summary>The stand-by heater of one layout.</summary>
 internal sealed class DesignedHeater(Heater heater, HeaterNumbers numbers, bool switchesDirectly) : DesignedSystem
 {
-    private const double CoilW = 8;
+    private const double NearM = 3;
+
+    // An electronic thermostat has a supply and a contact, one on the mains line, neutral and earth.
+    private const int LowCores = 4;
+    private const int MainsCores = 3;
     private const double LeastBandK = 0.1;
 
     public override bool IsReserve => true;
@@ -27,9 +32,7 @@ internal sealed class DesignedHeater(Heater heater, HeaterNumbers numbers, bool 
         get
         {
             var by = heater.HasThermostat ? HeaterWords.OwnThermostat : switchesDirectly ? HeaterWords.FrostThermostat : HeaterWords.Contactor;
-            yield return new(HeaterWords.Device, heater.Volts, heater.Watts, 0, by, "") { BringsLead = true };
-            if (!heater.HasThermostat && !switchesDirectly)
-                yield return new(HeaterWords.CoilDevice, SupplyPlan.ControlVolts, CoilW, 0, HeaterWords.ControlBox, "");
+            yield return new(HeaterWords.Device, heater.Volts, heater.Watts, 0, by, HeaterWords.Stops) { BringsLead = true, WantsOwnBreaker = true };
         }
     }
 
@@ -56,20 +59,30 @@ internal sealed class DesignedHeater(Heater heater, HeaterNumbers numbers, bool 
 
     public override void List(Needs needs)
     {
+        var load = Duty.Current(PlantState.DesignNight, heater.Watts / heater.Volts);
         needs.Add(heater, 1, HeaterWords.Heater);
+        needs.Small(SmallPartRole.HighLimit, 1, HeaterWords.HighLimit, [load], SupplyPlan.MainsVolts, new Lead(NearM, MainsCores));
         if (heater.HasThermostat)
             return;
-        var amperes = heater.Watts / heater.Volts;
-        if (!switchesDirectly)
-            needs.Small(SmallPartRole.Contactor, 1, HeaterWords.ContactorPart, SupplyPlan.MainsVolts, amperes);
-        needs.Small(SmallPartRole.Thermostat, 1, HeaterWords.ThermostatPart, switchesDirectly ? SupplyPlan.MainsVolts : SupplyPlan.ControlVolts, switchesDirectly ? amperes : 0);
+        if (switchesDirectly)
+        {
+            needs.Small(SmallPartRole.Thermostat, 1, HeaterWords.ThermostatPart, [load], SupplyPlan.MainsVolts, new Lead(NearM, MainsCores));
+            return;
+        }
+
+        var coil = (needs.Shelf.Bearing(SmallPartRole.Contactor, [load], SupplyPlan.MainsVolts)?.Watts ?? 0) / SupplyPlan.ControlVolts;
+        needs.Small(SmallPartRole.Contactor, 1, HeaterWords.ContactorPart, [load], SupplyPlan.MainsVolts);
+        var switches = Duty.Current(PlantState.DesignNight, coil);
+        needs.Contact(SmallPartRole.Thermostat, 1, HeaterWords.ThermostatPart, switches, SupplyPlan.ControlVolts, new Lead(NearM, LowCores));
     }
 
     public override void Draw(SchemeSketch sketch)
     {
-        var warm = sketch.Put(HeaterWords.Heater, HeaterWords.Device, Symbol.Heater, Spot.House, heater.HasThermostat ? [Terminal.Power] : [Terminal.Power, Terminal.Told]);
+        var warm = sketch.Put(HeaterWords.Heater, HeaterWords.Device, Symbol.Heater, Spot.House, Terminal.Power, Terminal.Told);
+        var cutOut = sketch.Put(HeaterWords.HighLimit, HeaterWords.HighLimitName, Symbol.LimitSwitch, Spot.House, Terminal.Tells);
+        sketch.Join(cutOut, Terminal.Tells, warm, Terminal.Told);
         var thermostat = sketch.Put(HeaterWords.ThermostatPart, HeaterWords.FrostThermostat, Symbol.Thermostat, Spot.House, Terminal.Tells);
-        var contactor = sketch.Put(HeaterWords.ContactorPart, HeaterWords.CoilDevice, Symbol.Relay, Spot.House, Terminal.Power, Terminal.Told, Terminal.Tells);
+        var contactor = sketch.Put(HeaterWords.ContactorPart, HeaterWords.ContactorName, Symbol.Relay, Spot.House, Terminal.Told, Terminal.Tells);
         sketch.Join(thermostat, Terminal.Tells, contactor ?? warm, Terminal.Told);
         sketch.Join(contactor, Terminal.Tells, warm, Terminal.Told);
     }

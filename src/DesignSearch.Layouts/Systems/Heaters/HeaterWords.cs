@@ -7,17 +7,23 @@ namespace DesignSearch.Layouts.Systems.Heaters;
 internal static class HeaterWords
 {
     public const string Device = "stand-by heater";
-    public const string CoilDevice = "thermostat and coil of the heater's contactor";
     public const string OwnThermostat = "its own thermostat";
     public const string FrostThermostat = "frost thermostat";
     public const string Contactor = "contactor, its coil by the low-voltage thermostat";
-    public const string ControlBox = "control box";
+    public const string ContactorName = "contactor of the heater";
+    public const string HighLimitName = "high-limit cut-out of the heater";
+    public const string Stops = "high-limit cut-out in its circuit, which is its own; plugged into a socket where a plug bears it";
 
     private const string System = "stand-by heater";
 
     public static Purpose Heater { get; } = new(
         System, "Holds the limit when all else is spent.",
         "half a metre clear all round, never under film");
+
+    public static Purpose HighLimit { get; } = new(
+        System,
+        "Cuts the heater off when the air over it is too hot; reset by hand, after the cause is found.",
+        "half a metre over the heater, in its own circuit");
 
     public static Purpose ContactorPart { get; } =
         new(System, "Switches the heater, whose current is more than a thermostat bears; the coil is on low voltage.", "in the mains box");
@@ -28,8 +34,8 @@ internal static class HeaterWords
         "at plant height, out of the sun");
 
     public static Caution Fire { get; } = new("Fire", """
-        An electric heater wants half a metre to a metre clear all round, never film, fleece or dust near it, a high-limit cut-out and a
-        circuit of its own.
+        An electric heater wants half a metre to a metre clear all round, never film, fleece or dust near it, the high-limit cut-out and the
+        circuit of its own that are on the list.
         """.ReplaceLineEndings(" "));
 
     public static IEnumerable<Upkeep> Upkeep { get; } =

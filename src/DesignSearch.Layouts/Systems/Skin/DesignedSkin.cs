@@ -8,18 +8,11 @@ using DesignSearch.Season;
 namespace DesignSearch.Layouts.Systems.Skin;
 
 /// <summary>The skin of one layout.</summary>
-internal sealed class DesignedSkin(Skin skin, Greenhouse house, SmallPart? motor) : DesignedSystem
+internal sealed class DesignedSkin(Skin skin, Greenhouse house, CoverMotors? motors) : DesignedSystem
 {
-    private const int Motors = 2;
-
     public override IEnumerable<string> Words => SkinWords.Title(skin);
 
-    public override IEnumerable<Circuit> Circuits => motor is null
-        ? []
-        : SkinWords.MotorDevices.Select(device => new Circuit(device, motor.Volts, motor.Watts, house.LengthM, SkinWords.MotorSwitch, SkinWords.MotorStops)
-        {
-            StartA = Math.Max(motor.RatedA, motor.Watts / motor.Volts),
-        });
+    public override IEnumerable<Circuit> Circuits => motors?.Circuits ?? [];
 
     public override IEnumerable<Caution> Cautions => SkinWords.Cautions(skin, house.CoverLayers == 1);
 
@@ -52,9 +45,11 @@ internal sealed class DesignedSkin(Skin skin, Greenhouse house, SmallPart? motor
         needs.Add(skin.NightCover!, CoverM2 * NeededPart.Cuts, SkinWords.NightCover);
         if (!isAutomatic)
             return;
-        needs.Small(SmallPartRole.CoverMotor, Motors, SkinWords.CoverMotor, SupplyPlan.ControlVolts);
+        if (motors is null)
+            needs.Small(SmallPartRole.CoverMotor, 1, SkinWords.CoverMotor, SupplyPlan.ControlVolts);
+        else
+            motors.List(needs);
         needs.Small(SmallPartRole.CoverWires, CoverM2, SkinWords.CoverWires);
-        needs.Small(SmallPartRole.LightSensor, 1, SkinWords.LightSensor);
     }
 
     public override void Draw(SchemeSketch sketch)
@@ -64,7 +59,7 @@ internal sealed class DesignedSkin(Skin skin, Greenhouse house, SmallPart? motor
         sketch.Put(SkinWords.Sealing, SkinWords.SealsName, Symbol.Plain, Spot.Skin);
         sketch.Put(SkinWords.PerimeterBoard, SkinWords.EdgeName, Symbol.Plain, Spot.Skin);
         sketch.Put(SkinWords.WindBreak, SkinWords.WindBreakName, Symbol.Plain, Spot.Outdoors);
-        if (motor is null)
+        if (motors is null)
         {
             sketch.Put(SkinWords.NightCover, SkinWords.CoverName, Symbol.Plain, Spot.Skin);
             return;
@@ -73,10 +68,13 @@ internal sealed class DesignedSkin(Skin skin, Greenhouse house, SmallPart? motor
         var screen = sketch.Put(SkinWords.NightCover, SkinWords.CoverName, Symbol.Plain, Spot.Skin, Terminal.Turned);
         sketch.Add(screen, SkinWords.CoverWires);
         var sensor = sketch.Put(SkinWords.LightSensor, SkinWords.LightSensorName, Symbol.LightSensor, Spot.Skin, Terminal.Tells);
-        foreach (var each in sketch.PutEach(SkinWords.CoverMotor, SkinWords.MotorDevices, Symbol.Motor, Spot.Skin, Terminal.Turns, Terminal.Power, Terminal.Told))
+        var interlock = sketch.Put(SkinWords.Interlock, SkinWords.InterlockName, Symbol.Relay, Spot.House, Terminal.Told, Terminal.Tells);
+        sketch.Add(interlock, SkinWords.HandSwitch);
+        sketch.Join(sensor, Terminal.Tells, interlock, Terminal.Told);
+        foreach (var each in sketch.PutEach(SkinWords.CoverMotor, [.. motors.Circuits.Select(c => c.Device)], Symbol.Motor, Spot.Skin, Terminal.Turns, Terminal.Power, Terminal.Told))
         {
             sketch.Join(each, Terminal.Turns, screen, Terminal.Turned);
-            sketch.Join(sensor, Terminal.Tells, each, Terminal.Told);
+            sketch.Join(interlock, Terminal.Tells, each, Terminal.Told);
         }
     }
 }

@@ -1,9 +1,7 @@
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Choices;
-using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Skin;
-using DesignSearch.Parts.Small;
 
 namespace DesignSearch.Layouts.Systems.Skin;
 
@@ -35,7 +33,6 @@ public sealed class SkinSystem : PlantSystem
         var skin = Of(task.Layout);
         if (skin.IsBare)
             return null;
-        var motor = skin.NightCover is { IsAutomatic: true } ? task.Shelf.Cheapest(SmallPartRole.CoverMotor, SupplyPlan.ControlVolts) : null;
-        return new DesignedSkin(skin, task.Scenario.Greenhouse, motor);
+        return new DesignedSkin(skin, task.Scenario.Greenhouse, skin.NightCover is { IsAutomatic: true } ? CoverMotors.Of(task) : null);
     }
 }

@@ -7,10 +7,11 @@ namespace DesignSearch.Layouts.Systems.Skin;
 internal static class SkinWords
 {
     public const string MotorSwitch = "light sensor through a reversing interlock";
-    public const string MotorStops = "built-in limit switches at both ends; both directions can never be on together";
+    public const string MotorStops = "limit switches and their diodes built in; both directions can never be on together";
 
     public const string CoverName = "night cover";
     public const string LightSensorName = "light sensor of the night cover";
+    public const string InterlockName = "interlocks of the night cover";
     public const string LiningName = "lining";
     public const string SealsName = "seals";
     public const string EdgeName = "edge board";
@@ -18,7 +19,12 @@ internal static class SkinWords
 
     private const string System = "house";
 
-    public static IReadOnlyList<string> MotorDevices { get; } = ["cover motor, one side", "cover motor, the other side"];
+    // In the order of a house's faces.
+    private static readonly string[] Faces =
+    [
+        "curtain of one long wall", "curtain of the other long wall", "curtain of one gable", "curtain of the other gable",
+        "one roof side", "the other roof side",
+    ];
 
     public static Purpose Lining { get; } =
         new(System, "Keeps a layer of still air under the cover, day and night; 5 % for cuts included.", "inside, under roof and walls");
@@ -32,11 +38,16 @@ internal static class SkinWords
     public static Purpose CoverMotor { get; } = new(
         System,
         "Draws the cover at dusk and opens it at dawn.",
-        "one at each side of the roof");
+        "one at each side of the roof and at each wall's curtain, more where one cannot draw it");
+
+    public static Purpose Interlock { get; } =
+        new(System, "Bears the cover motors, one for each; both directions can never be on together.", "in the control box");
+
+    public static Purpose HandSwitch { get; } = new(System, "Draws the cover by hand, stops it, or leaves it to the light sensor.", "in the control box");
 
     public static Purpose CoverWires { get; } = new(System, "Carries the cover and keeps its edges closed.", "under the roof");
 
-    public static Purpose LightSensor { get; } = new(System, "Tells the cover motor dusk from day.", "outside, facing the open sky");
+    public static Purpose LightSensor { get; } = new(System, "Tells dusk from day; it works the interlocks, not the motors.", "outside, facing the open sky");
 
     public static Purpose Sealing { get; } = new(
         System,
@@ -106,6 +117,9 @@ internal static class SkinWords
         if (skin.WindBreak is not null)
             yield return "wind break";
     }
+
+    public static string MotorDevice(int face, int motor) =>
+        motor == 0 ? $"cover motor, {Faces[face]}" : Written.Sentence($"cover motor {motor + 1}, {Faces[face]}");
 
     public static Setting NightCoverSetting(bool isAutomatic) => new(
         "Night cover",

@@ -7,10 +7,7 @@ namespace DesignSearch.Layouts.Systems.Solar;
 internal static class SolarCircuits
 {
     // From the box to what stands beside the tank (common practice, no source).
-    private const double NearM = 3;
-
-    // Controllers, timers and sensors together (common practice, no source).
-    private const double ControlsW = 8;
+    public const double NearM = 3;
 
     public static IReadOnlyList<Circuit> Of(SolarLoop solar)
     {
@@ -23,8 +20,6 @@ internal static class SolarCircuits
         Add(circuits, SolarDevices.Protection(solar.StaysFull), protection.Volts, protection.Watts, SolarDevices.Controller);
         if (solar.Drive is { } drive)
             AddDrives(circuits, solar, drive);
-        if (solar.HasLowControls)
-            circuits.Add(new(SolarDevices.Controls, SupplyPlan.ControlVolts, ControlsW, 0, SolarDevices.ControlBox, ""));
         return circuits;
     }
 
@@ -32,13 +27,16 @@ internal static class SolarCircuits
     {
         if (drive.Volts <= 0 || drive.Watts <= 0)
             return;
-        var by = SolarDevices.DriveSwitch(solar.Mount.Turning == TurningKind.TwoPosition);
+        var by = SolarDevices.DriveSwitch(solar.Mount.Turning == TurningKind.TwoPosition, solar.HasDelayRelay);
+
+        // A bolt with a spring is wired beside the motor and drawn back while that runs.
+        var watts = drive.Watts + (solar.Stand.SpringBolt?.Watts ?? 0);
         for (var frame = 1; frame <= solar.Frames; frame++)
         {
             var device = SolarDevices.Drive(frame, solar.Frames);
-            circuits.Add(new(device, drive.Volts, drive.Watts, solar.PipeRunM + NearM, by, SolarDevices.DriveStops)
+            circuits.Add(new(device, drive.Volts, watts, solar.PipeRunM + NearM, by, SolarDevices.DriveStops(solar.StopsCutCoils))
             {
-                StartA = Math.Max(drive.StartCurrentA, drive.Watts / drive.Volts),
+                StartA = SolarContacts.StartA(drive) + ((watts - drive.Watts) / drive.Volts),
             });
         }
     }

@@ -8,11 +8,13 @@ internal static class SolarDevices
     public const string Pump = "collector pump";
     public const string ReleasePump = "pump of the heat release";
     public const string Fan = "fan of the heat release";
-    public const string Controls = "controllers, timers and sensors";
     public const string Controller = "difference controller";
     public const string Thermostat = "thermostat of the heat release";
-    public const string ControlBox = "control box";
-    public const string DriveStops = "a limit switch at each end in the motor's own circuit; both directions can never be on together";
+
+    public static string DriveStops(bool cutCoils) => (cutCoils
+        ? "a limit switch at each end in the coil of that direction, with cores back to the box"
+        : "a limit switch at each end in the motor's own circuit, a diode across each to let it come back")
+        + "; both directions can never be on together";
 
     public static string FanSwitch(bool relayed) => relayed ? Thermostat + ", through a relay" : Thermostat;
 
@@ -26,6 +28,6 @@ internal static class SolarDevices
     public static string Drive(int frame, int frames) =>
         frames == 1 ? "drive of the frame" : Written.Sentence($"drive of frame {frame}");
 
-    public static string DriveSwitch(bool twoPosition) =>
-        (twoPosition ? "timer" : "sun clock") + " and light sensor through the reversing interlock";
+    public static string DriveSwitch(bool twoPosition, bool byDelay) =>
+        (twoPosition ? byDelay ? "delay relay" : "timer" : "sun clock") + " and light sensor through the reversing interlock";
 }

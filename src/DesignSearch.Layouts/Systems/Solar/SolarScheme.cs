@@ -17,6 +17,7 @@ internal static class SolarScheme
         var field = sketch.Put(
             SolarPurposes.Collector, SolarSchemeWords.Collectors, Symbol.Collector, Spot.Outdoors, [Terminal.Inlet, Terminal.Outlet, Vent, .. turns ? [Terminal.Turned] : Array.Empty<Terminal>()]);
         sketch.Add(field, SolarPurposes.CollectorFittings, SolarPurposes.FixedMount, SolarPurposes.TurningMount, SolarPurposes.Anchor, SolarPurposes.Footing);
+        sketch.Add(field, SolarPurposes.Ballast, SolarPurposes.WallBolt, SolarPurposes.Stops, SolarPurposes.HandBolt, SolarPurposes.ShaftSeal);
         sketch.Add(field, SolarPurposes.Grease);
         sketch.Join(field, Vent, sketch.Put(SolarPurposes.AirVent, SolarSchemeWords.AirVent, Symbol.Vent, Spot.Outdoors, Terminal.Inlet), Terminal.Inlet);
         if (turns)
@@ -31,14 +32,17 @@ internal static class SolarScheme
     {
         IReadOnlyList<string> names = [.. Enumerable.Range(1, solar.Frames).Select(f => SolarDevices.Drive(f, solar.Frames))];
         var interlock = sketch.Put(SolarPurposes.Interlock, SolarSchemeWords.Interlock, Symbol.Relay, Spot.House, Terminal.Told, Terminal.Tells);
+        sketch.Add(interlock, SolarPurposes.HandSwitch);
         var clock = sketch.Put(SolarPurposes.Timer, SolarSchemeWords.Timer, Symbol.Clock, Spot.House, Terminal.Tells)
+            ?? sketch.Put(SolarPurposes.DelayRelay, SolarSchemeWords.DelayRelay, Symbol.Clock, Spot.House, Terminal.Tells)
             ?? sketch.Put(SolarPurposes.SunClock, SolarSchemeWords.SunClock, Symbol.Clock, Spot.House, Terminal.Tells);
         sketch.Join(clock, Terminal.Tells, interlock, Terminal.Told);
         sketch.Join(sketch.Put(SolarPurposes.LightSensor, SolarSchemeWords.LightSensor, Symbol.LightSensor, Spot.Outdoors, Terminal.Tells), Terminal.Tells, interlock, Terminal.Told);
         var stops = sketch.Put(SolarPurposes.LimitSwitch, SolarSchemeWords.LimitSwitches, Symbol.LimitSwitch, Spot.Outdoors, Terminal.Tells);
+        sketch.Add(stops, SolarPurposes.Diode);
         foreach (var drive in sketch.PutEach(SolarPurposes.Drive, names, Symbol.Motor, Spot.Outdoors, Terminal.Turns, Terminal.Power, Terminal.Told))
         {
-            sketch.Add(drive, SolarPurposes.ShaftSeal);
+            sketch.Add(drive, SolarPurposes.SpringBolt);
             sketch.Join(drive, Terminal.Turns, field, Terminal.Turned);
             sketch.Join(interlock, Terminal.Tells, drive, Terminal.Told);
             sketch.Join(stops, Terminal.Tells, drive, Terminal.Told);
@@ -78,6 +82,7 @@ internal static class SolarScheme
             Symbol.Plain,
             Spot.House,
             [Terminal.Inlet, Terminal.Outlet, .. powered ? [Terminal.Power, Terminal.Told] : Array.Empty<Terminal>(), .. solar.StaysFull ? [Safety] : Array.Empty<Terminal>()]);
+        sketch.Add(protection, SolarPurposes.ValveSwitch);
         if (solar.StaysFull)
         {
             sketch.Add(protection, SolarPurposes.Antifreeze, SolarPurposes.FluidTest);
@@ -100,9 +105,11 @@ internal static class SolarScheme
     private static void Control(Component? mover, SolarLoop solar, SchemeSketch sketch)
     {
         var control = sketch.Put(SolarPurposes.Controller, SolarDevices.Controller, Symbol.Controller, Spot.House, Terminal.Told, Terminal.Tells);
-        var sensors = sketch.Put(SolarPurposes.Sensors, SolarSchemeWords.Sensors, Symbol.Sensor, Spot.Outdoors, Terminal.Told, Terminal.Tells);
+        var sensors = sketch.Put(SolarPurposes.Sensors, SolarSchemeWords.Sensors, Symbol.Sensor, Spot.House, Terminal.Told, Terminal.Tells);
         sketch.Join(sketch.Find(SolarSchemeWords.Tank), Terminal.Tells, sensors, Terminal.Told);
         sketch.Join(sensors, Terminal.Tells, control, Terminal.Told);
+        var outlet = sketch.Put(SolarPurposes.OutletSensor, SolarSchemeWords.OutletSensor, Symbol.Sensor, Spot.Outdoors, Terminal.Tells);
+        sketch.Join(outlet, Terminal.Tells, control, Terminal.Told);
         sketch.Join(control, Terminal.Tells, mover, Terminal.Told);
         if (solar.Protection.Watts > 0)
             sketch.Join(control, Terminal.Tells, sketch.Find(SolarDevices.ProtectionPart(solar.StaysFull, true)), Terminal.Told);

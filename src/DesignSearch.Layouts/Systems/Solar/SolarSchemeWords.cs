@@ -7,6 +7,7 @@ internal static class SolarSchemeWords
     public const string AirVent = "air vent";
     public const string Interlock = "reversing interlock of the frame";
     public const string Timer = "timer of the frame";
+    public const string DelayRelay = "delay relay of the frame";
     public const string SunClock = "sun clock";
     public const string LightSensor = "light sensor of the frame";
     public const string LimitSwitches = "limit switches";
@@ -16,6 +17,7 @@ internal static class SolarSchemeWords
     public const string FillSet = "fill set";
     public const string CheckValve = "check valve";
     public const string BallValves = "ball valves";
-    public const string Sensors = "sensors of collector and tank";
+    public const string Sensors = "sensor of the tank";
+    public const string OutletSensor = "sensor of the collector";
     public const string Relay = "relay of the heat release";
 }

@@ -1,5 +1,6 @@
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Piping;
 using DesignSearch.Parts.Solar;
@@ -40,15 +41,19 @@ internal static class SolarSizing
         var ceiling = CeilingC(tank, pipe, pump, release, jacket);
         var releaseCount = layout.Get(SolarChoices.ReleaseCount);
         var releaseFlow = release.Unit == PartUnit.Metre ? release.FlowLPerMin : release.FlowLPerMin * releaseCount;
+        var (frames, drive, dials) = ((count + perFrame - 1) / perFrame, layout.Get(SolarChoices.Drive), Dials(layout, mount));
         return new SolarLoop
         {
-            Dials = Dials(layout, mount),
+            Dials = dials,
             Collector = collector,
             Count = count,
             AreaM2 = area,
             Mount = mount,
-            Frames = (count + perFrame - 1) / perFrame,
-            Drive = layout.Get(SolarChoices.Drive),
+            Frames = frames,
+            Stand = StandSizing.Of(new(collector, count, frames, mount, drive, dials, site), shelf),
+            Drive = drive,
+            HasDelayRelay = shelf.HasDelayRelay,
+            StopsCutCoils = drive is not null && Reversing.StopsCutCoils(task.Shelf, drive.Volts, SolarContacts.StartA(drive)),
             ShaftSeal = layout.Get(SolarChoices.ShaftSeal),
             Protection = protection,
             Tank = tank,

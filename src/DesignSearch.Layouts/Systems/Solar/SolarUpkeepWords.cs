@@ -47,6 +47,11 @@ internal static class SolarUpkeepWords
         "every autumn",
         0.5);
 
+    private static readonly Upkeep ByHand = new(
+        "Turn the frame from stop to stop and try its bolt in each place; look at bearing, stops and hoses.",
+        "every autumn",
+        1);
+
     public static IEnumerable<Upkeep> Of(SolarLoop solar)
     {
         yield return Leaks;
@@ -62,14 +67,16 @@ internal static class SolarUpkeepWords
             yield return Anode;
         if (solar.ClosedCount > 0)
             yield return Relief;
-        if (solar.Mount.Turning != TurningKind.Fixed)
+        if (solar.IsTurnedByHand)
+            yield return ByHand;
+        else if (solar.Turns)
             yield return Frames(solar.Frames);
     }
 
     private static Upkeep Frames(int frames) => new(
         frames == 1
-            ? "Run the frame from stop to stop; try both limit switches, grease the bearing, look at seal and hoses."
-            : "Run each frame from stop to stop; try both limit switches, grease the bearings, look at seals and hoses.",
+            ? "Run the frame from stop to stop; try both limit switches and the bolt, grease the bearing, look at stops and hoses."
+            : "Run each frame from stop to stop; try both limit switches and the bolt, grease the bearings, look at stops and hoses.",
         "every autumn",
         frames);
 }

@@ -13,6 +13,8 @@ internal static class CableChooser
     /// <summary>Largest drop while a device starts (common practice, no source) [0…1].</summary>
     public const double LargestStartDrop = 0.2;
 
+    private const double Tiny = 1e-9;
+
     /// <summary>Fills in the cables.</summary>
     /// <param name="line">The line with its devices.</param>
     /// <param name="sectionMm2">Cross-section that the feeder must have [mm²]; 0 for whatever serves.</param>
@@ -24,7 +26,7 @@ internal static class CableChooser
     public static LowLine Choose(LowLine line, double sectionMm2, IReadOnlyList<PricedCable> cables)
     {
         var running = line.RunningA;
-        var fuse = LowLine.FuseFor(running);
+        var mainFuse = line.MainFuseA * TimeLagFuse.CableShare;
         Cable? asked = null;
         PricedCable? best = null;
         var least = decimal.MaxValue;
@@ -34,8 +36,10 @@ internal static class CableChooser
             if (feeder.Cable.RatedA < running || (sectionMm2 != 0 && feeder.Cable.SectionMm2 != sectionMm2))
                 continue;
             asked ??= feeder.Cable;
+            if (feeder.Cable.RatedA < mainFuse - Tiny)
+                continue;
             var price = Price(feeder, line.FeederM);
-            if (!Branches(line, running, fuse, feeder.OhmPerM, cables, own, ref price) || price >= least)
+            if (!Branches(line, running, feeder.OhmPerM, cables, own, ref price) || price >= least)
                 continue;
             (best, least) = (feeder, price);
             (own, bestOwn) = (bestOwn, own);
@@ -57,7 +61,7 @@ internal static class CableChooser
     // A section that was asked for and loses too much: thick enough branches for the current, and the check tells.
     private static LowLine AsAsked(LowLine line, Cable feeder, IReadOnlyList<PricedCable> cables)
     {
-        Cable? Bearing(Circuit circuit) => cables.FirstOrDefault(k => k.Cable.RatedA >= circuit.RunningA)?.Cable;
+        Cable? Bearing(Circuit c) => cables.FirstOrDefault(k => Bears(k, c.Cores, line.FuseBefore(c)))?.Cable;
         return line with { Feeder = feeder, Circuits = [.. line.Circuits.Select(c => c.CableM > 0 ? c with { Cable = Bearing(c) } : c)] };
     }
 
@@ -65,7 +69,6 @@ internal static class CableChooser
     private static bool Branches(
         LowLine line,
         double running,
-        double fuse,
         double feederOhmPerM,
         IReadOnlyList<PricedCable> cables,
         PricedCable?[] own,
@@ -78,15 +81,15 @@ internal static class CableChooser
         for (var i = 0; i < own.Length; i++)
         {
             var c = line.Circuits[i];
-            var startLeft = (LargestStartDrop * line.Volts) - CableDrop.Volts(line.FeederM, running + c.StartA - c.RunningA, feederOhmPerM);
+            var startLeft = (LargestStartDrop * line.Volts) - CableDrop.Volts(line.FeederM, line.StartingA(c), feederOhmPerM);
             if (startLeft < 0)
                 return false;
             if (c.CableM <= 0)
                 continue;
-            if (Cheapest(c, fuse, left, startLeft, cables) is not { } serves)
+            if (Cheapest(c, line.FuseBefore(c), left, startLeft, cables) is not { } serves)
                 return false;
             own[i] = serves;
-            price += Price(serves, c.CableM);
+            price += Price(serves, c.CableM * c.Count);
         }
 
         return true;
@@ -96,12 +99,15 @@ internal static class CableChooser
     private static decimal Price(PricedCable cable, double metres) =>
         Pricing.Total(Needs.Bought(cable.Cable, metres * NeededPart.Cuts), 0, cable.Price);
 
+    private static bool Bears(PricedCable cable, int cores, double fuseA) =>
+        cable.Cable.Cores >= cores && cable.Cable.RatedA >= (fuseA * TimeLagFuse.CableShare) - Tiny;
+
     private static PricedCable? Cheapest(Circuit circuit, double fuse, double leftV, double startLeftV, IReadOnlyList<PricedCable> cables)
     {
         for (var i = 0; i < cables.Count; i++)
         {
             var k = cables[i];
-            if (k.Cable.RatedA >= fuse
+            if (Bears(k, circuit.Cores, fuse)
                 && CableDrop.Volts(circuit.CableM, circuit.RunningA, k.OhmPerM) <= leftV
                 && CableDrop.Volts(circuit.CableM, circuit.StartA, k.OhmPerM) <= startLeftV)
             {

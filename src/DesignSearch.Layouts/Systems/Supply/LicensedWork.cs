@@ -22,7 +22,7 @@ internal static class LicensedWork
             return 0;
         var hours = (hasMains ? 0 : NewLineH) + BoxH + TestH;
         for (var i = 0; i < plan.MainsCircuits.Count; i++)
-            hours += plan.MainsCircuits[i].IsJoinedInPrice ? 0 : DeviceH;
+            hours += plan.MainsCircuits[i].IsJoinedInPrice || plan.MainsCircuits[i].IsControl ? 0 : DeviceH;
         return hours;
     }
 

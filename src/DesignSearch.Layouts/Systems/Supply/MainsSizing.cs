@@ -1,14 +1,21 @@
 using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Duties;
 using DesignSearch.Layouts.Design.Wiring;
+using DesignSearch.Parts.Electrics;
 using DesignSearch.Parts.Small;
 
 namespace DesignSearch.Layouts.Systems.Supply;
 
-/// <summary>Works the mains in the greenhouse out: cable, breaker, box and branches.</summary>
+/// <summary>Works the mains in the greenhouse out: protection where the cable begins, cable, box and branches.</summary>
 internal static class MainsSizing
 {
     // The box's own cable, in and out.
     private const int GlandsOfBox = 2;
+
+    // What a household plug bears; above it a device is joined for good.
+    private const double PlugA = 16;
+
+    private const double Tiny = 1e-9;
 
     /// <summary>Works it out and lists it.</summary>
     /// <param name="key">All on which the supply depends.</param>
@@ -18,25 +25,79 @@ internal static class MainsSizing
     public static SupplyPlan Of(SupplyKey key, SupplyPlan plan, IReadOnlyList<Circuit> circuits, Needs needs)
     {
         var (shelf, hasMains) = (SupplyShelf.Of(needs.Shelf), key.MainsAtGreenhouse);
-        var watts = circuits.Sum(c => c.Watts);
-        var amperes = watts / SupplyPlan.MainsVolts;
+        var all = Load.Of(circuits);
         var metres = hasMains ? SupplySizing.ShortCableM : key.MainsCableM;
-        var cable = shelf.MainsCable(metres, amperes);
-        needs.Pick(cable, SupplyWords.WantedMainsCable(amperes, metres), metres * NeededPart.Cuts, SupplyPurposes.MainsCable(hasMains));
+        var (cable, breaker) = shelf.MainsFeeder(metres, all.RunningA, all.StartA, key.MainsLoopOhm);
+        needs.Pick(
+            cable, SupplyWords.WantedMainsCable(all.RunningA, metres), metres * NeededPart.Cuts, SupplyPurposes.MainsCable(hasMains), Bears(breaker));
         if (!hasMains)
-            needs.Small(SmallPartRole.Conduit, metres, SupplyPurposes.MainsConduit);
-        List<Circuit> branches = [.. circuits.Select(c => c.CableM > 0 ? c with { Cable = shelf.MainsCable(c.CableM, c.RunningA) } : c)];
-        foreach (var branch in branches.Where(c => c.CableM > 0))
+            ListTrench(metres, needs);
+        var loop = cable is null ? key.MainsLoopOhm : EarthFault.LoopOhm(key.MainsLoopOhm, metres, CableDrop.OhmPerM(cable));
+        var branches = MainsBranches.Of(circuits, breaker, loop, needs);
+        ListOrigin(breaker, cable, all, hasMains, needs);
+        ListBox(circuits, all, needs);
+        return plan with
         {
-            var wanted = SupplyWords.WantedMainsCable(branch.RunningA, branch.CableM);
-            needs.Pick(branch.Cable, wanted, branch.CableM * NeededPart.Cuts, SupplyPurposes.MainsBranch(branch.Device));
+            MainsW = all.Watts,
+            MainsCircuits = branches,
+            MainsCable = cable,
+            MainsCableM = metres,
+            Breaker = breaker,
+            Loop = cable is null || breaker is null ? null : Worst(branches, breaker, loop),
+        };
+    }
+
+    private static void ListTrench(double metres, Needs needs)
+    {
+        needs.Small(SmallPartRole.Conduit, metres, SupplyPurposes.MainsConduit);
+        needs.Small(SmallPartRole.WarningTape, metres, SupplyPurposes.WarningTape);
+        needs.Small(SmallPartRole.EarthRod, 1, SupplyPurposes.EarthRod);
+    }
+
+    private static void ListOrigin(SmallPart? breaker, Cable? cable, Load all, bool hasMains, Needs needs)
+    {
+        var load = Duty.Current(PlantState.Running, all.RunningA);
+        needs.Small(SmallPartRole.ResidualCurrentDevice, 1, SupplyPurposes.ResidualCurrentDevice(hasMains), [load]);
+        needs.Pick(breaker, SupplyWords.WantedBreaker(all.RunningA, cable?.RatedA ?? 0), 1, SupplyPurposes.Breaker(hasMains), load);
+    }
+
+    private static void ListBox(IReadOnlyList<Circuit> circuits, Load all, Needs needs)
+    {
+        var load = Duty.Current(PlantState.Running, all.RunningA);
+        needs.Small(SmallPartRole.ControlBox, 1, SupplyPurposes.MainsBox, [SupplySizing.UnderGlass], SupplyPlan.MainsVolts);
+        needs.Small(SmallPartRole.Isolator, 1, SupplyPurposes.Isolator, [load]);
+        var cables = 0;
+        foreach (var c in circuits)
+        {
+            cables += SupplySizing.EntersTheBox(c) ? c.Count : 0;
+            if (c.BringsLead && c.RunningA <= PlugA + Tiny)
+            {
+                var plugged = Duty.Current(PlantState.Running, c.RunningA);
+                needs.Small(SmallPartRole.SocketOutlet, 1, SupplyPurposes.Socket(c.Device), [plugged, SupplySizing.UnderGlass]);
+            }
         }
 
-        needs.Small(SmallPartRole.ResidualCurrentDevice, 1, SupplyPurposes.ResidualCurrentDevice);
-        var breaker = shelf.Breaker(amperes, cable?.RatedA ?? double.PositiveInfinity);
-        needs.Pick(breaker, SupplyWords.WantedBreaker(amperes, cable?.RatedA ?? 0), 1, SupplyPurposes.Breaker);
-        needs.Small(SmallPartRole.ControlBox, 1, SupplyPurposes.MainsBox, SupplyPlan.MainsVolts);
-        needs.Small(SmallPartRole.Gland, GlandsOfBox + circuits.Count(SupplySizing.EntersTheBox), SupplyPurposes.MainsBoxGland);
-        return plan with { MainsW = watts, MainsCircuits = branches, MainsCable = cable, MainsCableM = metres, Breaker = breaker };
+        needs.Small(SmallPartRole.Gland, GlandsOfBox + cables, SupplyPurposes.MainsBoxGland);
     }
+
+    // At the end of the long cable, and at the end of each branch behind the breaker before it.
+    private static FaultLoop Worst(List<Circuit> branches, SmallPart breaker, double loopOhm)
+    {
+        var worst = Loop(WireWords.MainsBoxEnd, breaker, loopOhm);
+        foreach (var c in branches)
+        {
+            if (c.Cable is null || c.Breaker is not { } own)
+                continue;
+            var here = Loop(c.Device, own, EarthFault.LoopOhm(loopOhm, c.CableM, CableDrop.OhmPerM(c.Cable)));
+            if (here.Ohm / here.LargestOhm > worst.Ohm / worst.LargestOhm)
+                worst = here;
+        }
+
+        return worst;
+    }
+
+    private static FaultLoop Loop(string to, SmallPart breaker, double ohm) =>
+        new(to, ohm, SupplyShelf.LargestLoopOhm(breaker), breaker.RatedA);
+
+    private static Duty Bears(SmallPart? breaker) => Duty.Current(PlantState.Running, breaker?.RatedA ?? 0);
 }

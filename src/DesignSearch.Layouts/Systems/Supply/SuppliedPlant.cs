@@ -35,5 +35,5 @@ internal sealed class SuppliedPlant(SupplyPlan plan) : SuppliedSystem(plan)
     public override void Draw(SchemeSketch sketch) => SupplyScheme.Draw(Plan, sketch);
 
     public override IEnumerable<Check> ListChecks(Conditions conditions, BuiltLayout built) =>
-        SupplyChecks.Of(Plan, built.Parts, conditions.Scenario.Site.MainsLimitA);
+        SupplyChecks.Of(Plan, built.Parts, conditions.Scenario.Site);
 }

@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Design.Wiring;
+using DesignSearch.Parts.Electrics;
 
 namespace DesignSearch.Layouts.Systems.Supply;
 
@@ -16,18 +17,22 @@ internal static class SupplyCheckWords
 
     public static FormattableString Fuse(LowLine line)
     {
-        FormattableString fuse = line.FuseA is { } amperes ? (FormattableString)$"the fuse is {amperes:0.#} A" : $"no fuse size fits";
+        FormattableString fuse = line.MainFuseA > 0 ? (FormattableString)$"its time-lag fuse is {line.MainFuseA:0.##} A" : $"no fuse size serves";
         return Both(
-            $"At {line.Volts:0} V everything together draws {line.RunningA:0.0} A,",
-            $"{fuse}, the thinnest cable bears {line.CablesBearA:0} A.");
+            $"At {line.Volts:0} V everything together draws {line.RunningA:0.00} A, {line.StartA:0.0} A at a start; {fuse}, each device has its own.",
+            $"The worst cable must bear {100 * line.WorstFuseShare:0} % of what it may, to stand until its fuse melts.");
     }
+
+    public static FormattableString Loop(FaultLoop loop, double beforeOhm) => Both(
+        $"A dead short at the {loop.To} finds {loop.Ohm:0.00} Ω ({beforeOhm:0.00} Ω of it before the cable) and draws",
+        $"{EarthFault.ShortA(SupplyPlan.MainsVolts, loop.Ohm):0} A; the breaker of {loop.BreakerA:0} A trips at once up to {loop.LargestOhm:0.00} Ω.");
 
     public static FormattableString Power(LowLine line) =>
         $"Everything at {line.Volts:0} V draws {line.Watts:0} W; the supply gives {line.Supply?.Watts ?? 0:0} W.";
 
     public static FormattableString StartCurrent(LowLine line) => Both(
-        $"While the hungriest device at {line.Volts:0} V starts, {line.StartA:0.0} A are drawn;",
-        $"the supply gives {(line.Supply?.Watts ?? 0) / line.Volts:0.0} A. Motors start one after the other.");
+        $"While the hungriest at {line.Volts:0} V start, {line.StartA:0.0} A are drawn;",
+        $"the supply gives {(line.Supply?.Watts ?? 0) / line.Volts:0.0} A. What one control switches starts together.");
 
     public static FormattableString Apart(double volts, bool hasMains) => hasMains
         ? (FormattableString)$"The highest low voltage is {volts:0} V, in a box and ducts apart from the mains."

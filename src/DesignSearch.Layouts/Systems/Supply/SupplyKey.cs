@@ -7,6 +7,7 @@ namespace DesignSearch.Layouts.Systems.Supply;
 /// <param name="MainsInHouse">Whether mains are brought to the greenhouse.</param>
 /// <param name="MainsAtGreenhouse">Whether they are there already.</param>
 /// <param name="MainsCableM">Way from the dwelling [m].</param>
+/// <param name="MainsLoopOhm">Loop impedance where the mains cable begins [Ω].</param>
 /// <param name="SupplyW">Power of the low-voltage supply that was asked for [W]; 0 for whatever serves.</param>
 /// <param name="CableMm2">Cross-section that was asked for [mm²]; 0 for whatever serves.</param>
 /// <param name="ControlBox">The control box that was chosen; null for the cheapest that serves.</param>
@@ -15,6 +16,7 @@ internal sealed record SupplyKey(
     bool MainsInHouse,
     bool MainsAtGreenhouse,
     double MainsCableM,
+    double MainsLoopOhm,
     double SupplyW,
     double CableMm2,
     SmallPart? ControlBox,
@@ -23,7 +25,8 @@ internal sealed record SupplyKey(
     /// <inheritdoc/>
     public bool Equals(SupplyKey? other) =>
         other is not null
-        && (MainsInHouse, MainsAtGreenhouse, MainsCableM) == (other.MainsInHouse, other.MainsAtGreenhouse, other.MainsCableM)
+        && (MainsInHouse, MainsAtGreenhouse, MainsCableM, MainsLoopOhm)
+            == (other.MainsInHouse, other.MainsAtGreenhouse, other.MainsCableM, other.MainsLoopOhm)
         && (SupplyW, CableMm2, ControlBox?.Id) == (other.SupplyW, other.CableMm2, other.ControlBox?.Id)
         && HasCircuitsOf(other);
 

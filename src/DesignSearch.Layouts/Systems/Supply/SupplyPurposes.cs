@@ -1,5 +1,7 @@
 using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Layouts.Words;
+using DesignSearch.Parts.Electrics;
 
 namespace DesignSearch.Layouts.Systems.Supply;
 
@@ -11,10 +13,52 @@ internal static class SupplyPurposes
     public static Purpose MainsConduit { get; } =
         new(System, "Protects the mains cable in the ground.", "from the dwelling to the greenhouse");
 
-    public static Purpose ResidualCurrentDevice { get; } =
-        new(System, "Cuts the mains on a small fault current; in a wet place it is what saves a life.", "in the mains box");
+    public static Purpose WarningTape { get; } = new(System, "Warns who digs before the spade meets the cable.", "over the duct, two hands above it");
 
-    public static Purpose Breaker { get; } = new(System, "Protects the mains cable; never above the cable's rating.", "in the mains box");
+    public static Purpose Isolator { get; } = new(System, "Cuts the whole greenhouse off with one hand.", "in the mains box");
+
+    public static Purpose EarthRod { get; } = new(
+        System,
+        Written.Sentence(
+            $"Own earth, where the licensed person chooses it over the dwelling's; under {EarthFault.LargestRodOhm(ResidualA):0} Ω, measured."),
+        "in the ground beside the mains box");
+
+    public static Purpose Terminals { get; } = new(System, "A terminal for each core, numbered at both ends.", "in the control box");
+
+    private const double ResidualA = 0.03;
+    private const double LargestSmallA = 6.3;
+
+    public static Purpose ResidualCurrentDevice(bool hasMains) =>
+        new(System, "Cuts the mains on a small fault current; in a wet place it is what saves a life.", Origin(hasMains));
+
+    public static Purpose Breaker(bool hasMains) => new(
+        System,
+        "Protects the mains cable over its whole length, so it stands where that begins; never above the cable's rating.",
+        Origin(hasMains));
+
+    public static Purpose BranchBreaker(string device) => new(System, $"A circuit of its own for the {device}; licensed work.", "in the mains box");
+
+    public static Purpose Socket(string device) => new(System, $"The {device} is plugged in here; licensed work.", "beside the mains box");
+
+    public static Purpose SupplyBox(double volts, bool atHouse) => new(
+        System,
+        Written.Sentence($"Keeps water and hands off the supply of {volts:0} V; marked with its voltage."),
+        WhereSupply(atHouse));
+
+    public static Purpose MainFuse(double volts, double amperes) => new(
+        System,
+        $"{Size(amperes)}: {Written.Sentence($"protects the cable of {volts:0} V to the control box.")}",
+        "right behind the supply");
+
+    public static Purpose Fuse(string device, double amperes) => new(
+        System,
+        $"{Size(amperes)} for the {device} alone: a short there leaves the rest alive.",
+        "in the control box");
+
+    public static Purpose Signal(Circuit signal) => new(
+        System,
+        $"Joins to what it serves: {signal.Device}; 5 % for cuts included.",
+        signal.StartA > 0 ? "between motor and switch" : "to the control box, apart from any mains");
 
     public static Purpose MainsBox { get; } =
         new(System, "Keeps water off the mains, apart from the low voltage.", "inside by the door, above splashes");
@@ -39,9 +83,6 @@ internal static class SupplyPurposes
         "Joins the mains, tests all and certifies it; hours estimated, so ask for an offer. The heat pump's own joining is in its price.",
         "at the dwelling's board and in the greenhouse");
 
-    public static Purpose Fuse { get; } =
-        new(System, "Protects the cables; never above the thinnest cable's rating.", "right behind the supply");
-
     public static Purpose MainsCable(bool hasMains) => new(
         System,
         "Brings the mains, 5 % for cuts included; a licensed person lays and joins it.",
@@ -52,10 +93,10 @@ internal static class SupplyPurposes
         $"Joins the {device} to the mains box, 5 % for cuts included; licensed work.",
         "inside the greenhouse, apart from the low voltage");
 
-    public static Purpose Supply(bool atHouse) => new(
+    public static Purpose Supply(double volts, bool atHouse) => new(
         System,
-        "Makes the safe low voltage for pumps, valves and drive; strong enough while a drive starts.",
-        atHouse ? "in a box of its own beside the mains box" : "in the dwelling, beside the fuse board");
+        Written.Sentence($"Makes the safe {volts:0} V for pumps, valves and drive; strong enough while a drive starts."),
+        WhereSupply(atHouse));
 
     public static Purpose Feeder(bool atHouse) => new(
         System,
@@ -66,4 +107,14 @@ internal static class SupplyPurposes
         System,
         Written.Sentence($"Joins the {device} to the control box at {volts:0} V; 5 % for cuts included."),
         "from the control box to the device");
+
+    // Small ones after IEC 60127, larger ones after IEC 60269.
+    private static string Size(double amperes) =>
+        Written.Sentence(amperes <= LargestSmallA ? $"Time-lag, T {amperes:0.##} A" : (FormattableString)$"Slow, gG {amperes:0.##} A");
+
+    private static string Origin(bool hasMains) => hasMains
+        ? "where the mains already is, at the beginning of the new cable"
+        : "in the dwelling's board, at the beginning of the cable";
+
+    private static string WhereSupply(bool atHouse) => atHouse ? "in a box of its own beside the mains box" : "in the dwelling, beside the fuse board";
 }

@@ -13,7 +13,16 @@ public static class SupplyRules
 
     /// <summary>Fuse between load and cable.</summary>
     public static CheckRule CableFuse { get; } = new(
-        "cable-fuse", "fuse between load and cable", "Load ≤ fuse ≤ cable rating, the local code decides");
+        "cable-fuse",
+        "fuse between load and cable",
+        "1.25 times the running current (common practice, no source), the start within the times of IEC 60127-2 sheet 3; the cable by "
+        + "IEC 60364-4-43, 433.1; the local code decides");
+
+    /// <summary>A dead short at the end of the mains cable.</summary>
+    public static CheckRule LoopImpedance { get; } = new(
+        "loop-impedance",
+        "breaker trips at once on a dead short",
+        "IEC 60364-4-41 with 0.95 of the voltage; curves of IEC 60898; copper at 70 °C after IEC 60228; the licensed person measures");
 
     /// <summary>Power of a low-voltage supply.</summary>
     public static CheckRule SupplyPower { get; } = new("supply-power", "power of the low-voltage supply", "Sum of the catalogue's figures");
@@ -41,6 +50,6 @@ public static class SupplyRules
     /// <summary>All of them, in the order in which a search counts them.</summary>
     public static IReadOnlyList<CheckRule> All { get; } =
     [
-        CableDrop, CableFuse, SupplyPower, StartCurrent, StartDrop, MainsCurrent, VoltagesApart,
+        CableDrop, CableFuse, SupplyPower, StartCurrent, StartDrop, MainsCurrent, VoltagesApart, LoopImpedance,
     ];
 }

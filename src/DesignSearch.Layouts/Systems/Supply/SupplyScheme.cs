@@ -12,7 +12,9 @@ internal static class SupplyScheme
         var box = plan.MainsCircuits.Count > 0 ? MainsBox(plan, board, sketch) : null;
         var control = sketch.Put(
             SupplyPurposes.ControlBox, SupplySchemeWords.ControlBox, Symbol.Plain, Spot.House, [.. plan.Lines.Select(Into), Terminal.Feeds]);
-        sketch.Add(control, SupplyPurposes.ControlBoxGland);
+        sketch.Add(control, SupplyPurposes.ControlBoxGland, SupplyPurposes.Terminals);
+        foreach (var signal in plan.Signals)
+            sketch.Add(control ?? box, SupplyPurposes.Signal(signal));
         foreach (var line in plan.Lines)
             Line(line, box, board, control, sketch);
         foreach (var circuit in plan.MainsCircuits)
@@ -22,7 +24,12 @@ internal static class SupplyScheme
     private static Component? MainsBox(SupplyPlan plan, Component board, SchemeSketch sketch)
     {
         var box = sketch.Put(SupplyPurposes.MainsBox, SupplySchemeWords.MainsBox, Symbol.Plain, Spot.House, Terminal.Power, Terminal.Feeds);
-        sketch.Add(box, SupplyPurposes.MainsBoxGland, SupplyPurposes.ResidualCurrentDevice, SupplyPurposes.Breaker);
+        sketch.Add(box, SupplyPurposes.MainsBoxGland, SupplyPurposes.Isolator, SupplyPurposes.EarthRod);
+        foreach (var circuit in plan.MainsCircuits)
+            AddBranch(circuit, box, sketch);
+        sketch.Add(box, SupplyPurposes.BranchBreaker(SupplyWords.TheOthers));
+        foreach (var hasMains in new[] { true, false })
+            sketch.Add(board, SupplyPurposes.ResidualCurrentDevice(hasMains), SupplyPurposes.Breaker(hasMains));
         sketch.Add(box, LicensedWork.PurposeOf(plan));
         sketch.Join(
             board,
@@ -32,19 +39,33 @@ internal static class SupplyScheme
             plan.MainsCableM,
             SupplyPurposes.MainsCable(true),
             SupplyPurposes.MainsCable(false),
-            SupplyPurposes.MainsConduit);
+            SupplyPurposes.MainsConduit,
+            SupplyPurposes.WarningTape);
         return box;
+    }
+
+    // A control's own cable belongs to the box from which it comes; a device's is a joint.
+    private static void AddBranch(Circuit circuit, Component? box, SchemeSketch sketch)
+    {
+        sketch.Add(box, SupplyPurposes.Socket(circuit.Device), SupplyPurposes.BranchBreaker(circuit.Device));
+        if (circuit.IsControl)
+            sketch.Add(box, SupplyPurposes.MainsBranch(circuit.Device));
     }
 
     private static void Line(LowLine line, Component? box, Component board, Component? control, SchemeSketch sketch)
     {
         var atHouse = box is not null;
         var supply = sketch.PutOne(
-            SupplyPurposes.Supply(atHouse), line.Supply, SupplyWords.SupplyOf(line.Volts), Symbol.Plain, atHouse ? Spot.House : Spot.Dwelling, Terminal.Power, Terminal.Feeds);
-        sketch.Add(supply, SupplyPurposes.Fuse);
+            SupplyPurposes.Supply(line.Volts, atHouse), line.Supply, SupplyWords.SupplyOf(line.Volts), Symbol.Plain, atHouse ? Spot.House : Spot.Dwelling, Terminal.Power, Terminal.Feeds);
+        sketch.Add(supply, SupplyPurposes.SupplyBox(line.Volts, atHouse), SupplyPurposes.MainFuse(line.Volts, line.MainFuseA));
+        sketch.Add(control, SupplyPurposes.Fuse(SupplyWords.Controls, line.ControlsFuseA));
         if (!atHouse)
             sketch.Join(board, Terminal.Feeds, supply, Terminal.Power);
         sketch.Join(supply, Terminal.Feeds, control, Into(line), line.FeederM, SupplyPurposes.Feeder(atHouse), SupplyPurposes.LowConduit);
+        foreach (var circuit in line.Circuits)
+            sketch.Add(control, SupplyPurposes.Fuse(circuit.Device, line.FuseBefore(circuit)));
+        foreach (var circuit in line.Circuits.Where(c => c.IsControl))
+            sketch.Add(control, SupplyPurposes.LowBranch(circuit.Device, line.Volts));
         foreach (var circuit in line.Circuits)
             sketch.Join(control, Terminal.Feeds, sketch.Find(circuit.Device), Terminal.Power, circuit.CableM, SupplyPurposes.LowBranch(circuit.Device, line.Volts));
     }

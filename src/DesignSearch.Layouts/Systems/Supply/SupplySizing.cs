@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Duties;
 using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Parts.Small;
 
@@ -7,8 +8,14 @@ namespace DesignSearch.Layouts.Systems.Supply;
 /// <summary>Works a supply out: each low voltage first, then the mains that feed it and the mains devices.</summary>
 internal static class SupplySizing
 {
+    private const int CoresOfFeeder = 2;
+    private const double TerminalsOfStrip = 10;
+
     /// <summary>Cable from a box in the greenhouse to one beside it [m] (common practice, no source).</summary>
     public const double ShortCableM = 5;
+
+    /// <summary>What splashes under glass ask of an enclosure: IP44 at least (IEC 60364-7-705).</summary>
+    public static Duty UnderGlass { get; } = Duty.Kept(PlantState.Running, 44);
 
     /// <summary>Works it out.</summary>
     /// <param name="key">All on which it depends.</param>
@@ -16,10 +23,11 @@ internal static class SupplySizing
     public static PlannedSupply Plan(SupplyKey key, Needs needs)
     {
         var mains = key.Circuits.Where(c => c.Volts >= SupplyPlan.MainsVolts);
-        var low = key.Circuits.Where(c => c.Volts < SupplyPlan.MainsVolts).ToList();
+        var low = key.Circuits.Where(c => c.Volts is > 0 and < SupplyPlan.MainsVolts).ToList();
+        List<Circuit> signals = [.. key.Circuits.Where(c => c.Volts == 0).Select(c => Signal(c, needs))];
         var lines = low.GroupBy(c => c.Volts).OrderBy(g => g.Key).Select(g => LineSizing.Of(key, g.Key, [.. g], needs)).ToList();
         if (lines.Count > 0)
-            ListBox(key, lines, low.Count(EntersTheBox), needs);
+            ListBox(key, lines, [.. low, .. signals], needs);
         List<Circuit> onMains = [.. mains, .. lines.Select(Input)];
         var running = onMains.Sum(c => c.RunningA);
         var plan = new SupplyPlan
@@ -30,6 +38,7 @@ internal static class SupplySizing
             MainsCableM = 0,
             Breaker = null,
             Lines = lines,
+            Signals = signals,
             DwellingA = running,
             DwellingStartA = running + onMains.Max(c => c.StartA - c.RunningA),
         };
@@ -46,14 +55,34 @@ internal static class SupplySizing
         return new(SupplyWords.SupplyOf(line.Volts), SupplyPlan.MainsVolts, line.Watts / efficiency, 0, SupplyWords.AlwaysOn, "")
         {
             StartA = line.StartA * line.Volts / efficiency / SupplyPlan.MainsVolts,
+            BringsLead = true,
         };
     }
 
-    private static void ListBox(SupplyKey key, List<LowLine> lines, int cables, Needs needs)
+    private static void ListBox(SupplyKey key, List<LowLine> lines, List<Circuit> entering, Needs needs)
     {
         if (!key.MainsInHouse)
             needs.Small(SmallPartRole.Conduit, lines.Max(l => l.FeederM), SupplyPurposes.LowConduit);
-        needs.Chosen(key.ControlBox, SmallPartRole.ControlBox, 1, SupplyPurposes.ControlBox, SupplyPlan.ControlVolts);
-        needs.Small(SmallPartRole.Gland, lines.Count + cables, SupplyPurposes.ControlBoxGland);
+        needs.Chosen(key.ControlBox, SmallPartRole.ControlBox, 1, SupplyPurposes.ControlBox, SupplyPlan.ControlVolts, UnderGlass);
+        var (cables, cores) = (lines.Count, CoresOfFeeder * lines.Count);
+        foreach (var c in entering)
+        {
+            if (EntersTheBox(c))
+                (cables, cores) = (cables + c.Count, cores + (c.Cores * c.Count));
+        }
+
+        needs.Small(SmallPartRole.Gland, cables, SupplyPurposes.ControlBoxGland);
+        needs.Small(SmallPartRole.Terminals, Math.Ceiling(cores / TerminalsOfStrip), SupplyPurposes.Terminals);
+    }
+
+    private static Circuit Signal(Circuit signal, Needs needs)
+    {
+        if (signal.CableM <= 0)
+            return signal;
+        var cable = SupplyShelf.Of(needs.Shelf).SignalCable(signal);
+        var carries = Duty.Current(PlantState.Running, signal.StartA);
+        var metres = signal.CableM * signal.Count * NeededPart.Cuts;
+        needs.Pick(cable, SupplyWords.WantedBranch(signal), metres, SupplyPurposes.Signal(signal), carries);
+        return signal with { Cable = cable };
     }
 }

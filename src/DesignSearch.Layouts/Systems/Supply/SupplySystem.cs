@@ -30,17 +30,19 @@ public sealed class SupplySystem : PlantSystem, ISupplier
         ArgumentNullException.ThrowIfNull(circuits);
         ArgumentNullException.ThrowIfNull(needs);
         var scenario = task.Scenario;
-        if (scenario.Site.MainsAtGreenhouse || NeedsMains(circuits))
-            return new SuppliedPlant(Plan(task, true, circuits, needs));
+        List<Circuit> all = [.. circuits];
+        Controls.Add(needs.Parts, all);
+        if (scenario.Site.MainsAtGreenhouse || NeedsMains(all))
+            return new SuppliedPlant(Plan(task, true, all, needs));
         // Low voltage alone is brought from the dwelling, or made beside the greenhouse from mains brought there: whichever costs less.
         var (far, near) = (needs.Copy(), needs.Copy());
-        var (farPlan, nearPlan) = (Plan(task, false, circuits, far), Plan(task, true, circuits, near));
+        var (farPlan, nearPlan) = (Plan(task, false, all, far), Plan(task, true, all, near));
         var takesFar = (far.Missing.Count, far.Price(scenario.Stock)).CompareTo((near.Missing.Count, near.Price(scenario.Stock))) <= 0;
         needs.TakeOver(takesFar ? far : near);
         return new SuppliedPlant(takesFar ? farPlan : nearPlan);
     }
 
-    private static bool NeedsMains(IReadOnlyList<Circuit> circuits)
+    private static bool NeedsMains(List<Circuit> circuits)
     {
         for (var i = 0; i < circuits.Count; i++)
         {
@@ -51,13 +53,14 @@ public sealed class SupplySystem : PlantSystem, ISupplier
         return false;
     }
 
-    private static SupplyPlan Plan(DesignTask task, bool mainsInHouse, IReadOnlyList<Circuit> circuits, Needs needs)
+    private static SupplyPlan Plan(DesignTask task, bool mainsInHouse, List<Circuit> circuits, Needs needs)
     {
         var (site, layout) = (task.Scenario.Site, task.Layout);
         var key = new SupplyKey(
             mainsInHouse,
             site.MainsAtGreenhouse,
             site.MainsCableM,
+            site.MainsLoopOhm,
             layout.Get(SupplyChoices.SupplyW),
             layout.Get(SupplyChoices.CableMm2),
             layout.Get(SupplyChoices.ControlBox),

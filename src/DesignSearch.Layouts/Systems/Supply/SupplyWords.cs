@@ -8,14 +8,17 @@ namespace DesignSearch.Layouts.Systems.Supply;
 internal static class SupplyWords
 {
     public const string AlwaysOn = "always on";
+    public const string Controls = "controls";
+    public const string TheOthers = "other mains devices";
 
     public static Caution Mains { get; } = new("Mains voltage", """
         Mains in a wet greenhouse kills. A licensed person plans, joins and tests it after the local code: a 30 mA residual-current
-        device, splash-proof boxes, mechanical protection, mains and low voltage in separate boxes and ducts.
+        device and the breaker where the cable begins, splash-proof boxes, mechanical protection, mains and low voltage in separate
+        boxes and ducts. Whether the dwelling's earth is carried out or the greenhouse has a rod of its own is theirs to choose after measuring.
         """.ReplaceLineEndings(" "));
 
     public static Caution LowVoltage { get; } = new("Low voltage", """
-        A safety supply, a fuse right behind it not above the cable's rating, cable glands facing down with a drip loop. Low voltage
+        A safety supply, a time-lag fuse right behind it that the cable bears, cable glands facing down with a drip loop. Low voltage
         still starts fires: no loose joints.
         """.ReplaceLineEndings(" "));
 
@@ -37,6 +40,9 @@ internal static class SupplyWords
 
     public static FormattableString WantedFeeder(LowLine line) =>
         $"a cable for {line.RunningA:0.0} A at {line.Volts:0} V over {line.FeederM:0} m with at most 5 % drop";
+
+    public static FormattableString WantedBranch(Circuit circuit) =>
+        $"a cable of {circuit.Cores} cores for {circuit.StartA:0.0} A over {circuit.CableM:0} m";
 
     public static FormattableString WantedMainsCable(double amperes, double metres) =>
         $"a mains cable for {amperes:0.0} A over {metres:0} m";

@@ -1,0 +1,49 @@
+using DesignSearch.Parts.Small;
+
+namespace DesignSearch.Layouts.Design.Wiring;
+
+/// <summary>What switches and senses, read from what is bought: so nothing is wired that is not bought, nor bought and not wired.</summary>
+public static class Controls
+{
+    private const int CoresOfProbe = 2;
+
+    /// <summary>The controls among the needed parts, each with what it draws and its cable.</summary>
+    /// <param name="parts">Everything that a layout needs so far.</param>
+    /// <param name="circuits">The devices so far; these are added.</param>
+    public static void Add(IReadOnlyList<NeededPart> parts, List<Circuit> circuits)
+    {
+        ArgumentNullException.ThrowIfNull(parts);
+        ArgumentNullException.ThrowIfNull(circuits);
+        for (var i = 0; i < parts.Count; i++)
+        {
+            if (parts[i].Part is not SmallPart part || !IsControl(part.Role))
+                continue;
+            var (needed, count) = (parts[i], (int)parts[i].Quantity);
+            var (volts, watts) = (Volts(part), count * part.Watts);
+            circuits.Add(new(part.Name, volts, watts, needed.Lead.Metres, needed.Purpose.Where, needed.Purpose.Why)
+            {
+                Cores = Math.Max(CoresOfProbe, needed.Lead.Cores),
+                Count = count,
+                IsControl = true,
+                // A probe comes with a short cable of its own.
+                BringsLead = part.Role == SmallPartRole.TemperatureSensor && needed.Lead.Metres == 0,
+                StartA = Math.Max(needed.Lead.StartA, volts > 0 ? watts / volts : 0),
+            });
+        }
+    }
+
+    /// <summary>Whether a part switches or senses.</summary>
+    /// <param name="role">Its task.</param>
+    public static bool IsControl(SmallPartRole role) => role is SmallPartRole.DifferenceController or SmallPartRole.TemperatureSensor
+        or SmallPartRole.Thermostat or SmallPartRole.Timer or SmallPartRole.SunClock or SmallPartRole.LightSensor or SmallPartRole.LimitSwitch
+        or SmallPartRole.Relay or SmallPartRole.ReversingInterlock or SmallPartRole.Contactor or SmallPartRole.Diode
+        or SmallPartRole.HandSwitch or SmallPartRole.HighLimit or SmallPartRole.ProbeThermostat;
+
+    // A contactor's coil is on low voltage; a diode's and a hand switch's voltage is what it blocks or bears, not what it draws at.
+    private static double Volts(SmallPart part) => part switch
+    {
+        { Role: SmallPartRole.Contactor } => SupplyPlan.ControlVolts,
+        { Role: SmallPartRole.Diode or SmallPartRole.LimitSwitch or SmallPartRole.HandSwitch or SmallPartRole.TemperatureSensor } => 0,
+        _ => part.Volts,
+    };
+}

@@ -1,0 +1,84 @@
+using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Brief;
+using DesignSearch.Layouts.Design.Duties;
+using DesignSearch.Layouts.Design.Wiring;
+using DesignSearch.Parts.Small;
+
+namespace DesignSearch.Layouts.Systems.Skin;
+
+/// <summary>The motors of a night cover: each face of the house has a screen or curtain of its own, and as many motors as draw it.</summary>
+/// <param name="Motor">The motor.</param>
+/// <param name="PerFace">Motors for each face, in the order of the house's faces.</param>
+/// <param name="CableM">From the control box to a motor, one way [m].</param>
+internal sealed record CoverMotors(SmallPart Motor, IReadOnlyList<int> PerFace, double CableM)
+{
+    // What a motor draws whose row does not say (own choice): little, so that its row gets the figure.
+    private const double UnstatedM2 = 1;
+
+    /// <summary>How many motors.</summary>
+    public int Count => PerFace.Sum();
+
+    /// <summary>Current of one while it starts [A].</summary>
+    public double StartA => Math.Max(Motor.RatedA, Motor.Watts / Motor.Volts);
+
+    /// <summary>Each motor as a device.</summary>
+    public IEnumerable<Circuit> Circuits
+    {
+        get
+        {
+            for (var face = 0; face < PerFace.Count; face++)
+            {
+                for (var i = 0; i < PerFace[face]; i++)
+                {
+                    yield return new(SkinWords.MotorDevice(face, i), Motor.Volts, Motor.Watts, CableM, SkinWords.MotorSwitch, SkinWords.MotorStops)
+                    {
+                        StartA = StartA,
+                    };
+                }
+            }
+        }
+    }
+
+    /// <summary>The motors that cost least for a house; null where the catalogue has none.</summary>
+    /// <param name="task">House and shelf.</param>
+    public static CoverMotors? Of(DesignTask task)
+    {
+        ArgumentNullException.ThrowIfNull(task);
+        var house = task.Scenario.Greenhouse;
+        CoverMotors? best = null;
+        foreach (var motor in task.Shelf.Small(SmallPartRole.CoverMotor))
+        {
+            if (motor.Volts != SupplyPlan.ControlVolts)
+                continue;
+            var motors = new CoverMotors(motor, Faces(house, motor.DrawsM2 ?? UnstatedM2), house.LengthM);
+            if (best is null || motors.Count * task.Shelf.PriceOf(motor) < best.Count * task.Shelf.PriceOf(best.Motor))
+                best = motors;
+        }
+
+        return best;
+    }
+
+    /// <summary>Lists the motors with what reverses and commands them.</summary>
+    /// <param name="needs">The list.</param>
+    public void List(Needs needs)
+    {
+        ArgumentNullException.ThrowIfNull(needs);
+        needs.Add(Motor, Count, SkinWords.CoverMotor);
+        Reversing.Add(needs, Count, StartA, SkinWords.Interlock, SkinWords.HandSwitch);
+        // The sensor gives the word alone: it works the coils of the interlocks, not the motors.
+        var coils = Duty.Current(PlantState.Running, Count * Reversing.CoilA(needs.Shelf, StartA));
+        needs.Contact(SmallPartRole.LightSensor, 1, SkinWords.LightSensor, coils, SupplyPlan.ControlVolts, new Lead(CableM, SensorCores));
+    }
+
+    // Supply, return and signal.
+    private const int SensorCores = 3;
+
+    private static int[] Faces(Greenhouse house, double drawsM2)
+    {
+        var facets = house.Facets;
+        var motors = new int[facets.Count];
+        for (var i = 0; i < motors.Length; i++)
+            motors[i] = (int)Math.Ceiling((facets[i].AreaM2 / drawsM2) - 1e-9);
+        return motors;
+    }
+}

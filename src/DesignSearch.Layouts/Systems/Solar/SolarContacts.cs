@@ -1,0 +1,61 @@
+using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Duties;
+using DesignSearch.Layouts.Design.Wiring;
+using DesignSearch.Parts.Small;
+using DesignSearch.Parts.Solar;
+
+namespace DesignSearch.Layouts.Systems.Solar;
+
+/// <summary>What switches the devices of a solar plant, with what each switches at its start.</summary>
+internal static class SolarContacts
+{
+    private const int StopsPerFrame = 2;
+
+    // Supply, return and signal; a thermostat has a contact of two cores besides its supply, one on the mains line, neutral and earth.
+    private const int SensorCores = 3;
+    private const int ThermostatCores = 4;
+    private const int MainsCores = 3;
+
+    private const int CoresOfProbe = 2;
+
+    /// <summary>A drive's current while it starts [A].</summary>
+    public static double StartA(Drive drive) => Math.Max(drive.StartCurrentA, drive.Volts > 0 ? drive.Watts / drive.Volts : 0);
+
+    /// <summary>What turns the frames and stops them.</summary>
+    public static void Turning(SolarLoop solar, Drive drive, Needs needs)
+    {
+        var (startA, boxM) = (StartA(drive), solar.PipeRunM + SolarCircuits.NearM);
+        Reversing.Add(needs, solar.Frames, startA, SolarPurposes.Interlock, SolarPurposes.HandSwitch);
+        var coils = Duty.Current(PlantState.Running, solar.Frames * Reversing.CoilA(needs.Shelf, startA));
+        if (solar.Mount.Turning == TurningKind.TwoPosition && solar.HasDelayRelay)
+            needs.Contact(SmallPartRole.DelayRelay, 1, SolarPurposes.DelayRelay, coils, SupplyPlan.ControlVolts);
+        else if (solar.Mount.Turning == TurningKind.TwoPosition)
+            needs.Contact(SmallPartRole.Timer, 1, SolarPurposes.Timer, coils, SupplyPlan.ControlVolts);
+        else
+            needs.Contact(SmallPartRole.SunClock, 1, SolarPurposes.SunClock, coils, SupplyPlan.ControlVolts);
+        needs.Contact(SmallPartRole.LightSensor, 1, SolarPurposes.LightSensor, coils, SupplyPlan.ControlVolts, new Lead(boxM, SensorCores));
+        Reversing.AddStops(needs, StopsPerFrame * solar.Frames, drive.Volts, startA, boxM, SolarPurposes.LimitSwitch, SolarPurposes.Diode);
+    }
+
+    /// <summary>What starts the collector's pump.</summary>
+    public static void Controller(SolarLoop solar, Needs needs)
+    {
+        var pump = Circuit.OfPump("", solar.Pump.Volts, solar.Pump.Watts, 0, "").StartA;
+        needs.Contact(SmallPartRole.DifferenceController, 1, SolarPurposes.Controller, Duty.Current(PlantState.Running, pump), solar.ControllerVolts);
+        if (!solar.StaysFull && solar.Protection is { Watts: > 0, Volts: > 0 and < SupplyPlan.MainsVolts } valves)
+            needs.Small(SmallPartRole.HandSwitch, 1, SolarPurposes.ValveSwitch, [Duty.Current(PlantState.Drained, valves.Watts / valves.Volts)]);
+        needs.Small(SmallPartRole.TemperatureSensor, 1, SolarPurposes.OutletSensor, [], 0, new Lead(solar.PipeRunM + SolarCircuits.NearM, CoresOfProbe));
+    }
+
+    /// <summary>What starts the heat release: a fan, or the pump where there is none; a pump of another voltage through a relay.</summary>
+    public static void Release(SolarLoop solar, Needs needs)
+    {
+        var fan = solar.Release.Volts > 0 ? solar.Release.FanWatts * solar.ReleasePieces / solar.Release.Volts : 0;
+        var pump = solar.ReleasePump is { } p ? Circuit.OfPump("", p.Volts, p.Watts, 0, "").StartA : 0;
+        var switched = Duty.Current(PlantState.DesignNight, solar.IsRelayed ? fan : fan + pump);
+        var cores = solar.ThermostatVolts >= SupplyPlan.MainsVolts ? MainsCores : ThermostatCores;
+        needs.Contact(SmallPartRole.Thermostat, 1, SolarPurposes.Thermostat, switched, solar.ThermostatVolts, new Lead(SolarCircuits.NearM, cores));
+        if (solar.IsRelayed)
+            needs.Small(SmallPartRole.Relay, 1, SolarPurposes.Relay, [Duty.Current(PlantState.DesignNight, pump)]);
+    }
+}
