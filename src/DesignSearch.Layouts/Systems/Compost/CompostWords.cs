@@ -7,7 +7,7 @@ namespace DesignSearch.Layouts.Systems.Compost;
 internal static class CompostWords
 {
     public const string PumpDevice = "pump of the compost heap";
-    public const string PumpSwitch = "thermostat of the house, and difference controller with a sensor in the core";
+    public const string PumpSwitch = "thermostat of the house and one in the core";
 
     private const double DriestMix = 0.5;
     private const double WettestMix = 0.65;
