@@ -42,14 +42,8 @@ public enum SmallPartRole
     /// <summary>Shut by hand: filling and draining.</summary>
     BallValve,
 
-    /// <summary>Opens before pressure becomes dangerous.</summary>
-    ReliefValve,
-
     /// <summary>Lets air or steam out at the highest place.</summary>
     AirVent,
-
-    /// <summary>Takes up the growth of hot water in a closed loop.</summary>
-    ExpansionVessel,
 
     /// <summary>Fills a closed loop and keeps it apart from drinking water.</summary>
     FillSet,
@@ -99,9 +93,6 @@ public enum SmallPartRole
     /// <summary>Wires and clips that carry a night cover, by the square metre.</summary>
     CoverWires,
 
-    /// <summary>Ready mixed antifreeze, by the litre.</summary>
-    AntifreezeFluid,
-
     /// <summary>Machine and haulage for one compost heap.</summary>
     HeapHire,
 
@@ -144,11 +135,32 @@ public enum SmallPartRole
     /// <summary>Ten terminals for the cores of cables.</summary>
     Terminals,
 
-    /// <summary>An open tank above a filled loop: takes up its growth, lets air out and shows its level.</summary>
-    HeaderTank,
-
     /// <summary>Keeps grit out of a pump.</summary>
     Strainer,
+
+    /// <summary>Throttles a flow to what is wanted.</summary>
+    RegulatingValve,
+
+    /// <summary>Shows how much flows.</summary>
+    FlowIndicator,
+
+    /// <summary>Fills an open store from drinking water over a gap of air that nothing can be drawn back through.</summary>
+    FreeOutlet,
+
+    /// <summary>Keeps valves shut while a sensor is too cold.</summary>
+    TemperatureRelay,
+
+    /// <summary>Gives a circuit to one of two controls.</summary>
+    ChangeoverRelay,
+
+    /// <summary>Leads drained water to a drain that does not freeze.</summary>
+    DrainPoint,
+
+    /// <summary>A float valve that makes up what an open store lost, over a gap of air.</summary>
+    MakeUpValve,
+
+    /// <summary>An open tank above a filled loop: takes up its growth, lets air out and shows its level.</summary>
+    HeaderTank,
 
     /// <summary>Unions, tees and elbows of a compost heap's pipe.</summary>
     HeapFittings,

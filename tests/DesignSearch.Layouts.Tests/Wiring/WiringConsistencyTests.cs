@@ -116,7 +116,7 @@ public sealed class WiringConsistencyTests
         ("day_pipe = \"none\"", "# "),
         ("heater = [\"none\", \"fan-heater-1kw\", \"fan-heater-2kw\"]", "# "),
         ("mount = [\"stand-timber\", \"two-position-rocker\"]", "# "),
-        ("drive = \"slew-200nm\"", "# "),
+        ("drive = \"slew-600nm\"", "# "),
         ("freeze_protection = \"drain-back-simple\"", "# "),
         ("pump = \"solar-pump-19w\"", "# "),
         ("release = \"fan-coil-small\"", "# "),

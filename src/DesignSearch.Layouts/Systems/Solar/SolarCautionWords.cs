@@ -15,7 +15,7 @@ internal static class SolarCautionWords
 
     private static readonly Caution Legionella = Of("Legionella", """
         Store water at 20 to 45 °C breeds legionella: keep it closed, label it as not for drinking or washing, never spray or
-        mist with it, fill it through a backflow stop, drain it when it stands idle for weeks.
+        mist with it, fill it only over a gap of air or through a backflow stop, drain it when it stands idle for weeks.
         """);
 
     private static readonly Caution FixedInWind = Of("Wind", """
@@ -72,8 +72,8 @@ internal static class SolarCautionWords
         """));
 
     private static Caution HotWater(double stagnationC) => Of("Hot water and steam", Written.Sentence($"""
-        Dry in the sun this collector reaches {stagnationC:0} °C. Fill it only when it is cool or covered. Steam must always
-        have an open way out. Above 60 °C metal burns the hand at a touch.
+        Dry in the sun this collector reaches {stagnationC:0} °C. Fill it only when it is cool or covered, and never defeat
+        the controller's lock-out. Steam must always have an open way out. Above 60 °C metal burns the hand at a touch.
         """));
 
     private static Caution Of(string topic, string text) => new(topic, text.ReplaceLineEndings(" "));
