@@ -14,7 +14,6 @@ public sealed class ColumnsTests
         ["Heater.NeedsMains"] = "every heater is led to the mains",
         ["PerimeterBoard.DepthM"] = "the edge's loss is given beside it; nothing asks how deep the trench is",
         ["PerimeterBoard.ThicknessMm"] = "the edge's loss is given beside it",
-        ["PipeInsulation.IsOutdoor"] = "no jacket against sun and rain is asked for",
     };
 
     [Fact]

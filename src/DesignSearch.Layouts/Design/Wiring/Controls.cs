@@ -40,7 +40,7 @@ public static class Controls
         or SmallPartRole.Thermostat or SmallPartRole.Timer or SmallPartRole.SunClock or SmallPartRole.LightSensor or SmallPartRole.LimitSwitch
         or SmallPartRole.Relay or SmallPartRole.ReversingInterlock or SmallPartRole.Contactor or SmallPartRole.Diode
         or SmallPartRole.HandSwitch or SmallPartRole.HighLimit or SmallPartRole.DelayRelay or SmallPartRole.TemperatureRelay
-        or SmallPartRole.ChangeoverRelay;
+        or SmallPartRole.ChangeoverRelay or SmallPartRole.ProbeThermostat;
 
     // A contactor's coil is on low voltage; a diode's and a hand switch's voltage is what it blocks or bears, not what it draws at.
     private static double Volts(SmallPart part) => part switch

@@ -24,6 +24,16 @@ internal static class SolarListing
         LoopListing.Protection(solar, needs);
         LoopListing.PumpAndControl(solar, needs);
         Release(solar, needs);
+        Upkeep(solar, needs);
+    }
+
+    private static void Upkeep(SolarLoop solar, Needs needs)
+    {
+        if (solar.StaysFull)
+            needs.Small(SmallPartRole.FluidTest, 1, SolarPurposes.FluidTest);
+        if (solar.Mount.Turning != TurningKind.Fixed)
+            needs.Small(SmallPartRole.Grease, 1, SolarPurposes.Grease);
+        needs.Small(SmallPartRole.Anode, solar.Tank.IsClosed ? solar.TankCount : 0, SolarPurposes.Anode);
     }
 
     private static void Collector(SolarLoop solar, Needs needs)

@@ -220,4 +220,12 @@ internal static class SolarPurposes
         ReleaseSystem,
         "Lets one thermostat switch a fan and a pump of different voltage and keeps the two apart.",
         "in the control box");
+
+    public static Purpose FluidTest { get; } =
+        new(PipeSystem, "Shows whether the antifreeze still holds; a new set every year.", "with the tools");
+
+    public static Purpose Grease { get; } = new(MountSystem, "For bearing and screw, every autumn.", "with the tools");
+
+    public static Purpose Anode { get; } =
+        new(TankSystem, "Rusts in the tank's place.", "in the tank; the one it came with is used up first");
 }

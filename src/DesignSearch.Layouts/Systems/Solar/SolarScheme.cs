@@ -24,6 +24,7 @@ internal static class SolarScheme
             [Terminal.Inlet, Terminal.Outlet, Vent, .. turns ? [Terminal.Turned] : Array.Empty<Terminal>()]);
         sketch.Add(field, SolarPurposes.CollectorFittings, SolarPurposes.FixedMount, SolarPurposes.TurningMount, SolarPurposes.Anchor, SolarPurposes.Footing);
         sketch.Add(field, SolarPurposes.Ballast, SolarPurposes.WallBolt, SolarPurposes.Stops, SolarPurposes.HandBolt, SolarPurposes.ShaftSeal);
+        sketch.Add(field, SolarPurposes.Grease);
         sketch.Join(field, Vent, sketch.Put(SolarPurposes.AirVent, SolarSchemeWords.AirVent, Symbol.Vent, Spot.Outdoors, Terminal.Inlet), Terminal.Inlet);
         if (turns)
             Turning(solar, field, sketch);
@@ -64,6 +65,7 @@ internal static class SolarScheme
             Spot.House,
             [Terminal.Inlet, Terminal.Outlet, HeatOut, HeatBack, Terminal.Tells, isSafe ? Safety : Filled]);
         sketch.Add(store, SolarPurposes.Jacket, SolarPurposes.Strap, SolarPurposes.WarningLabel, SolarPurposes.Lid, SolarPurposes.TankFittings);
+        sketch.Add(store, SolarPurposes.Anode);
         if (isSafe)
             Safe(store, SolarSchemeWords.OfTank, SolarPurposes.TankRelief, SolarPurposes.TankVessel, SolarPurposes.TankFill, sketch);
         var fill = sketch.Put(SolarPurposes.FreeOutlet, SolarSchemeWords.FreeOutlet, Symbol.Plain, Spot.House, Terminal.Outlet)
@@ -98,7 +100,7 @@ internal static class SolarScheme
         sketch.Add(protection, SolarPurposes.ValveSwitch);
         if (solar.StaysFull)
         {
-            sketch.Add(protection, SolarPurposes.Antifreeze);
+            sketch.Add(protection, SolarPurposes.Antifreeze, SolarPurposes.FluidTest);
             Safe(protection, SolarSchemeWords.OfLoop, SolarPurposes.LoopRelief, SolarPurposes.LoopVessel, SolarPurposes.LoopFill, sketch);
         }
 
