@@ -22,7 +22,7 @@ internal static class SolarSettings
         if (turning == TurningKind.TwoPosition)
             yield return Swing(solar, scenario);
         if (solar.Turns)
-            yield return SolarSettingWords.Gale(scenario.Site.WorkingWindMPerS, solar.Stand.SpringBolt is not null);
+            yield return SolarSettingWords.Gale(scenario.Site.WorkingWindMPerS, !solar.IsTurnedByHand, solar.Stand.SpringBolt is not null);
         yield return SolarSettingWords.PumpStarts(dials.StartDifferenceK);
         yield return SolarSettingWords.PumpStops(dials.StopDifferenceK);
         yield return SolarSettingWords.Flow(solar.Flow.KgPerS);
