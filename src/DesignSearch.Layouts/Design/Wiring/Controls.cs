@@ -35,9 +35,9 @@ public static class Controls
     /// <summary>Whether a part switches or senses.</summary>
     /// <param name="role">Its task.</param>
     public static bool IsControl(SmallPartRole role) => role is SmallPartRole.DifferenceController or SmallPartRole.TemperatureSensor
-        or SmallPartRole.Thermostat or SmallPartRole.Timer or SmallPartRole.SunClock or SmallPartRole.LightSensor or SmallPartRole.LimitSwitch
-        or SmallPartRole.Relay or SmallPartRole.ReversingInterlock or SmallPartRole.Contactor or SmallPartRole.Diode
-        or SmallPartRole.HandSwitch or SmallPartRole.HighLimit;
+        or SmallPartRole.Thermostat or SmallPartRole.Timer or SmallPartRole.SunClock or SmallPartRole.LightSensor
+        or SmallPartRole.LimitSwitch or SmallPartRole.Relay or SmallPartRole.ReversingInterlock or SmallPartRole.Contactor
+        or SmallPartRole.Diode or SmallPartRole.HandSwitch or SmallPartRole.HighLimit;
 
     // A contactor's coil is on low voltage; a diode's and a hand switch's voltage is what it blocks or bears, not what it draws at.
     private static double Volts(SmallPart part) => part switch

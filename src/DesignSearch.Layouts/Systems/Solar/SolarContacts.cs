@@ -38,11 +38,16 @@ internal static class SolarContacts
     /// <summary>What starts the collector's pump.</summary>
     public static void Controller(SolarLoop solar, Needs needs)
     {
-        var pump = Circuit.OfPump("", solar.Pump.Volts, solar.Pump.Watts, 0, "").StartA;
-        needs.Contact(SmallPartRole.DifferenceController, 1, SolarPurposes.Controller, Duty.Current(PlantState.Running, pump), solar.ControllerVolts);
+        var pump = Duty.Current(PlantState.Running, Circuit.OfPump("", solar.Pump.Volts, solar.Pump.Watts, 0, "").StartA);
+        needs.Contact(SmallPartRole.DifferenceController, 1, SolarPurposes.Controller, pump, solar.ControllerVolts);
         if (!solar.StaysFull && solar.Protection is { Watts: > 0, Volts: > 0 and < SupplyPlan.MainsVolts } valves)
-            needs.Small(SmallPartRole.HandSwitch, 1, SolarPurposes.ValveSwitch, [Duty.Current(PlantState.Drained, valves.Watts / valves.Volts)]);
-        needs.Small(SmallPartRole.TemperatureSensor, 1, SolarPurposes.OutletSensor, [], 0, new Lead(solar.PipeRunM + SolarCircuits.NearM, CoresOfProbe));
+        {
+            var draws = Duty.Current(PlantState.Drained, valves.Watts / valves.Volts);
+            needs.Small(SmallPartRole.HandSwitch, 1, SolarPurposes.ValveSwitch, [draws]);
+        }
+
+        var lead = new Lead(solar.PipeRunM + SolarCircuits.NearM, CoresOfProbe);
+        needs.Small(SmallPartRole.TemperatureSensor, 1, SolarPurposes.OutletSensor, [], 0, lead);
     }
 
     /// <summary>What starts the heat release: a fan, or the pump where there is none; a pump of another voltage through a relay.</summary>
@@ -51,8 +56,8 @@ internal static class SolarContacts
         var fan = solar.Release.Volts > 0 ? solar.Release.FanWatts * solar.ReleasePieces / solar.Release.Volts : 0;
         var pump = solar.ReleasePump is { } p ? Circuit.OfPump("", p.Volts, p.Watts, 0, "").StartA : 0;
         var switched = Duty.Current(PlantState.DesignNight, solar.IsRelayed ? fan : fan + pump);
-        var cores = solar.ThermostatVolts >= SupplyPlan.MainsVolts ? MainsCores : ThermostatCores;
-        needs.Contact(SmallPartRole.Thermostat, 1, SolarPurposes.Thermostat, switched, solar.ThermostatVolts, new Lead(SolarCircuits.NearM, cores));
+        var lead = new Lead(SolarCircuits.NearM, solar.ThermostatVolts >= SupplyPlan.MainsVolts ? MainsCores : ThermostatCores);
+        needs.Contact(SmallPartRole.Thermostat, 1, SolarPurposes.Thermostat, switched, solar.ThermostatVolts, lead);
         if (solar.IsRelayed)
             needs.Small(SmallPartRole.Relay, 1, SolarPurposes.Relay, [Duty.Current(PlantState.DesignNight, pump)]);
     }
