@@ -2,6 +2,7 @@ using System.Globalization;
 using DesignSearch.Climate;
 using DesignSearch.Files.Toml;
 using DesignSearch.Layouts.Design.Brief;
+using DesignSearch.Parts.Mechanics;
 
 namespace DesignSearch.Layouts.Scenarios;
 
@@ -57,9 +58,17 @@ internal static class SiteReading
             MainsLimitA = table.Has("mains_limit_a") ? table.Number("mains_limit_a", 1, 200, "A") : null,
             FloorBearsKgPerM2 = table.Number("floor_bears_kg_per_m2", 50, 20000, "kg/m²", SiteLimits.UsualFloorKgPerM2),
             MainsLoopOhm = table.Number("mains_loop_ohm", 0.02, 20, "Ω", SiteLimits.UsualLoopOhm),
-            AnchorHoldsN = table.Number("anchor_holds_n", 50, 50000, "N", SiteLimits.UsualAnchorN),
+            AnchorHoldsN = table.Has("anchor_holds_n") ? table.Number("anchor_holds_n", 50, 50000, "N") : null,
+            Terrain = TerrainOf(table),
+            FrostDepthM = table.Has("frost_depth_m") ? table.Number("frost_depth_m", 0, 3, "m") : null,
         };
         table.ReportUnknown();
         return (place, site);
+    }
+
+    private static WindTerrain? TerrainOf(TomlTable table)
+    {
+        string[] words = ["sea", "flat", "fields", "suburb", "town"];
+        return table.Has("wind_terrain") ? (WindTerrain)Array.IndexOf(words, table.Word("wind_terrain", words)) : null;
     }
 }

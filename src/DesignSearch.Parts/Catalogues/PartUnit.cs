@@ -20,4 +20,7 @@ public enum PartUnit
 
     /// <summary>One set of things that are sold together.</summary>
     Set,
+
+    /// <summary>One kilogram.</summary>
+    Kilogram,
 }

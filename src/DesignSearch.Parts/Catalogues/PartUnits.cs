@@ -6,9 +6,10 @@ public static class PartUnits
     private static readonly IReadOnlyList<(string Word, PartUnit Meaning)> Known =
     [
         ("piece", PartUnit.Piece), ("m", PartUnit.Metre), ("m2", PartUnit.SquareMetre), ("m3", PartUnit.CubicMetre), ("l", PartUnit.Litre), ("set", PartUnit.Set),
+        ("kg", PartUnit.Kilogram),
     ];
 
-    /// <summary>The word for a unit: piece, m, m2, m3, l or set.</summary>
+    /// <summary>The word for a unit: piece, m, m2, m3, l, set or kg.</summary>
     /// <param name="unit">The unit.</param>
     public static string Word(this PartUnit unit) => Known.First(k => k.Meaning == unit).Word;
 

@@ -8,13 +8,20 @@ namespace DesignSearch.Parts.Small;
 public sealed record SmallPart(PartInfo Info) : Part(Info)
 {
     private static readonly PartUnit[] Units =
-        [PartUnit.Piece, PartUnit.Metre, PartUnit.Litre, PartUnit.Set, PartUnit.SquareMetre, PartUnit.CubicMetre];
+        [PartUnit.Piece, PartUnit.Metre, PartUnit.Litre, PartUnit.Set, PartUnit.SquareMetre, PartUnit.CubicMetre, PartUnit.Kilogram];
 
     /// <summary>Its file in a catalogue.</summary>
     public static PartKind Definition { get; } = new("small-part", "small-parts.csv", Read);
 
     /// <inheritdoc/>
     public override PartKind Kind => Definition;
+
+    /// <inheritdoc/>
+    public override IEnumerable<RowRule> Rules =>
+    [
+        new(Role != SmallPartRole.Cement || Unit == PartUnit.CubicMetre, "unit", "m3 for cement: what makes a cubic metre of footing"),
+        new(Role != SmallPartRole.Ballast || Unit == PartUnit.Kilogram, "unit", "kg for ballast"),
+    ];
 
     /// <summary>The task that it serves.</summary>
     public required SmallPartRole Role { get; init; }

@@ -66,10 +66,7 @@ public enum SmallPartRole
     /// <summary>Holds pipe and lets it slide.</summary>
     PipeClip,
 
-    /// <summary>Holds a mount against the wind.</summary>
-    Anchor,
-
-    /// <summary>For footings.</summary>
+    /// <summary>Concrete for footings, by the cubic metre.</summary>
     Cement,
 
     /// <summary>Holds a tank or barrels against tipping.</summary>
@@ -113,6 +110,12 @@ public enum SmallPartRole
 
     /// <summary>Says what must not be touched, drunk or shut.</summary>
     WarningLabel,
+
+    /// <summary>Weight that holds a stand down, by the kilogram.</summary>
+    Ballast,
+
+    /// <summary>Switches some hours after it is started.</summary>
+    DelayRelay,
 
     /// <summary>Lets a motor come back past an end switch that is open.</summary>
     Diode,

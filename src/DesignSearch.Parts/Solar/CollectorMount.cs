@@ -21,6 +21,7 @@ public sealed record CollectorMount(PartInfo Info) : Part(Info)
         new(IsFixed || WorkingWindMPerS > 0, "working_wind_m_per_s", "more than 0 for a mount that turns"),
         new(!IsFixed || !NeedsDrive, "needs_drive", "no for a fixed mount"),
         new(WorkingWindMPerS <= HoldsWindMPerS, "working_wind_m_per_s", "at most the wind that the mount holds"),
+        new(Founding is Founding.Feet or Founding.Ballast == (FeetApartM > 0), "feet_apart_m", "more than 0 for feet and ballast, else 0"),
     ];
 
     /// <summary>How it turns.</summary>
@@ -56,6 +57,15 @@ public sealed record CollectorMount(PartInfo Info) : Part(Info)
     /// <summary>Whether it needs a motor drive.</summary>
     public required bool NeedsDrive { get; init; }
 
+    /// <summary>What keeps it where it is.</summary>
+    public required Founding Founding { get; init; }
+
+    /// <summary>Lower edge of the collectors above the ground [m], from 0 to 5.</summary>
+    public required double ClearanceM { get; init; }
+
+    /// <summary>From its front feet to its back feet, or the depth of its ballast trays [m]; 0 on a post or a wall, from 0 to 10.</summary>
+    public required double FeetApartM { get; init; }
+
     private bool IsFixed => Turning == TurningKind.Fixed;
 
     internal static CollectorMount Read(ICsvCells cells) => new(PartInfo.Read(cells, [PartUnit.Piece, PartUnit.SquareMetre]))
@@ -71,5 +81,9 @@ public sealed record CollectorMount(PartInfo Info) : Part(Info)
         HoldsWindMPerS = cells.Number("holds_wind_m_per_s", 10, 80, "Gust that it holds when locked and anchored as described [m/s]"),
         WeightKg = cells.Number("weight_kg", 0.5, 500, "Weight per unit [kg]"),
         NeedsDrive = cells.YesNo("needs_drive", "Whether it needs a motor drive"),
+        Founding = cells.Word("founding", Words.Of<Founding>(), "What keeps it where it is"),
+        ClearanceM = cells.Number("clearance_m", 0, 5, "Lower edge of the collectors above the ground [m]"),
+        FeetApartM = cells.Number(
+            "feet_apart_m", 0, 10, "From its front feet to its back feet, or the depth of its ballast trays [m]; 0 on a post or a wall"),
     };
 }

@@ -10,8 +10,6 @@ public sealed class ColumnsTests
     // Each by name, with its reason; the checks by states of the whole plant will ask for them.
     private static readonly Dictionary<string, string> Known = new()
     {
-        ["Collector.HeightM"] = "held against the area within its row; a plan to scale will want it",
-        ["Collector.WidthM"] = "likewise",
         ["Collector.IsFreezeSafe"] = "the freezing check refuses every filled loop without protection, whatever stands at its end",
         ["HeatRelease.DropKPaAtFlow"] = "no pump is held against the release's own resistance",
         ["Heater.NeedsMains"] = "every heater is led to the mains",

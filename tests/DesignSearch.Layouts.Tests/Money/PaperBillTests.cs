@@ -11,12 +11,12 @@ public sealed class PaperBillTests
     private static readonly (string, string) MainsThere = ("mains_at_greenhouse = false", "mains_at_greenhouse = true");
     private static readonly (string, string) Near = ("mains_cable_m = 85", "mains_cable_m = 20");
 
-    // What two flat plates on a timber stand want besides current: 4 m², four bolts each 2 m², 14 m of pipe of which three in copper with a sleeve that bears
+    // What two flat plates on a timber stand want besides current: 4 m², four ground screws each 2 m², 14 m of pipe of which three in copper with a sleeve that bears
     // 190 °C, as air vent and hoses must, a clip each metre, 6.0 m² of jacket; the collector's sensor is 17 m from the box, the thermostat, with four cores, 3 m;
     // everything cut 5 % longer and bought to the tenth.
     private static readonly (string, decimal)[] TwoPlates =
     [
-        ("flat-plate-2m2", 2), ("stand-timber", 4), ("anchor-bolt", 8), ("fittings-collector", 2), ("copper-22", 6.3m), ("pex-25", 23.1m), ("wool-30-foil", 6.3m), ("foam-pe-20-large", 23.1m),
+        ("flat-plate-2m2", 2), ("stand-timber", 4), ("anchor-screw", 8), ("fittings-collector", 2), ("copper-22", 6.3m), ("pex-25", 23.1m), ("wool-30-foil", 6.3m), ("foam-pe-20-large", 23.1m),
         ("clip-sliding", 28), ("cage-1000-used", 1), ("jacket-wool-100", 6.3m), ("strap-earthquake", 1), ("labels-warning", 1), ("lid-safe", 1), ("drain-back-simple", 1), ("vent-air-hot", 1),
         ("solar-pump-19w", 1), ("controller-difference", 1), ("sensor-cable", 1), ("sensor-cable", 1), ("cable-2x0-75", 17.9m), ("valve-ball-20", 2), ("pex-25", 4.2m), ("fan-coil-small", 1), ("solar-pump-10w", 1), ("thermostat-24v", 1), ("relay-24v", 1),
         ("cable-4x0-75", 3.2m),
@@ -58,7 +58,7 @@ public sealed class PaperBillTests
     ]);
 
     [Fact]
-    public void Two_plates_far_from_any_mains() => Agrees(3395.34m, [], true, [],
+    public void Two_plates_far_from_any_mains() => Agrees(3487.34m, [], true, [],
     [
         // A fan of 18 W at 12 V 85 m away would want 10 mm² at 9.20 a metre beside the 24 V line; mains brought there cost less.
         // 1.5 A over 5 m in 1.5 mm² lose 0.24 V (2 %), 3 m more in 0.75 mm² 0.28 V (2.3 %); 1.25 x 1.5 A are 1.9: fuses of 2 A.
@@ -70,9 +70,9 @@ public sealed class PaperBillTests
     ]);
 
     [Fact]
-    public void Two_plates_that_turn() => Agrees(3704.90m, [Near], true, [("mount", "two-position-rocker"), ("drive", "slew-200nm"), ("limit_deg", 30), ("switch_hours", 5.5), ("shaft_seal", "cheapest")],
+    public void Two_plates_that_turn() => Agrees(3805.90m, [Near], true, [("mount", "two-position-rocker"), ("drive", "slew-200nm"), ("limit_deg", 30), ("switch_hours", 5.5), ("shaft_seal", "cheapest")],
     [
-        .. TwoPlates.Where(p => p.Item1 != "stand-timber"), ("two-position-rocker", 1), ("cement-bag", 2), ("slew-200nm", 1), ("timer-24v", 1), ("light-sensor", 1),
+        .. TwoPlates.Where(p => p.Item1 != "stand-timber"), ("two-position-rocker", 1), ("stops-timber", 1), ("bolt-hand", 1), ("slew-200nm", 1), ("relay-delay-24v", 1), ("light-sensor", 1),
         // The drive starts with 7 A: end switches of 15 A, a diode across each, 2 m of cable each that bears 10 A; the light sensor is 17 m off, with three cores.
         ("limit-switch-15a", 2), ("diode-10a", 2), ("cable-2x2-5", 4.2m), ("cable-3x0-75", 17.9m), ("interlock-reversing", 1), ("switch-hand-auto", 1), ("seal-shaft", 1), ("hose-loop-steel-20", 2),
         // 12 V: 1.5 A over 20 m in 2.5 mm² lose 0.57 V (4.8 %), so the last three metres want 10 mm²: cheaper than 4 mm² all the way.
@@ -84,13 +84,13 @@ public sealed class PaperBillTests
     ]);
 
     [Fact]
-    public void One_plate_with_antifreeze_on_a_closed_store() => Agrees(3117.01m, [MainsThere], true,
+    public void One_plate_with_antifreeze_on_a_closed_store() => Agrees(3163.01m, [MainsThere], true,
         [("collector_count", 1), ("freeze_protection", "antifreeze-plate"), ("tank", "closed-300"), ("tank_jacket", "none"), ("pump", "circulator-25w"), ("release", "radiator-used")],
     [
         // Fill: 2 m² at 2.5 L and 28 m of 20.4 mm bore: 5 + 9.15 = 14.15 L, a tenth more 15.57, bought 15.6. A full loop may have folded pipe at the collector.
         // Loop and store are closed: two reliefs, two vessels. Both pumps are on mains, so is the thermostat; the release takes the pump
         // of the fewest watts, 95 crowns, not the old one at 35.
-        ("flat-plate-2m2", 1), ("stand-timber", 2), ("anchor-bolt", 4), ("fittings-collector", 1), ("stainless-corrugated-16", 6.3m), ("pex-25", 23.1m), ("wool-30-foil", 6.3m), ("foam-pe-20-large", 23.1m),
+        ("flat-plate-2m2", 1), ("stand-timber", 2), ("anchor-screw", 4), ("fittings-collector", 1), ("stainless-corrugated-16", 6.3m), ("pex-25", 23.1m), ("wool-30-foil", 6.3m), ("foam-pe-20-large", 23.1m),
         ("clip-sliding", 28), ("closed-300", 1), ("strap-earthquake", 1), ("labels-warning", 1), ("antifreeze-plate", 1), ("vent-air-hot", 1), ("antifreeze-30", 15.6m), ("valve-check-20", 1),
         ("valve-relief-3bar", 2), ("vessel-expansion-18", 2), ("fill-set", 1), ("circulator-25w", 1), ("controller-difference-mains", 1), ("sensor-cable", 1), ("sensor-cable", 1), ("cable-2x0-75", 17.9m), ("valve-ball-20", 2), ("pex-25", 4.2m),
         ("radiator-used", 1), ("circulator-25w", 1), ("thermostat-mains", 1),

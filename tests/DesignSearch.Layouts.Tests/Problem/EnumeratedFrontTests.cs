@@ -180,7 +180,7 @@ public sealed class EnumeratedFrontTests
         {
             yield return ("flat-plate-2m2", sun.Count);
             yield return ("stand-timber", 2 * sun.Count);
-            yield return ("anchor-bolt", 4 * sun.Count);
+            yield return ("anchor-screw", 4 * sun.Count);
             yield return ("fittings-collector", sun.Count);
             // The run is 14 m: three metres each way in copper, eleven in plastic, 5 % for cuts.
             yield return ("copper-22", 6.3m);

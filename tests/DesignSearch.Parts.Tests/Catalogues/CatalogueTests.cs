@@ -118,10 +118,14 @@ public sealed class CatalogueTests
     {
         var text = File.ReadAllText(Repository.At("catalogs", "starter", "pipes.csv")).Replace(",15.4,20,", ",20,15.4,", StringComparison.Ordinal);
         Assert.Contains("bore_mm: less than outer_mm (part ldpe-20)", Assert.Single(Sample.FaultsOf("pipes.csv", text)).Expected, StringComparison.Ordinal);
-        text = File.ReadAllText(Repository.At("catalogs", "starter", "mounts.csv")).Replace(",two-position,sloping,", ",two-position,none,", StringComparison.Ordinal);
+        text = File.ReadAllText(Repository.At("catalogs", "starter", "mounts.csv")).Replace(",two-position,sloping,5,", ",two-position,none,5,", StringComparison.Ordinal);
         Assert.Contains("axis: none for a fixed mount", Assert.Single(Sample.FaultsOf("mounts.csv", text)).Expected, StringComparison.Ordinal);
         text = File.ReadAllText(Repository.At("catalogs", "starter", "cables.csv")).Replace(",2.5,5,16,", ",3,5,16,", StringComparison.Ordinal);
         Assert.Contains("section_mm2: a cross-section", Assert.Single(Sample.FaultsOf("cables.csv", text)).Expected, StringComparison.Ordinal);
+        text = File.ReadAllText(Repository.At("catalogs", "starter", "small-parts.csv")).Replace("footings,m3,", "footings,set,", StringComparison.Ordinal);
+        Assert.Contains("unit: m3 for cement", Assert.Single(Sample.FaultsOf("small-parts.csv", text)).Expected, StringComparison.Ordinal);
+        text = File.ReadAllText(Repository.At("catalogs", "starter", "holdfasts.csv")).Replace("stops,4000,0.6,", "stops,4000,0,", StringComparison.Ordinal);
+        Assert.Contains("arm_m: more than 0 for what holds a frame", Assert.Single(Sample.FaultsOf("holdfasts.csv", text)).Expected, StringComparison.Ordinal);
     }
 
     private static Catalogue Load(params string[] names)

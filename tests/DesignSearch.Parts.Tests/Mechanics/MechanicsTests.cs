@@ -39,16 +39,6 @@ public sealed class MechanicsTests
         Validation.Equal(FormattableString.Invariant($"mechanics I2b wind {wind} m/s"), "gust pressure at 1.25 kg/m3 [Pa]", expected, WindForce.PressurePa(wind), 1e-9, "EN 1991-1-4, basic velocity pressure", "WindForce.PressurePa");
 
     [Fact]
-    public void Wind_on_a_panel()
-    {
-        const string Source = "worked example, recomputed; force coefficient and eccentricity common practice";
-        var force = WindForce.ForceN(WindForce.PressurePa(25, SeaLevelKgPerM3), 2, 1.5);
-        Validation.Equal("mechanics I3 force", "wind on 2 m2 at 25 m/s [N]", 1149.4, force, 0.06, Source, "WindForce.ForceN");
-        Validation.Equal("mechanics I3 moment", "moment with 0.1 m eccentricity [N m]", 114.9, WindForce.MomentNm(force, 0.1), 0.06, Source, "WindForce.MomentNm");
-        Validation.Equal("mechanics I3 hinge", "moment about an edge of a 1 m chord [N m]", 574.7, WindForce.MomentNm(force, 0.5), 0.06, Source, "WindForce.MomentNm");
-    }
-
-    [Fact]
     public void Imbalance_of_a_weight() =>
         Validation.Equal("mechanics I4 imbalance", "40 kg, 0.15 m off, at 45 deg [N m]", 41.61, ShaftMoments.ImbalanceNm(40, 0.15, 45), 0.005, "statics, recomputed", "ShaftMoments.ImbalanceNm");
 

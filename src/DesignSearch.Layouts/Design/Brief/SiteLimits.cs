@@ -1,3 +1,5 @@
+using DesignSearch.Parts.Mechanics;
+
 namespace DesignSearch.Layouts.Design.Brief;
 
 /// <summary>Distances and space on the site.</summary>
@@ -8,7 +10,7 @@ namespace DesignSearch.Layouts.Design.Brief;
 /// <param name="CollectorSpaceM2">Ground or wall that collectors may take, as collector area [m²].</param>
 /// <param name="StoreFloorM2">Floor in the greenhouse that tank and barrels may take [m²].</param>
 /// <param name="WorkingWindMPerS">Wind in which a turning collector must still turn [m/s].</param>
-/// <param name="DesignWindMPerS">Gust that the collector must stand [m/s].</param>
+/// <param name="DesignWindMPerS">Gust that the collector must stand [m/s]; a mean of ten minutes where the terrain is given.</param>
 /// <param name="HorizonDeg">Height of the horizon in eight directions from north clockwise [°]; empty = flat.</param>
 public sealed record SiteLimits(
     double PipeRunM,
@@ -27,8 +29,17 @@ public sealed record SiteLimits(
     /// <summary>Weight that the floor under tank and barrels bears [kg/m²].</summary>
     public double FloorBearsKgPerM2 { get; init; } = UsualFloorKgPerM2;
 
-    /// <summary>Pull that one ground screw or anchor bolt stands [N], as tested on the spot.</summary>
-    public double AnchorHoldsN { get; init; } = UsualAnchorN;
+    /// <summary>Pull that one anchor stood when it was tested [N]; null where none was, and the catalogue's figure counts.</summary>
+    public double? AnchorHoldsN { get; init; }
+
+    /// <summary>What the storm has come over; null where <see cref="DesignWindMPerS"/> is a gust.</summary>
+    public WindTerrain? Terrain { get; init; }
+
+    /// <summary>Depth to which the ground freezes [m]; null where the builder did not say.</summary>
+    public double? FrostDepthM { get; init; }
+
+    /// <summary>Foot of a footing below the ground [m]: the frost's depth, no less than what US codes allow (305 mm).</summary>
+    public double FootingDepthM => Math.Max(LeastFootingM, FrostDepthM ?? UsualFrostM);
 
     /// <summary>Loop impedance of the mains where the cable to the greenhouse begins [Ω].</summary>
     public double MainsLoopOhm { get; init; } = UsualLoopOhm;
@@ -39,6 +50,13 @@ public sealed record SiteLimits(
     /// <summary>What a slab or rammed ground is taken to bear where the builder says nothing (own choice) [kg/m²].</summary>
     public const double UsualFloorKgPerM2 = 1500;
 
-    /// <summary>What an anchor is taken to stand where none was tested (common practice, no source) [N].</summary>
-    public const double UsualAnchorN = 1000;
+    /// <summary>Depth that is taken where the builder gave none: the least of those usual in Germany, 0.8 to 1.5 m [m].</summary>
+    public const double UsualFrostM = 0.8;
+
+    private const double LeastFootingM = 0.305;
+
+    /// <summary>Pressure of the storm's gust [Pa]: ρ v²/2, with the exposure factor of EN 1991-1-4 where a mean wind is given.</summary>
+    /// <param name="heightM">Height above the ground [m].</param>
+    public double StormPa(double heightM) =>
+        WindForce.PressurePa(DesignWindMPerS) * (Terrain is { } terrain ? WindExposure.Factor(terrain, heightM) : 1);
 }

@@ -16,7 +16,7 @@ public static class Controls
         ArgumentNullException.ThrowIfNull(circuits);
         for (var i = 0; i < parts.Count; i++)
         {
-            if (parts[i].Part is not SmallPart part || !IsControl(part.Role))
+            if (parts[i].Part is not SmallPart part || !IsControl(part))
                 continue;
             var (needed, count) = (parts[i], (int)parts[i].Quantity);
             var (volts, watts) = (Volts(part), count * part.Watts);
@@ -32,10 +32,16 @@ public static class Controls
         }
     }
 
-    /// <summary>Whether a part switches or senses.</summary>
-    /// <param name="role">Its task.</param>
-    public static bool IsControl(SmallPartRole role) => role is SmallPartRole.DifferenceController or SmallPartRole.TemperatureSensor
-        or SmallPartRole.Thermostat or SmallPartRole.Timer or SmallPartRole.SunClock or SmallPartRole.LightSensor
+    /// <summary>Whether a part switches or senses: all that draws current for it, and what needs none.</summary>
+    /// <param name="part">The part.</param>
+    public static bool IsControl(SmallPart part)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        return part.Role is not (SmallPartRole.CoverMotor or SmallPartRole.MotorValve) && (part.Watts > 0 || Switches(part.Role));
+    }
+
+    private static bool Switches(SmallPartRole role) => role is SmallPartRole.DifferenceController or SmallPartRole.TemperatureSensor
+        or SmallPartRole.Thermostat or SmallPartRole.Timer or SmallPartRole.SunClock or SmallPartRole.DelayRelay or SmallPartRole.LightSensor
         or SmallPartRole.LimitSwitch or SmallPartRole.Relay or SmallPartRole.ReversingInterlock or SmallPartRole.Contactor
         or SmallPartRole.Diode or SmallPartRole.HandSwitch or SmallPartRole.HighLimit;
 

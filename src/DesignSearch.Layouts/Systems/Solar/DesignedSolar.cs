@@ -6,6 +6,7 @@ using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Physics;
 using DesignSearch.Season;
+using DesignSearch.Season.Solar;
 
 namespace DesignSearch.Layouts.Systems.Solar;
 
@@ -13,6 +14,9 @@ namespace DesignSearch.Layouts.Systems.Solar;
 /// <param name="loop">Its parts and what was worked out from them.</param>
 public sealed class DesignedSolar(SolarLoop loop) : DesignedSystem
 {
+    // What a frame gives that is left in its morning place one day in three (estimate, no source).
+    private const double LeftStanding = 0.9;
+
     private readonly Mount mount = SolarNumbers.MountOf(loop);
 
     /// <summary>Its parts and what was worked out from them.</summary>
@@ -22,7 +26,7 @@ public sealed class DesignedSolar(SolarLoop loop) : DesignedSystem
     public string TurningWord => SolarWords.Turning(loop.Mount.Turning);
 
     /// <inheritdoc/>
-    public override bool LacksParts => loop.ReleasePump is null || loop.LacksFirstMetres;
+    public override bool LacksParts => loop.ReleasePump is null || loop.LacksFirstMetres || loop.LacksHoldfasts;
 
     /// <inheritdoc/>
     public override double StoreFloorM2 => loop.TankCount * loop.Tank.FootprintM2;
@@ -44,6 +48,11 @@ public sealed class DesignedSolar(SolarLoop loop) : DesignedSystem
 
     /// <inheritdoc/>
     public override IEnumerable<Caution> Cautions => SolarCautionWords.Of(loop);
+
+    /// <inheritdoc/>
+    public override IEnumerable<SensitivityCase> Doubts => loop.IsTurnedByHand
+        ? [new(SolarWords.LeftStanding(LeftStanding), plant => plant with { Collector = WithLess(plant.Collector) })]
+        : [];
 
     /// <inheritdoc/>
     public override IEnumerable<Upkeep> Upkeep => SolarUpkeepWords.Of(loop);
@@ -82,14 +91,15 @@ public sealed class DesignedSolar(SolarLoop loop) : DesignedSystem
     public override IEnumerable<Check> ListChecks(Conditions conditions, BuiltLayout built)
     {
         ArgumentNullException.ThrowIfNull(built);
-        return PressureCheck.Of(loop, built.Parts) is { } check ? [check] : [];
+        var checks = MountChecks.OfList(loop, built.Parts);
+        return PressureCheck.Of(loop, built.Parts) is { } check ? checks.Append(check) : checks;
     }
 
     /// <inheritdoc/>
     public override IEnumerable<Setting> Settings(Scenario scenario)
     {
         ArgumentNullException.ThrowIfNull(scenario);
-        return SolarSettings.Of(loop, scenario.Greenhouse.FrostLimitC);
+        return SolarSettings.Of(loop, scenario);
     }
 
     /// <inheritdoc/>
@@ -98,4 +108,6 @@ public sealed class DesignedSolar(SolarLoop loop) : DesignedSystem
         ArgumentNullException.ThrowIfNull(sketch);
         SolarScheme.Draw(loop, sketch);
     }
+
+    private static CollectorNumbers WithLess(CollectorNumbers collector) => collector with { Eta0Beam = LeftStanding * collector.Eta0Beam };
 }

@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Parts.Catalogues;
@@ -10,85 +11,114 @@ namespace DesignSearch.Layouts.Systems.Solar;
 /// <summary>Checks of stand, frame and drive.</summary>
 internal static class MountChecks
 {
-    // A plate that stands free: 1.2 to 1.5 both ways; the force acts at least a tenth of the chord off the axis; twice the running
-    // friction to start (bearing makers' tables); half as much torque again in hand. Common practice, no source, where none is named.
-    private const double ForceCoefficient = 1.5;
-    private const double Eccentricity = 0.1;
+    // Twice the running friction to start (bearing makers' tables); half as much torque again in hand (common practice, no source).
     private const double StartingFriction = 2;
     private const double TorqueInHand = 1.5;
-
-    // A drive turns in mild air; a storm is reckoned with the air of EN 1991-1-4.
-    private const double MildAirKgPerM3 = 1.226;
     private const double GustOverWorking = 1.5;
     private const double MostSeconds = 600;
     private const double MmPerM = 1000;
 
+    // What is bought comes in tenths, so that a sum of it may round by a hair.
+    private const double Hair = 1e-6;
+
     public static void Add(SolarLoop solar, SiteLimits site, List<Check> checks)
     {
         checks.Add(SolarRules.Space.Limit(solar.AreaM2, site.CollectorSpaceM2, "m²"));
-        var perFrame = (solar.Count + solar.Frames - 1) / solar.Frames * solar.Collector.AreaM2;
-        var carried = solar.Mount.Unit == PartUnit.SquareMetre ? solar.AreaM2 : perFrame;
-        checks.Add(SolarRules.MountArea.Limit(carried, solar.Mount.MaxAreaM2, "m²"));
-        checks.Add(Wind(solar, site.DesignWindMPerS));
-        checks.Add(Anchorage(solar, site));
-        if (solar.Mount.Turning == TurningKind.Fixed)
+        var (mount, stand) = (solar.Mount, solar.Stand);
+        checks.Add(SolarRules.MountArea.Limit(mount.Unit == PartUnit.SquareMetre ? solar.AreaM2 : stand.AreaM2, mount.MaxAreaM2, "m²"));
+        checks.Add(Wind(stand, mount));
+        if (mount.Founding is Founding.Feet or Founding.Wall)
+            checks.Add(Anchorage(stand, site));
+        if (!solar.Turns)
             return;
-        var (turns, wanted) = (solar.Mount.WorkingWindMPerS, site.WorkingWindMPerS);
+        var (turns, wanted) = (mount.WorkingWindMPerS, site.WorkingWindMPerS);
         checks.Add(SolarRules.WorkingWind.Found(wanted <= turns, 1 - (wanted / turns), SolarCheckWords.WorkingWind(wanted, turns)));
-        checks.Add(SolarRules.TurnLimit.Limit(solar.Dials.LimitDeg, solar.Mount.LimitAngleDeg, "°"));
+        checks.Add(SolarRules.TurnLimit.Limit(solar.Dials.LimitDeg, mount.LimitAngleDeg, "°"));
         if (solar.Drive is { } drive)
-            AddDrive(solar, drive, perFrame, site.WorkingWindMPerS, checks);
+            AddDrive(solar, drive, site.WorkingWindMPerS, checks);
     }
 
-    /// <summary>Torque at the shaft of one frame: wind, imbalance and starting friction [N·m].</summary>
-    internal static double TorqueNm(SolarLoop solar, double areaM2, double windMPerS)
+    /// <summary>What holds the stand down and the frame where it stands, looked for among what is bought.</summary>
+    public static IEnumerable<Check> OfList(SolarLoop solar, IReadOnlyList<NeededPart> parts)
     {
-        var mount = solar.Mount;
-        var mass = (solar.Collector.WeightKg * areaM2 / solar.Collector.AreaM2) + mount.WeightKg;
-        var friction = ShaftMoments.BearingFrictionNm(mount.BearingFriction, mass * Gravity.StandardMPerS2, mount.BearingDiameterMm / MmPerM);
+        if (solar.Stand.HeavyN > 0)
+            yield return Overturning(solar, parts);
+        if (solar.Turns)
+            yield return StormLock(solar, parts);
+    }
+
+    // Torque at the shaft of one frame: wind, imbalance and starting friction [N·m].
+    private static double TorqueNm(SolarLoop solar, double windMPerS)
+    {
+        var (mount, stand) = (solar.Mount, solar.Stand);
+        var friction = ShaftMoments.BearingFrictionNm(mount.BearingFriction, stand.WeightN, mount.BearingDiameterMm / MmPerM);
+        var mass = stand.WeightN / Gravity.StandardMPerS2;
         var imbalance = mount.Axis == TurningAxis.Sloping ? ShaftMoments.ImbalanceNm(mass, mount.ImbalanceM) : 0;
-        return WindNm(areaM2, windMPerS) + imbalance + (StartingFriction * friction);
+        return stand.GustNm(windMPerS) + imbalance + (StartingFriction * friction);
     }
 
-    private static void AddDrive(SolarLoop solar, Drive drive, double frameM2, double workingMPerS, List<Check> checks)
+    private static void AddDrive(SolarLoop solar, Drive drive, double workingMPerS, List<Check> checks)
     {
-        var locks = drive.IsSelfLocking && drive.GearEfficiency <= WormGear.SlipsAbove;
-        checks.Add(SolarRules.DriveLocking.Found(locks, 1 - (drive.GearEfficiency / WormGear.SlipsAbove), SolarCheckWords.Locking(drive)));
+        var bolt = solar.Stand.SpringBolt;
+        var locks = StandSizing.Locks(drive);
+        checks.Add(SolarRules.DriveLocking.Found(
+            locks || bolt is not null,
+            bolt is null ? 1 - (drive.GearEfficiency / WormGear.SlipsAbove) : 0,
+            SolarCheckWords.Locking(drive, bolt)));
         var turn = 2 * solar.Dials.LimitDeg;
         var seconds = turn / drive.SpeedDegPerS;
         checks.Add(SolarRules.TurningTime.Found(
             seconds <= MostSeconds, 1 - (seconds / MostSeconds), SolarCheckWords.TurningTime(turn, seconds, MostSeconds)));
-        var needed = TorqueNm(solar, frameM2, workingMPerS) * TorqueInHand;
+        var needed = TorqueNm(solar, workingMPerS) * TorqueInHand;
         checks.Add(SolarRules.DriveTorque.Found(
             needed <= drive.TorqueNm, 1 - (needed / drive.TorqueNm), SolarCheckWords.Torque(workingMPerS, needed, drive.TorqueNm)));
-        var storm = WindNm(frameM2, workingMPerS * GustOverWorking);
+        var (gust, holds) = (solar.Stand.GustNm(workingMPerS * GustOverWorking), Math.Max(drive.HoldsNm, bolt?.HoldsNm ?? 0));
         checks.Add(SolarRules.DriveHolding.Found(
-            storm <= drive.HoldsNm, 1 - (storm / drive.HoldsNm), SolarCheckWords.Holding(storm, drive.HoldsNm)));
+            gust <= holds, 1 - (gust / holds), SolarCheckWords.Holding(gust, holds, bolt is not null)));
     }
 
-    private static double WindNm(double areaM2, double windMPerS)
+    private static Check Anchorage(Stand stand, SiteLimits site)
     {
-        var force = WindForce.ForceN(WindForce.PressurePa(windMPerS, MildAirKgPerM3), areaM2, ForceCoefficient);
-        return WindForce.MomentNm(force, Eccentricity * Math.Sqrt(areaM2));
+        var (pull, holds) = (stand.PullN, stand.HoldsN);
+        var words = SolarCheckWords.Anchorage(stand, site.AnchorHoldsN is not null);
+        return SolarRules.Anchorage.Found(pull <= holds, holds > 0 ? 1 - (pull / holds) : -1, words);
     }
 
-    // What lifts is the force on a plate that stands free, less what the collectors weigh; what else weighs the frame down is to spare.
-    private static Check Anchorage(SolarLoop solar, SiteLimits site)
+    private static Check Wind(Stand stand, CollectorMount mount)
     {
-        var lift = StormN(solar, site.DesignWindMPerS);
-        var weight = solar.Count * solar.Collector.WeightKg * Gravity.StandardMPerS2;
-        var each = Math.Max(0, lift - weight) / solar.Anchors;
-        var words = SolarCheckWords.Anchorage(site.DesignWindMPerS, lift, weight, solar.Anchors, each, site.AnchorHoldsN);
-        return SolarRules.Anchorage.Found(each <= site.AnchorHoldsN, 1 - (each / site.AnchorHoldsN), words);
+        var (holds, gust) = (mount.HoldsWindMPerS, stand.GustMPerS);
+        return SolarRules.MountWind.Found(holds >= gust - Hair, 1 - (gust / holds), SolarCheckWords.Storm(stand, holds));
     }
 
-    private static Check Wind(SolarLoop solar, double designMPerS)
+    // What is short of the weight that it wants is missed by that share; what is over is to spare.
+    private static Check Overturning(SolarLoop solar, IReadOnlyList<NeededPart> parts)
     {
-        var holds = solar.Mount.HoldsWindMPerS;
-        var words = SolarCheckWords.Storm(designMPerS, StormN(solar, designMPerS), holds);
-        return SolarRules.MountWind.Found(holds >= designMPerS, 1 - (designMPerS / holds), words);
+        var (stand, bought) = (solar.Stand, 0m);
+        var purpose = stand.IsCast ? SolarPurposes.Footing : SolarPurposes.Ballast;
+        foreach (var needed in parts)
+            bought += needed.Purpose == purpose ? needed.Quantity : 0;
+        var eachN = (double)bought / solar.Frames * (stand.IsCast ? Concrete.NPerM3 : Gravity.StandardMPerS2);
+        var words = stand.IsCast
+            ? SolarCheckWords.Footing(stand, eachN / Concrete.NPerM3)
+            : SolarCheckWords.Ballast(stand, eachN / Gravity.StandardMPerS2);
+        return SolarRules.Overturning.Found(eachN >= stand.HeavyN - Hair, 1 - (stand.HeavyN / Math.Max(eachN, Hair)), words);
     }
 
-    private static double StormN(SolarLoop solar, double designMPerS) =>
-        WindForce.ForceN(WindForce.PressurePa(designMPerS), solar.AreaM2, ForceCoefficient);
+    // The stops take the storm one way, the bolt both; each frame has its own.
+    private static Check StormLock(SolarLoop solar, IReadOnlyList<NeededPart> parts)
+    {
+        var (stand, stops, bolts) = (solar.Stand, 0m, 0m);
+        foreach (var needed in parts)
+        {
+            if (needed.Part is not Holdfast fast || fast.HoldsNm < stand.TurnsNm)
+                continue;
+            stops += fast.Form == HoldfastForm.Stops ? needed.Quantity : 0;
+            bolts += fast.Form is HoldfastForm.HandBolt or HoldfastForm.SpringBolt ? needed.Quantity : 0;
+        }
+
+        var passed = stops >= solar.Frames && bolts >= solar.Frames;
+        var holds = Math.Min(stand.Stops?.HoldsNm ?? 0, stand.Bolt?.HoldsNm ?? 0);
+        var words = SolarCheckWords.StormLock(stand, stops, bolts, solar.Frames);
+        return SolarRules.StormLock.Found(passed, passed ? 1 - (stand.TurnsNm / holds) : -1, words);
+    }
 }

@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Words;
 using DesignSearch.Parts.Solar;
 
@@ -22,9 +23,19 @@ internal static class SolarCautionWords
         ask whether consent is needed.
         """);
 
+    private static readonly Caution ByHandInWind = Of("Wind", """
+        A turning collector is a sail on a hinge. Between two turns the bolt holds it, never a hand or a rope; leave it alone in
+        wind, and keep children away from it. Stops, bolt and footing after the local wind zone.
+        """);
+
+    private static readonly Caution TurnedByHand = Of("Turned by hand", """
+        The season is reckoned as if someone turned the frame on time every sunny day and back at dusk. Who is at work at noon
+        should take a drive or a fixed stand; what a frame left standing costs is told under "How sure?".
+        """);
+
     private static readonly Caution TurningInWind = Of("Wind", """
         A turning collector is a sail on a hinge. End stops or a bolt take the storm, not the gear. Keep fingers and children
-        out of the way of a frame that moves by itself; switch it off before working on it.
+        out of the way of a frame that moves by itself; switch it off before working on it, and bolt it before a gale.
         """);
 
     private static readonly Caution Height = Of("Working at height", """
@@ -37,10 +48,19 @@ internal static class SolarCautionWords
         if (solar.ClosedCount > 0)
             yield return Pressure;
         yield return Legionella;
-        yield return solar.Mount.Turning == TurningKind.Fixed ? FixedInWind : TurningInWind;
+        yield return solar.IsTurnedByHand ? ByHandInWind : solar.Turns ? TurningInWind : FixedInWind;
+        if (solar.IsTurnedByHand)
+            yield return TurnedByHand;
+        if (solar.Stand.FrostGivenM is null && solar.Mount.Founding is (Founding.Feet or Founding.Post))
+            yield return FrostInTheGround;
         yield return Height;
         yield return Dangers.WeightAndDrowning;
     }
+
+    private static readonly Caution FrostInTheGround = Of("Frost in the ground", Written.Sentence($"""
+        Ground that freezes lifts what does not reach below it. No depth is given (frost_depth_m), so that footings and screws are
+        reckoned to {SiteLimits.UsualFrostM:0.0} m, which is a guess: ask the building office before you dig.
+        """));
 
     private static Caution HotWater(double stagnationC) => Of("Hot water and steam", Written.Sentence($"""
         Dry in the sun this collector reaches {stagnationC:0} °C. Fill it only when it is cool or covered. Steam must always

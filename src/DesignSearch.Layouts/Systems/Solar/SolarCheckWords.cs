@@ -1,3 +1,5 @@
+using DesignSearch.Layouts.Design.Brief;
+using DesignSearch.Layouts.Words;
 using DesignSearch.Parts.Mechanics;
 using DesignSearch.Parts.Piping;
 using DesignSearch.Parts.Solar;
@@ -11,20 +13,41 @@ internal static class SolarCheckWords
     private const double PaPerKPa = 1000;
     private const double SecondsPerMinute = 60;
 
-    public static FormattableString Storm(double gustMPerS, double forceN, double holdsMPerS) => Both(
-        $"A gust of {gustMPerS:0} m/s pulls at the collectors with {forceN / NPerKN:0.0} kN, up as well as sideways;",
-        $"the stand is good for {holdsMPerS:0} m/s if its feet hold.");
+    public static FormattableString Storm(Stand stand, double holdsMPerS) => Both(
+        $"A gust of {stand.GustMPerS:0} m/s takes each frame's {stand.AreaM2:0.#} m² with {stand.StormN / NPerKN:0.0} kN",
+        $"(coefficient {stand.Wind.Worst:0.0#}), lifting as well as pressing; the stand is good for {holdsMPerS:0} m/s if its feet hold.");
 
-    public static FormattableString Anchorage(
-        double gustMPerS, double liftN, double weightN, int anchors, double eachN, double holdsN) => Both(
-        $"A gust of {gustMPerS:0} m/s may lift with {liftN / NPerKN:0.0} kN, the collectors weigh {weightN / NPerKN:0.0} kN:",
-        $"each of {anchors} anchors must stand {eachN:0} N of the {holdsN:0} N it holds. Test one by pulling.");
+    public static FormattableString Anchorage(Stand stand, bool isTested) => Both(
+        $"With the wind once and a half, the most laden of the {Name(stand.Anchor)} is pulled with {stand.PullN:0} N by moment and lift,",
+        $"of the {stand.HoldsN:0} N {(isTested ? $"that one stood in your test" : $"of the catalogue: test one by pulling")}.");
 
-    public static FormattableString Locking(Drive drive) => Both(
-        $"The drive's gear passes on {100 * drive.GearEfficiency:0} % and is {(drive.IsSelfLocking ? "" : "not ")}sold as self-locking;",
+    public static FormattableString Footing(Stand stand, double hasM3) => Both(
         Both(
-            $"below {100 * WormGear.LocksBelow:0} % a worm gear holds by itself, above {100 * WormGear.SlipsAbove:0} % it does not.",
-            $"Vibration defeats both: stops or a bolt take the storm."));
+            $"The storm tips a frame with {stand.TipsNm / NPerKN:0.0} kN·m about its footing's foot, {stand.DepthM:0.0#} m down;",
+            $"once and a half that is righted by {stand.ConcreteM3:0.0#} m³ of concrete, and {hasM3:0.0#} m³ are on the list."),
+        stand.FrostGivenM is not null
+            ? (FormattableString)$"The depth is below your own figure for frost; the soil's grip is not counted."
+            : (FormattableString)Both(
+                $"No depth of frost is given (frost_depth_m):",
+                $"ask the building office, {SiteLimits.UsualFrostM:0.0} m is only a guess."));
+
+    public static FormattableString Ballast(Stand stand, double hasKg) => Both(
+        $"So that the storm neither tips ({stand.TipsNm / NPerKN:0.0} kN·m), lifts nor pushes it along, a frame wants",
+        $"{stand.BallastKg:0} kg of ballast, and {hasKg:0} kg are on the list. Weigh it out, do not guess.");
+
+    public static FormattableString StormLock(Stand stand, decimal stops, decimal bolts, int frames) => Both(
+        Both(
+            $"In the storm the wind turns a frame with {stand.TurnsNm:0} N·m; the stops hold {stand.Stops?.HoldsNm ?? 0:0} N·m,",
+            $"the locking bolt {stand.Bolt?.HoldsNm ?? 0:0} N·m."),
+        $"On the list for {frames} {Written.Noun(frames, "frame")}: {stops:0} pairs of stops, {bolts:0} bolts that hold it.");
+
+    public static FormattableString Locking(Drive drive, Holdfast? bolt) => Both(
+        $"The drive's gear passes on {100 * drive.GearEfficiency:0} % and is {(drive.IsSelfLocking ? "" : "not ")}sold as self-locking;",
+        bolt is null
+            ? Both(
+                $"below {100 * WormGear.LocksBelow:0} % a worm gear holds by itself, above {100 * WormGear.SlipsAbove:0} % it does not.",
+                $"Vibration defeats both: stops and a bolt take the storm.")
+            : $"a bolt that falls home without current holds {bolt.HoldsNm:0} N·m in its stead.");
 
     public static FormattableString TurningTime(double turnDeg, double seconds, double most) =>
         $"From stop to stop, {turnDeg:0}°, the frame takes {seconds:0} of at most {most:0} s.";
@@ -33,9 +56,9 @@ internal static class SolarCheckWords
         $"Turning in {windMPerS:0} m/s of wind, with half as much again in hand,",
         $"takes {neededNm:0.0} of the drive's {hasNm:0.0} N·m.");
 
-    public static FormattableString Holding(double gustNm, double holdsNm) => Both(
-        $"A gust half as fast again as the working wind pulls with {gustNm:0} N·m; the drive holds {holdsNm:0} N·m.",
-        $"In a storm end stops or a bolt must take the load, never the gear.");
+    public static FormattableString Holding(double gustNm, double holdsNm, bool byBolt) => Both(
+        $"A gust half as fast again as the working wind turns with {gustNm:0} N·m; {(byBolt ? "bolt" : "drive")}: {holdsNm:0} N·m.",
+        $"In a storm end stops and a bolt must take the load.");
 
     public static FormattableString Freezing(FreezeProtection protection, double nightC) => protection.Method == FreezeMethod.Antifreeze
         ? Both(
@@ -102,6 +125,13 @@ internal static class SolarCheckWords
 
     private static FormattableString Bore(FreezeProtection protection, double boreMm) =>
         $"the pipe's bore is {boreMm:0} mm, {protection.MinBoreMm:0} mm are needed.";
+
+    private static string Name(Holdfast? anchor) => anchor?.Form switch
+    {
+        HoldfastForm.GroundScrew => "ground screws",
+        HoldfastForm.WallBolt => "wall bolts",
+        _ => "anchor bolts",
+    };
 
     // Two halves of a sentence that is too long for one line; put into words only when it is read.
     private static FormattableString Both(FormattableString first, FormattableString second) => $"{first} {second}";

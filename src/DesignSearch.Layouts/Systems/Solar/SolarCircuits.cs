@@ -27,13 +27,16 @@ internal static class SolarCircuits
     {
         if (drive.Volts <= 0 || drive.Watts <= 0)
             return;
-        var by = SolarDevices.DriveSwitch(solar.Mount.Turning == TurningKind.TwoPosition);
+        var by = SolarDevices.DriveSwitch(solar.Mount.Turning == TurningKind.TwoPosition, solar.HasDelayRelay);
+
+        // A bolt with a spring is wired beside the motor and drawn back while that runs.
+        var watts = drive.Watts + (solar.Stand.SpringBolt?.Watts ?? 0);
         for (var frame = 1; frame <= solar.Frames; frame++)
         {
             var device = SolarDevices.Drive(frame, solar.Frames);
-            circuits.Add(new(device, drive.Volts, drive.Watts, solar.PipeRunM + NearM, by, SolarDevices.DriveStops(solar.StopsCutCoils))
+            circuits.Add(new(device, drive.Volts, watts, solar.PipeRunM + NearM, by, SolarDevices.DriveStops(solar.StopsCutCoils))
             {
-                StartA = SolarContacts.StartA(drive),
+                StartA = SolarContacts.StartA(drive) + ((watts - drive.Watts) / drive.Volts),
             });
         }
     }

@@ -27,7 +27,9 @@ internal static class SolarContacts
         var (startA, boxM) = (StartA(drive), solar.PipeRunM + SolarCircuits.NearM);
         Reversing.Add(needs, solar.Frames, startA, SolarPurposes.Interlock, SolarPurposes.HandSwitch);
         var coils = Duty.Current(PlantState.Running, solar.Frames * Reversing.CoilA(needs.Shelf, startA));
-        if (solar.Mount.Turning == TurningKind.TwoPosition)
+        if (solar.Mount.Turning == TurningKind.TwoPosition && solar.HasDelayRelay)
+            needs.Contact(SmallPartRole.DelayRelay, 1, SolarPurposes.DelayRelay, coils, SupplyPlan.ControlVolts);
+        else if (solar.Mount.Turning == TurningKind.TwoPosition)
             needs.Contact(SmallPartRole.Timer, 1, SolarPurposes.Timer, coils, SupplyPlan.ControlVolts);
         else
             needs.Contact(SmallPartRole.SunClock, 1, SolarPurposes.SunClock, coils, SupplyPlan.ControlVolts);

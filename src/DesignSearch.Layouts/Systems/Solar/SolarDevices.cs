@@ -28,6 +28,6 @@ internal static class SolarDevices
     public static string Drive(int frame, int frames) =>
         frames == 1 ? "drive of the frame" : Written.Sentence($"drive of frame {frame}");
 
-    public static string DriveSwitch(bool twoPosition) =>
-        (twoPosition ? "timer" : "sun clock") + " and light sensor through the reversing interlock";
+    public static string DriveSwitch(bool twoPosition, bool byDelay) =>
+        (twoPosition ? byDelay ? "delay relay" : "timer" : "sun clock") + " and light sensor through the reversing interlock";
 }

@@ -17,12 +17,13 @@ internal static class SolarListing
     private const double Spill = 1.1;
     private const int SensorsOfTank = 1;
     private const int Valves = 2;
-    private const int FootingsPerFrame = 2;
     private const int HosesPerFrame = 2;
 
     public static void List(SolarLoop solar, Needs needs)
     {
         Collector(solar, needs);
+        if (solar.Turns)
+            Held(solar, needs);
         if (solar.Drive is { } drive)
             Turning(solar, drive, needs);
         PipeRun(solar, needs);
@@ -34,14 +35,34 @@ internal static class SolarListing
 
     private static void Collector(SolarLoop solar, Needs needs)
     {
-        var turns = solar.Mount.Turning != TurningKind.Fixed;
         needs.Add(solar.Collector, solar.Count, SolarPurposes.Collector);
         var byArea = solar.Mount.Unit == PartUnit.SquareMetre;
-        needs.Add(solar.Mount, byArea ? solar.AreaM2 : solar.Frames, turns ? SolarPurposes.TurningMount : SolarPurposes.FixedMount);
-        needs.Small(SmallPartRole.Anchor, solar.Anchors, SolarPurposes.Anchor);
-        if (turns)
-            needs.Small(SmallPartRole.Cement, FootingsPerFrame * solar.Frames, SolarPurposes.Footing);
+        needs.Add(solar.Mount, byArea ? solar.AreaM2 : solar.Frames, solar.Turns ? SolarPurposes.TurningMount : SolarPurposes.FixedMount);
+        Founded(solar, needs);
         needs.Small(SmallPartRole.Fittings, solar.Count, SolarPurposes.CollectorFittings, [solar.StandsHot]);
+    }
+
+    // By what the mount says of itself: feet in the ground, a post in a block, bolts in a wall, weight on trays.
+    private static void Founded(SolarLoop solar, Needs needs)
+    {
+        var (stand, founding) = (solar.Stand, solar.Mount.Founding);
+        var onWall = founding == Founding.Wall;
+        if (founding is Founding.Feet or Founding.Wall)
+            needs.Pick(stand.Anchor, SolarWords.Anchor(onWall), stand.Anchors, onWall ? SolarPurposes.WallBolt : SolarPurposes.Anchor);
+        if (stand.ConcreteM3 > 0)
+            needs.Small(SmallPartRole.Cement, stand.ConcreteM3 * solar.Frames, SolarPurposes.Footing);
+        if (stand.BallastKg > 0)
+            needs.Small(SmallPartRole.Ballast, stand.BallastKg * solar.Frames, SolarPurposes.Ballast);
+    }
+
+    // Whatever turns, by a drive or by hand, wants stops, what keeps it there in a storm, and pipes that follow.
+    private static void Held(SolarLoop solar, Needs needs)
+    {
+        var stand = solar.Stand;
+        needs.Pick(stand.Stops, SolarWords.Stops(stand.TurnsNm), solar.Frames, SolarPurposes.Stops);
+        var bolt = stand.SpringBolt is null ? SolarPurposes.HandBolt : SolarPurposes.SpringBolt;
+        needs.Pick(stand.Bolt, SolarWords.Bolt(stand.TurnsNm), solar.Frames, bolt);
+        needs.Small(SmallPartRole.HoseLoop, HosesPerFrame * solar.Frames, SolarPurposes.HoseLoop, [solar.StandsHot]);
     }
 
     private static void Turning(SolarLoop solar, Drive drive, Needs needs)
@@ -49,7 +70,6 @@ internal static class SolarListing
         needs.Add(drive, solar.Frames, SolarPurposes.Drive);
         SolarContacts.Turning(solar, drive, needs);
         needs.Chosen(solar.ShaftSeal, SmallPartRole.ShaftSeal, solar.Frames, SolarPurposes.ShaftSeal);
-        needs.Small(SmallPartRole.HoseLoop, HosesPerFrame * solar.Frames, SolarPurposes.HoseLoop, [solar.StandsHot]);
     }
 
     private static void PipeRun(SolarLoop solar, Needs needs)

@@ -10,9 +10,6 @@ namespace DesignSearch.Layouts.Systems.Solar;
 /// <summary>The solar plant of a layout: the chosen parts and what was worked out from them.</summary>
 public sealed record SolarLoop
 {
-    private const double AreaPerFourAnchorsM2 = 2;
-    private const int AnchorsTogether = 4;
-
     /// <summary>What is dialled in.</summary>
     public required SolarDials Dials { get; init; }
 
@@ -31,8 +28,14 @@ public sealed record SolarLoop
     /// <summary>Frames, each with its own drive where it turns.</summary>
     public required int Frames { get; init; }
 
+    /// <summary>What the storm does to a frame, and what holds it.</summary>
+    public required Stand Stand { get; init; }
+
     /// <summary>The drive of each frame; null when none.</summary>
     public required Drive? Drive { get; init; }
+
+    /// <summary>Whether a relay counts the hours from dawn to the swing; else a clock is set month by month.</summary>
+    public required bool HasDelayRelay { get; init; }
 
     /// <summary>Whether its end switches stand in the coils of the interlock, with cables back to the box.</summary>
     public bool StopsCutCoils { get; init; }
@@ -96,9 +99,6 @@ public sealed record SolarLoop
     /// <summary>Pump of the release; null where the catalogue has none that is strong enough.</summary>
     public required Pump? ReleasePump { get; init; }
 
-    /// <summary>Ground screws or bolts that hold the frames: four for each two square metres (common practice, no source).</summary>
-    public int Anchors => (int)Math.Ceiling(AreaM2 / AreaPerFourAnchorsM2) * AnchorsTogether;
-
     /// <summary>What everything at the collector meets while it stands dry, or without flow, in full sun.</summary>
     public Duty StandsHot => Duty.Heat(PlantState.StandingInSun, Collector.StagnationC);
 
@@ -121,6 +121,17 @@ public sealed record SolarLoop
 
     /// <summary>Whether the first metres want a metal pipe that the catalogue lacks.</summary>
     public bool LacksFirstMetres => Collector.IsGlazed && FirstMetres is null;
+
+    /// <summary>Whether its frames turn, by a drive or by hand.</summary>
+    public bool Turns => Mount.Turning != TurningKind.Fixed;
+
+    /// <summary>Whether someone turns its frames by hand.</summary>
+    public bool IsTurnedByHand => Turns && Drive is null;
+
+    /// <summary>Whether the catalogue lacks what holds the stand to the ground or the frame where it stands.</summary>
+    public bool LacksHoldfasts =>
+        (Stand.Anchor is null && (Mount.Founding is Founding.Feet or Founding.Wall))
+        || (Turns && (Stand.Stops is null || Stand.Bolt is null));
 
     /// <summary>Whether one thermostat must switch a fan and a pump of different voltage.</summary>
     public bool IsRelayed => Release.FanWatts > 0 && ReleasePump is { } pump && pump.Volts != Release.Volts;

@@ -27,11 +27,29 @@ internal static class SolarPurposes
     public static Purpose Anchor { get; } = new(MountSystem, "Holds the frame down in a storm.", "under the frame's feet");
 
     public static Purpose Footing { get; } =
-        new(MountSystem, "A footing under the post, which takes the wind from every side.", "in the ground under the frame");
+        new(MountSystem, "Its weight keeps the wind from tipping the frame.", "in the ground under post or feet, below the frost");
+
+    public static Purpose Ballast { get; } =
+        new(MountSystem, "Its weight keeps the wind from tipping, lifting and pushing the frame.", "on the trays, tied to them");
+
+    public static Purpose WallBolt { get; } =
+        new(MountSystem, "Holds the brackets to the wall in a storm.", "through the brackets' plates");
+
+    public static Purpose Stops { get; } = new(MountSystem, "Take the storm where the frame comes to rest.", "at both ends of its turn");
+
+    public static Purpose HandBolt { get; } =
+        new(MountSystem, "Put in by hand before a gale: then the storm cannot turn the frame.", "through frame and stand");
+
+    public static Purpose SpringBolt { get; } =
+        new(MountSystem, "Falls home when the motor rests, and holds the frame there.", "at the frame, wired beside the motor");
 
     public static Purpose Drive { get; } = new(DriveSystem, "Turns the frame.", "at the frame's axis, under a rain hood");
 
-    public static Purpose Timer { get; } = new(DriveSystem, "Swings the frame over some hours after dawn.", "in the control box");
+    public static Purpose Timer { get; } =
+        new(DriveSystem, "Swings the frame over by the clock, set month by month.", "in the control box");
+
+    public static Purpose DelayRelay { get; } =
+        new(DriveSystem, "Started by the light sensor at dawn, swings the frame over some hours later.", "in the control box");
 
     public static Purpose SunClock { get; } = new(DriveSystem, "Sends the frame after the sun.", "in the control box");
 

@@ -15,7 +15,8 @@ public static class SolarRules
     public static CheckRule MountWind { get; } = new(
         "mount-wind",
         "storm on the stand",
-        "Wind pressure ρv²/2 (EN 1991-1-4 form, ρ 1.25 kg/m³); force coefficient 1.5, common practice, no source");
+        "The local code first; EN 1991-1-4: 7.4.3 signboard, c_f 1.80, or 7.4.1 wall for a steep plate; 7.3, table 7.6, up to 30°; "
+        + "ρv²/2 of a gust, or 4.5 exposure factor for a mean wind, ρ 1.25 kg/m³");
 
     /// <summary>How far it turns.</summary>
     public static CheckRule TurnLimit { get; } = new("turn-limit", "turn to either side", "The catalogue's figure for the mount");
@@ -24,12 +25,14 @@ public static class SolarRules
     public static CheckRule DriveTorque { get; } = new(
         "drive-torque",
         "torque of the drive",
-        "Wind pressure ρv²/2 (ρ 1.226 kg/m³), force coefficient 1.5 and a tenth of the chord off the axis: common practice, no source; "
-        + "friction µPd/2 (bearing makers' tables)");
+        "The local code first; EN 1991-1-4, 7.4.3 and 7.3: c_f as for the storm, a quarter of the chord across the axis off it; "
+        + "friction µPd/2 (bearing makers' tables); half as much in hand: common practice, no source");
 
     /// <summary>The drive against a gust.</summary>
     public static CheckRule DriveHolding { get; } = new(
-        "drive-holding", "holding until the stops take the load", "Common practice, no source");
+        "drive-holding",
+        "holding until the stops take the load",
+        "EN 1991-1-4, 7.4.3 and 7.3, as for the drive's torque; a gust half as fast again: common practice, no source");
 
     /// <summary>Frost in the collector.</summary>
     public static CheckRule Freezing { get; } = new(
@@ -70,11 +73,12 @@ public static class SolarRules
     public static CheckRule Anchorage { get; } = new(
         "anchorage",
         "feet in a storm",
-        "Wind pressure ρv²/2 (EN 1991-1-4 form, ρ 1.25 kg/m³), force coefficient 1.5 up as well as sideways: common practice, no source; "
-        + "the anchor's pull is the builder's figure, 1000 N where none is given (common practice, no source)");
+        "The local code first; moment and lift by EN 1991-1-4, 7.4.3 and 7.3; EN 1990, table A1.2(A): wind × 1.5, weight that rights "
+        + "× 0.9; the anchor's pull is the builder's test, else the catalogue's figure");
 
     /// <summary>Holding without current.</summary>
-    public static CheckRule DriveLocking { get; } = new("drive-locking", "holding without current", "A gearbox maker's published advice");
+    public static CheckRule DriveLocking { get; } = new(
+        "drive-locking", "holding without current", "A gearbox maker's published advice; a locking bolt by the catalogue's figure");
 
     /// <summary>Time from stop to stop.</summary>
     public static CheckRule TurningTime { get; } = new(
@@ -112,11 +116,24 @@ public static class SolarRules
     /// <summary>The tank under the roof.</summary>
     public static CheckRule Headroom { get; } = new("tank-headroom", "tank under the roof", "The catalogue's height of the tank; the house's own ridge");
 
+    /// <summary>The stand about the foot of its footing.</summary>
+    public static CheckRule Overturning { get; } = new(
+        "overturning",
+        "weight that keeps the stand upright",
+        "The local code first (EN 1997 and its annex for the ground); EN 1990, table A1.2(A), EQU: 0.9 × what rights ≥ 1.5 × what tips, "
+        + "about the foot of the footing; wind by EN 1991-1-4, 7.4.3 and 7.3; concrete 24 kN/m³, grip of ballast 0.4: from memory");
+
+    /// <summary>The frame in a storm.</summary>
+    public static CheckRule StormLock { get; } = new(
+        "storm-lock",
+        "frame that the storm would turn",
+        "The local code first; EN 1991-1-4, 7.4.3 and 7.3: a quarter of the chord off the axis; the catalogue's stops and bolt");
+
     /// <summary>All of them, in the order in which a search counts them.</summary>
     public static IReadOnlyList<CheckRule> All { get; } =
     [
         Space, MountArea, MountWind, TurnLimit, DriveTorque, DriveHolding, Freezing, FirstMetres, PipeRating, InsulationFit, PumpLift,
         PumpFlow, DrainFall, TankHeat, Anchorage, DriveLocking, TurningTime, InsulationHeat, Pressure, FacesSun,
-        WorkingWind, UnpoweredFrost, Headroom,
+        WorkingWind, UnpoweredFrost, Headroom, Overturning, StormLock,
     ];
 }

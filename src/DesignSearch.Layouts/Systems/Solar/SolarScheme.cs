@@ -17,6 +17,7 @@ internal static class SolarScheme
         var field = sketch.Put(
             SolarPurposes.Collector, SolarSchemeWords.Collectors, Symbol.Collector, Spot.Outdoors, [Terminal.Inlet, Terminal.Outlet, Vent, .. turns ? [Terminal.Turned] : Array.Empty<Terminal>()]);
         sketch.Add(field, SolarPurposes.CollectorFittings, SolarPurposes.FixedMount, SolarPurposes.TurningMount, SolarPurposes.Anchor, SolarPurposes.Footing);
+        sketch.Add(field, SolarPurposes.Ballast, SolarPurposes.WallBolt, SolarPurposes.Stops, SolarPurposes.HandBolt, SolarPurposes.ShaftSeal);
         sketch.Join(field, Vent, sketch.Put(SolarPurposes.AirVent, SolarSchemeWords.AirVent, Symbol.Vent, Spot.Outdoors, Terminal.Inlet), Terminal.Inlet);
         if (turns)
             Turning(solar, field, sketch);
@@ -32,6 +33,7 @@ internal static class SolarScheme
         var interlock = sketch.Put(SolarPurposes.Interlock, SolarSchemeWords.Interlock, Symbol.Relay, Spot.House, Terminal.Told, Terminal.Tells);
         sketch.Add(interlock, SolarPurposes.HandSwitch);
         var clock = sketch.Put(SolarPurposes.Timer, SolarSchemeWords.Timer, Symbol.Clock, Spot.House, Terminal.Tells)
+            ?? sketch.Put(SolarPurposes.DelayRelay, SolarSchemeWords.DelayRelay, Symbol.Clock, Spot.House, Terminal.Tells)
             ?? sketch.Put(SolarPurposes.SunClock, SolarSchemeWords.SunClock, Symbol.Clock, Spot.House, Terminal.Tells);
         sketch.Join(clock, Terminal.Tells, interlock, Terminal.Told);
         sketch.Join(sketch.Put(SolarPurposes.LightSensor, SolarSchemeWords.LightSensor, Symbol.LightSensor, Spot.Outdoors, Terminal.Tells), Terminal.Tells, interlock, Terminal.Told);
@@ -39,7 +41,7 @@ internal static class SolarScheme
         sketch.Add(stops, SolarPurposes.Diode);
         foreach (var drive in sketch.PutEach(SolarPurposes.Drive, names, Symbol.Motor, Spot.Outdoors, Terminal.Turns, Terminal.Power, Terminal.Told))
         {
-            sketch.Add(drive, SolarPurposes.ShaftSeal);
+            sketch.Add(drive, SolarPurposes.SpringBolt);
             sketch.Join(drive, Terminal.Turns, field, Terminal.Turned);
             sketch.Join(interlock, Terminal.Tells, drive, Terminal.Told);
             sketch.Join(stops, Terminal.Tells, drive, Terminal.Told);

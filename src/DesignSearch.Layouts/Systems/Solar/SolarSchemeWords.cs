@@ -7,6 +7,7 @@ internal static class SolarSchemeWords
     public const string AirVent = "air vent";
     public const string Interlock = "reversing interlock of the frame";
     public const string Timer = "timer of the frame";
+    public const string DelayRelay = "delay relay of the frame";
     public const string SunClock = "sun clock";
     public const string LightSensor = "light sensor of the frame";
     public const string LimitSwitches = "limit switches";

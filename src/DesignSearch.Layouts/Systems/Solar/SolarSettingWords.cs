@@ -10,9 +10,15 @@ internal static class SolarSettingWords
     public const double HotC = 40;
 
     private const double SecondsPerMinute = 60;
+    private const int MinutesPerHour = 60;
     private const double DegPerFacing = 45;
 
     private static readonly string[] Facings = ["north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"];
+
+    private static readonly string[] Months =
+    [
+        "January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December",
+    ];
 
     public static Setting DriveOrder { get; } = new(
         "Order of the drives",
@@ -39,12 +45,41 @@ internal static class SolarSettingWords
     public static Setting LimitSwitches(double deg) => Of(
         "Limit switches",
         $"{deg:0}° to either side of the middle",
-        "The switches end the turn; mechanical stops behind them take the wind.");
+        "The switches end the turn; the stops behind them take the wind.");
 
-    public static Setting Timer(double hours) => Of(
-        "Timer of the frame",
+    public static Setting Footing(Stand stand, bool isPost) => Of(
+        "Footing of a frame",
+        isPost
+            ? (FormattableString)$"{stand.DepthM:0.0#} m deep, {stand.BaseM:0.0#} m square, {stand.ConcreteM3:0.0#} m³ of concrete"
+            : $"{stand.DepthM:0.0#} m deep, {stand.BaseM:0.0#} m over its feet, {stand.ConcreteM3:0.0#} m³ of concrete in all",
+        "Its weight alone keeps the storm from tipping the frame about the foot of the concrete.");
+
+    public static Setting Stops(double deg) => Of(
+        "Stops of the frame",
+        $"just beyond {deg:0}° to either side of the middle",
+        "They take the wind where the frame comes to rest.");
+
+    public static Setting Gale(double aboveMPerS, bool fallsHome) => Of(
+        "Before a gale",
+        $"above gusts of {aboveMPerS:0} m/s leave the frame at a stop with its bolt home",
+        fallsHome
+            ? "The spring drives it home when the current stops: see that it is, and switch the drive off."
+            : "Nothing on the list feels the wind: hear the forecast, switch a drive off, and put the bolt in by hand.");
+
+    public static Setting Delay(double hours) => Of(
+        "Delay relay of the frame",
         $"{hours:0.#} h after dawn",
-        "Swings from the morning to the afternoon side near solar noon; the light sensor brings it home at dusk.");
+        "Started by the light sensor; swings to the afternoon side near solar noon, and the sensor brings it home at dusk.");
+
+    public static Setting Timer(IReadOnlyList<(int Month, int Minutes)> times) => new(
+        "Timer of the frame",
+        Clock(times),
+        "The timer goes by the clock, and dawn moves: set it anew each month. The light sensor brings the frame home at dusk.");
+
+    public static Setting ByHand(IReadOnlyList<(int Month, int Minutes)> times) => new(
+        "Turning the frame by hand",
+        Clock(times),
+        "To the afternoon side near solar noon, back to the morning side at dusk, with the bolt in its hole each time.");
 
     public static Setting PumpStarts(double differenceK) => Of(
         "Pump starts",
@@ -98,6 +133,11 @@ internal static class SolarSettingWords
         "Antifreeze",
         $"good to {protectsToC:0} °C, tested every autumn",
         "It ages; weak antifreeze freezes.");
+
+    private static string Clock(IReadOnlyList<(int Month, int Minutes)> times) =>
+        Written.Joined([.. times.Select(t => Months[t.Month - 1] + " " + OClock(t.Minutes))]) + ", standard time";
+
+    private static string OClock(int minutes) => Written.Sentence($"{minutes / MinutesPerHour}:{minutes % MinutesPerHour:00}");
 
     private static Setting Of(string what, FormattableString value, string reason) => new(what, Written.Sentence(value), reason);
 }

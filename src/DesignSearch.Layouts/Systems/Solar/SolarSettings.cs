@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Parts.Solar;
 using DesignSearch.Season.Solar;
 
@@ -7,15 +8,21 @@ namespace DesignSearch.Layouts.Systems.Solar;
 /// <summary>What to dial in on a finished solar plant.</summary>
 internal static class SolarSettings
 {
-    public static IEnumerable<Setting> Of(SolarLoop solar, double limitC)
+    public static IEnumerable<Setting> Of(SolarLoop solar, Scenario scenario)
     {
         var (dials, turning) = (solar.Dials, solar.Mount.Turning);
         yield return SolarSettingWords.Tilt(dials.TiltDeg);
         yield return SolarSettingWords.Direction(dials.AzimuthDeg);
-        if (turning != TurningKind.Fixed)
+        if (solar.Stand.IsCast)
+            yield return SolarSettingWords.Footing(solar.Stand, solar.Mount.Founding == Founding.Post);
+        if (solar.Drive is not null)
             yield return SolarSettingWords.LimitSwitches(dials.LimitDeg);
+        if (solar.Turns)
+            yield return SolarSettingWords.Stops(dials.LimitDeg);
         if (turning == TurningKind.TwoPosition)
-            yield return SolarSettingWords.Timer(dials.SwitchHours);
+            yield return Swing(solar, scenario);
+        if (solar.Turns)
+            yield return SolarSettingWords.Gale(scenario.Site.WorkingWindMPerS, solar.Stand.SpringBolt is not null);
         yield return SolarSettingWords.PumpStarts(dials.StartDifferenceK);
         yield return SolarSettingWords.PumpStops(dials.StopDifferenceK);
         yield return SolarSettingWords.Flow(solar.Flow.KgPerS);
@@ -23,7 +30,7 @@ internal static class SolarSettings
             yield return SolarSettingWords.WarmPipe(lost);
         yield return SolarSettingWords.Fill(solar.LoopLitres, solar.TankCount * solar.Tank.VolumeL, solar.TankCount, solar.StaysFull);
         yield return SolarSettingWords.Ceiling(solar.CeilingC);
-        yield return SolarSettingWords.Thermostat(dials.ReleaseSetC, limitC);
+        yield return SolarSettingWords.Thermostat(dials.ReleaseSetC, scenario.Greenhouse.FrostLimitC);
         yield return SolarSettingWords.Band(dials.ReleaseBandK);
         if (turning == TurningKind.Stepped)
             yield return SolarSettingWords.Steps(dials.Steps);
@@ -31,6 +38,15 @@ internal static class SolarSettings
             yield return SolarSettingWords.DriveOrder;
         yield return solar.StaysFull ? SolarSettingWords.Antifreeze(solar.Protection.ProtectsToC) : SolarSettingWords.RunsEmpty;
         yield return SolarSettingWords.Summer;
+    }
+
+    // By hours from dawn where a part on the list can count them or a person may; else by the clock, month by month.
+    private static Setting Swing(SolarLoop solar, Scenario scenario)
+    {
+        if (solar.Drive is not null && solar.HasDelayRelay)
+            return SolarSettingWords.Delay(solar.Dials.SwitchHours);
+        var times = SwingTimes.Of(scenario.Place, scenario.Season, solar.Dials.SwitchHours);
+        return solar.Drive is null ? SolarSettingWords.ByHand(times) : SolarSettingWords.Timer(times);
     }
 
     // What the warm pipe should lose on the day that the words tell of; null where there is no pipe to feel or no flow.

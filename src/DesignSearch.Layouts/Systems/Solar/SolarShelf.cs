@@ -1,5 +1,7 @@
 using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Parts.Piping;
+using DesignSearch.Parts.Small;
 using DesignSearch.Parts.Solar;
 
 namespace DesignSearch.Layouts.Systems.Solar;
@@ -21,6 +23,7 @@ internal sealed class SolarShelf(PartShelf shelf)
 
     // The thriftiest first, of these the cheapest: a cheap strong one would want a larger supply and thicker cables.
     private readonly Pump[] pumps = [.. shelf.Of<Pump>().OrderBy(p => p.Watts)];
+    private readonly Holdfast[] holdfasts = [.. shelf.Of<Holdfast>()];
     private readonly Memory<FlowKey, LoopFlow> flows = new(MostFlows);
 
     /// <summary>The shelf of a catalogue, made once.</summary>
@@ -66,6 +69,60 @@ internal sealed class SolarShelf(PartShelf shelf)
         {
             if (pump.FlowAtNoHeadLPerMin >= flowLPerMin && pump.MaxTemperatureC >= bearsC && pump.Volts == volts)
                 return pump;
+        }
+
+        return null;
+    }
+
+    /// <summary>Whether there is a relay that counts hours from dawn.</summary>
+    public bool HasDelayRelay { get; } = shelf.Cheapest(SmallPartRole.DelayRelay, SupplyPlan.ControlVolts) is not null;
+
+    /// <summary>Price of a cubic metre of concrete; 0 where the catalogue has none.</summary>
+    public double ConcretePerM3 { get; } = shelf.Cheapest(SmallPartRole.Cement) is { } cement ? (double)shelf.PriceOf(cement) : 0;
+
+    /// <summary>What a part costs.</summary>
+    public double PriceOf(Holdfast part) => (double)shelf.PriceOf(part);
+
+    /// <summary>The cheapest anchor of a form that stands a pull; null where none does.</summary>
+    /// <param name="form">What it is.</param>
+    /// <param name="pullN">Pull [N].</param>
+    /// <param name="testedN">What one stood when it was tested on the spot [N]; null where the catalogue's figure counts.</param>
+    /// <param name="depthM">How deep it must reach [m].</param>
+    public Holdfast? Anchor(HoldfastForm form, double pullN, double? testedN, double depthM)
+    {
+        foreach (var one in holdfasts)
+        {
+            if (one.Form == form && (testedN ?? one.HoldsN) >= pullN && one.LengthM >= depthM)
+                return one;
+        }
+
+        return null;
+    }
+
+    /// <summary>The strongest of a form; null where there is none.</summary>
+    /// <param name="form">What it is.</param>
+    public Holdfast? Strongest(HoldfastForm form)
+    {
+        Holdfast? strongest = null;
+        foreach (var one in holdfasts)
+        {
+            if (one.Form == form && one.HoldsN > (strongest?.HoldsN ?? 0))
+                strongest = one;
+        }
+
+        return strongest;
+    }
+
+    /// <summary>The cheapest stops or bolt that hold a moment about the axis; null where none does.</summary>
+    /// <param name="form">What it is.</param>
+    /// <param name="momentNm">Moment [N·m].</param>
+    /// <param name="volts">Voltage that must fit [V]; 0 where it has none.</param>
+    public Holdfast? Lock(HoldfastForm form, double momentNm, double volts)
+    {
+        foreach (var one in holdfasts)
+        {
+            if (one.Form == form && one.HoldsNm >= momentNm && one.Volts == volts)
+                return one;
         }
 
         return null;

@@ -41,15 +41,18 @@ internal static class SolarSizing
         var ceiling = CeilingC(tank, pipe, pump, release, jacket);
         var releaseCount = layout.Get(SolarChoices.ReleaseCount);
         var releaseFlow = release.Unit == PartUnit.Metre ? release.FlowLPerMin : release.FlowLPerMin * releaseCount;
+        var (frames, dials) = ((count + perFrame - 1) / perFrame, Dials(layout, mount));
         return new SolarLoop
         {
-            Dials = Dials(layout, mount),
+            Dials = dials,
             Collector = collector,
             Count = count,
             AreaM2 = area,
             Mount = mount,
-            Frames = (count + perFrame - 1) / perFrame,
+            Frames = frames,
+            Stand = StandSizing.Of(new(collector, count, frames, mount, drive, dials, site), shelf),
             Drive = drive,
+            HasDelayRelay = shelf.HasDelayRelay,
             StopsCutCoils = drive is not null && Reversing.StopsCutCoils(task.Shelf, drive.Volts, SolarContacts.StartA(drive)),
             ShaftSeal = layout.Get(SolarChoices.ShaftSeal),
             Protection = protection,

@@ -13,8 +13,8 @@ public sealed class SolarSystem : PlantSystem
     /// <inheritdoc/>
     public override IReadOnlyList<PartKind> Kinds { get; } =
     [
-        Collector.Definition, CollectorMount.Definition, Drive.Definition, Tank.Definition, TankJacket.Definition, Pipe.Definition,
-        PipeInsulation.Definition, Pump.Definition, HeatRelease.Definition, FreezeProtection.Definition,
+        Collector.Definition, CollectorMount.Definition, Drive.Definition, Holdfast.Definition, Tank.Definition, TankJacket.Definition,
+        Pipe.Definition, PipeInsulation.Definition, Pump.Definition, HeatRelease.Definition, FreezeProtection.Definition,
     ];
 
     /// <inheritdoc/>

@@ -1,5 +1,4 @@
 using DesignSearch.Layouts.Design;
-using DesignSearch.Parts.Solar;
 
 namespace DesignSearch.Layouts.Systems.Solar;
 
@@ -43,6 +42,11 @@ internal static class SolarUpkeepWords
         "every autumn",
         0.5);
 
+    private static readonly Upkeep ByHand = new(
+        "Turn the frame from stop to stop and try its bolt in each place; look at bearing, stops and hoses.",
+        "every autumn",
+        1);
+
     public static IEnumerable<Upkeep> Of(SolarLoop solar)
     {
         yield return Leaks;
@@ -54,14 +58,16 @@ internal static class SolarUpkeepWords
         yield return solar.StaysFull ? Fluid : RunsEmpty;
         if (solar.ClosedCount > 0)
             yield return Relief;
-        if (solar.Mount.Turning != TurningKind.Fixed)
+        if (solar.IsTurnedByHand)
+            yield return ByHand;
+        else if (solar.Turns)
             yield return Frames(solar.Frames);
     }
 
     private static Upkeep Frames(int frames) => new(
         frames == 1
-            ? "Run the frame from stop to stop; try both limit switches, and look at bearing, seal and hoses."
-            : "Run each frame from stop to stop; try both limit switches, and look at bearing, seal and hoses.",
+            ? "Run the frame from stop to stop; try both limit switches and the bolt, and look at bearing, stops and hoses."
+            : "Run each frame from stop to stop; try both limit switches and the bolt, and look at bearing, stops and hoses.",
         "every autumn",
         frames);
 }

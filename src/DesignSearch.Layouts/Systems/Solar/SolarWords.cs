@@ -29,4 +29,13 @@ internal static class SolarWords
     public static FormattableString MetalPipe(double bearsC) => $"a metal pipe for the first metres that bears {bearsC:0} °C";
 
     public static FormattableString ReleasePump(double volts) => $"a pump of {volts:0} V for the heat release";
+
+    public static string LeftStanding(double share) => Written.Sentence(
+        $"the frame is turned by hand on two days of three: the collector gives {100 * share:0} % of what it would");
+
+    public static FormattableString Anchor(bool onWall) => onWall ? (FormattableString)$"a wall bolt" : $"a ground screw or an anchor bolt";
+
+    public static FormattableString Stops(double momentNm) => $"stops for a frame that hold {momentNm:0} N·m";
+
+    public static FormattableString Bolt(double momentNm) => $"a locking bolt for a frame that holds {momentNm:0} N·m";
 }
