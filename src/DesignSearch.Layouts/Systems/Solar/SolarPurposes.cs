@@ -71,7 +71,8 @@ internal static class SolarPurposes
 
     public static Purpose Interlock { get; } = new(DriveSystem, "Keeps both directions from ever being on together.", "in the control box");
 
-    public static Purpose HandSwitch { get; } = new(DriveSystem, "Turns the frame by hand, stops it, or leaves it to its control.", "in the control box");
+    public static Purpose HandSwitch { get; } =
+        new(DriveSystem, "Turns the frame by hand, stops it, or leaves it to its control.", "in the control box");
 
     public static Purpose ValveSwitch { get; } =
         new(FrostSystem, "Opens the valves by hand, shuts them, or leaves them to their control.", "in the control box");
