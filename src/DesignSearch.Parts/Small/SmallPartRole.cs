@@ -158,4 +158,37 @@ public enum SmallPartRole
 
     /// <summary>A float valve that makes up what an open store lost, over a gap of air.</summary>
     MakeUpValve,
+
+    /// <summary>An open tank above a filled loop: takes up its growth, lets air out and shows its level.</summary>
+    HeaderTank,
+
+    /// <summary>Unions, tees and elbows of a compost heap's pipe.</summary>
+    HeapFittings,
+
+    /// <summary>Mesh round a compost heap, by the square metre.</summary>
+    HeapCage,
+
+    /// <summary>Catches what seeps out of a compost heap, by the square metre.</summary>
+    HeapTray,
+
+    /// <summary>A thermometer that is pushed into a compost heap.</summary>
+    ProbeThermometer,
+
+    /// <summary>A thermostat whose sensor lies somewhere else.</summary>
+    ProbeThermostat,
+
+    /// <summary>Antifreeze to be mixed with water, by the litre.</summary>
+    AntifreezeConcentrate,
+
+    /// <summary>An hour of a licensed electrician.</summary>
+    LicensedHour,
+
+    /// <summary>Shows the strength and state of antifreeze.</summary>
+    FluidTest,
+
+    /// <summary>For bearings and screws that turn outdoors.</summary>
+    Grease,
+
+    /// <summary>Rusts away in the place of an enamelled tank.</summary>
+    Anode,
 }

@@ -100,7 +100,10 @@ public sealed class EnumeratedFrontTests
         }
 
         var yearly = Cents(kwh * Tariff);
-        return Cents(replaced) + Cents((double)yearly * (1 - Math.Pow(1 + Interest, -Years)) / Interest);
+        // Where there are mains a licensed person looks at them for half an hour a year.
+        var upkeep = needs.Any(n => n.Id == "licensed-electrician") ? RawPrices.Price("licensed-electrician") / 2 : 0;
+        var perYear = (1 - Math.Pow(1 + Interest, -Years)) / Interest;
+        return Cents(replaced) + Cents((double)yearly * perYear) + Cents((double)upkeep * perYear);
     }
 
     private static decimal Cents(double amount) => Math.Round((decimal)amount, 2, MidpointRounding.AwayFromZero);
@@ -174,6 +177,8 @@ public sealed class EnumeratedFrontTests
             }
 
             yield return ("gland-20", 2 + (HeaterKw > 0 ? 2 : 0) + (Sun is null ? 0 : 1));
+            // Box 2 h, test 1.5 h, an hour for the heater and one for the supply.
+            yield return ("licensed-electrician", 3.5m + (HeaterKw > 0 ? 1 : 0) + (Sun is null ? 0 : 1));
         }
 
         private static IEnumerable<(string Id, decimal Quantity)> Collector(Sun sun)

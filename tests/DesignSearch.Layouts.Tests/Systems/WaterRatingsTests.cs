@@ -46,7 +46,7 @@ public sealed class WaterRatingsTests
             {
                 asked++;
                 List<NeededPart> parts = [.. built.Parts.Select(p => p == needed ? new NeededPart(weak, p.Quantity, p.Purpose, p.Duties) : p)];
-                Assert.Contains(Of(parts), c => !c.Passed && c.Sentence.StartsWith(weak.Name, StringComparison.Ordinal));
+                Assert.True(Of(parts).Exists(c => !c.Passed && c.Sentence.StartsWith(weak.Name, StringComparison.Ordinal)), $"{weak.Id}: {needed.Purpose.Why}");
             }
         }
 

@@ -25,13 +25,23 @@ internal sealed class DesignedBench(Bench bench, BenchNumbers numbers, bool swit
 
     public override PlantPlace? Plants => BenchWords.Place;
 
+    public override bool IsReserve => IsHeated;
+
     public override IEnumerable<string> Words => [BenchWords.Title(numbers.AreaM2, IsHeated)];
 
     public override IEnumerable<Circuit> Circuits => !IsHeated
         ? []
-        : [new(BenchWords.Device, bench.Volts, numbers.PowerW, OnMains ? 0 : NearM, switchesDirectly ? BenchWords.Thermostat : BenchWords.Relay, "") { BringsLead = OnMains, WantsOwnBreaker = OnMains }];
+        :
+        [
+            new(BenchWords.Device, bench.Volts, numbers.PowerW, OnMains ? 0 : NearM, SwitchedBy, "")
+            {
+                BringsLead = OnMains,
+                WantsOwnBreaker = OnMains,
+            },
+        ];
 
-    public override IEnumerable<Caution> Cautions => IsHeated ? [BenchWords.HeatInTheWet] : [];
+    public override IEnumerable<Caution> Cautions =>
+        IsHeated ? [BenchWords.HeatInTheWet, BenchWords.FleeceFire, Dangers.CarbonMonoxide] : [];
 
     public override IEnumerable<Upkeep> Upkeep => BenchWords.Upkeep(IsHeated);
 
@@ -41,6 +51,8 @@ internal sealed class DesignedBench(Bench bench, BenchNumbers numbers, bool swit
     ];
 
     private bool IsHeated => numbers.PowerW > 0;
+
+    private string SwitchedBy => switchesDirectly ? BenchWords.Thermostat : BenchWords.Relay;
 
     private bool OnMains => bench.Volts >= SupplyPlan.MainsVolts;
 

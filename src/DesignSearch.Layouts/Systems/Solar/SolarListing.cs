@@ -24,6 +24,16 @@ internal static class SolarListing
         LoopListing.Protection(solar, needs);
         LoopListing.PumpAndControl(solar, needs);
         Release(solar, needs);
+        Upkeep(solar, needs);
+    }
+
+    private static void Upkeep(SolarLoop solar, Needs needs)
+    {
+        if (solar.StaysFull)
+            needs.Small(SmallPartRole.FluidTest, 1, SolarPurposes.FluidTest);
+        if (solar.Mount.Turning != TurningKind.Fixed)
+            needs.Small(SmallPartRole.Grease, 1, SolarPurposes.Grease);
+        needs.Small(SmallPartRole.Anode, solar.Tank.IsClosed ? solar.TankCount : 0, SolarPurposes.Anode, [solar.Heat.Store]);
     }
 
     private static void Collector(SolarLoop solar, Needs needs)
@@ -33,10 +43,17 @@ internal static class SolarListing
         else
             needs.Add(solar.Collector, solar.Count, SolarPurposes.Collector);
         var byArea = solar.Mount.Unit == PartUnit.SquareMetre;
-        needs.Add(solar.Mount, byArea ? solar.AreaM2 : solar.Frames, solar.Turns ? SolarPurposes.TurningMount : SolarPurposes.FixedMount);
+        needs.Add(solar.Mount, byArea ? solar.AreaM2 : solar.Frames, MountPurpose(solar));
         Founded(solar, needs);
         needs.Small(SmallPartRole.Fittings, solar.Count, SolarPurposes.CollectorFittings, [solar.Heat.AtCollector]);
     }
+
+    private static Purpose MountPurpose(SolarLoop solar) => solar.Turns ? SolarPurposes.TurningMount : solar.Mount.Founding switch
+    {
+        Founding.Wall => SolarPurposes.WallMount,
+        Founding.Ballast => SolarPurposes.BallastMount,
+        _ => SolarPurposes.FixedMount,
+    };
 
     // By what the mount says of itself: feet in the ground, a post in a block, bolts in a wall, weight on trays.
     private static void Founded(SolarLoop solar, Needs needs)

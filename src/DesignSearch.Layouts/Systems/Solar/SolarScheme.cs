@@ -24,6 +24,7 @@ internal static class SolarScheme
             [Terminal.Inlet, Terminal.Outlet, Vent, .. turns ? [Terminal.Turned] : Array.Empty<Terminal>()]);
         sketch.Add(field, SolarPurposes.CollectorFittings, SolarPurposes.FixedMount, SolarPurposes.TurningMount, SolarPurposes.Anchor, SolarPurposes.Footing);
         sketch.Add(field, SolarPurposes.Ballast, SolarPurposes.WallBolt, SolarPurposes.Stops, SolarPurposes.HandBolt, SolarPurposes.ShaftSeal);
+        sketch.Add(field, SolarPurposes.Grease);
         sketch.Join(field, Vent, sketch.Put(SolarPurposes.AirVent, SolarSchemeWords.AirVent, Symbol.Vent, Spot.Outdoors, Terminal.Inlet), Terminal.Inlet);
         if (turns)
             Turning(solar, field, sketch);
@@ -42,7 +43,8 @@ internal static class SolarScheme
             ?? sketch.Put(SolarPurposes.DelayRelay, SolarSchemeWords.DelayRelay, Symbol.Clock, Spot.House, Terminal.Tells)
             ?? sketch.Put(SolarPurposes.SunClock, SolarSchemeWords.SunClock, Symbol.Clock, Spot.House, Terminal.Tells);
         sketch.Join(clock, Terminal.Tells, interlock, Terminal.Told);
-        sketch.Join(sketch.Put(SolarPurposes.LightSensor, SolarSchemeWords.LightSensor, Symbol.LightSensor, Spot.Outdoors, Terminal.Tells), Terminal.Tells, interlock, Terminal.Told);
+        var light = sketch.Put(SolarPurposes.LightSensor, SolarSchemeWords.LightSensor, Symbol.LightSensor, Spot.Outdoors, Terminal.Tells);
+        sketch.Join(light, Terminal.Tells, interlock, Terminal.Told);
         var stops = sketch.Put(SolarPurposes.LimitSwitch, SolarSchemeWords.LimitSwitches, Symbol.LimitSwitch, Spot.Outdoors, Terminal.Tells);
         sketch.Add(stops, SolarPurposes.Diode);
         foreach (var drive in sketch.PutEach(SolarPurposes.Drive, names, Symbol.Motor, Spot.Outdoors, Terminal.Turns, Terminal.Power, Terminal.Told))
@@ -64,6 +66,7 @@ internal static class SolarScheme
             Spot.House,
             [Terminal.Inlet, Terminal.Outlet, HeatOut, HeatBack, Terminal.Tells, isSafe ? Safety : Filled]);
         sketch.Add(store, SolarPurposes.Jacket, SolarPurposes.Strap, SolarPurposes.WarningLabel, SolarPurposes.Lid, SolarPurposes.TankFittings);
+        sketch.Add(store, SolarPurposes.Anode);
         if (isSafe)
             Safe(store, SolarSchemeWords.OfTank, SolarPurposes.TankRelief, SolarPurposes.TankVessel, SolarPurposes.TankFill, sketch);
         var fill = sketch.Put(SolarPurposes.FreeOutlet, SolarSchemeWords.FreeOutlet, Symbol.Plain, Spot.House, Terminal.Outlet)
@@ -98,7 +101,7 @@ internal static class SolarScheme
         sketch.Add(protection, SolarPurposes.ValveSwitch);
         if (solar.StaysFull)
         {
-            sketch.Add(protection, SolarPurposes.Antifreeze);
+            sketch.Add(protection, SolarPurposes.Antifreeze, SolarPurposes.FluidTest);
             Safe(protection, SolarSchemeWords.OfLoop, SolarPurposes.LoopRelief, SolarPurposes.LoopVessel, SolarPurposes.LoopFill, sketch);
         }
 

@@ -37,13 +37,15 @@ internal static class SolarUpkeepWords
 
     private static readonly Upkeep Fluid = new("Test the antifreeze; replace it when it no longer holds.", "every autumn", 0.5);
 
+    private static readonly Upkeep Anode = new("Look at the tank's anode; a new one before the old is gone.", "every second autumn", 0.5);
+
     private static readonly Upkeep Relief = new(
         "Lift the relief valves and read the pressure; a licensed person looks at them where the local code says so.",
         "every autumn",
         0.5);
 
     private static readonly Upkeep ByHand = new(
-        "Turn the frame from stop to stop and try its bolt in each place; look at bearing, stops and hoses.",
+        "Turn the frame from stop to stop and try its bolt in each place; grease the bearing, look at stops and hoses.",
         "every autumn",
         1);
 
@@ -68,6 +70,8 @@ internal static class SolarUpkeepWords
         if (!solar.Tank.IsClosed)
             yield return OpenTank;
         yield return solar.StaysFull ? Fluid : RunsEmpty;
+        if (solar.Tank.IsClosed)
+            yield return Anode;
         if (solar.ClosedCount > 0)
         {
             yield return Relief;
@@ -86,8 +90,8 @@ internal static class SolarUpkeepWords
 
     private static Upkeep Frames(int frames) => new(
         frames == 1
-            ? "Run the frame from stop to stop; try both limit switches and the bolt, and look at bearing, stops and hoses."
-            : "Run each frame from stop to stop; try both limit switches and the bolt, and look at bearing, stops and hoses.",
+            ? "Run the frame from stop to stop; try both limit switches and the bolt, grease the bearing, look at stops and hoses."
+            : "Run each frame from stop to stop; try both limit switches and the bolt, grease the bearings, look at stops and hoses.",
         "every autumn",
         frames);
 }

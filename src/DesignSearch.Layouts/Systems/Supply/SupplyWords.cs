@@ -14,7 +14,8 @@ internal static class SupplyWords
     public static Caution Mains { get; } = new("Mains voltage", """
         Mains in a wet greenhouse kills. A licensed person plans, joins and tests it after the local code: a 30 mA residual-current
         device and the breaker where the cable begins, splash-proof boxes, mechanical protection, mains and low voltage in separate
-        boxes and ducts. Whether the dwelling's earth is carried out or the greenhouse has a rod of its own is theirs to choose after measuring.
+        boxes and ducts. Whether the dwelling's earth is carried out or the greenhouse has a rod of its own is theirs to choose after
+        measuring.
         """.ReplaceLineEndings(" "));
 
     public static Caution LowVoltage { get; } = new("Low voltage", """
@@ -26,7 +27,10 @@ internal static class SupplyWords
         "Press the test button of the residual-current device; it must trip.", "every month of the season", 0.2);
 
     public static Upkeep MainsLook { get; } = new(
-        "Have a licensed person look at the mains: boxes, glands, joints and earth.", "as the local code says, and after any flood", 0.5);
+        "Have a licensed person look at the mains: boxes, glands, joints and earth.", "as the local code says, and after any flood", 0)
+    {
+        LicensedHoursPerYear = 0.5,
+    };
 
     public static Upkeep LowLook { get; } = new(
         "With the current off, look for damp in the control box, loose joints, green copper and bitten cables.", "every autumn", 0.5);
