@@ -8,6 +8,7 @@ using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Design.Money;
 using DesignSearch.Parts.Money;
+using DesignSearch.Parts.Small;
 using DesignSearch.Season;
 using DesignSearch.Season.Kernel;
 
@@ -69,9 +70,19 @@ public sealed class LayoutAssessor(Scenario scenario, WinterSet winters)
         return new PricedLayout(
             built,
             Pricer.BuildPrice(built.Parts, scenario.Stock, scenario.Money.Prices),
-            Pricer.Replacements(built.Parts, scenario.Money),
-            Pricer.LabourHours(built.Parts));
+            Pricer.Replacements(built.Parts, scenario.Stock, scenario.Money),
+            Pricer.LabourHours(built.Parts))
+        {
+            UpkeepPerYear = Pricer.UpkeepPerYear(built.Systems, LicensedPerHour, scenario.Money),
+        };
     }
+
+    /// <summary>What an hour of a licensed person costs: the scenario's word, else the catalogue's price; 0 where neither says.</summary>
+    public decimal LicensedPerHour => scenario.Money.LicensedRatePerHour ?? PartShelf.Of(scenario.Catalogue, scenario.Money.Prices) switch
+    {
+        var shelf when shelf.Cheapest(SmallPartRole.LicensedHour) is { } hour => shelf.PriceOf(hour),
+        _ => 0,
+    };
 
     /// <summary>The shopping list of a layout; its sum is the build price.</summary>
     public IReadOnlyList<BillLine> Bill(PricedLayout priced) => Pricer.Bill(priced.Built.Parts, scenario.Stock, scenario.Money.Prices);
@@ -90,7 +101,8 @@ public sealed class LayoutAssessor(Scenario scenario, WinterSet winters)
     public LayoutFigures Figures(PricedLayout priced, IReadOnlyList<Outcome> outcomes, bool passesChecks)
     {
         var kwh = Weighted(outcomes, (o, i) => o.ElectricKwh + DriveKwh(priced.Built, winters.Winters[i].Winter));
-        var running = Pricer.Running(kwh, Weighted(outcomes, (o, _) => o.CheapKwh), priced.Replacements, scenario.Money);
+        var cheapKwh = Weighted(outcomes, (o, _) => o.CheapKwh);
+        var running = Pricer.Running(kwh, cheapKwh, priced.Replacements, scenario.Money, priced.UpkeepPerYear);
         return new LayoutFigures(
             priced.BuildPrice,
             priced.BuildPrice + running.PresentValue + Pricer.Labour(priced.LabourHours, scenario.Money),

@@ -28,6 +28,9 @@ public abstract class DesignedSystem
     /// <summary>Air of the house up to which it heats by a thermostat [°C]; below every temperature where it has none.</summary>
     public virtual double HeatsToC => double.NegativeInfinity;
 
+    /// <summary>True where it heats by current whatever sun and heap do, so that it can be counted on.</summary>
+    public virtual bool IsReserve => false;
+
     /// <summary>What it is, in the title of the layout.</summary>
     public virtual IEnumerable<string> Words => [];
 

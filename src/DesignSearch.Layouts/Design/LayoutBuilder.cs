@@ -38,7 +38,7 @@ public static class LayoutBuilder
     public static BuiltLayout Build(BegunLayout begun)
     {
         ArgumentNullException.ThrowIfNull(begun);
-        var (scenario, needs, systems) = (begun.Task.Scenario, new Needs(begun.Task.Scenario.Catalogue, begun.Task.Scenario.Money.Prices), begun.Systems);
+        var (scenario, needs, systems) = (begun.Task.Scenario, NoNeeds(begun.Task.Scenario), begun.Systems);
         var circuits = new List<Circuit>();
         var plant = new Installation(
             BareHouse.Numbers(scenario.Greenhouse), BarrelNumbers.None, TankNumbers.None, CollectorNumbers.None, PipeRunNumbers.None, ReleaseNumbers.None, HeaterNumbers.None);
@@ -66,4 +66,7 @@ public static class LayoutBuilder
             Missing = needs.Missing,
         };
     }
+
+    private static Needs NoNeeds(Scenario scenario) =>
+        new(scenario.Catalogue, scenario.Money.Prices) { LicensedRate = scenario.Money.LicensedRatePerHour };
 }

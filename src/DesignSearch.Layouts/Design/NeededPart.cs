@@ -18,6 +18,9 @@ public sealed record NeededPart(IPart Part, decimal Quantity, Purpose Purpose)
     /// <summary>What it meets in the states of the plant; empty where nothing of it is rated.</summary>
     public ReadOnlySpan<Duty> Duties => duties;
 
+    /// <summary>True for what is hired each time it is used: who owns such a thing never hires it.</summary>
+    public bool IsHired { get; init; }
+
     /// <summary>Its own cable to the box; none where it sits in the box or brings its cable.</summary>
     public Lead Lead { get; init; }
 
@@ -26,7 +29,8 @@ public sealed record NeededPart(IPart Part, decimal Quantity, Purpose Purpose)
 
     /// <inheritdoc/>
     public bool Equals(NeededPart? other) =>
-        other is not null && (Part, Quantity, Purpose) == (other.Part, other.Quantity, other.Purpose) && Duties.SequenceEqual(other.Duties);
+        other is not null && (Part, Quantity, Purpose, IsHired) == (other.Part, other.Quantity, other.Purpose, other.IsHired)
+        && Duties.SequenceEqual(other.Duties);
 
     /// <inheritdoc/>
     public override int GetHashCode() => HashCode.Combine(Part, Quantity, Purpose);

@@ -46,6 +46,37 @@ public sealed class Needs(Catalogue catalogue, PriceLevel level)
             parts.Add(new(part, amount, purpose, duties) { Lead = lead });
     }
 
+    /// <summary>Adds the cheapest small part of a role that is hired, or notes that the catalogue lacks it.</summary>
+    /// <param name="role">The task.</param>
+    /// <param name="quantity">How much, in the part's unit.</param>
+    /// <param name="purpose">What for and where.</param>
+    public void Hire(SmallPartRole role, double quantity, Purpose purpose)
+    {
+        if (Shelf.Cheapest(role) is { } part)
+            parts.Add(new(part, Bought(part, quantity), purpose) { IsHired = true });
+        else
+            missing.Add(NeedsWords.SmallPart(role, 0, 0));
+    }
+
+    /// <summary>What an hour of a licensed person costs; null for the catalogue's price.</summary>
+    public decimal? LicensedRate { get; init; }
+
+    /// <summary>Adds hours of a licensed person, or notes that the catalogue has no price for them.</summary>
+    /// <param name="hours">How many; nothing where it is 0.</param>
+    /// <param name="purpose">What for and where.</param>
+    public void Licensed(double hours, Purpose purpose)
+    {
+        if (hours <= 0)
+            return;
+        if (Shelf.Cheapest(SmallPartRole.LicensedHour) is not { } hour)
+            missing.Add(NeedsWords.SmallPart(SmallPartRole.LicensedHour, 0, 0));
+        else
+            Add(LicensedRate is { } rate ? hour with { Info = At(hour.Info, rate) } : hour, hours, purpose);
+    }
+
+    private static PartInfo At(PartInfo info, decimal price) =>
+        info with { Price = price, PriceLow = price, PriceHigh = price, PriceSecondHand = null };
+
     /// <summary>Price of everything, what is owned left out.</summary>
     public decimal Price(Stock stock) => Pricer.BuildPrice(parts, stock, level);
 
@@ -54,7 +85,7 @@ public sealed class Needs(Catalogue catalogue, PriceLevel level)
         part.Unit is PartUnit.Piece or PartUnit.Set ? (decimal)Math.Ceiling(quantity - 1e-9) : Math.Ceiling((decimal)quantity * 10 - 1e-6m) / 10;
 
     /// <summary>No needs yet, from the same catalogue at the same prices.</summary>
-    public Needs Fresh() => new(catalogue, level);
+    public Needs Fresh() => new(catalogue, level) { LicensedRate = LicensedRate };
 
     /// <summary>Adds all that others need and lack.</summary>
     public void AddAll(Needs others)

@@ -4,4 +4,8 @@ namespace DesignSearch.Layouts.Design;
 /// <param name="What">What is to be done, in plain words.</param>
 /// <param name="When">When, in plain words.</param>
 /// <param name="HoursPerYear">Own work in a year [h]; an order of magnitude, common practice, no source.</param>
-public sealed record Upkeep(string What, string When, double HoursPerYear);
+public sealed record Upkeep(string What, string When, double HoursPerYear)
+{
+    /// <summary>Work of a licensed person in a year, paid by the hour [h]; an order of magnitude, common practice, no source.</summary>
+    public double LicensedHoursPerYear { get; init; }
+}

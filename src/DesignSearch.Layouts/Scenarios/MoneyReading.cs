@@ -8,6 +8,7 @@ namespace DesignSearch.Layouts.Scenarios;
 internal static class MoneyReading
 {
     private const double MostPerKwh = 100;
+    private const string LicensedKey = "licensed_rate_per_hour";
     private const int LastHour = 23;
 
     private static readonly (string Word, PriceLevel Level)[] Levels =
@@ -32,6 +33,7 @@ internal static class MoneyReading
             Prices = Levels.FirstOrDefault(l => l.Word == word).Level,
             Night = Night(table),
             LabourRatePerHour = Cents(table.Number("labour_rate_per_hour", 0, 10000, "an hour", 0)),
+            LicensedRatePerHour = table.Has(LicensedKey) ? Cents(table.Number(LicensedKey, 0, 10000, "an hour")) : null,
         };
         table.ReportUnknown();
         return terms;

@@ -61,6 +61,7 @@ internal static class SiteReading
             AnchorHoldsN = table.Has("anchor_holds_n") ? table.Number("anchor_holds_n", 50, 50000, "N") : null,
             Terrain = TerrainOf(table),
             FrostDepthM = table.Has("frost_depth_m") ? table.Number("frost_depth_m", 0, 3, "m") : null,
+            HeapPipeM = table.Number("heap_pipe_m", 1, 100, "m", SiteLimits.UsualHeapPipeM),
         };
         table.ReportUnknown();
         return (place, site);

@@ -23,4 +23,7 @@ public enum PartUnit
 
     /// <summary>One kilogram.</summary>
     Kilogram,
+
+    /// <summary>One hour of somebody's work.</summary>
+    Hour,
 }

@@ -5,11 +5,11 @@ public static class PartUnits
 {
     private static readonly IReadOnlyList<(string Word, PartUnit Meaning)> Known =
     [
-        ("piece", PartUnit.Piece), ("m", PartUnit.Metre), ("m2", PartUnit.SquareMetre), ("m3", PartUnit.CubicMetre), ("l", PartUnit.Litre), ("set", PartUnit.Set),
-        ("kg", PartUnit.Kilogram),
+        ("piece", PartUnit.Piece), ("m", PartUnit.Metre), ("m2", PartUnit.SquareMetre), ("m3", PartUnit.CubicMetre),
+        ("l", PartUnit.Litre), ("set", PartUnit.Set), ("kg", PartUnit.Kilogram), ("h", PartUnit.Hour),
     ];
 
-    /// <summary>The word for a unit: piece, m, m2, m3, l, set or kg.</summary>
+    /// <summary>The word for a unit: piece, m, m2, m3, l, set, kg or h.</summary>
     /// <param name="unit">The unit.</param>
     public static string Word(this PartUnit unit) => Known.First(k => k.Meaning == unit).Word;
 

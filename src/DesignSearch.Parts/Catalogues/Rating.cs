@@ -14,4 +14,7 @@ public enum Rating
 
     /// <summary>Two digits after IEC 60529: what gets into an enclosure.</summary>
     IpCode,
+
+    /// <summary>Pressure above that of the air that it stands [bar].</summary>
+    PressureBar,
 }

@@ -31,6 +31,9 @@ public sealed record CompostCoil(PartInfo Info) : Part(Info)
     /// <summary>Hottest heap that it stands [°C], from 40 to 150.</summary>
     public required double MaxTemperatureC { get; init; }
 
+    /// <inheritdoc/>
+    public override double? Bears(Rating rating) => rating == Rating.TemperatureC ? MaxTemperatureC : base.Bears(rating);
+
     internal static CompostCoil Read(ICsvCells cells) => new(PartInfo.Read(cells, [PartUnit.Metre]))
     {
         BoreMm = cells.Number("bore_mm", 4, 100, "Inner diameter [mm]"),

@@ -16,8 +16,12 @@ public sealed record CompostWrap(PartInfo Info) : Part(Info)
     /// <summary>Resistance when moist [m²K/W], from 0.01 to 10.</summary>
     public required double ResistanceM2KPerW { get; init; }
 
+    /// <summary>Whether it burns when dry, as straw does: the heap must then stand clear of the house.</summary>
+    public required bool Burns { get; init; }
+
     internal static CompostWrap Read(ICsvCells cells) => new(PartInfo.Read(cells, [PartUnit.SquareMetre]))
     {
         ResistanceM2KPerW = cells.Number("resistance_m2k_per_w", 0.01, 10, "Resistance when moist [m²K/W]"),
+        Burns = cells.YesNo("burns", "Whether it burns when dry, as straw does: the heap must then stand clear of the house"),
     };
 }

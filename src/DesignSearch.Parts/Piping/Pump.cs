@@ -28,6 +28,15 @@ public sealed record Pump(PartInfo Info) : Part(Info)
     /// <summary>Hottest water that it stands [°C], from 30 to 150.</summary>
     public required double MaxTemperatureC { get; init; }
 
+    /// <summary>Whether grit stops it, so that it needs a strainer before it.</summary>
+    public required bool NeedsStrainer { get; init; }
+
+    /// <summary>
+    /// Head of water and air over its inlet, above that at which the water boils there, that it needs to run without cavities [m],
+    /// from 0 to 10.
+    /// </summary>
+    public required double InletHeadM { get; init; }
+
     /// <inheritdoc/>
     public override double? Bears(Rating rating) => rating == Rating.TemperatureC ? MaxTemperatureC : base.Bears(rating);
 
@@ -38,5 +47,8 @@ public sealed record Pump(PartInfo Info) : Part(Info)
         Watts = cells.Number("watts", 1, 1500, "Power while it runs [W]"),
         Volts = cells.Number("volts", 5, 400, "Supply [V]"),
         MaxTemperatureC = cells.Number("max_temperature_c", 30, 150, "Hottest water that it stands [°C]"),
+        NeedsStrainer = cells.YesNo("needs_strainer", "Whether grit stops it, so that it needs a strainer before it"),
+        InletHeadM = cells.Number(
+            "inlet_head_m", 0, 10, "Head over its inlet, above that at which water boils there, that it needs to run without cavities [m]"),
     };
 }

@@ -8,7 +8,10 @@ namespace DesignSearch.Parts.Small;
 public sealed record SmallPart(PartInfo Info) : Part(Info)
 {
     private static readonly PartUnit[] Units =
-        [PartUnit.Piece, PartUnit.Metre, PartUnit.Litre, PartUnit.Set, PartUnit.SquareMetre, PartUnit.CubicMetre, PartUnit.Kilogram];
+        [
+            PartUnit.Piece, PartUnit.Metre, PartUnit.Litre, PartUnit.Set, PartUnit.SquareMetre, PartUnit.CubicMetre,
+            PartUnit.Kilogram, PartUnit.Hour,
+        ];
 
     /// <summary>Its file in a catalogue.</summary>
     public static PartKind Definition { get; } = new("small-part", "small-parts.csv", Read);

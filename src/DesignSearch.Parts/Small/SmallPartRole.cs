@@ -42,14 +42,8 @@ public enum SmallPartRole
     /// <summary>Shut by hand: filling and draining.</summary>
     BallValve,
 
-    /// <summary>Opens before pressure becomes dangerous.</summary>
-    ReliefValve,
-
     /// <summary>Lets air or steam out at the highest place.</summary>
     AirVent,
-
-    /// <summary>Takes up the growth of hot water in a closed loop.</summary>
-    ExpansionVessel,
 
     /// <summary>Fills a closed loop and keeps it apart from drinking water.</summary>
     FillSet,
@@ -99,9 +93,6 @@ public enum SmallPartRole
     /// <summary>Wires and clips that carry a night cover, by the square metre.</summary>
     CoverWires,
 
-    /// <summary>Ready mixed antifreeze, by the litre.</summary>
-    AntifreezeFluid,
-
     /// <summary>Machine and haulage for one compost heap.</summary>
     HeapHire,
 
@@ -143,4 +134,61 @@ public enum SmallPartRole
 
     /// <summary>Ten terminals for the cores of cables.</summary>
     Terminals,
+
+    /// <summary>Keeps grit out of a pump.</summary>
+    Strainer,
+
+    /// <summary>Throttles a flow to what is wanted.</summary>
+    RegulatingValve,
+
+    /// <summary>Shows how much flows.</summary>
+    FlowIndicator,
+
+    /// <summary>Fills an open store from drinking water over a gap of air that nothing can be drawn back through.</summary>
+    FreeOutlet,
+
+    /// <summary>Keeps valves shut while a sensor is too cold.</summary>
+    TemperatureRelay,
+
+    /// <summary>Gives a circuit to one of two controls.</summary>
+    ChangeoverRelay,
+
+    /// <summary>Leads drained water to a drain that does not freeze.</summary>
+    DrainPoint,
+
+    /// <summary>A float valve that makes up what an open store lost, over a gap of air.</summary>
+    MakeUpValve,
+
+    /// <summary>An open tank above a filled loop: takes up its growth, lets air out and shows its level.</summary>
+    HeaderTank,
+
+    /// <summary>Unions, tees and elbows of a compost heap's pipe.</summary>
+    HeapFittings,
+
+    /// <summary>Mesh round a compost heap, by the square metre.</summary>
+    HeapCage,
+
+    /// <summary>Catches what seeps out of a compost heap, by the square metre.</summary>
+    HeapTray,
+
+    /// <summary>A thermometer that is pushed into a compost heap.</summary>
+    ProbeThermometer,
+
+    /// <summary>A thermostat whose sensor lies somewhere else.</summary>
+    ProbeThermostat,
+
+    /// <summary>Antifreeze to be mixed with water, by the litre.</summary>
+    AntifreezeConcentrate,
+
+    /// <summary>An hour of a licensed electrician.</summary>
+    LicensedHour,
+
+    /// <summary>Shows the strength and state of antifreeze.</summary>
+    FluidTest,
+
+    /// <summary>For bearings and screws that turn outdoors.</summary>
+    Grease,
+
+    /// <summary>Rusts away in the place of an enamelled tank.</summary>
+    Anode,
 }

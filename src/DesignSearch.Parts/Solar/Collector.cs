@@ -70,6 +70,12 @@ public sealed record Collector(PartInfo Info) : Part(Info)
     /// <summary>Pressure drop of one collector at its largest flow [kPa], from 0 to 100.</summary>
     public required double DropKPaAtMaxFlow { get; init; }
 
+    /// <summary>Pressure above that of the air that it stands [bar], from 0.1 to 20; null where its row does not say.</summary>
+    public double? MaxBar { get; init; }
+
+    /// <inheritdoc/>
+    public override double? Bears(Rating rating) => rating == Rating.PressureBar ? MaxBar : base.Bears(rating);
+
     internal static Collector Read(ICsvCells cells) => new(PartInfo.Read(cells, [PartUnit.Piece]))
     {
         AreaM2 = cells.Number("area_m2", 0.2, 20, "Gross area of one collector [m²]"),
@@ -89,5 +95,6 @@ public sealed record Collector(PartInfo Info) : Part(Info)
         WeightKg = cells.Number("weight_kg", 0.5, 300, "Weight when empty [kg]"),
         MaxFlowLPerMin = cells.Number("max_flow_l_per_min", 0.1, 100, "Largest flow through one collector [L/min]"),
         DropKPaAtMaxFlow = cells.Number("drop_kpa_at_max_flow", 0, 100, "Pressure drop of one collector at its largest flow [kPa]"),
+        MaxBar = cells.NumberIfAny("max_bar", 0.1, 20, "Pressure above that of the air that it stands [bar]; empty for open loops only"),
     };
 }

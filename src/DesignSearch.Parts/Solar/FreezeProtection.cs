@@ -17,7 +17,12 @@ public sealed record FreezeProtection(PartInfo Info) : Part(Info)
     public override IEnumerable<RowRule> Rules =>
     [
         new((FluidLPerM2 > 0) == (Method == FreezeMethod.Antifreeze), "fluid_l_per_m2", "more than 0 for antifreeze, 0 for the others"),
-        new(Method == FreezeMethod.Antifreeze || ExchangerEffectiveness == 1, "exchanger_effectiveness", "1 where there is no exchanger"),
+        new(Method != FreezeMethod.DrainedByValves || ExchangerEffectiveness == 1, "exchanger_effectiveness", "1 where valves drain"),
+        new(Method == FreezeMethod.DrainBack || VesselAboveTankM == 0, "vessel_above_tank_m", "0 where nothing drains back"),
+        new(
+            VesselAboveTankM == 0 || ExchangerEffectiveness < 1,
+            "vessel_above_tank_m",
+            "0 without an exchanger: an open tank would empty the vessel"),
     ];
 
     /// <summary>How it protects.</summary>
@@ -47,6 +52,18 @@ public sealed record FreezeProtection(PartInfo Info) : Part(Info)
     /// <summary>Supply [V], 0 without, from 0 to 400.</summary>
     public required double Volts { get; init; }
 
+    /// <summary>
+    /// Highest place of its own vessel above the tank's water, which the collector's water runs back to [m]; 0 where it runs back to
+    /// the tank, from 0 to 10.
+    /// </summary>
+    public required double VesselAboveTankM { get; init; }
+
+    /// <summary>Hottest water or fluid that its valves, vessel or exchanger stand [°C], from 40 to 300.</summary>
+    public required double MaxTemperatureC { get; init; }
+
+    /// <inheritdoc/>
+    public override double? Bears(Rating rating) => rating == Rating.TemperatureC ? MaxTemperatureC : base.Bears(rating);
+
     /// <summary>Whether it still protects when the electricity fails.</summary>
     public required bool WorksWithoutPower { get; init; }
 
@@ -61,6 +78,10 @@ public sealed record FreezeProtection(PartInfo Info) : Part(Info)
         MinBoreMm = cells.Number("min_bore_mm", 0, 100, "Smallest bore that still runs empty [mm], 0 where it does not matter"),
         Watts = cells.Number("watts", 0, 200, "Power that it draws while the pump runs [W]"),
         Volts = cells.Number("volts", 0, 400, "Supply [V], 0 without"),
+        VesselAboveTankM = cells.Number(
+            "vessel_above_tank_m", 0, 10, "Highest place of its own vessel above the tank's water [m]; 0 where all runs back to the tank"),
+        MaxTemperatureC = cells.Number(
+            "max_temperature_c", 40, 300, "Hottest water or fluid that its valves, vessel or exchanger stand [°C]"),
         WorksWithoutPower = cells.YesNo("works_without_power", "Whether it still protects when the electricity fails"),
     };
 }

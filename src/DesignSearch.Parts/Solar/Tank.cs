@@ -37,8 +37,16 @@ public sealed record Tank(PartInfo Info) : Part(Info)
     /// <summary>Whether it is closed and under pressure; then it needs relief, vent and expansion.</summary>
     public required bool IsClosed { get; init; }
 
+    /// <summary>Pressure above that of the air that a closed one stands [bar], from 0.1 to 20; null where its row does not say.</summary>
+    public double? MaxBar { get; init; }
+
     /// <inheritdoc/>
-    public override double? Bears(Rating rating) => rating == Rating.TemperatureC ? MaxTemperatureC : base.Bears(rating);
+    public override double? Bears(Rating rating) => rating switch
+    {
+        Rating.TemperatureC => MaxTemperatureC,
+        Rating.PressureBar => MaxBar,
+        _ => null,
+    };
 
     internal static Tank Read(ICsvCells cells) => new(PartInfo.Read(cells, [PartUnit.Piece]))
     {
@@ -50,5 +58,6 @@ public sealed record Tank(PartInfo Info) : Part(Info)
         HeightM = cells.Number("height_m", 0.1, 5, "Height [m]"),
         EmptyKg = cells.Number("empty_kg", 1, 3000, "Weight when empty [kg]"),
         IsClosed = cells.YesNo("closed", "Whether it is closed and under pressure; then it needs relief, vent and expansion"),
+        MaxBar = cells.NumberIfAny("max_bar", 0.1, 20, "Pressure above that of the air that a closed one stands [bar]"),
     };
 }

@@ -45,7 +45,11 @@ internal static class ReportPage
             ? Markup.All([CautionsSection.Of(layout), ShoppingSection.Of(layout, first.Names, run.Scenario.Currency)])
             : Markup.None;
         var afterChart = first.Layout is { } same
-            ? Markup.All([SettingsSection.Of(same), SchemeSection.Of(same), WiringSection.Of(same), ChecksSection.Of(same, run), UpkeepSection.Of(same)])
+            ? Markup.All(
+            [
+                SettingsSection.Of(same), SchemeSection.Of(same), WiringSection.Of(same), ChecksSection.Of(same, run),
+                UpkeepSection.Of(same, run.Scenario),
+            ])
             : Markup.None;
         Markup[] sections =
         [
@@ -110,7 +114,7 @@ internal static class ReportPage
             ("settings", "What to dial in", first?.Settings.Count > 0),
             ("wiring", "Wiring", first?.Wires.Count > 0),
             ("checks", "Checks", first?.Checks.Count > 0),
-            ("upkeep", "Looking after it", first?.Upkeep.Count > 0),
+            ("upkeep", "Looking after it", first?.Upkeep.Count > 0 || first?.Wears.Count > 0),
             ("heat", "Heat", true),
             ("winters", "Winters", true),
             ("unseen", "Unseen winters", run.Weighing.Picks.Any(p => p.Unseen is not null)),

@@ -27,6 +27,7 @@ internal static class LayoutTable
         ("build_price", l => ToCents + l.BuildPrice),
         ("life_cost", l => ToCents + l.LifeCost),
         ("electricity_per_year", l => ToCents + l.Running.ElectricityPerYear),
+        ("upkeep_per_year", l => ToCents + l.Running.UpkeepPerYear),
         ("replacements_present_value", l => ToCents + l.Running.ReplacementsPresentValue),
         ("running_present_value", l => ToCents + l.Running.PresentValue),
         ("score", l => Finite(l.Score)),

@@ -23,6 +23,18 @@ public static class CompostHeap
         return Math.PI * width * width * (Slender + 0.25);
     }
 
+    /// <summary>Its sides alone [m²].</summary>
+    /// <param name="volumeM3">Its volume [m³].</param>
+    public static double SideM2(double volumeM3) => Math.PI * WidthM(volumeM3) * HeightM(volumeM3);
+
+    /// <summary>Ground that it stands on [m²].</summary>
+    /// <param name="volumeM3">Its volume [m³].</param>
+    public static double GroundM2(double volumeM3) => Math.PI / 4 * WidthM(volumeM3) * WidthM(volumeM3);
+
+    /// <summary>Its height [m].</summary>
+    /// <param name="volumeM3">Its volume [m³].</param>
+    public static double HeightM(double volumeM3) => Slender * WidthM(volumeM3);
+
     /// <summary>Loss of the core to the outside [W/K]: through the heap's own outer layer, the wrap and the film, and into the ground.</summary>
     /// <param name="volumeM3">Volume [m³].</param>
     /// <param name="wrapM2KPerW">Resistance of the wrap [m²K/W]; 0 without.</param>
@@ -30,9 +42,8 @@ public static class CompostHeap
     public static double LossWPerK(double volumeM3, double wrapM2KPerW, SeasonAssumptions assumptions)
     {
         ArgumentNullException.ThrowIfNull(assumptions);
-        var width = WidthM(volumeM3);
         var shell = assumptions[CompostAssumptions.ShellM] / assumptions[CompostAssumptions.ConductivityWPerMK];
-        return SurfaceM2(volumeM3) / (shell + wrapM2KPerW + 1 / OutsideFilm) + Math.PI / 4 * width * width * GroundWPerM2K;
+        return SurfaceM2(volumeM3) / (shell + wrapM2KPerW + 1 / OutsideFilm) + GroundM2(volumeM3) * GroundWPerM2K;
     }
 
     /// <summary>From core to house air through water that goes round between coil and pipe in the house [W/K]: ṁc/(1/ε₁ + 1/ε₂ − 1), ε = 1 − exp(−UA/ṁc).</summary>

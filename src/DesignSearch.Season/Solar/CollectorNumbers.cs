@@ -50,6 +50,12 @@ public sealed record CollectorNumbers
     /// <summary>The pump stops when collector minus tank bottom falls below this [K].</summary>
     public double StopDifferenceK { get; init; } = 3;
 
+    /// <summary>The pump is not started while the collector is hotter than this [°C].</summary>
+    public double LockOutC { get; init; } = NoLockOutC;
+
+    /// <summary>Hotter than any collector becomes [°C].</summary>
+    public const double NoLockOutC = 1000;
+
     /// <summary>No collector.</summary>
     public static CollectorNumbers None { get; } = new() { AreaM2 = 0 };
 }

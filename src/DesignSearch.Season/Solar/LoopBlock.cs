@@ -41,7 +41,7 @@ internal struct LoopBlock<T>
             lanes[i] = LoopTerms.Over(loops[i], step);
         terms = Lift.Of<LoopTerms<double>, LoopTerms<T>, T>(lanes);
         pass = T.Of(1) - terms.Exchanger;
-        control = new PumpControl<T>(terms.HoldK, terms.CeilingC, assumptions);
+        control = new PumpControl<T>(terms.HoldK, terms.CeilingC, terms.LockOutC, assumptions);
         Collector = OutPipe = BackPipe = T.Of(airC);
         T1 = T2 = T3 = T4 = TopAhead = topBefore = T.Of(Math.Max(8, airC));
     }
@@ -85,7 +85,7 @@ internal struct LoopBlock<T>
         var middle = collector - half * Pump * (collector - back) - air;
         var lost = CollectorEfficiency.LossWPerK(terms.Loss1, terms.Loss2, middle, windLoss);
         var held = terms.CollectorStore * collector + absorbed + lost * air;
-        var pump = control.Duty(allowed, held, terms.CollectorStore + lost, terms.Flow, back, T4, T1);
+        var pump = control.Duty(allowed, held, terms.CollectorStore + lost, terms.Flow, back, T4, T1, collector);
         var water = terms.Flow * pump;
 
         // While water flows the loss is that of the mean of inlet and outlet.

@@ -66,6 +66,9 @@ internal struct LoopTerms<TNumber>
     /// <summary>Collector above the tank's bottom that the pump holds [K].</summary>
     public TNumber HoldK;
 
+    /// <summary>Collector above which the pump is not started [°C].</summary>
+    public TNumber LockOutC;
+
     /// <summary>Electricity of the collector's pump while it runs [W].</summary>
     public TNumber PumpW;
 }
@@ -87,6 +90,7 @@ internal static class LoopTerms
         BackStore = LeastStore,
         Flow = LeastStore,
         Exchanger = 1,
+        LockOutC = CollectorNumbers.NoLockOutC,
     };
 
     /// <summary>The terms of a layout; without area, flow, plane or tank those of no collector, to the last bit.</summary>
@@ -124,6 +128,7 @@ internal static class LoopTerms
             Flow = collector.FlowKgPerS * collector.FluidJPerKgK,
             Exchanger = collector.ExchangerEffectiveness,
             HoldK = PumpAssumptions.HoldK(collector.StopDifferenceK, collector.StartDifferenceK, a),
+            LockOutC = collector.LockOutC,
             PumpW = collector.PumpW,
         };
     }

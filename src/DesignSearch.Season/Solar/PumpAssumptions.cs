@@ -16,7 +16,8 @@ internal static class PumpAssumptions
 
     /// <summary>Last kelvins of the tank's top under its ceiling over which the pump is brought to rest.</summary>
     public static AssumptionEntry CeilingFade { get; } = new(
-        "pump_ceiling_fade_k", "K", 2, 0.1, 20, "own choice: switching difference of the thermostat at the tank's top");
+        "pump_ceiling_fade_k", "K", 2, 0.1, 20,
+        "own choice: switching difference of the thermostat at the tank's top, and of the lock-out at the collector");
 
     /// <summary>Where between the stopping and the starting difference the duty holds the collector.</summary>
     public static AssumptionEntry HoldShare { get; } = new(

@@ -37,7 +37,9 @@ public sealed class BillTests
         // tape, 3 m more to the cut-out; the heater is plugged in.
         var hand = Price("heaters", "fan-heater-1kw") + 24.2m * Price("cables", "mains-3x2-5") + 20 * (Price("small-parts", "conduit-25") + Price("small-parts", "tape-warning"))
             + new[] { "earth-rod", "isolator-40a", "socket-outlet", "cutout-high-limit" }.Sum(id => Price("small-parts", id))
-            + Price("small-parts", "rcd-30ma") + Price("small-parts", "breaker-6a") + Price("small-parts", "box-mains") + 4 * Price("small-parts", "gland-20");
+            + Price("small-parts", "rcd-30ma") + Price("small-parts", "breaker-6a") + Price("small-parts", "box-mains") + 4 * Price("small-parts", "gland-20")
+            // New line 3 h, box 2 h, one device 1 h, test and certificate 1.5 h.
+            + 7.5m * Price("small-parts", "licensed-electrician");
         Assert.Equal(hand, priced.BuildPrice);
         using var far = new SmallScenario(("mains_cable_m = 85", "mains_cable_m = 200"));
         Assert.True(Price(far.Read(), SmallScenario.Of(scenario, ("heater", "fan-heater-1kw"), ("heater_set_c", 4))).BuildPrice > hand + 180 * Price("cables", "mains-3x2-5"));

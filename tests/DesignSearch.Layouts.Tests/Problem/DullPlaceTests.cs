@@ -23,6 +23,8 @@ public sealed class DullPlaceTests
             ("humidity_pct = [80, 76, 70, 68, 70, 71, 71, 74, 78, 81, 83, 83]", "humidity_pct = [88, 86, 82, 79, 78, 79, 80, 82, 84, 87, 89, 89]"),
             ("lowest_known_c = -18.5\n", ""),
             ("character = \"dry inland\"", "character = \"maritime or valley\""),
+            // A collector with the electrician counted is dearer than the sample's budget; here it may be.
+            ("budget = 4200", "budget = 6000"),
             ("tariff_per_kwh = 0.42", "tariff_per_kwh = 0.15"));
         var scenario = small.Read();
         var problem = new LayoutProblem(new LayoutAssessor(scenario, WinterSet.Make(scenario)));

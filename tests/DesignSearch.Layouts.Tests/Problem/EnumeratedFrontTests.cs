@@ -100,7 +100,10 @@ public sealed class EnumeratedFrontTests
         }
 
         var yearly = Cents(kwh * Tariff);
-        return Cents(replaced) + Cents((double)yearly * (1 - Math.Pow(1 + Interest, -Years)) / Interest);
+        // Where there are mains a licensed person looks at them for half an hour a year.
+        var upkeep = needs.Any(n => n.Id == "licensed-electrician") ? RawPrices.Price("licensed-electrician") / 2 : 0;
+        var perYear = (1 - Math.Pow(1 + Interest, -Years)) / Interest;
+        return Cents(replaced) + Cents((double)yearly * perYear) + Cents((double)upkeep * perYear);
     }
 
     private static decimal Cents(double amount) => Math.Round((decimal)amount, 2, MidpointRounding.AwayFromZero);
@@ -174,6 +177,8 @@ public sealed class EnumeratedFrontTests
             }
 
             yield return ("gland-20", 2 + (HeaterKw > 0 ? 2 : 0) + (Sun is null ? 0 : 1));
+            // Box 2 h, test 1.5 h, an hour for the heater and one for the supply.
+            yield return ("licensed-electrician", 3.5m + (HeaterKw > 0 ? 1 : 0) + (Sun is null ? 0 : 1));
         }
 
         private static IEnumerable<(string Id, decimal Quantity)> Collector(Sun sun)
@@ -191,12 +196,13 @@ public sealed class EnumeratedFrontTests
                 yield return ("foam-pe-20-large", 23.1m);
             }
 
-            yield return ("clip-sliding", 28);
+            yield return ("clip-metal", 6);
+            yield return ("clip-sliding", 22);
             yield return (sun.LargeTank ? "cage-1000-used" : "cage-600-used", 1);
             // Surface 6.0 or 4.6 m², 5 % for cuts: 6.3, and 4.83, which is 4.9.
             if (sun.Jacket)
                 yield return ("jacket-wool-100", sun.LargeTank ? 6.3m : 4.9m);
-            string[] ones = ["strap-earthquake", "labels-warning", "lid-safe", "drain-back-simple", "vent-air-hot", "solar-pump-19w", "controller-difference", "fan-coil-150", "solar-pump-19w", "thermostat-24v", "supply-24v-120w", "box-control", "box-supply", "socket-outlet"];
+            string[] ones = ["strap-earthquake", "labels-warning", "lid-safe", "drain-back-simple", "vent-air-hot", "solar-pump-19w", "controller-solar", "sensor-cable-hot", "valve-regulating-20", "flow-indicator-20", "outlet-free", "fan-coil-150", "solar-pump-19w", "thermostat-24v", "supply-24v-120w", "box-control", "box-supply", "socket-outlet"];
             foreach (var one in ones)
                 yield return (one, 1);
             yield return ("sensor-cable", 1);

@@ -17,9 +17,10 @@ public sealed class LayoutBoundsTests
     [InlineData("winter", 60)]
     [InlineData("heat pumps", 150)]
     [InlineData("day stores", 150)]
+    [InlineData("own work at a rate", 300)]
     public void No_layout_of_a_random_box_is_better_than_its_bound(string name, int pairs)
     {
-        using var small = name switch { "middling" => ProofScenario.Middling(), "large" => ProofScenario.Large(), "heat pumps" => ProofScenario.HeatPumps(), "day stores" => ProofScenario.DayStores(), _ => Winter() };
+        using var small = name switch { "middling" => ProofScenario.Middling(), "large" => ProofScenario.Large(), "heat pumps" => ProofScenario.HeatPumps(), "day stores" => ProofScenario.DayStores(), "own work at a rate" => ProofScenario.OwnWork(), _ => Winter() };
         var breaches = Breaches(new LayoutProblem(Assessor(small)), pairs, "");
         Assert.True(breaches.Count == 0, FormattableString.Invariant($"{breaches.Count} of {pairs}:\n{string.Join('\n', breaches.Take(5))}"));
     }

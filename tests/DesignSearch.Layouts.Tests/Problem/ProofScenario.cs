@@ -15,7 +15,13 @@ internal static class ProofScenario
         ("release = \"fan-coil-small\"", "release = \"fan-coil-150\""),
     ];
 
-    public static SmallScenario Middling() => new(
+    public static SmallScenario Middling() => new(MiddlingChanges);
+
+    /// <summary>The same where hours of building and of upkeep count in the life cost, the electrician's at a rate of their own.</summary>
+    public static SmallScenario OwnWork() => new(
+        [.. MiddlingChanges, ("interest = 0.03", "interest = 0.03\nlabour_rate_per_hour = 17.35\nlicensed_rate_per_hour = 61.45")]);
+
+    private static readonly (string, string)[] MiddlingChanges =
     [
         .. Common,
         ("night_cover = [\"none\", \"aluminised-hand\"]", "night_cover = [\"none\", \"bubble-screen-hand\", \"aluminised-hand\"]"),
@@ -30,7 +36,7 @@ internal static class ProofScenario
         ("tank_jacket = \"jacket-wool-100\"", "tank_jacket = [\"none\", \"jacket-wool-50\", \"jacket-wool-100\"]"),
         ("pipe_insulation = \"foam-pe-20-large\"", "pipe_insulation = [\"none\", \"foam-pe-20-large\"]"),
         ("release_set_c = 5", "release_set_c = [3, 5]\nrelease_band_k = [1, 2]"),
-    ]);
+    ];
 
     public static SmallScenario Small() => new(
     [

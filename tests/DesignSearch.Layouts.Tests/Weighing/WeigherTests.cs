@@ -126,7 +126,7 @@ public sealed class WeigherTests(WeighedSample sample) : IClassFixture<WeighedSa
         Assert.True(Of("the soil is dry").StandbyKwh > pick.StandbyKwh);
         var parts = pick.BuildPrice + pick.Running.ReplacementsPresentValue;
         Assert.Equal((double)(pick.LifeCost + 0.3m * parts), (double)Of("parts cost 30 % more").LifeCost, 0.01);
-        Assert.Equal((double)(pick.LifeCost + 0.3m * (pick.LifeCost - parts)), (double)Of("current costs 30 % more").LifeCost, 0.01);
+        Assert.Equal((double)(pick.LifeCost + 0.3m * (pick.LifeCost - parts - pick.Running.UpkeepPresentValue)), (double)Of("current costs 30 % more").LifeCost, 0.01);
     }
 
     [Fact]

@@ -5,6 +5,7 @@ using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Electrics;
 using DesignSearch.Parts.Small;
+using DesignSearch.Parts.Solar;
 using Xunit;
 
 namespace DesignSearch.Layouts.Tests;
@@ -25,7 +26,7 @@ public sealed class DangerousWiringTests
     }
 
     [Theory]
-    [InlineData("DifferenceController")]
+    [InlineData("SolarController")]
     [InlineData("Thermostat")]
     public void A_control_too_weak_for_its_pump_is_refused_where_no_relay_helps(string role)
     {
@@ -215,7 +216,12 @@ public sealed class DangerousWiringTests
     private static string Text(BuiltLayout built) => string.Join('\n', WireWriter.Of(built).Select(w => $"{w.Device}; {w.SwitchedBy}; {w.Stops}"));
 
     private static Func<IEnumerable<IPart>, IEnumerable<IPart>> Weak(double amperes, params string[] roles) =>
-        all => all.Select(p => p is SmallPart small && roles.Contains(small.Role.ToString()) ? small with { RatedA = amperes } : p);
+        all => all.Select(p => p switch
+        {
+            SmallPart small when roles.Contains(small.Role.ToString()) => small with { RatedA = amperes },
+            SolarController controller when roles.Contains(nameof(SolarController)) => controller with { RatedA = amperes },
+            _ => p,
+        });
 
     private static BuiltLayout Build((bool Solar, (string, object)[] Choices) what, Func<IEnumerable<IPart>, IEnumerable<IPart>>? change = null, bool near = true) => Built(what, change, near).Built;
 

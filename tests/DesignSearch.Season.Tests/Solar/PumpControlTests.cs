@@ -5,10 +5,10 @@ using Xunit;
 
 namespace DesignSearch.Season.Tests;
 
-/// <summary>The pump's control by itself, as a table. Hold 4 K over the bottom, ceiling 60 °C; a collector of 20 W/K at rest, water of 100 W/K.</summary>
+/// <summary>The pump's control by itself, as a table. Hold 4 K over the bottom, ceiling 60 °C, no start above 90 °C; a collector of 20 W/K at rest, water of 100 W/K.</summary>
 public sealed class PumpControlTests
 {
-    private static readonly PumpControl<Lane1> Control = new(Of(4), Of(60), SeasonAssumptions.Default);
+    private static readonly PumpControl<Lane1> Control = new(Of(4), Of(60), Of(90), SeasonAssumptions.Default);
 
     [Theory]
     [InlineData(0, 1, 0)]
@@ -36,9 +36,20 @@ public sealed class PumpControlTests
     [InlineData("top above it", 1, 5000, 20, 20, 70, 0)]
     public void Duty(string state, double allowed, double given, double back, double bottom, double top, double expected)
     {
-        var duty = Pack.At(Control.Duty(Of(allowed), Of(given), Of(20), Of(100), Of(back), Of(bottom), Of(top)), 0);
+        var duty = Pack.At(Control.Duty(Of(allowed), Of(given), Of(20), Of(100), Of(back), Of(bottom), Of(top), Of(30)), 0);
         Assert.True(Math.Abs(duty - expected) < 1e-12, FormattableString.Invariant($"{state}: {duty}, not {expected}"));
     }
+
+    // No start above 90 °C at the collector, over the same two kelvins as the ceiling; whichever is nearer decides.
+    [Theory]
+    [InlineData(30, 50, 1)]
+    [InlineData(88, 50, 1)]
+    [InlineData(89.5, 50, 0.25)]
+    [InlineData(90, 50, 0)]
+    [InlineData(190, 50, 0)]
+    [InlineData(89, 59.5, 0.25)]
+    public void A_collector_that_stood_in_the_sun_is_not_started(double collector, double top, double expected) =>
+        Assert.Equal(expected, Pack.At(Control.Duty(Of(1), Of(5000), Of(20), Of(100), Of(20), Of(20), Of(top), Of(collector)), 0), 1e-12);
 
     [Fact]
     public void Holds_a_quarter_of_the_way_from_stop_to_start()
@@ -53,12 +64,12 @@ public sealed class PumpControlTests
         var dim = Other(PumpAssumptions.LightGate, 30, PumpAssumptions.LightBand, 10);
         Assert.Equal(0.5, Pack.At(dim.Allowed(Of(35), 1), 0), 1e-12);
         var soft = Other(PumpAssumptions.CeilingFade, 4, PumpAssumptions.LeastLift, 0.1);
-        Assert.Equal(0.25, Pack.At(soft.Duty(Of(1), Of(5000), Of(20), Of(100), Of(20), Of(20), Of(59)), 0), 1e-12);
-        Assert.Equal(0.1, Pack.At(soft.Duty(Of(1), Of(481), Of(20), Of(100), Of(40), Of(20), Of(30)), 0), 1e-12);
+        Assert.Equal(0.25, Pack.At(soft.Duty(Of(1), Of(5000), Of(20), Of(100), Of(20), Of(20), Of(59), Of(30)), 0), 1e-12);
+        Assert.Equal(0.1, Pack.At(soft.Duty(Of(1), Of(481), Of(20), Of(100), Of(40), Of(20), Of(30), Of(30)), 0), 1e-12);
     }
 
     private static PumpControl<Lane1> Other(AssumptionEntry one, double first, AssumptionEntry two, double second) =>
-        new(Of(4), Of(60), SeasonAssumptions.Default.With(one, first).With(two, second));
+        new(Of(4), Of(60), Of(90), SeasonAssumptions.Default.With(one, first).With(two, second));
 
     private static Lane1 Of(double x) => Lane1.Of(x);
 }

@@ -19,7 +19,7 @@ namespace DesignSearch.Layouts.Assess.Problem;
 internal sealed class LayoutBounds(LayoutAssessor assessor, LayoutSpace space)
 {
     // What rounding to the cent, and of hours to the tenth, can do to a sum.
-    private const double Cents = 0.05;
+    private const double Cents = 0.1;
     private const double LabourTenth = 0.11;
     private const int MostKept = 500_000;
 
@@ -168,6 +168,6 @@ internal sealed class LayoutBounds(LayoutAssessor assessor, LayoutSpace space)
 
     private static Costs CostsOf(LayoutAssessor assessor, PricedLayout priced) => new(
         (double)priced.BuildPrice,
-        (double)(priced.BuildPrice + priced.Replacements + Pricer.Labour(priced.LabourHours, assessor.Scenario.Money)),
+        (double)priced.LifeCostWithoutCurrent(assessor.Scenario.Money),
         true);
 }

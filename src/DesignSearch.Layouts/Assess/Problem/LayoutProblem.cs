@@ -1,5 +1,4 @@
 using DesignSearch.Layouts.Assess.Checks;
-using DesignSearch.Layouts.Design.Money;
 using DesignSearch.Search;
 using DesignSearch.Search.Space;
 using DesignSearch.Season;
@@ -56,7 +55,7 @@ public sealed class LayoutProblem(LayoutAssessor assessor) : IBoundedProblem, IS
     {
         if (assessor.Screen(space.At(point), violations, enough) is not { } priced)
             return false;
-        objectiveBounds[0] = (double)(priced.BuildPrice + priced.Replacements + Pricer.Labour(priced.LabourHours, assessor.Scenario.Money));
+        objectiveBounds[0] = (double)priced.LifeCostWithoutCurrent(assessor.Scenario.Money);
         objectiveBounds[1] = 0;
         return true;
     }

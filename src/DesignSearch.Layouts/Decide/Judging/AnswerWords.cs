@@ -1,5 +1,6 @@
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Design.Brief;
+using DesignSearch.Layouts.Systems.Compost;
 using DesignSearch.Layouts.Words;
 
 namespace DesignSearch.Layouts.Decide.Judging;
@@ -85,9 +86,12 @@ internal static class AnswerWords
         return said;
     }
 
-    private static string Held(JudgedLayout layout) => layout.Plants is { } place
-        ? Written.Sentence($" {place.Held} {layout.LowestHouseAirC:0} °C.")
-        : "";
+    private static string Held(JudgedLayout layout)
+    {
+        var place = layout.Plants is { } p ? Written.Sentence($" {p.Held} {layout.LowestHouseAirC:0} °C.") : "";
+        var alone = layout.Checks.FirstOrDefault(c => c.Id == CompostRules.Alone.Id);
+        return alone is null ? place : $"{place} {alone.Sentence}";
+    }
 
     private static string OtherSky(double share, int rank) => Written.Sentence(
         $"How the light of a cloudy sky falls on a tilted plane is known to a few per cent: by another model of the sky",

@@ -102,6 +102,8 @@ public sealed class Judge(LayoutAssessor assessor)
             Settings = [.. built.Systems.SelectMany(s => s.Settings(assessor.Scenario))],
             Cautions = Cautions(built),
             Upkeep = [.. built.Systems.SelectMany(s => s.Upkeep)],
+            LicensedPerHour = assessor.LicensedPerHour,
+            Wears = Pricer.Wears(built.Parts, assessor.Scenario.Stock, assessor.Scenario.Money),
             Plants = built.Plants,
         };
     }
@@ -114,7 +116,8 @@ public sealed class Judge(LayoutAssessor assessor)
         return text.Length == 0 ? "bare" : text.Length <= LongestSlug ? text : text[..LongestSlug].TrimEnd('-');
     }
 
-    // General dangers come last, and each danger once however many systems share it.
+    // Each danger once, however many systems share it; a power cut, which is the whole plant's, comes last.
     private static IReadOnlyList<Caution> Cautions(BuiltLayout built) =>
-        [.. built.Systems.Reverse().SelectMany(s => s.Cautions).Append(Dangers.CarbonMonoxide).Append(Dangers.PowerCut).DistinctBy(c => c.Topic)];
+        [.. built.Systems.Reverse().SelectMany(s => s.Cautions)
+            .Concat(built.Supply is null ? [] : [Dangers.PowerCut]).DistinctBy(c => c.Topic)];
 }

@@ -120,6 +120,12 @@ public sealed record JudgedLayout
     /// <summary>What it asks for year by year.</summary>
     public IReadOnlyList<Upkeep> Upkeep { get; init; } = [];
 
+    /// <summary>What an hour of a licensed person is counted at in it.</summary>
+    public decimal LicensedPerHour { get; init; }
+
+    /// <summary>What is bought or hired again within the years of use, the dearest in a year first.</summary>
+    public IReadOnlyList<Wear> Wears { get; init; } = [];
+
     /// <summary>The layout again.</summary>
     /// <param name="scenario">The scenario that it was judged in.</param>
     /// <exception cref="FormatException">A choice does not hold what the scenario's choices may.</exception>

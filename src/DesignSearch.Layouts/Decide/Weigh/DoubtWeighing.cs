@@ -68,7 +68,8 @@ internal sealed class DoubtWeighing(TrialBook book)
 
     private Doubt Parts(Trial pick, IReadOnlyList<JudgedLayout> ranking, decimal factor)
     {
-        decimal Cost(decimal buildPrice, RunningCost running) => factor * (buildPrice + running.ReplacementsPresentValue) + Current(running);
+        decimal Cost(decimal buildPrice, RunningCost running) =>
+            factor * (buildPrice + running.ReplacementsPresentValue) + Current(running) + running.UpkeepPresentValue;
         var (price, budget) = (Cents(factor * pick.Figures.BuildPrice), book.Scenario.Money.Budget);
         var tooDear = price > budget ? DoubtWords.OverBudget(price, budget) : "";
         var cost = Cents(Cost(pick.Figures.BuildPrice, pick.Figures.Running));
@@ -78,7 +79,8 @@ internal sealed class DoubtWeighing(TrialBook book)
 
     private Doubt Tariff(Trial pick, IReadOnlyList<JudgedLayout> ranking, decimal factor)
     {
-        decimal Cost(decimal buildPrice, RunningCost running) => buildPrice + running.ReplacementsPresentValue + factor * Current(running);
+        decimal Cost(decimal buildPrice, RunningCost running) => 
+            buildPrice + running.ReplacementsPresentValue + running.UpkeepPresentValue + factor * Current(running);
         var cost = Cents(Cost(pick.Figures.BuildPrice, pick.Figures.Running));
         return Money(DoubtWords.CurrentCosts(factor), pick, ranking, ranking, cost, l => Cost(l.BuildPrice, l.Running), "");
     }
@@ -105,7 +107,8 @@ internal sealed class DoubtWeighing(TrialBook book)
         return new(what, holds, figures.WorstFrostHours, figures.LowestAirC, pick.StandbyKwh, cost, sentence);
     }
 
-    private static decimal Current(RunningCost running) => running.PresentValue - running.ReplacementsPresentValue;
+    private static decimal Current(RunningCost running) =>
+        running.PresentValue - running.ReplacementsPresentValue - running.UpkeepPresentValue;
 
     private static HouseNumbers Loss(HouseNumbers house, double factor) =>
         house with { CoverAreaM2 = factor * house.CoverAreaM2, EdgeLossWPerMK = factor * house.EdgeLossWPerMK };

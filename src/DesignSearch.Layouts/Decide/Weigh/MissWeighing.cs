@@ -67,10 +67,12 @@ internal sealed class MissWeighing(TrialBook book, int threads)
             trial.Checks.All(c => c.Passed || c.Id == PlantRules.Budget.Id || c.Id == PlantRules.BuildHours.Id);
         var changes = Neighbours.All(scenario, nearest.Layout).ToList();
         var trials = book.Of([.. changes.Select(c => c.Layout)]);
-        var best = Enumerable.Range(0, changes.Count)
-            .Where(i => MayHelp(trials[i]))
-            .MinBy(i => (trials[i].Figures.WorstFrostHours, trials[i].Figures.FrostDegreeHoursKh), Comparer<(int, double)>.Default);
-        if (changes.Count == 0 || trials[best].Figures.FrostDegreeHoursKh >= nearest.Figures.FrostDegreeHoursKh)
+        var may = Enumerable.Range(0, changes.Count).Where(i => MayHelp(trials[i])).ToList();
+        if (may.Count == 0)
+            return MissWords.NothingHelps;
+        var best = may.MinBy(
+            i => (trials[i].Figures.WorstFrostHours, trials[i].Figures.FrostDegreeHoursKh), Comparer<(int, double)>.Default);
+        if (trials[best].Figures.FrostDegreeHoursKh >= nearest.Figures.FrostDegreeHoursKh)
             return MissWords.NothingHelps;
         var (choice, layout) = changes[best];
         var (to, from) = (choice.Words(layout.ValueOf(choice)), choice.Words(nearest.Layout.ValueOf(choice)));

@@ -19,4 +19,7 @@ public sealed record MoneyTerms(string Currency, decimal Budget, int Years, doub
 
     /// <summary>What an hour of own work is counted at; 0 where it is not counted.</summary>
     public decimal LabourRatePerHour { get; init; }
+
+    /// <summary>What an hour of a licensed electrician costs; null for the catalogue's price.</summary>
+    public decimal? LicensedRatePerHour { get; init; }
 }

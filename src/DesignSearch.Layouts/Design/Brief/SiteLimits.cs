@@ -47,6 +47,12 @@ public sealed record SiteLimits(
     /// <summary>What the loop of a dwelling's mains is taken to be where nobody measured it (common practice, no source) [Ω].</summary>
     public const double UsualLoopOhm = 0.35;
 
+    /// <summary>Pipe between a compost heap and the house, one way, and so how far the heap stands from it [m].</summary>
+    public double HeapPipeM { get; init; } = UsualHeapPipeM;
+
+    /// <summary>Where a heap is taken to stand where the builder says nothing (own choice) [m].</summary>
+    public const double UsualHeapPipeM = 5;
+
     /// <summary>What a slab or rammed ground is taken to bear where the builder says nothing (own choice) [kg/m²].</summary>
     public const double UsualFloorKgPerM2 = 1500;
 

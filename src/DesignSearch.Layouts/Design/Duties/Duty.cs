@@ -28,6 +28,11 @@ public readonly record struct Duty(PlantState State, Rating Rating, double Value
     /// <param name="code">The two digits after IEC 60529 that its place asks for.</param>
     public static Duty Kept(PlantState state, int code) => new(state, Rating.IpCode, code);
 
+    /// <summary>Pressure of what is closed.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="bar">How much above that of the air [bar].</param>
+    public static Duty Pressure(PlantState state, double bar) => new(state, Rating.PressureBar, bar);
+
     /// <summary>Share of its rating that is left to a part, below 0 where it is missed; -1 where its row does not say what it bears.</summary>
     /// <param name="part">The part.</param>
     public double Margin(IPart part)

@@ -27,6 +27,7 @@ internal static class DutyWords
         Rating.TemperatureC => "°C",
         Rating.CurrentA => "A",
         Rating.VoltageV => "V",
+        Rating.PressureBar => "bar",
         _ => throw new ArgumentOutOfRangeException(nameof(rating)),
     };
 }

@@ -28,15 +28,17 @@ public static class Pricer
         return sum;
     }
 
-    /// <summary>Present value of what must be bought again within the years of use, what was owned at first included.</summary>
-    public static decimal Replacements(IReadOnlyList<NeededPart> parts, MoneyTerms terms)
+    /// <summary>Present value of what must be bought or hired again within the years of use.</summary>
+    /// <param name="parts">What is needed.</param>
+    /// <param name="stock">What is owned: it wears out like the rest, but what is hired else is never hired.</param>
+    /// <param name="terms">Prices, interest, years.</param>
+    public static decimal Replacements(IReadOnlyList<NeededPart> parts, Stock stock, MoneyTerms terms)
     {
         var sum = 0.0;
         for (var i = 0; i < parts.Count; i++)
         {
             var info = parts[i].Part.Info;
-            // What outlives the years of use is bought once.
-            if (info.LifeYears < terms.Years)
+            if (ComesAgain(parts[i], stock, terms))
                 sum += (double)(parts[i].Quantity * info.PriceAt(terms.Prices)) * PresentValue.OfReplacements(terms.Interest, info.LifeYears, terms.Years);
         }
 
@@ -48,12 +50,47 @@ public static class Pricer
     /// <param name="cheapKwhPerWinter">The part of it that falls into the hours of the night tariff [kWh].</param>
     /// <param name="replacements">Present value of replacements.</param>
     /// <param name="terms">Tariff, interest, years.</param>
-    public static RunningCost Running(double kwhPerWinter, double cheapKwhPerWinter, decimal replacements, MoneyTerms terms)
+    /// <param name="upkeepPerYear">Upkeep of a year, as <see cref="UpkeepPerYear"/> sums it.</param>
+    public static RunningCost Running(
+        double kwhPerWinter, double cheapKwhPerWinter, decimal replacements, MoneyTerms terms, decimal upkeepPerYear = 0)
     {
         var cheap = terms.Night is { } night ? cheapKwhPerWinter * (double)(terms.TariffPerKwh - night.PerKwh) : 0;
         var yearly = Cents(kwhPerWinter * (double)terms.TariffPerKwh - cheap);
-        return new(yearly, replacements, Cents((double)yearly * PresentValue.OfYearlyPayments(terms.Interest, terms.Years)) + replacements);
+        var (current, upkeep) = (OverTheYears(yearly, terms), OverTheYears(upkeepPerYear, terms));
+        return new(yearly, replacements, current + replacements + upkeep) { UpkeepPerYear = upkeepPerYear, UpkeepPresentValue = upkeep };
     }
+
+    /// <summary>Present value of a sum paid at the end of each year of use.</summary>
+    public static decimal OverTheYears(decimal perYear, MoneyTerms terms) =>
+        Cents((double)perYear * PresentValue.OfYearlyPayments(terms.Interest, terms.Years));
+
+    /// <summary>What the work that returns costs in a year: licensed hours, and own hours where the builder gave a rate.</summary>
+    /// <param name="systems">What asks for it.</param>
+    /// <param name="licensedPerHour">What an hour of a licensed person costs.</param>
+    /// <param name="terms">The rate of own work.</param>
+    public static decimal UpkeepPerYear(IReadOnlyList<DesignedSystem> systems, decimal licensedPerHour, MoneyTerms terms)
+    {
+        var (own, licensed) = (0.0, 0.0);
+        for (var i = 0; i < systems.Count; i++)
+        {
+            foreach (var work in systems[i].Upkeep)
+                (own, licensed) = (own + work.HoursPerYear, licensed + work.LicensedHoursPerYear);
+        }
+
+        return Cents((own * (double)terms.LabourRatePerHour) + (licensed * (double)licensedPerHour));
+    }
+
+    /// <summary>What wears out, or is hired again, within the years of use: one line a part.</summary>
+    /// <param name="parts">What is needed.</param>
+    /// <param name="stock">What is owned.</param>
+    /// <param name="terms">Prices and years.</param>
+    public static IReadOnlyList<Wear> Wears(IReadOnlyList<NeededPart> parts, Stock stock, MoneyTerms terms) =>
+    [
+        .. parts.Where(p => ComesAgain(p, stock, terms)).GroupBy(p => p.Part.Id)
+            .Select(g => (g.First().Part, Quantity: g.Sum(p => p.Quantity)))
+            .Select(p => new Wear(p.Part.Name, p.Part.Info.LifeYears, Pricing.Total(p.Quantity, 0, p.Part.Info.PriceAt(terms.Prices))))
+            .OrderByDescending(w => w.CostPerYear).ThenBy(w => w.Name, StringComparer.Ordinal),
+    ];
 
     /// <summary>Hours of own work.</summary>
     public static double LabourHours(IReadOnlyList<NeededPart> parts)
@@ -66,6 +103,10 @@ public static class Pricer
 
     /// <summary>What the hours of own work are counted at; 0 without a rate.</summary>
     public static decimal Labour(double hours, MoneyTerms terms) => Cents(hours * (double)terms.LabourRatePerHour);
+
+    // What outlives the years of use is bought once, and who owns what others hire never hires it.
+    private static bool ComesAgain(NeededPart need, Stock stock, MoneyTerms terms) =>
+        need.Part.Info.LifeYears < terms.Years && !(need.IsHired && stock.QuantityOf(need.Part.Id) >= need.Quantity);
 
     private static decimal Cents(double amount) => decimal.Round((decimal)amount, 2, MidpointRounding.AwayFromZero);
 }

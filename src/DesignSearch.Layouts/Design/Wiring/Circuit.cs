@@ -21,6 +21,9 @@ public sealed record Circuit(string Device, double Volts, double Watts, double C
     /// <summary>True where it brings its own lead into the box.</summary>
     public bool BringsLead { get; init; }
 
+    /// <summary>True where its price holds a licensed person's joining already.</summary>
+    public bool IsJoinedInPrice { get; init; }
+
     /// <summary>Its cable; null for what has none, or where the catalogue has none that serves.</summary>
     public Cable? Cable { get; init; }
 

@@ -1,3 +1,4 @@
+using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Small;
 
 namespace DesignSearch.Layouts.Design.Wiring;
@@ -16,17 +17,18 @@ public static class Controls
         ArgumentNullException.ThrowIfNull(circuits);
         for (var i = 0; i < parts.Count; i++)
         {
-            if (parts[i].Part is not SmallPart part || !IsControl(part))
+            var (needed, count, part) = (parts[i], (int)parts[i].Quantity, parts[i].Part as SmallPart);
+            if (part is null ? needed.Part is not IControlPart : !IsControl(part))
                 continue;
-            var (needed, count) = (parts[i], (int)parts[i].Quantity);
-            var (volts, watts) = (Volts(part), count * part.Watts);
-            circuits.Add(new(part.Name, volts, watts, needed.Lead.Metres, needed.Purpose.Where, needed.Purpose.Why)
+            var (volts, each) = part is not null ? (Volts(part), part.Watts) : needed.Part is IControlPart control ? (control.Volts, control.Watts) : default;
+            var watts = count * each;
+            circuits.Add(new(needed.Part.Name, volts, watts, needed.Lead.Metres, needed.Purpose.Where, needed.Purpose.Why)
             {
                 Cores = Math.Max(CoresOfProbe, needed.Lead.Cores),
                 Count = count,
                 IsControl = true,
                 // A probe comes with a short cable of its own.
-                BringsLead = part.Role == SmallPartRole.TemperatureSensor && needed.Lead.Metres == 0,
+                BringsLead = part?.Role == SmallPartRole.TemperatureSensor && needed.Lead.Metres == 0,
                 StartA = Math.Max(needed.Lead.StartA, volts > 0 ? watts / volts : 0),
             });
         }
@@ -43,7 +45,8 @@ public static class Controls
     private static bool Switches(SmallPartRole role) => role is SmallPartRole.DifferenceController or SmallPartRole.TemperatureSensor
         or SmallPartRole.Thermostat or SmallPartRole.Timer or SmallPartRole.SunClock or SmallPartRole.DelayRelay or SmallPartRole.LightSensor
         or SmallPartRole.LimitSwitch or SmallPartRole.Relay or SmallPartRole.ReversingInterlock or SmallPartRole.Contactor
-        or SmallPartRole.Diode or SmallPartRole.HandSwitch or SmallPartRole.HighLimit;
+        or SmallPartRole.Diode or SmallPartRole.HandSwitch or SmallPartRole.HighLimit or SmallPartRole.TemperatureRelay
+        or SmallPartRole.ChangeoverRelay or SmallPartRole.ProbeThermostat;
 
     // A contactor's coil is on low voltage; a diode's and a hand switch's voltage is what it blocks or bears, not what it draws at.
     private static double Volts(SmallPart part) => part switch

@@ -19,6 +19,11 @@ internal static class BarrelWords
 
     public static Purpose Treatment { get; } = new(System, "Against algae.", "in the barrels");
 
+    public static Caution Ice(double filled, double mayFreeze) => new("Full barrels in a house given up", Written.Sentence($"""
+        Freezing water grows by a tenth and bursts a barrel that has no room for it. They are filled to {100 * filled:0} %: before the house
+        is left to freeze, let each down below {100 * mayFreeze:0} %, on a mild day, and lead the water out of the house.
+        """).ReplaceLineEndings(" "));
+
     public static IEnumerable<Upkeep> Upkeep { get; } =
     [
         new("Top the barrels up, treat the water and look at the lids.", "every autumn", 1),

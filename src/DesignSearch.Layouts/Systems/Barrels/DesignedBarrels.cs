@@ -15,6 +15,9 @@ internal sealed class DesignedBarrels(Barrel barrel, double count, double floorM
     private const double SunlitShareOfSide = 0.5;
     private const double MostSun = 0.35;
 
+    // Ice over water at 0 °C, by volume: densities 917 and 1000 kg/m³ (CRC Handbook, from memory).
+    private const double IceGrowth = 0.09;
+
     public override double StoreFloorM2 => count * barrel.DiameterM * barrel.DiameterM;
 
     public override FloorLoad? FloorLoad =>
@@ -22,7 +25,7 @@ internal sealed class DesignedBarrels(Barrel barrel, double count, double floorM
 
     public override IEnumerable<string> Words => [BarrelWords.Title((int)count, Water)];
 
-    public override IEnumerable<Caution> Cautions => [Dangers.WeightAndDrowning];
+    public override IEnumerable<Caution> Cautions => [Dangers.WeightAndDrowning, BarrelWords.Ice(Filled, 1 / (1 + IceGrowth))];
 
     public override IEnumerable<Upkeep> Upkeep => BarrelWords.Upkeep;
 

@@ -41,6 +41,12 @@ internal static class BenchWords
         them every autumn.
         """.ReplaceLineEndings(" "));
 
+    public static Caution FleeceFire { get; } = new("Fleece over heat", """
+        Fleece is thin plastic: it melts and burns. Hoops keep it a hand clear of cable, mat and plugs, nothing else hot stands under or
+        beside it, and what heats has a cut-out of its own; never a lamp or flame under fleece. Look at it on the first evenings, not
+        only by day.
+        """.ReplaceLineEndings(" "));
+
     public static FormattableString NotEnough => $"The whole house must be held: the scenario names no bench that is enough.";
 
     public static FormattableString IsEnough(double areaM2) => $"All plants that must live stand on {areaM2:0.#} m² of bench.";

@@ -25,6 +25,8 @@ internal sealed class DesignedBench(Bench bench, BenchNumbers numbers, bool swit
 
     public override PlantPlace? Plants => BenchWords.Place;
 
+    public override bool IsReserve => IsHeated;
+
     public override IEnumerable<string> Words => [BenchWords.Title(numbers.AreaM2, IsHeated)];
 
     public override IEnumerable<Circuit> Circuits => !IsHeated
@@ -38,7 +40,8 @@ internal sealed class DesignedBench(Bench bench, BenchNumbers numbers, bool swit
             },
         ];
 
-    public override IEnumerable<Caution> Cautions => IsHeated ? [BenchWords.HeatInTheWet] : [];
+    public override IEnumerable<Caution> Cautions =>
+        IsHeated ? [BenchWords.HeatInTheWet, BenchWords.FleeceFire, Dangers.CarbonMonoxide] : [];
 
     public override IEnumerable<Upkeep> Upkeep => BenchWords.Upkeep(IsHeated);
 

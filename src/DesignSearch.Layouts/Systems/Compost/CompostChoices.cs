@@ -40,6 +40,15 @@ public static class CompostChoices
     /// <summary>Core below which the pump rests.</summary>
     public static NumberChoice RestC { get; } = new("compost_rest_c", "core below which that pump rests", "°C", 0, 60) { Standard = 40, Tried = [40], Under = Mix };
 
+    /// <summary>Glycol in its water, by mass, so that the outdoor pipes do not freeze.</summary>
+    public static NumberChoice GlycolPercent { get; } =
+        new("compost_glycol_percent", "glycol in the compost heap's pipes, by mass", "%", 0, 50)
+        {
+            Standard = 40,
+            Tried = [30, 40, 48],
+            Under = Mix,
+        };
+
     /// <summary>All of them, in order.</summary>
-    public static IReadOnlyList<Choice> All { get; } = [Mix, VolumeM3, Wrap, Coil, CoilM, HeapPump, SetC, RestC];
+    public static IReadOnlyList<Choice> All { get; } = [Mix, VolumeM3, Wrap, Coil, CoilM, HeapPump, SetC, RestC, GlycolPercent];
 }

@@ -6,6 +6,7 @@ using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Compost;
 using DesignSearch.Parts.Hydraulics;
 using DesignSearch.Parts.Piping;
+using DesignSearch.Parts.Small;
 using DesignSearch.Physics;
 using DesignSearch.Season.Assumptions;
 using DesignSearch.Season.Compost;
@@ -22,14 +23,9 @@ public sealed class CompostSystem : PlantSystem
     private const double Fittings = 4.0 / 3;
     private const double WaterC = 30;
 
-    // A fresh heap may reach this; what lies in it or takes its water must bear it.
-    private const double HottestHeapC = 70;
-
-    /// <summary>Pipe and pump against a hot heap.</summary>
-    public static CheckRule Heat { get; } = new("compost-heat", "pipe and pump bear a hot heap", "Common practice, no source: hot heaps reach 60 to 70 °C");
-
     /// <inheritdoc/>
-    public override IReadOnlyList<PartKind> Kinds { get; } = [CompostMix.Definition, CompostCoil.Definition, CompostWrap.Definition];
+    public override IReadOnlyList<PartKind> Kinds { get; } = 
+        [CompostMix.Definition, CompostCoil.Definition, CompostWrap.Definition, PipeInsulation.Definition];
 
     /// <inheritdoc/>
     public override IReadOnlyList<Choice> Choices => CompostChoices.All;
@@ -38,7 +34,7 @@ public sealed class CompostSystem : PlantSystem
     public override IReadOnlyList<AssumptionEntry> Assumptions => CompostAssumptions.All;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<CheckRule> Rules { get; } = [Heat];
+    public override IReadOnlyList<CheckRule> Rules => CompostRules.All;
 
     /// <inheritdoc/>
     public override bool NeedsLowVoltage(IChoices choices) =>
@@ -52,7 +48,8 @@ public sealed class CompostSystem : PlantSystem
         if (layout.Get(CompostChoices.Mix) is not { } mix || layout.Get(CompostChoices.Coil) is not { } coil || layout.Get(CompostChoices.HeapPump) is not { } pump)
             return null;
         var (volume, length, wrap) = (layout.Get(CompostChoices.VolumeM3), layout.Get(CompostChoices.CoilM), layout.Get(CompostChoices.Wrap));
-        var flow = task.Shelf.Once(_ => new HeapFlows()).KgPerS(pump, coil, length);
+        var (outdoor, glycol) = (task.Scenario.Site.HeapPipeM, layout.Get(CompostChoices.GlycolPercent) / 100);
+        var flow = task.Shelf.Once(_ => new HeapFlows()).KgPerS(pump, coil, length + outdoor, glycol);
         var inHouse = PipeLoss.PerMetreK(1, coil.OuterMm / 1000, coil.OuterMm / 1000, PipeFilm) * length;
         var numbers = new CompostNumbers(
             volume,
@@ -60,30 +57,54 @@ public sealed class CompostSystem : PlantSystem
             volume * mix.DryKgPerM3 * mix.DegradableShare,
             mix.RatePerDay,
             mix.HeatJPerKg,
-            CompostHeap.CoilWPerK(coil.WPerMK * length, inHouse, flow * Water.HeatJPerKgK),
+            CompostHeap.CoilWPerK(coil.WPerMK * length, inHouse, flow * PropyleneGlycol.HeatJPerKgK(glycol, Water.HeatJPerKgK)),
             pump.Watts,
             layout.Get(CompostChoices.SetC),
             layout.Get(CompostChoices.RestC));
-        return new DesignedHeap(mix, coil, wrap, pump, volume, length, numbers);
+        var hire = task.Shelf.Cheapest(SmallPartRole.HeapHire)?.Info.LabourHours ?? 0;
+        return new DesignedHeap(new HeapPlan
+        {
+            Mix = mix,
+            Coil = coil,
+            Wrap = wrap,
+            Pump = pump,
+            Sleeve = Sleeve(task.Shelf, coil),
+            VolumeM3 = volume,
+            CoilM = length,
+            OutdoorM = outdoor,
+            GlycolShare = glycol,
+            BuildHours = hire + (volume * mix.Info.LabourHours),
+            Numbers = numbers,
+        });
     }
 
-    internal static Check HeatCheck(CompostCoil coil, Pump pump)
+    // The cheapest that stands weather and a hot heap's water.
+    private static PipeInsulation? Sleeve(PartShelf shelf, CompostCoil coil)
     {
-        var weakest = Math.Min(coil.MaxTemperatureC, pump.MaxTemperatureC);
-        return Heat.Found(weakest >= HottestHeapC, (weakest / HottestHeapC) - 1, CompostWords.Heat(HottestHeapC, weakest));
+        foreach (var sleeve in shelf.Of<PipeInsulation>())
+        {
+            var fits = coil.OuterMm >= sleeve.InnerFromMm && coil.OuterMm <= sleeve.InnerToMm;
+            if (fits && sleeve.IsOutdoor && sleeve.MaxTemperatureC >= HeapPlan.HottestC)
+                return sleeve;
+        }
+
+        return null;
     }
 
-    // Worked out once for each pump, coil and length.
+    // Worked out once for each pump, coil, length and mix.
     private sealed class HeapFlows
     {
         private const int Most = 8192;
 
-        private readonly Memory<(string Pump, string Coil, double LengthM), double> known = new(Most);
+        private readonly Memory<(string Pump, string Coil, double LengthM, double Glycol), double> known = new(Most);
 
-        public double KgPerS(Pump pump, CompostCoil coil, double lengthM) => known.Of((pump.Id, coil.Id, lengthM), _ =>
-        {
-            double DropPa(double m3PerS) => PipeFriction.DropPa(m3PerS, coil.BoreMm / 1000, 2 * lengthM * Fittings, RoughnessM, WaterC);
-            return PumpCurve.Of(pump).FlowM3PerS(0, DropPa) * WaterProperties.DensityKgPerM3(WaterC);
-        });
+        public double KgPerS(Pump pump, CompostCoil coil, double lengthM, double glycol) =>
+            known.Of((pump.Id, coil.Id, lengthM, glycol), _ =>
+            {
+                var rubs = PropyleneGlycol.FrictionOverWater(glycol);
+                double DropPa(double m3PerS) =>
+                    rubs * PipeFriction.DropPa(m3PerS, coil.BoreMm / 1000, 2 * lengthM * Fittings, RoughnessM, WaterC);
+                return PumpCurve.Of(pump).FlowM3PerS(0, DropPa) * WaterProperties.DensityKgPerM3(WaterC);
+            });
     }
 }

@@ -7,48 +7,23 @@ namespace DesignSearch.Layouts.Systems.Compost;
 internal static class CompostWords
 {
     public const string PumpDevice = "pump of the compost heap";
-    public const string PumpSwitch = "thermostat of the house, and difference controller with a sensor in the core";
+    public const string PumpSwitch = "thermostat of the house and one in the core";
 
-    public const string HeapName = "compost heap";
-    public const string CoilName = "coil in the heap and pipe in the house";
-    public const string ThermostatName = "thermostat for the heap's heat";
-    public const string CoreSensorName = "sensor in the heap's core";
-    public const string ControllerName = "controller of the heap's core";
-    private const string System = "compost heap";
     private const double DriestMix = 0.5;
     private const double WettestMix = 0.65;
 
-    public static Purpose Mix { get; } = new(
-        System,
-        "Its rotting is the heat; fresh for every season.",
-        "in the open beside the house, away from walls that burn");
+    private static readonly Upkeep Core = new("Measure the core of the heap at several places.", "every week", 3);
 
-    public static Purpose Wrap { get; } = new(
-        System,
-        "Keeps the core hot and the rain out; it must breathe.",
-        "round the sides and over the top");
+    private static readonly Upkeep Loop = new(
+        "Look for leaks at pump and header tank, top up with the same mix, let air out, rinse the strainer.",
+        "every month of the season",
+        1.5);
 
-    public static Purpose Coil { get; } = new(
-        System,
-        "Takes the heat from the core and gives it to the house.",
-        "half in the heap, half along the beds");
+    private static readonly Upkeep Fluid = new("Test the strength of the glycol in the heap's pipes.", "every autumn", 0.5);
 
-    public static Purpose Pump { get; } = new(System, "Moves the water round.", "inside the house, at the lowest place");
-
-    public static Purpose Thermostat { get; } = new(
-        System,
-        "Starts the pump when the air falls to its setting.",
-        "at plant height, out of the sun");
-
-    public static Purpose CoreSensor { get; } = new(System, "Stops the pump before the core is quenched.", "in the core of the heap");
-
-    public static Purpose CoreController { get; } = new(System, "Lets the pump run only while the core is warm.", "in the control box");
-
-    public static IEnumerable<Upkeep> Upkeep { get; } =
+    public static IEnumerable<Upkeep> Upkeep(double buildHours) =>
     [
-        new("Measure the core of the heap.", "every week", 3),
-        new("Build the heap anew with fresh material.", "before every season", 16),
-        new("Look for leaks at the pump and let air out of the pipe.", "every month of the season", 1),
+        Core, Loop, Fluid, new("Cart the old heap away and build it anew with fresh material.", "before every season", buildHours),
     ];
 
     public static string Title(double volumeM3, double coilM) =>
@@ -57,39 +32,81 @@ internal static class CompostWords
     public static FormattableString Heat(double hottestC, double weakestC) =>
         $"A fresh heap may reach {hottestC:0} °C; pipe and pump bear {weakestC:0} °C.";
 
+    public static FormattableString Frost(double share, double freezesC, double nightC)
+    {
+        FormattableString night = $"Standing still, the heap spent or the current cut, the outdoor pipes come to about {nightC:0} °C;";
+        return share > 0
+            ? $"{night} water with {100 * share:0} % of glycol begins to freeze at {freezesC:0.0} °C."
+            : (FormattableString)$"{night} plain water freezes and bursts them, insulated or not.";
+    }
+
+    public static FormattableString Header(double neededM, double ridgeM) =>
+        $"The heap's highest pipe asks for a header tank {neededM:0.0} m up; the ridge is at {ridgeM:0.0} m.";
+
+    public static FormattableString Burns(double apartM, double leastM) =>
+        $"The wrap burns when it is dry: the heap stands {apartM:0.#} m from the house and is to stand {leastM:0.#} m.";
+
+    public static FormattableString Alone(double spareK)
+    {
+        const string Doubt = "no heap can be foretold within a factor of two: keep a heater in reserve";
+        return spareK >= 0
+            ? (FormattableString)$"The frost limit rests on a compost heap with no heater behind it, {spareK:0.0} K to spare; {Doubt}."
+            : $"No heater stands behind the compost heap, and the limit is missed by {-spareK:0.0} K; {Doubt}.";
+    }
+
+    public static FormattableString Sleeve(double outerMm, double hottestC) =>
+        $"an insulation for outdoor pipe of {outerMm:0} mm that bears {hottestC:0} °C";
+
     public static string OtherHeat(double factor) => Written.Sentence($"the compost heap gives {factor:0.#} times its heat");
 
-    public static IEnumerable<Setting> Settings(double setC, double restC) =>
+    public static IEnumerable<Setting> Settings(HeapPlan heap) =>
     [
         new(
-            "Thermostat of the compost heap's pump", Written.Sentence($"{setC:0.#} °C"),
+            "Thermostat of the compost heap's pump", Written.Sentence($"{heap.Numbers.SetPointC:0.#} °C"),
             "Above the stand-by heater, so that the heap's heat goes first."),
         new(
-            "Heap's pump rests",
-            Written.Sentence($"core below {restC:0} °C"),
-            "A heap cooled further goes cold and needs weeks to come back."),
+            "Thermostat of the heap's core",
+            Written.Sentence($"opens below {heap.Numbers.RestBelowC:0} °C"),
+            "In line with the other: the pump runs while both call. A heap cooled further needs weeks to come back."),
+        new(
+            "Glycol in the heap's pipes",
+            Written.Sentence($"{100 * heap.GlycolShare:0} % by mass: {heap.GlycolLitres:0} L in {heap.Litres:0} L"),
+            Written.Sentence($"Ice begins at {heap.FreezesAtC:0} °C; measured with a refractometer, not guessed.")),
+        new(
+            "Filling the heap's pipes",
+            "from the lowest place until no more air comes, header tank half full when cold",
+            Written.Sentence($"The mix grows in a heap of {HeapPlan.HottestC:0} °C; the overflow leads into a can, not into the bed.")),
         new(
             "Building the heap",
             "moist as a wrung-out sponge, loose enough to breathe, half a metre of cover over the pipe",
             "Too wet, too dry or too dense it does not heat; measure the core every week."),
     ];
 
-    public static IEnumerable<Caution> Cautions(double moisture) =>
+    public static IEnumerable<Caution> Cautions(HeapPlan heap) =>
     [
         new("Compost gas", """
             A rotting heap gives off carbon dioxide, ammonia and, where air is short, carbon monoxide and hydrogen sulphide.
             Keep it in the open, never inside or against a door or vent of the house; do not climb into a pit or bin.
             """.ReplaceLineEndings(" ")),
-        new("Compost fire and spores", """
-            A large dry heap can set itself alight: keep it moist, watch the core, stay below 70 °C, and keep it clear of walls,
-            straw stores and film. Wear a dust mask when turning it. Ask about boundary, odour and run-off rules.
-            """.ReplaceLineEndings(" ")),
+        new("Compost fire and spores", Written.Sentence($"""
+            A large dry heap can set itself alight: keep it moist, watch the core, stay below {HeapPlan.HottestC:0} °C, and keep it clear
+            of walls, film and anything that burns. {Straw(heap)}Wear a dust mask when turning it. Ask about boundary, odour and run-off
+            rules.
+            """).ReplaceLineEndings(" ")),
         new("Heat from compost", $"""
             No heap can be foretold within a factor of two, and many have failed in their first winter. Keep a heater in reserve.
-            {Moisture(moisture)} It needs air in its pores, above some 5 % oxygen: coarse chips, never trodden down, air let in
+            {Moisture(heap.Mix.Moisture)} It needs air in its pores, above some 5 % oxygen: coarse chips, never trodden down, air let in
             from below; a heap that smells of rot has too little.
             """.ReplaceLineEndings(" ")),
+        new("Hot pipe of the heap", """
+            Water from a hot heap scalds: no tap on it, hot pipe out of children's reach, nothing to shut between pump and header tank.
+            Glycol is not for drinking: label it, and keep its loop apart from all other water.
+            """.ReplaceLineEndings(" ")),
     ];
+
+    private static string Straw(HeapPlan heap) => heap.Wrap is { Burns: true }
+        ? "Its wrap burns when dry: keep the outside damp, no smoking or grinding near it, and store the rest of the straw elsewhere. "
+        : "";
 
     // The bands are common practice, no source.
     private static string Moisture(double share) => share switch

@@ -25,14 +25,22 @@ internal sealed class DesignedHeatPump(HeatPump pump, double wishC, HeatPumpNumb
     private const double Worse = 0.8;
     private const double EarlierK = 5;
 
+    public override bool IsReserve => true;
+
     public override double HeatsToC => numbers.SetPointC;
 
     public override IEnumerable<string> Words => [HeatPumpWords.Title(pump.HeatAt7W, numbers.SetPointC)];
 
     public override IEnumerable<Circuit> Circuits =>
-        [new(HeatPumpWords.Device, pump.Volts, pump.Volts * pump.MostA, RunM, HeatPumpWords.Switch, "") { WantsOwnBreaker = true }];
+        [
+            new(HeatPumpWords.Device, pump.Volts, pump.Volts * pump.MostA, RunM, HeatPumpWords.Switch, "")
+            {
+                WantsOwnBreaker = true,
+                IsJoinedInPrice = true,
+            },
+        ];
 
-    public override IEnumerable<Caution> Cautions => HeatPumpWords.Cautions(pump.Refrigerant);
+    public override IEnumerable<Caution> Cautions => HeatPumpWords.Cautions(pump.Refrigerant).Append(Dangers.CarbonMonoxide);
 
     public override IEnumerable<Upkeep> Upkeep => HeatPumpWords.Upkeep;
 

@@ -23,7 +23,7 @@ internal static class HeatPumpWords
     [
         new("Wash the indoor filters; a house of soil and spray clogs them faster than a dwelling.", "every six weeks of the season", 1.5),
         new("Clear leaves, ice and snow from the outdoor unit; see that melt water runs off.", "every month of the season, after snow", 2),
-        new("Have a licensed person look for leaks and clean the coils.", "every second autumn", 0.5),
+        new("Have a licensed person look for leaks and clean the coils.", "every second autumn", 0) { LicensedHoursPerYear = 0.5 },
     ];
 
     public static string Title(double watts, double setC) => Written.Sentence($"{watts / 1000:0.#} kW heat pump at {setC:0.#} °C");

@@ -21,6 +21,8 @@ internal sealed class DesignedHeater(Heater heater, HeaterNumbers numbers, bool 
     private const int MainsCores = 3;
     private const double LeastBandK = 0.1;
 
+    public override bool IsReserve => true;
+
     public override double HeatsToC => numbers.SetPointC;
 
     public override IEnumerable<string> Words => [HeaterWords.Title(heater.Watts)];
@@ -39,7 +41,7 @@ internal sealed class DesignedHeater(Heater heater, HeaterNumbers numbers, bool 
         }
     }
 
-    public override IEnumerable<Caution> Cautions => [HeaterWords.Fire];
+    public override IEnumerable<Caution> Cautions => [HeaterWords.Fire, Dangers.CarbonMonoxide];
 
     public override IEnumerable<Upkeep> Upkeep => HeaterWords.Upkeep;
 

@@ -64,9 +64,46 @@ internal static class SkinWords
         "Takes the wind off the house, so that less air is blown through its gaps.",
         "along the two windward sides, two to five times its height away, clear of the noon sun");
 
-    public static Caution Damp { get; } = new("Damp and snow", """
-        A tight, covered house is wet: vent at noon or mould takes the plants. A cold roof keeps its snow: brush it off before it
-        is heavy. Film burns: no flame beneath it.
+    // Wet snow 4 kN/m³: EN 1991-1-3, annex E (from memory).
+    private const double WetSnowKgPerM3 = 400;
+    private const double DeepM = 0.25;
+
+    private static Caution Damp { get; } = new("Damp", "A tight, covered house is wet: vent at noon or mould takes the plants.");
+
+    private static Caution Snow { get; } = new("Snow on the house", Written.Sentence($"""
+        A roof that is kept cold by a lining or cover no longer melts its snow. {100 * DeepM:0} cm of wet snow weigh some
+        {WetSnowKgPerM3 * DeepM:0} kg on each square metre: know what the house was built for, by EN 1991-1-3 or the local rule. Brush it
+        off early, from the ground; in heavy snow leave the cover open and the house warm, and do not go in under a loaded roof.
+        """).ReplaceLineEndings(" "));
+
+    private static Caution Film { get; } = new(
+        "Film and cover",
+        "Film and screens burn and drip: no flame, welding or hot lamp beneath them, and every heater's clear space kept.");
+
+    public static IEnumerable<Caution> Cautions(Skin skin, bool hasSinglePanes)
+    {
+        var isUnderRoof = skin.NightCover is not null || skin.Lining is { Transmittance: > 0 };
+        var isTight = skin.Lining is not null || skin.Sealing is not null;
+        if (isUnderRoof || isTight)
+            yield return Damp;
+        if (isUnderRoof)
+        {
+            yield return Snow;
+            yield return Film;
+            yield return Dangers.Height;
+            if (hasSinglePanes)
+                yield return Dangers.Glass;
+        }
+
+        if (skin.NightCover is { IsAutomatic: true })
+            yield return CoverMoves;
+        if (isTight)
+            yield return Dangers.CarbonMonoxide;
+    }
+
+    private static Caution CoverMoves { get; } = new("Moving cover", """
+        The night cover moves by itself at dusk and dawn: no ladder, hair, hand or child near wires and tubes, and its current off before
+        anyone works at it.
         """.ReplaceLineEndings(" "));
 
     public static IEnumerable<string> Title(Skin skin)

@@ -1,5 +1,5 @@
-using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
+using DesignSearch.Parts.Hydraulics;
 using DesignSearch.Parts.Piping;
 using DesignSearch.Parts.Solar;
 using DesignSearch.Season;
@@ -22,18 +22,24 @@ internal static class LoopChecks
     private const double LeastBoreMm = 1;
     private const double PercentPerUnit = 100;
     private const double LeastMiss = 0.001;
+    private const double BoilsC = 100;
 
     public static void Add(SolarLoop solar, Conditions conditions, List<Check> checks)
     {
-        checks.Add(Freezing(solar.Protection, conditions.LowestOutsideC - ClearSkyK));
-        checks.Add(UnpoweredFrost(solar.Protection, conditions.LowestOutsideC - ClearSkyK));
+        checks.Add(Freezing(solar, conditions.LowestOutsideC - ClearSkyK));
+        checks.Add(UnpoweredFrost(solar, conditions.LowestOutsideC - ClearSkyK));
         var ridge = conditions.Scenario.Greenhouse.RidgeM;
         checks.Add(SolarRules.Headroom.Found(
             solar.Tank.HeightM <= ridge, 1 - (solar.Tank.HeightM / ridge), SolarCheckWords.Headroom(solar.Tank.HeightM, ridge)));
         checks.Add(FirstMetres(solar));
-        var pipeMax = solar.Pipe.MaxTemperatureC;
-        checks.Add(SolarRules.PipeRating.Found(
-            pipeMax >= solar.CeilingC, (pipeMax / solar.CeilingC) - 1, SolarCheckWords.PipeRating(solar.CeilingC, pipeMax)));
+        var (pipeMax, hottest) = (solar.Pipe.MaxTemperatureC, solar.Heat.HottestC);
+        var pipeWords = SolarCheckWords.PipeRating(solar.Heat, pipeMax);
+        checks.Add(SolarRules.PipeRating.Found(pipeMax >= hottest, (pipeMax / hottest) - 1, pipeWords));
+        var startWords = SolarCheckWords.HotStart(solar.Heat, solar.Controller, solar.ControllerVolts);
+        checks.Add(SolarRules.HotStart.Found(solar.Controller is not null, solar.Controller is null ? -1 : 1, startWords));
+        checks.Add(OpenTank(solar));
+        if (!solar.StaysFull)
+            checks.Add(PumpInlet(solar, conditions.Scenario.Place.ElevationM));
         if (solar.Insulation is { } sleeve)
         {
             checks.Add(InsulationHeat(solar, sleeve));
@@ -44,23 +50,42 @@ internal static class LoopChecks
             checks.Add(Lift(solar.Flow));
         var share = solar.Flow.KgPerS / solar.Flow.WantedKgPerS;
         checks.Add(SolarRules.PumpFlow.Found(share >= LeastFlowShare, share - LeastFlowShare, SolarCheckWords.Flow(solar.Flow)));
-        if (solar.Protection.MinFallPercent > 0)
-            checks.Add(DrainFall(solar, conditions.Scenario.Site));
+        if (!solar.StaysFull)
+            checks.Add(DrainFall(solar));
         if (TankHeat(solar, conditions.Outcomes) is { } heat)
             checks.Add(heat);
     }
 
     // Whatever drains or circulates by current fails in the very night for which it was bought.
-    private static Check UnpoweredFrost(FreezeProtection protection, double nightC)
+    private static Check UnpoweredFrost(SolarLoop solar, double nightC)
     {
-        var safe = protection.WorksWithoutPower || nightC > 0;
-        return SolarRules.UnpoweredFrost.Found(safe, safe ? 1 : Math.Min(nightC / AmpleK, -LeastMiss), SolarCheckWords.UnpoweredFrost(safe, nightC));
+        var safe = solar.Protection.WorksWithoutPower || solar.MayFreeze || nightC > 0;
+        var words = SolarCheckWords.UnpoweredFrost(safe, solar.MayFreeze, nightC);
+        return SolarRules.UnpoweredFrost.Found(safe, safe ? 1 : Math.Min(nightC / AmpleK, -LeastMiss), words);
     }
 
-    private static Check Freezing(FreezeProtection protection, double nightC)
+    private static Check Freezing(SolarLoop solar, double nightC)
     {
-        var spare = nightC - protection.ProtectsToC;
-        return SolarRules.Freezing.Found(spare >= 0, spare / AmpleK, SolarCheckWords.Freezing(protection, nightC));
+        var share = (nightC - solar.ProtectsToC) / AmpleK;
+        var words = SolarCheckWords.Freezing(solar, nightC);
+        return SolarRules.Freezing.Found(share >= 0 || solar.MayFreeze, solar.MayFreeze ? Math.Max(0, share) : share, words);
+    }
+
+    // Without an exchanger between them the loop's water is the tank's, and a tank under pressure lets no air into the loop.
+    private static Check OpenTank(SolarLoop solar)
+    {
+        var fits = solar.StaysFull || !solar.Tank.IsClosed || solar.Protection.ExchangerEffectiveness < 1;
+        return SolarRules.OpenTank.Found(fits, fits ? 1 : -1, SolarCheckWords.OpenTank(solar));
+    }
+
+    // A tank may stand half empty; the way to the pump is short and wide.
+    private static Check PumpInlet(SolarLoop solar, double elevationM)
+    {
+        const double LostM = 0.3;
+        const double SpareM = 0.6;
+        var (hot, wanted) = (solar.Heat.ReturnC, solar.Pump.InletHeadM + SpareM);
+        var has = InletHead.AvailableM(elevationM, Math.Min(hot, BoilsC), solar.Tank.HeightM / 2, LostM);
+        return SolarRules.PumpInlet.Found(has >= wanted, (has / wanted) - 1, SolarCheckWords.PumpInlet(hot, has, wanted));
     }
 
     private static Check FirstMetres(SolarLoop solar)
@@ -74,9 +99,10 @@ internal static class LoopChecks
     {
         var (stagnation, near) = (solar.Collector.StagnationC, solar.FirstInsulation?.MaxTemperatureC);
         var bears = near is null || near >= stagnation;
-        var margin = Math.Min(sleeve.MaxTemperatureC / solar.CeilingC, (near ?? stagnation) / stagnation) - 1;
-        var words = SolarCheckWords.InsulationHeat(sleeve.MaxTemperatureC, solar.CeilingC, stagnation, near);
-        return SolarRules.InsulationHeat.Found(sleeve.MaxTemperatureC >= solar.CeilingC && bears, margin, words);
+        var hottest = solar.Heat.HottestC;
+        var margin = Math.Min(sleeve.MaxTemperatureC / hottest, (near ?? stagnation) / stagnation) - 1;
+        var words = SolarCheckWords.InsulationHeat(sleeve.MaxTemperatureC, hottest, stagnation, near);
+        return SolarRules.InsulationHeat.Found(sleeve.MaxTemperatureC >= hottest && bears, margin, words);
     }
 
     private static Check InsulationFit(Pipe pipe, PipeInsulation sleeve)
@@ -91,10 +117,12 @@ internal static class LoopChecks
         return SolarRules.PumpLift.Found(head > needed, 1 - (needed / head), SolarCheckWords.Lift(flow.LiftM, head));
     }
 
-    // What runs back to the tank needs the height; what is let out by valves is let out wherever the pipe is lowest.
-    private static Check DrainFall(SolarLoop solar, SiteLimits site)
+    // What runs back needs the height; what is let out by valves is let out wherever the pipe is lowest. Folds hold water anywhere.
+    private static Check DrainFall(SolarLoop solar)
     {
-        var (protection, fall, bore) = (solar.Protection, site.CollectorAboveTankM, solar.Pipe.BoreMm);
+        var (protection, fall, bore) = (solar.Protection, solar.FallM, solar.Pipe.BoreMm);
+        if (SolarShelf.HoldsWater(solar.Pipe))
+            return SolarRules.DrainFall.Found(false, -1, SolarCheckWords.Folds(solar.Pipe));
         var runsBack = protection.Method == FreezeMethod.DrainBack;
         var needed = runsBack ? solar.PipeRunM * protection.MinFallPercent / PercentPerUnit : 0;
         var passed = bore >= protection.MinBoreMm && (!runsBack || fall >= needed);

@@ -17,9 +17,6 @@ public sealed record LoopFlow(double WantedKgPerS, double KgPerS, double LiftM, 
     // Three quarters of what rubs is pipe, a quarter bends and fittings (common practice, no source).
     private const double PipeShare = 0.75;
 
-    // A filled drain-back loop partly lifts itself; half of the static lift is counted against the running pump.
-    private const double SiphonShare = 0.5;
-
     private const double LPerMinOfM3PerS = 60000;
 
     /// <summary>Finds the flow at which the pump's head meets the loss of pipes and collectors.</summary>
@@ -28,7 +25,9 @@ public sealed record LoopFlow(double WantedKgPerS, double KgPerS, double LiftM, 
     /// <param name="pump">The pump.</param>
     /// <param name="pipe">The pipe.</param>
     /// <param name="lengthM">Pipe out and back [m]; a third more is counted for bends and fittings.</param>
-    /// <param name="liftM">Lift of an empty loop [m].</param>
+    /// <param name="liftM">
+    /// Lift of an empty loop [m]. All of it counts while the pump runs too: the vent at the highest place lets air in, so no siphon helps.
+    /// </param>
     /// <param name="wantedKgPerSM2">
     /// Flow per square metre of collector that is wanted [kg/(s·m²)]; 0.006 to 0.02 is common practice, no source.
     /// </param>
@@ -45,7 +44,7 @@ public sealed record LoopFlow(double WantedKgPerS, double KgPerS, double LiftM, 
             return pipesPa + (collector.DropKPaAtMaxFlow * 1000 * share * share);
         }
 
-        var reached = curve.FlowM3PerS(liftM * SiphonShare, m3PerS => Drop(m3PerS * density)) * density;
+        var reached = curve.FlowM3PerS(liftM, m3PerS => Drop(m3PerS * density)) * density;
         var flow = Math.Min(wanted, reached);
         return new(wanted, flow, liftM, pump.HeadAtNoFlowM, Drop(flow));
     }

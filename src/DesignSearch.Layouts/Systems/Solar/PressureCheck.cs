@@ -1,5 +1,6 @@
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Checks;
+using DesignSearch.Parts.Piping;
 using DesignSearch.Parts.Small;
 
 namespace DesignSearch.Layouts.Systems.Solar;
@@ -7,30 +8,26 @@ namespace DesignSearch.Layouts.Systems.Solar;
 /// <summary>Whether everything closed has its relief, its expansion and its vent.</summary>
 internal static class PressureCheck
 {
-    // Water and glycol grow by some 4 % from cold to near boiling; a vessel takes up about half of its size (common practice, no source).
-    private const double Growth = 0.04;
-    private const double TakesUp = 0.5;
+    private const double Tiny = 1e-9;
 
     /// <summary>The check; null where all stands open to the air.</summary>
     public static Check? Of(SolarLoop solar, IReadOnlyList<NeededPart> parts)
     {
-        var closed = solar.ClosedCount;
-        if (closed == 0)
+        if (solar.ClosedCount == 0)
             return null;
-        var (reliefs, vessels, vents) = (0m, 0m, 0m);
-        foreach (var needed in parts)
+        var (reliefs, litres, vents) = (0m, 0m, 0m);
+        for (var i = 0; i < parts.Count; i++)
         {
-            if (needed.Part is not SmallPart small)
-                continue;
-            reliefs += small.Role == SmallPartRole.ReliefValve ? needed.Quantity : 0;
-            vessels += small.Role == SmallPartRole.ExpansionVessel ? needed.Quantity : 0;
-            vents += small.Role == SmallPartRole.AirVent ? needed.Quantity : 0;
+            var (part, quantity) = (parts[i].Part, parts[i].Quantity);
+            reliefs += part is ReliefValve ? quantity : 0;
+            litres += part is ExpansionVessel vessel ? quantity * (decimal)vessel.Litres : 0;
+            vents += part is SmallPart { Role: SmallPartRole.AirVent } ? quantity : 0;
         }
 
-        var passed = reliefs >= closed && vessels >= closed && vents >= 1;
-        var litres = (solar.StaysFull ? solar.LoopLitres : 0) + (solar.Tank.IsClosed ? solar.TankCount * solar.Tank.VolumeL : 0);
-        var grows = litres * Growth;
-        var words = SolarCheckWords.Pressure(litres, grows, grows / TakesUp, closed, (reliefs, vessels, vents));
-        return SolarRules.Pressure.Found(passed, passed ? 0 : -1, words);
+        var wanted = (solar.ClosedLoop?.WantedL ?? 0) + (solar.TankCount * (solar.ClosedTank?.WantedL ?? 0));
+        var share = ((double)litres / wanted) - 1;
+        var passed = reliefs >= solar.ClosedCount && share >= -Tiny && vents >= 1;
+        var words = SolarCheckWords.Pressure(solar, (reliefs, litres, vents));
+        return SolarRules.Pressure.Found(passed, passed ? Math.Max(0, share) : share < -Tiny ? share : -1, words);
     }
 }

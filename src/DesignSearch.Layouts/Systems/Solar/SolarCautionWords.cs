@@ -15,7 +15,7 @@ internal static class SolarCautionWords
 
     private static readonly Caution Legionella = Of("Legionella", """
         Store water at 20 to 45 °C breeds legionella: keep it closed, label it as not for drinking or washing, never spray or
-        mist with it, fill it through a backflow stop, drain it when it stands idle for weeks.
+        mist with it, fill it only over a gap of air or through a backflow stop, drain it when it stands idle for weeks.
         """);
 
     private static readonly Caution FixedInWind = Of("Wind", """
@@ -38,8 +38,13 @@ internal static class SolarCautionWords
         out of the way of a frame that moves by itself; switch it off before working on it, and bolt it before a gale.
         """);
 
-    private static readonly Caution Height = Of("Working at height", """
-        Lift collectors with two people and no wind; a ladder is not a scaffold.
+    private static readonly Caution Lifting = Of("Lifting collectors", """
+        Two people and no wind, covered from the sun; nobody below.
+        """);
+
+    private static readonly Caution Snow = Of("Snow on the collectors", """
+        It loads stand and footing, and slides off all at once: brush it off from the ground, keep paths clear of their lower edge,
+        and leave room below for what comes down.
         """);
 
     public static IEnumerable<Caution> Of(SolarLoop solar)
@@ -53,7 +58,11 @@ internal static class SolarCautionWords
             yield return TurnedByHand;
         if (solar.Stand.FrostGivenM is null && solar.Mount.Founding is (Founding.Feet or Founding.Post))
             yield return FrostInTheGround;
-        yield return Height;
+        yield return Snow;
+        yield return Lifting;
+        yield return Dangers.Height;
+        if (solar.Collector.IsGlazed)
+            yield return Dangers.Glass;
         yield return Dangers.WeightAndDrowning;
     }
 
@@ -63,8 +72,8 @@ internal static class SolarCautionWords
         """));
 
     private static Caution HotWater(double stagnationC) => Of("Hot water and steam", Written.Sentence($"""
-        Dry in the sun this collector reaches {stagnationC:0} °C. Fill it only when it is cool or covered. Steam must always
-        have an open way out. Above 60 °C metal burns the hand at a touch.
+        Dry in the sun this collector reaches {stagnationC:0} °C. Fill it only when it is cool or covered, and never defeat
+        the controller's lock-out. Steam must always have an open way out. Above 60 °C metal burns the hand at a touch.
         """));
 
     private static Caution Of(string topic, string text) => new(topic, text.ReplaceLineEndings(" "));

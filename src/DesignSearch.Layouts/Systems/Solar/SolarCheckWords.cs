@@ -39,7 +39,9 @@ internal static class SolarCheckWords
         Both(
             $"In the storm the wind turns a frame with {stand.TurnsNm:0} N·m; the stops hold {stand.Stops?.HoldsNm ?? 0:0} N·m,",
             $"the locking bolt {stand.Bolt?.HoldsNm ?? 0:0} N·m."),
-        $"On the list for {frames} {Written.Noun(frames, "frame")}: {stops:0} pairs of stops, {bolts:0} bolts that hold it.");
+        Both(
+            $"On the list for {Written.Count(frames, "frame")}: {Written.Count((long)stops, "pair of stops", "pairs of stops")}",
+            $"and {Written.Count((long)bolts, "bolt")} that hold it."));
 
     public static FormattableString Locking(Drive drive, Holdfast? bolt) => Both(
         $"The drive's gear passes on {100 * drive.GearEfficiency:0} % and is {(drive.IsSelfLocking ? "" : "not ")}sold as self-locking;",
@@ -60,17 +62,28 @@ internal static class SolarCheckWords
         $"A gust half as fast again as the working wind turns with {gustNm:0} N·m; {(byBolt ? "bolt" : "drive")}: {holdsNm:0} N·m.",
         $"In a storm end stops and a bolt must take the load.");
 
-    public static FormattableString Freezing(FreezeProtection protection, double nightC) => protection.Method == FreezeMethod.Antifreeze
-        ? Both(
-            $"A clear sky takes the collector to about {nightC:0} °C;",
-            $"the antifreeze holds to {protection.ProtectsToC:0} °C.")
-        : $"The collector stands empty at night, when a clear sky takes it to about {nightC:0} °C.";
+    public static FormattableString Freezing(SolarLoop solar, double nightC)
+    {
+        if (solar.MayFreeze)
+            return $"A clear sky takes the collector to about {nightC:0} °C; it and its plastic pipe are made to freeze without bursting.";
+        if (!solar.StaysFull)
+            return $"The collector stands empty at night, when a clear sky takes it to about {nightC:0} °C.";
+        return solar.Fluid is { } fluid
+            ? Both(
+                $"A clear sky takes the collector to about {nightC:0.#} °C; the antifreeze holds to {solar.ProtectsToC:0.#} °C:",
+                $"{fluid.Name} to {fluid.FreezesC:0.#} °C, its kit to {solar.Protection.ProtectsToC:0.#} °C.")
+            : Both(
+                $"A clear sky takes the collector to about {nightC:0.#} °C;",
+                $"no antifreeze of the catalogue holds to the {solar.Protection.ProtectsToC:0.#} °C of the kit.");
+    }
 
     public static FormattableString WorkingWind(double wantedMPerS, double turnsMPerS) =>
         $"It must still turn in {wantedMPerS:0} m/s of wind here; the maker lets it turn in up to {turnsMPerS:0}.";
 
-    public static FormattableString UnpoweredFrost(bool isSafe, double nightC) => isSafe
-        ? (FormattableString)$"Without current the collector is protected as with it, on a night that takes it to about {nightC:0} °C."
+    public static FormattableString UnpoweredFrost(bool isSafe, bool mayFreeze, double nightC) => isSafe
+        ? mayFreeze
+            ? (FormattableString)$"Without current it may freeze at about {nightC:0} °C: it and its plastic pipe are made for that."
+            : $"Without current the collector is protected as with it, on a night that takes it to about {nightC:0} °C."
         : Both(
             $"When the current fails on a night that takes the collector to about {nightC:0} °C, its water does not run out and it bursts;",
             $"take a protection that works without current.");
@@ -82,14 +95,52 @@ internal static class SolarCheckWords
         $"Dry in the sun the collector reaches {stagnationC:0} °C (from its certificate, not a formula);",
         $"the pipe next to it bears {bearsC:0} °C.");
 
-    public static FormattableString PipeRating(double ceilingC, double bearsC) =>
-        $"The pump stops at {ceilingC:0} °C in the tank; the long pipe bears {bearsC:0} °C.";
+    public static FormattableString PipeRating(LoopHeat heat, double bearsC) => heat.SteamC is { } steamC
+        ? Both(
+            $"In full sun, with the tank at its ceiling of {heat.CeilingC:0} °C, {heat.OutletC:0} °C come down the long pipe;",
+            $"standing, the closed loop pushes steam of {steamC:0} °C into it; it bears {bearsC:0} °C.")
+        : Both(
+            $"In full sun, with the tank at its ceiling of {heat.CeilingC:0} °C, {heat.OutletC:0} °C come down the long pipe,",
+            $"and {heat.StartsAtC:0} °C at a start on a hot collector; it bears {bearsC:0} °C.");
 
-    public static FormattableString InsulationHeat(double bearsC, double ceilingC, double stagnationC, double? nearBearsC)
+    public static FormattableString HotStart(LoopHeat heat, SolarController? controller, double volts)
+    {
+        if (heat.LockOutC is not { } above)
+        {
+            return controller is null
+                ? (FormattableString)$"No controller of {volts:0} V in the catalogue has three sensors and bears the pump's start."
+                : $"The pump may start at any time: the {heat.StandsC:0} °C of a collector that stood in the sun harm nothing.";
+        }
+
+        return controller is { } has
+            ? Both(
+                $"The collector reaches {heat.StandsC:0} °C when it stands; the controller leaves the pump off above {above:0} °C",
+                $"(it can be told {has.LockOutFromC:0} to {has.LockOutToC:0} °C).")
+            : Both(
+                $"The collector reaches {heat.StandsC:0} °C when it stands; pipe or sleeve want the pump left off above {above:0} °C:",
+                $"no controller of {volts:0} V in the catalogue can be told so; take pipe and sleeve that bear more.");
+    }
+
+    public static FormattableString OpenTank(SolarLoop solar) => !solar.Tank.IsClosed
+        ? (FormattableString)$"The tank stands open to the air."
+        : solar.StaysFull || solar.Protection.ExchangerEffectiveness < 1
+            ? $"The tank is closed; an exchanger keeps the loop's water apart from it."
+            : Both(
+                $"The tank is closed and under pressure, and the loop's water is its own: no air gets in, nothing runs out, and frost",
+                $"bursts the collector. Take an open tank, or a protection with an exchanger.");
+
+    public static FormattableString PumpInlet(double hotC, double hasM, double wantedM) => Both(
+        $"At {hotC:0} °C the water stands {hasM:0.0} m above boiling at the pump's inlet, {wantedM:0.0} m are wanted;",
+        $"the pump stands low beside the tank, its inlet pipe short and wide.");
+
+    public static FormattableString Folds(Pipe pipe) =>
+        $"{pipe.Name} keeps water in its folds and never drains quite empty: what stays freezes and bursts it.";
+
+    public static FormattableString InsulationHeat(double bearsC, double hottestC, double stagnationC, double? nearBearsC)
     {
         FormattableString near = nearBearsC is { } sleeveC ? (FormattableString)$"the sleeve bears {sleeveC:0} °C" : $"the pipe stays bare";
         return Both(
-            $"The long pipe's sleeve bears {bearsC:0} °C, the tank's ceiling is {ceilingC:0} °C;",
+            $"The long pipe's sleeve bears {bearsC:0} °C and meets {hottestC:0} °C;",
             $"next to the collector, where {stagnationC:0} °C may come, {near}.");
     }
 
@@ -105,7 +156,7 @@ internal static class SolarCheckWords
 
     public static FormattableString RunsBack(FreezeProtection protection, double neededM, double fallM, double boreMm) => Both(
         $"Every pipe must fall at least {protection.MinFallPercent:0.#} cm a metre, {neededM:0.0} m over the run,",
-        $"and the collector stands {fallM:0.0} m above the tank; {Bore(protection, boreMm)}");
+        $"and the collector's top stands {fallM:0.0} m above what it runs back to; {Bore(protection, boreMm)}");
 
     public static FormattableString LetOut(FreezeProtection protection, double boreMm) => Both(
         $"Every pipe must fall at least {protection.MinFallPercent:0.#} cm a metre to where the valves let it out;",
@@ -114,10 +165,16 @@ internal static class SolarCheckWords
     public static FormattableString TankHeat(double highestC, double bearsC) =>
         $"The tank came to {highestC:0} °C at most; tank and heat release bear {bearsC:0} °C.";
 
-    public static FormattableString Pressure(
-        double litres, double growsL, double vesselL, int closed, (decimal Reliefs, decimal Vessels, decimal Vents) has) => Both(
-        $"What is closed holds {litres:0} L, which grow by some {growsL:0.0} L when they warm and want {vesselL:0} L of expansion vessel",
-        $"in all; relief valves {has.Reliefs:0}, vessels {has.Vessels:0} for {closed:0}, vents {has.Vents:0}.");
+    public static FormattableString Pressure(SolarLoop solar, (decimal Reliefs, decimal Litres, decimal Vents) has)
+    {
+        var first = solar.ClosedLoop is { } loop ? Vessel("loop", loop) : Vessel("tank", solar.ClosedTank!);
+        var then = solar.ClosedLoop is not null && solar.ClosedTank is { } tank ? Both(first, Vessel("tank", tank)) : first;
+        return Both(then, $"On the list: relief valves {has.Reliefs:0}, vessels of {has.Litres:0} L in all, vents {has.Vents:0}.");
+    }
+
+    private static FormattableString Vessel(string what, ClosedWater closed) => Both(
+        $"The closed {what} of {closed.ContentL:0} L wants {closed.WantedL:0.0} L of expansion vessel:",
+        $"p0 {closed.ColdBar:0.0#} bar, pe {closed.FinalBar:0.0#} bar, relief at {closed.Relief?.OpensAtBar ?? 0:0.#} bar.");
 
     public static FormattableString FacesSun(double azimuthDeg, double offDeg, double noonDeg, bool isNorthern) => Both(
         $"It faces {azimuthDeg:0}° clockwise from true north, {offDeg:0}° away from the noon sun,",

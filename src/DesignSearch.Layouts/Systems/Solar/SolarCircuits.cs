@@ -17,7 +17,9 @@ internal static class SolarCircuits
             Add(circuits, SolarDevices.ReleasePump, pump.Volts, pump.Watts, SolarDevices.Thermostat, isPump: true);
         var (release, protection) = (solar.Release, solar.Protection);
         Add(circuits, SolarDevices.Fan, release.Volts, release.FanWatts * solar.ReleasePieces, SolarDevices.FanSwitch(solar.IsRelayed));
-        Add(circuits, SolarDevices.Protection(solar.StaysFull), protection.Volts, protection.Watts, SolarDevices.Controller);
+        var relayed = solar.StaysFull ? protection.Volts != solar.ControllerVolts : protection.Volts >= SupplyPlan.MainsVolts;
+        var by = SolarDevices.ProtectionSwitch(solar.StaysFull, relayed);
+        Add(circuits, SolarDevices.Protection(solar.StaysFull), protection.Volts, protection.Watts, by);
         if (solar.Drive is { } drive)
             AddDrives(circuits, solar, drive);
         return circuits;

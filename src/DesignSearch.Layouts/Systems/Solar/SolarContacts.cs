@@ -17,6 +17,7 @@ internal static class SolarContacts
     private const int MainsCores = 3;
 
     private const int CoresOfProbe = 2;
+    private const int TankSensors = 2;
 
     /// <summary>A drive's current while it starts [A].</summary>
     public static double StartA(Drive drive) => Math.Max(drive.StartCurrentA, drive.Volts > 0 ? drive.Watts / drive.Volts : 0);
@@ -40,17 +41,29 @@ internal static class SolarContacts
     /// <summary>What starts the collector's pump.</summary>
     public static void Controller(SolarLoop solar, Needs needs)
     {
-        var pump = Duty.Current(PlantState.Running, Circuit.OfPump("", solar.Pump.Volts, solar.Pump.Watts, 0, "").StartA);
-        needs.Contact(SmallPartRole.DifferenceController, 1, SolarPurposes.Controller, pump, solar.ControllerVolts);
-        if (!solar.StaysFull && solar.Protection is { Watts: > 0, Volts: > 0 and < SupplyPlan.MainsVolts } valves)
-        {
-            var draws = Duty.Current(PlantState.Drained, valves.Watts / valves.Volts);
-            needs.Small(SmallPartRole.HandSwitch, 1, SolarPurposes.ValveSwitch, [draws]);
-        }
-
-        var lead = new Lead(solar.PipeRunM + SolarCircuits.NearM, CoresOfProbe);
-        needs.Small(SmallPartRole.TemperatureSensor, 1, SolarPurposes.OutletSensor, [], 0, lead);
+        var starts = Duty.Current(PlantState.Running, Circuit.OfPump("", solar.Pump.Volts, solar.Pump.Watts, 0, "").StartA);
+        needs.Pick(solar.Controller, SolarWords.Controller(solar.ControllerVolts, solar.Heat.LockOutC), 1, SolarPurposes.Controller, starts);
+        needs.Small(SmallPartRole.TemperatureSensor, 1, SolarPurposes.CollectorSensor, [solar.Heat.AtCollector], 0, ToCollector(solar, CoresOfProbe));
+        needs.Small(SmallPartRole.TemperatureSensor, TankSensors, SolarPurposes.TankSensors, [solar.Heat.Store]);
     }
+
+    /// <summary>By day the valves are the temperature relay's, by night the light sensor has taken them from it: shut, and open to the drain.</summary>
+    public static void DrainValves(SolarLoop solar, Needs needs)
+    {
+        var protection = solar.Protection;
+        var onMains = protection.Volts >= SupplyPlan.MainsVolts;
+        var valves = Duty.Current(PlantState.Drained, protection.Volts > 0 ? protection.Watts / protection.Volts : 0);
+        needs.Small(SmallPartRole.TemperatureRelay, 1, SolarPurposes.ValveRelay, onMains ? [] : [valves], SupplyPlan.ControlVolts);
+        needs.Small(SmallPartRole.TemperatureSensor, 1, SolarPurposes.ValveSensor, [solar.Heat.AtCollector], 0, ToCollector(solar, CoresOfProbe));
+        needs.Small(SmallPartRole.LightSensor, 1, SolarPurposes.ValveLight, [], SupplyPlan.ControlVolts, ToCollector(solar, SensorCores));
+        needs.Small(SmallPartRole.ChangeoverRelay, 1, SolarPurposes.ValveChangeover, onMains ? [] : [valves], SupplyPlan.ControlVolts);
+        if (onMains)
+            needs.Small(SmallPartRole.Contactor, 1, SolarPurposes.ValveContactor, [valves], protection.Volts);
+        else
+            needs.Small(SmallPartRole.HandSwitch, 1, SolarPurposes.ValveSwitch, [valves]);
+    }
+
+    private static Lead ToCollector(SolarLoop solar, int cores) => new(solar.PipeRunM + SolarCircuits.NearM, cores);
 
     /// <summary>What starts the heat release: a fan, or the pump where there is none; a pump of another voltage through a relay.</summary>
     public static void Release(SolarLoop solar, Needs needs)

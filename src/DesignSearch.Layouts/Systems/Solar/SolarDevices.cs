@@ -8,8 +8,9 @@ internal static class SolarDevices
     public const string Pump = "collector pump";
     public const string ReleasePump = "pump of the heat release";
     public const string Fan = "fan of the heat release";
-    public const string Controller = "difference controller";
+    public const string Controller = "solar controller with sensors at collector, tank's bottom and tank's top";
     public const string Thermostat = "thermostat of the heat release";
+    public const string Changeover = "changeover relay: by day the temperature relay, by night the light sensor";
 
     public static string DriveStops(bool cutCoils) => (cutCoils
         ? "a limit switch at each end in the coil of that direction, with cores back to the box"
@@ -19,6 +20,14 @@ internal static class SolarDevices
     public static string FanSwitch(bool relayed) => relayed ? Thermostat + ", through a relay" : Thermostat;
 
     public static string Protection(bool antifreeze) => antifreeze ? "pump of the exchanger" : "drain valves";
+
+    public static string ProtectionSwitch(bool antifreeze, bool relayed) => (antifreeze, relayed) switch
+    {
+        (true, false) => Controller,
+        (true, true) => Controller + ", through a relay",
+        (false, false) => Changeover,
+        _ => Changeover + ", through a contactor",
+    };
 
     public static string ProtectionPart(bool antifreeze, bool powered) =>
         powered ? Protection(antifreeze) : antifreeze ? "exchanger" : "freeze protection";

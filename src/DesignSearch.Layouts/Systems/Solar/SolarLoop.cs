@@ -1,5 +1,4 @@
 using DesignSearch.Layouts.Design.Wiring;
-using DesignSearch.Layouts.Design.Duties;
 using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Piping;
 using DesignSearch.Parts.Small;
@@ -84,8 +83,26 @@ public sealed record SolarLoop
     /// <summary>Where pump and pipes settle.</summary>
     public required LoopFlow Flow { get; init; }
 
-    /// <summary>Temperature at the tank's top above which the pump stops [°C].</summary>
-    public required double CeilingC { get; init; }
+    /// <summary>How hot it becomes in the states of the plant; the tank's ceiling and the lock-out among it.</summary>
+    public required LoopHeat Heat { get; init; }
+
+    /// <summary>The controller of the pump; null where the catalogue has none that can hold it back as wanted.</summary>
+    public required SolarController? Controller { get; init; }
+
+    /// <summary>Antifreeze of a loop that stays full; null for any other, and where the catalogue has none that is strong enough.</summary>
+    public required Antifreeze? Fluid { get; init; }
+
+    /// <summary>The loop where it is closed; null where it runs empty.</summary>
+    public required ClosedWater? ClosedLoop { get; init; }
+
+    /// <summary>Each closed tank; null where they stand open.</summary>
+    public required ClosedWater? ClosedTank { get; init; }
+
+    /// <summary>Height of the drain-back's own vessel above the tank's water [m]; 0 where all runs back to the tank.</summary>
+    public required double VesselAboveTankM { get; init; }
+
+    /// <summary>Height of the collector's top above what its water runs back to [m].</summary>
+    public required double FallM { get; init; }
 
     /// <summary>The heat release.</summary>
     public required HeatRelease Release { get; init; }
@@ -99,10 +116,7 @@ public sealed record SolarLoop
     /// <summary>Pump of the release; null where the catalogue has none that is strong enough.</summary>
     public required Pump? ReleasePump { get; init; }
 
-    /// <summary>What everything at the collector meets while it stands dry, or without flow, in full sun.</summary>
-    public Duty StandsHot => Duty.Heat(PlantState.StandingInSun, Collector.StagnationC);
-
-    /// <summary>Voltage of the difference controller, which is that of the pump it switches [V].</summary>
+    /// <summary>Voltage of the solar controller, which is that of the pump it switches [V].</summary>
     public double ControllerVolts => Pump.Volts >= SupplyPlan.MainsVolts ? SupplyPlan.MainsVolts : SupplyPlan.ControlVolts;
 
     /// <summary>Voltage of the release's thermostat, which switches the fan, or the pump where there is none [V].</summary>
@@ -113,8 +127,17 @@ public sealed record SolarLoop
     /// <summary>Whether the loop is filled with antifreeze and stays full.</summary>
     public bool StaysFull => Protection.Method == FreezeMethod.Antifreeze;
 
+    /// <summary>Whether valves let its water out every evening.</summary>
+    public bool IsDrainedByValves => Protection.Method == FreezeMethod.DrainedByValves;
+
     /// <summary>How many things are closed and under pressure: the loop where it stays full, and every closed tank.</summary>
-    public int ClosedCount => (StaysFull ? 1 : 0) + (Tank.IsClosed ? TankCount : 0);
+    public int ClosedCount => (ClosedLoop is null ? 0 : 1) + (ClosedTank is null ? 0 : TankCount);
+
+    /// <summary>Coldest collector that it bears [°C]: antifreeze by the worse of what the fluid and what its kit is made for.</summary>
+    public double ProtectsToC => Math.Max(Protection.ProtectsToC, StaysFull ? Fluid?.FreezesC ?? 0 : Protection.ProtectsToC);
+
+    /// <summary>Whether nothing outdoors bursts when its water freezes: a collector made for it, and plastic pipe without metal.</summary>
+    public bool MayFreeze => Collector.IsFreezeSafe && !Pipe.IsMetal && FirstMetres == Pipe;
 
     /// <summary>Pieces of the heat release that stand by themselves; a bare pipe is one, however long.</summary>
     public double ReleasePieces => Release.Unit == PartUnit.Metre ? 1 : ReleaseCount;

@@ -76,6 +76,7 @@ internal static class SolarNumbers
         PumpW = solar.Pump.Watts + (solar.StaysFull ? solar.Protection.Watts : 0),
         StartDifferenceK = solar.Dials.StartDifferenceK,
         StopDifferenceK = solar.Dials.StopDifferenceK,
+        LockOutC = solar.Heat.LockOutC ?? CollectorNumbers.NoLockOutC,
     };
 
     private static TankNumbers TankOf(SolarLoop solar)
@@ -84,7 +85,7 @@ internal static class SolarNumbers
         var loss = tank.LossWPerK;
         if (jacket is not null)
             loss = tank.SurfaceM2 / ((tank.SurfaceM2 / tank.LossWPerK) + (jacket.ThicknessMm / MmPerM / jacket.ConductivityWPerMK));
-        return new TankNumbers(tank.VolumeL * WarmWaterKgPerL * solar.TankCount, loss * solar.TankCount, solar.CeilingC);
+        return new TankNumbers(tank.VolumeL * WarmWaterKgPerL * solar.TankCount, loss * solar.TankCount, solar.Heat.CeilingC);
     }
 
     private static ReleaseNumbers ReleaseOf(SolarLoop solar)

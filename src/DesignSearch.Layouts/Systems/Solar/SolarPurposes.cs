@@ -14,15 +14,27 @@ internal static class SolarPurposes
     private const string PumpSystem = "pump and control";
     private const string ReleaseSystem = "heat release";
 
+    private const string Opens = "Opens before pressure becomes dangerous.";
+    private const string TakesUp = "Takes up the growth of what is warmed.";
+
+    private const string FillsAndKeepsApart =
+        "Fills what is closed and keeps it apart from drinking water (EN 1717: 3 or 4 by the antifreeze; the local rule decides).";
+
     public static Purpose Collector { get; } =
         new(CollectorSystem, "Turns sun into warm water.", "on its stand, free of shade at noon in midwinter");
 
     public static Purpose CollectorFittings { get; } = new(CollectorSystem, "Joins collector and pipe in metal.", "at the collectors");
 
     public static Purpose FixedMount { get; } =
-        new(MountSystem, "Holds the collectors at their tilt against wind and snow.", "on footings");
+        new(MountSystem, "Holds the collectors at their tilt against wind and snow.", "on its screws or footings");
 
-    public static Purpose TurningMount { get; } = new(MountSystem, "Turns the collectors after the sun.", "on footings");
+    public static Purpose WallMount { get; } =
+        new(MountSystem, "Holds the collectors at their tilt against wind and snow.", "on the wall");
+
+    public static Purpose BallastMount { get; } =
+        new(MountSystem, "Holds the collectors at their tilt against wind and snow.", "on its trays, on level ground");
+
+    public static Purpose TurningMount { get; } = new(MountSystem, "Turns the collectors after the sun.", "on its screws or footing");
 
     public static Purpose Anchor { get; } = new(MountSystem, "Holds the frame down in a storm.", "under the frame's feet");
 
@@ -73,7 +85,7 @@ internal static class SolarPurposes
     public static Purpose ShaftSeal { get; } = new(DriveSystem, "Keeps rain and grit out of the bearing.", "on the shaft");
 
     public static Purpose HoseLoop { get; } =
-        new(DriveSystem, "Lets the pipes follow the frame.", "between pipe and collector, with a slack loop");
+        new(MountSystem, "Lets the pipes follow the frame.", "between pipe and collector, with a slack loop");
 
     public static Purpose FirstMetres { get; } = new(
         PipeSystem,
@@ -97,6 +109,11 @@ internal static class SolarPurposes
 
     public static Purpose PipeClip { get; } = new(PipeSystem, "Holds the pipe and lets it grow when it warms.", "one a metre");
 
+    public static Purpose FirstClips { get; } = new(
+        PipeSystem,
+        "Holds the pipe where a dry collector heats it, and lets it grow.",
+        "one a metre on the first metres from the collector");
+
     public static Purpose Tank { get; } = new(
         TankSystem,
         "Keeps the day's heat for the night; what it loses warms the house.",
@@ -112,6 +129,16 @@ internal static class SolarPurposes
 
     public static Purpose Lid { get; } = new(TankSystem, "Children and animals drown in open water.", "on the tank");
 
+    public static Purpose FreeOutlet { get; } = new(
+        TankSystem,
+        "Fills the tank over a gap of air: nothing can be drawn back into drinking water (EN 1717, category 5; the local rule decides).",
+        "above the tank's rim");
+
+    public static Purpose MakeUp { get; } = new(
+        TankSystem,
+        "Makes up what the evening let out, over a gap of air (EN 1717, category 5; the local rule and the waterworks decide).",
+        "in the tank, above its highest water");
+
     public static Purpose TankFittings { get; } =
         new(TankSystem, "Joins the tanks side by side, top to top and bottom to bottom.", "between the tanks");
 
@@ -126,18 +153,39 @@ internal static class SolarPurposes
 
     public static Purpose CheckValve { get; } = new(FrostSystem, "Stops the tank from warming the collector at night.", "on the warm pipe");
 
-    public static Purpose ReliefValve { get; } = new(
-        FrostSystem,
-        "Opens before pressure becomes dangerous.",
-        "one at all that is closed, loop and tank; the outlet led down to a safe place");
+    public static Purpose LoopRelief { get; } =
+        new(FrostSystem, Opens, "at the loop, nothing to shut before it; the outlet led down to a safe place");
 
-    public static Purpose ExpansionVessel { get; } = new(
-        FrostSystem,
-        "Takes up the growth of what is warmed.",
-        "on the cool side of all that is closed, nothing to shut before it");
+    public static Purpose TankRelief { get; } =
+        new(TankSystem, Opens, "at each closed tank, nothing to shut before it; the outlet led down to a safe place");
 
-    public static Purpose FillSet { get; } =
-        new(FrostSystem, "Fills the loop and keeps it apart from drinking water.", "at the fill point");
+    public static Purpose LoopVessel { get; } = new(FrostSystem, TakesUp, "on the cool side of the loop, nothing to shut before it");
+
+    public static Purpose TankVessel { get; } = new(TankSystem, TakesUp, "on the cool side of each closed tank, nothing to shut before it");
+
+    public static Purpose LoopFill { get; } = new(FrostSystem, FillsAndKeepsApart, "at the loop's fill point");
+
+    public static Purpose TankFill { get; } = new(TankSystem, FillsAndKeepsApart, "at the tank's fill point");
+
+    public static Purpose ExchangerRelay { get; } =
+        new(FrostSystem, "Lets the controller switch the exchanger's pump, which has another voltage.", "in the control box");
+
+    public static Purpose ValveRelay { get; } =
+        new(FrostSystem, "By day lets water into the collector only while it is warm enough there.", "in the control box");
+
+    public static Purpose ValveSensor { get; } =
+        new(FrostSystem, "Tells the valves' temperature relay how warm the collector is.", "on the metal at the collector's inlet");
+
+    public static Purpose ValveLight { get; } = new(FrostSystem, "Shuts and drains the valves at dusk.", "facing the open sky");
+
+    public static Purpose ValveChangeover { get; } =
+        new(FrostSystem, "Gives the valves to the temperature relay by day and to the light sensor by night.", "in the control box");
+
+    public static Purpose ValveContactor { get; } =
+        new(FrostSystem, "Switches the mains valves from the low-voltage side; licensed work.", "in the mains box");
+
+    public static Purpose DrainPoint { get; } =
+        new(FrostSystem, "Takes the water that the valves let out every evening.", "indoors, at the lowest place of both pipes");
 
     public static Purpose Pump { get; } =
         new(PumpSystem, "Moves the water between collector and tank.", "at the lowest place beside the tank");
@@ -145,11 +193,19 @@ internal static class SolarPurposes
     public static Purpose Controller { get; } =
         new(PumpSystem, "Runs the pump only while the collector is warmer than the tank.", "in the control box");
 
-    public static Purpose Sensors { get; } =
-        new(PumpSystem, "Tells the tank's water from the collector's.", "at the tank's bottom");
-
-    public static Purpose OutletSensor { get; } =
+    public static Purpose CollectorSensor { get; } =
         new(PumpSystem, "Tells how hot the collector is.", "on the metal at the collector's outlet");
+
+    public static Purpose TankSensors { get; } =
+        new(PumpSystem, "Tell the tank's bottom, and its top, which has a ceiling.", "one at the tank's bottom, one at its top");
+
+    public static Purpose Strainer { get; } =
+        new(PumpSystem, "Keeps grit out of the pump.", "before the pump, coarse and easily opened");
+
+    public static Purpose Throttle { get; } =
+        new(PumpSystem, "Sets the flow; never shut, as the water runs back through it.", "behind the pump, on the cool pipe");
+
+    public static Purpose FlowIndicator { get; } = new(PumpSystem, "Shows the flow that is set.", "beside the regulating valve, upright");
 
     public static Purpose BallValve { get; } =
         new(PumpSystem, "To fill and to drain.", "beside the tank; never between collector and relief");
@@ -161,6 +217,9 @@ internal static class SolarPurposes
 
     public static Purpose ReleasePump { get; } = new(ReleaseSystem, "Moves the tank's water through the heat release.", "beside the tank");
 
+    public static Purpose ReleaseStrainer { get; } =
+        new(ReleaseSystem, "Keeps grit out of the pump.", "before the pump of the release");
+
     public static Purpose Thermostat { get; } =
         new(ReleaseSystem, "Starts the heat release when the air falls to its setting.", "at plant height, out of the sun");
 
@@ -168,4 +227,12 @@ internal static class SolarPurposes
         ReleaseSystem,
         "Lets one thermostat switch a fan and a pump of different voltage and keeps the two apart.",
         "in the control box");
+
+    public static Purpose FluidTest { get; } =
+        new(PipeSystem, "Shows whether the antifreeze still holds; a new set every year.", "with the tools");
+
+    public static Purpose Grease { get; } = new(MountSystem, "For bearing and screw, every autumn.", "with the tools");
+
+    public static Purpose Anode { get; } =
+        new(TankSystem, "Rusts in the tank's place.", "in the tank; the one it came with is used up first");
 }

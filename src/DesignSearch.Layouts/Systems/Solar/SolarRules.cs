@@ -38,7 +38,7 @@ public static class SolarRules
     public static CheckRule Freezing { get; } = new(
         "collector-freezing",
         "collector on the coldest night",
-        "Radiation to a clear sky: utility advice on solar freezing; antifreeze: Melinder 2010");
+        "Radiation to a clear sky: utility advice on solar freezing; antifreeze: the worse of kit and fluid, Melinder 2010");
 
     /// <summary>The pipe at a dry collector.</summary>
     public static CheckRule FirstMetres { get; } = new(
@@ -48,7 +48,9 @@ public static class SolarRules
 
     /// <summary>The long pipe at the ceiling.</summary>
     public static CheckRule PipeRating { get; } = new(
-        "pipe-rating", "long pipe at the tank's ceiling", "The catalogue's rating of the pipe");
+        "pipe-rating",
+        "heat in the long pipe",
+        "The catalogue's rating of the pipe; boiling by Antoine's equation; full sun 1000 W/m², losses left out");
 
     /// <summary>The sleeve on its pipe.</summary>
     public static CheckRule InsulationFit { get; } = new("insulation-fit", "insulation on the pipe", "The catalogue's figures");
@@ -96,7 +98,8 @@ public static class SolarRules
     public static CheckRule Pressure { get; } = new(
         "pressure-safety",
         "relief, expansion and vent",
-        "Safety rules for closed solar loops, the local code decides; growth 4 % and half of the vessel: common practice, no source");
+        "Vessel (taken + reserve)(pe + 1)/(pe − p0), EN 12828 form; a solar loop's with its steam: a maker's planning manual; "
+        + "the local code decides");
 
     /// <summary>Direction of the collector.</summary>
     public static CheckRule FacesSun { get; } = new(
@@ -129,11 +132,27 @@ public static class SolarRules
         "frame that the storm would turn",
         "The local code first; EN 1991-1-4, 7.4.3 and 7.3: a quarter of the chord off the axis; the catalogue's stops and bolt");
 
+    /// <summary>The pump at a collector that has stood in the sun.</summary>
+    public static CheckRule HotStart { get; } = new(
+        "hot-start",
+        "no start on a hot collector",
+        "5 K under what pipe and sleeve bear (own choice), never above 95 °C (common practice, no source); the controller's range");
+
+    /// <summary>Open and closed that go together.</summary>
+    public static CheckRule OpenTank { get; } =
+        new("open-tank", "tank for a loop that runs empty", "A closed tank under pressure lets no air in");
+
+    /// <summary>The pump's inlet.</summary>
+    public static CheckRule PumpInlet { get; } = new(
+        "pump-inlet",
+        "hot water at the pump's inlet",
+        "Net positive suction head, 0.6 m more than the pump needs (pump makers' practice); ISO 2533 air, Antoine's boiling");
+
     /// <summary>All of them, in the order in which a search counts them.</summary>
     public static IReadOnlyList<CheckRule> All { get; } =
     [
         Space, MountArea, MountWind, TurnLimit, DriveTorque, DriveHolding, Freezing, FirstMetres, PipeRating, InsulationFit, PumpLift,
         PumpFlow, DrainFall, TankHeat, Anchorage, DriveLocking, TurningTime, InsulationHeat, Pressure, FacesSun,
-        WorkingWind, UnpoweredFrost, Headroom, Overturning, StormLock,
+        WorkingWind, UnpoweredFrost, Headroom, Overturning, StormLock, HotStart, OpenTank, PumpInlet,
     ];
 }

@@ -17,7 +17,22 @@ internal static class SolarSchemeWords
     public const string FillSet = "fill set";
     public const string CheckValve = "check valve";
     public const string BallValves = "ball valves";
-    public const string Sensors = "sensor of the tank";
-    public const string OutletSensor = "sensor of the collector";
+    public const string CollectorSensor = "sensor of the collector";
+    public const string TankSensors = "sensors of the tank, bottom and top";
+    public const string OfLoop = " of the loop";
+    public const string OfTank = " of the tank";
+    public const string FreeOutlet = "free outlet to fill by";
+    public const string MakeUp = "make-up valve";
+    public const string DrainPoint = "drain point";
+    public const string Strainer = "strainer of the collector pump";
+    public const string ReleaseStrainer = "strainer of the heat release";
+    public const string Throttle = "regulating valve";
+    public const string FlowIndicator = "flow indicator";
+    public const string ExchangerRelay = "relay of the exchanger's pump";
+    public const string ValveSensor = "sensor of the drain valves";
+    public const string ValveRelay = "temperature relay of the drain valves";
+    public const string ValveLight = "light sensor of the drain valves";
+    public const string ValveChangeover = "changeover relay of the drain valves";
+    public const string ValveContactor = "contactor of the drain valves";
     public const string Relay = "relay of the heat release";
 }

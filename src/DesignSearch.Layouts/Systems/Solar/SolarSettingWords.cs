@@ -13,6 +13,18 @@ internal static class SolarSettingWords
     private const int MinutesPerHour = 60;
     private const double DegPerFacing = 45;
 
+    // The vessel takes a little water at once: its reserve (own choice).
+    private const double FillOverBar = 0.1;
+
+    // A collector may lose 4 K more to a clear sky than its sensor tells (see the freezing check); shutting earlier is an own choice.
+    private const double ValvesOpenC = 9;
+    private const double ValvesShutC = 6;
+
+    private const string Full = "The loop is filled with antifreeze and stays full.";
+    private const string LetOut = "Every evening the loop's water leaves through the drain point, and the make-up refills the tank.";
+    private const string InVessel = "The loop's water stands in its own vessel while the pump rests: fill to the mark on the sight glass.";
+    private const string InTank = "The loop's water stands in the tank while the pump rests: leave that much room in it.";
+
     private static readonly string[] Facings = ["north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"];
 
     private static readonly string[] Months =
@@ -25,10 +37,54 @@ internal static class SolarSettingWords
         "one after the other, ten seconds apart",
         "Each draws its starting current alone; the supply is laid out for that.");
 
-    public static Setting RunsEmpty { get; } = new(
+    public static Setting ValveRelay { get; } = Of(
+        "Temperature relay of the drain valves",
+        $"lets water in above {ValvesOpenC:0} °C at the collector's inlet, shuts again at {ValvesShutC:0} °C",
+        "Water goes up only while nothing up there can freeze it, with a clear sky's cold in hand.");
+
+    public static Setting ValveLight { get; } = new(
+        "Light sensor of the drain valves",
+        "goes over at dusk, before the collector is as cold as the air",
+        "At night the changeover relay takes the valves from the temperature relay: they shut the loop off and drain it.");
+
+    public static Setting MakeUp { get; } = new(
+        "Make-up of the tank",
+        "float a hand's breadth under the overflow",
+        "What the valves let out in the evening is made up by itself; look at the float every month.");
+
+    public static Setting SunClock { get; } = new(
+        "Sun clock of the frame",
+        "the place's latitude and longitude, the date, and standard time all year",
+        "It reckons where the sun stands; summer time would send the frame an hour astray.");
+
+    public static Setting FrameLight { get; } = new(
+        "Light sensor of the frame",
+        "goes over at dusk, slow enough that a cloud does not turn the frame",
+        "It brings the frame back to its morning side for the next day.");
+
+    public static Setting RunsEmpty(bool byValves) => new(
         "Before the first frost",
         "watch the collector run empty",
-        "Stop the pump and see that all water comes back; a sag in the pipe bursts it.");
+        byValves
+            ? "Cover the light sensor and see that all water comes out at the drain point; a sag in the pipe bursts it."
+            : "Stop the pump and see that all water comes back; a sag in the pipe bursts it.");
+
+    public static Setting LockOut(double aboveC, double standsC) => Of(
+        "No start above",
+        $"collector {aboveC:0} °C",
+        Written.Sentence(
+            $"It reaches {standsC:0} °C when it stands in the sun; water let in then turns to steam. The controller waits till it cools."));
+
+    public static Setting Vessel(string what, ClosedWater closed) => Of(
+        what == "loop" ? "Pressure of the loop" : "Pressure of the tank",
+        $"vessel {closed.ColdBar:0.0#} bar before filling, then filled cold to {closed.ColdBar + FillOverBar:0.0#} bar",
+        Written.Sentence(
+            $"Warm it rises to {closed.FinalBar:0.0#} bar; relief opens at {closed.Relief?.OpensAtBar ?? 0:0.#}. Read it monthly."));
+
+    public static Setting DrainVessel(double aboveM) => Of(
+        "Drain-back vessel",
+        $"its bottom {aboveM:0.0} m above the tank's water",
+        "High, so that the pump lifts little; low enough that everything above falls to it.");
 
     public static Setting Summer { get; } = new(
         "In summer",
@@ -59,17 +115,19 @@ internal static class SolarSettingWords
         $"just beyond {deg:0}° to either side of the middle",
         "They take the wind where the frame comes to rest.");
 
-    public static Setting Gale(double aboveMPerS, bool fallsHome) => Of(
+    public static Setting Gale(double aboveMPerS, bool isDriven, bool fallsHome) => Of(
         "Before a gale",
         $"above gusts of {aboveMPerS:0} m/s leave the frame at a stop with its bolt home",
         fallsHome
             ? "The spring drives it home when the current stops: see that it is, and switch the drive off."
-            : "Nothing on the list feels the wind: hear the forecast, switch a drive off, and put the bolt in by hand.");
+            : isDriven
+                ? "Nothing on the list feels the wind: hear the forecast, switch the drive off, and put the bolt in by hand."
+                : "Nothing on the list feels the wind: hear the forecast, and put the bolt in by hand.");
 
     public static Setting Delay(double hours) => Of(
         "Delay relay of the frame",
         $"{hours:0.#} h after dawn",
-        "Started by the light sensor; swings to the afternoon side near solar noon, and the sensor brings it home at dusk.");
+        "Started by the light sensor; swings to the afternoon side, and the sensor brings it home at dusk.");
 
     public static Setting Timer(IReadOnlyList<(int Month, int Minutes)> times) => new(
         "Timer of the frame",
@@ -79,7 +137,7 @@ internal static class SolarSettingWords
     public static Setting ByHand(IReadOnlyList<(int Month, int Minutes)> times) => new(
         "Turning the frame by hand",
         Clock(times),
-        "To the afternoon side near solar noon, back to the morning side at dusk, with the bolt in its hole each time.");
+        "To the afternoon side at that time, back to the morning side at dusk, with the bolt in its hole each time.");
 
     public static Setting PumpStarts(double differenceK) => Of(
         "Pump starts",
@@ -94,24 +152,26 @@ internal static class SolarSettingWords
     public static Setting Flow(double kgPerS) => Of(
         "Flow",
         $"{kgPerS * SecondsPerMinute:0.0} L/min through all collectors",
-        "Set with the ball valve on the return while the pump runs.");
+        "Set with the regulating valve behind the pump and read on the flow indicator while the pump runs; mark it.");
 
     public static Setting WarmPipe(double lostK) => Of(
         "Check of the warm pipe",
         $"loses about {lostK:0.0} K from collector to tank at {HotC:0} °C on a day of 0 °C",
         "Feel or measure both ends on a sunny day; much more means wet or missing insulation.");
 
-    public static Setting Fill(double loopL, double tankL, int tanks, bool staysFull) => Of(
-        "Fill of the loop",
-        $"{loopL:0} L in collectors and pipes, {tankL:0} L in the {Written.Noun(tanks, "tank")}",
-        staysFull
-            ? "The loop is filled with antifreeze and stays full."
-            : "The loop's water stands in the tank while the pump rests: leave that much room in it.");
+    public static Setting Fill(SolarLoop solar)
+    {
+        var (loopL, tankL, tanks) = (solar.LoopLitres, solar.TankCount * solar.Tank.VolumeL, Written.Noun(solar.TankCount, "tank"));
+        var reason = solar.StaysFull ? Full
+            : solar.IsDrainedByValves ? LetOut
+            : solar.Protection.ExchangerEffectiveness < 1 ? InVessel : InTank;
+        return Of("Fill of the loop", $"{loopL:0} L in collectors and pipes, {tankL:0} L in the {tanks}", reason);
+    }
 
     public static Setting Ceiling(double ceilingC) => Of(
         "Tank's ceiling",
         $"{ceilingC:0} °C",
-        "Above it the pump stops: tank, pipe and heat release bear no more.");
+        "Above it, at the sensor on the tank's top, the pump stops: tank, pipe and heat release bear no more.");
 
     public static Setting Thermostat(double setC, double limitC) => Of(
         "Thermostat of the heat release",
@@ -129,9 +189,9 @@ internal static class SolarSettingWords
         $"{steps:0} through the day",
         "More steps gain little and wear the drive.");
 
-    public static Setting Antifreeze(double protectsToC) => Of(
+    public static Setting Antifreeze(double glycolPercent, double protectsToC) => Of(
         "Antifreeze",
-        $"good to {protectsToC:0} °C, tested every autumn",
+        $"{glycolPercent:0} % propylene glycol by mass, good to {protectsToC:0.#} °C, tested every autumn",
         "It ages; weak antifreeze freezes.");
 
     private static string Clock(IReadOnlyList<(int Month, int Minutes)> times) =>

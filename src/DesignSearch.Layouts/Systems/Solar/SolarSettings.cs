@@ -21,22 +21,45 @@ internal static class SolarSettings
             yield return SolarSettingWords.Stops(dials.LimitDeg);
         if (turning == TurningKind.TwoPosition)
             yield return Swing(solar, scenario);
+        if (solar.Drive is not null && turning != TurningKind.TwoPosition)
+            yield return SolarSettingWords.SunClock;
+        if (solar.Drive is not null)
+            yield return SolarSettingWords.FrameLight;
         if (solar.Turns)
-            yield return SolarSettingWords.Gale(scenario.Site.WorkingWindMPerS, solar.Stand.SpringBolt is not null);
+            yield return SolarSettingWords.Gale(scenario.Site.WorkingWindMPerS, !solar.IsTurnedByHand, solar.Stand.SpringBolt is not null);
         yield return SolarSettingWords.PumpStarts(dials.StartDifferenceK);
         yield return SolarSettingWords.PumpStops(dials.StopDifferenceK);
+        if (solar.Heat.LockOutC is { } above)
+            yield return SolarSettingWords.LockOut(above, solar.Heat.StandsC);
         yield return SolarSettingWords.Flow(solar.Flow.KgPerS);
         if (LostK(solar) is { } lost)
             yield return SolarSettingWords.WarmPipe(lost);
-        yield return SolarSettingWords.Fill(solar.LoopLitres, solar.TankCount * solar.Tank.VolumeL, solar.TankCount, solar.StaysFull);
-        yield return SolarSettingWords.Ceiling(solar.CeilingC);
+        yield return SolarSettingWords.Fill(solar);
+        yield return SolarSettingWords.Ceiling(solar.Heat.CeilingC);
+        if (solar.ClosedLoop is { } loop)
+            yield return SolarSettingWords.Vessel("loop", loop);
+        if (solar.ClosedTank is { } tank)
+            yield return SolarSettingWords.Vessel("tank", tank);
+        if (solar.VesselAboveTankM > 0)
+            yield return SolarSettingWords.DrainVessel(solar.VesselAboveTankM);
+        if (solar.IsDrainedByValves)
+        {
+            yield return SolarSettingWords.ValveRelay;
+            yield return SolarSettingWords.ValveLight;
+            if (!solar.Tank.IsClosed)
+                yield return SolarSettingWords.MakeUp;
+        }
+
         yield return SolarSettingWords.Thermostat(dials.ReleaseSetC, scenario.Greenhouse.FrostLimitC);
         yield return SolarSettingWords.Band(dials.ReleaseBandK);
-        if (turning == TurningKind.Stepped)
+        if (turning == TurningKind.Stepped && solar.Drive is not null)
             yield return SolarSettingWords.Steps(dials.Steps);
         if (solar.Drive is not null && solar.Frames > 1)
             yield return SolarSettingWords.DriveOrder;
-        yield return solar.StaysFull ? SolarSettingWords.Antifreeze(solar.Protection.ProtectsToC) : SolarSettingWords.RunsEmpty;
+        if (solar.Fluid is { } fluid)
+            yield return SolarSettingWords.Antifreeze(fluid.GlycolPercent, solar.ProtectsToC);
+        if (!solar.StaysFull)
+            yield return SolarSettingWords.RunsEmpty(solar.IsDrainedByValves);
         yield return SolarSettingWords.Summer;
     }
 

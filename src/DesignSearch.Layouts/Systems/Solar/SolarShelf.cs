@@ -18,12 +18,19 @@ internal sealed class SolarShelf(PartShelf shelf)
     // A corrugated pipe keeps water in its folds and never drains quite empty.
     private const double CorrugatedUm = 50;
 
+    // The solar controller watches collector, tank's bottom and tank's top.
+    private const int SensorsOfController = 3;
+
     private readonly Pipe[] metalPipes = [.. shelf.Of<Pipe>().Where(p => p.IsMetal && p.IsOutdoor)];
     private readonly PipeInsulation[] insulations = [.. shelf.Of<PipeInsulation>()];
 
     // The thriftiest first, of these the cheapest: a cheap strong one would want a larger supply and thicker cables.
     private readonly Pump[] pumps = [.. shelf.Of<Pump>().OrderBy(p => p.Watts)];
     private readonly Holdfast[] holdfasts = [.. shelf.Of<Holdfast>()];
+    private readonly Antifreeze[] fluids = [.. shelf.Of<Antifreeze>()];
+    private readonly ReliefValve[] reliefs = [.. shelf.Of<ReliefValve>()];
+    private readonly ExpansionVessel[] vessels = [.. shelf.Of<ExpansionVessel>()];
+    private readonly SolarController[] controllers = [.. shelf.Of<SolarController>()];
     private readonly Memory<FlowKey, LoopFlow> flows = new(MostFlows);
 
     /// <summary>The shelf of a catalogue, made once.</summary>
@@ -32,12 +39,12 @@ internal sealed class SolarShelf(PartShelf shelf)
     /// <summary>The cheapest pipe for the first metres from a collector that may stand dry; null where none serves.</summary>
     /// <param name="bearsC">Heat that it must bear [°C].</param>
     /// <param name="longPipe">The pipe that it goes on from.</param>
-    /// <param name="runsEmpty">Whether it must run empty by itself.</param>
-    public Pipe? FirstMetres(double bearsC, Pipe longPipe, bool runsEmpty)
+    /// <param name="protection">Whether it must run empty by itself, and the bore that it needs for it.</param>
+    public Pipe? FirstMetres(double bearsC, Pipe longPipe, FreezeProtection protection)
     {
         foreach (var pipe in metalPipes)
         {
-            var drains = !runsEmpty || pipe.RoughnessUm < CorrugatedUm;
+            var drains = protection.Method == FreezeMethod.Antifreeze || (!HoldsWater(pipe) && pipe.BoreMm >= protection.MinBoreMm);
             if (drains && pipe.MaxTemperatureC >= bearsC && pipe.BoreMm >= longPipe.BoreMm * LeastBoreShare)
                 return pipe;
         }
@@ -54,6 +61,74 @@ internal sealed class SolarShelf(PartShelf shelf)
         {
             if (sleeve.MaxTemperatureC >= bearsC && pipe.OuterMm >= sleeve.InnerFromMm && pipe.OuterMm <= sleeve.InnerToMm)
                 return sleeve;
+        }
+
+        return null;
+    }
+
+    /// <summary>Whether its folds keep water, so that it never drains quite empty.</summary>
+    /// <param name="pipe">The pipe.</param>
+    public static bool HoldsWater(Pipe pipe) => pipe.RoughnessUm >= CorrugatedUm;
+
+    /// <summary>The cheapest antifreeze that stays free of ice; null where none does.</summary>
+    /// <param name="coldC">Down to here [°C].</param>
+    public Antifreeze? Fluid(double coldC)
+    {
+        foreach (var fluid in fluids)
+        {
+            if (fluid.FreezesC <= coldC)
+                return fluid;
+        }
+
+        return null;
+    }
+
+    /// <summary>
+    /// The cheapest relief valve that opens before what it protects bursts; the one that opens first where none does; null without any.
+    /// </summary>
+    /// <param name="bearsBar">What bears least of all that it protects [bar].</param>
+    public ReliefValve? Relief(double bearsBar)
+    {
+        ReliefValve? first = null;
+        foreach (var valve in reliefs)
+        {
+            if (valve.OpensAtBar <= bearsBar)
+                return valve;
+            if (first is null || valve.OpensAtBar < first.OpensAtBar)
+                first = valve;
+        }
+
+        return first;
+    }
+
+    /// <summary>The expansion vessels, all of one size, that cost least; none where the catalogue has none.</summary>
+    /// <param name="litres">What they must hold together [L].</param>
+    /// <param name="bearsBar">Pressure that each must stand [bar].</param>
+    public (ExpansionVessel? Vessel, int Count) Vessels(double litres, double bearsBar)
+    {
+        var (best, many, least) = (default(ExpansionVessel), 0, decimal.MaxValue);
+        foreach (var vessel in vessels)
+        {
+            var count = (int)Math.Ceiling((litres / vessel.Litres) - 1e-9);
+            var price = shelf.PriceOf(vessel) * count;
+            if (vessel.MaxBar >= bearsBar && price < least)
+                (best, many, least) = (vessel, count, price);
+        }
+
+        return (best, many);
+    }
+
+    /// <summary>The cheapest controller that has its three sensors and can hold the pump back as wanted; null where none can.</summary>
+    /// <param name="volts">Its voltage [V].</param>
+    /// <param name="amperes">What it switches while the pump starts [A].</param>
+    /// <param name="lockOutC">Collector above which it may not start the pump [°C]; null where it may always.</param>
+    public SolarController? Controller(double volts, double amperes, double? lockOutC)
+    {
+        foreach (var controller in controllers)
+        {
+            var holdsBack = lockOutC is not { } above || (controller.LockOutFromC <= above && above <= controller.LockOutToC);
+            if (holdsBack && controller.Volts == volts && controller.RatedA >= amperes && controller.Sensors >= SensorsOfController)
+                return controller;
         }
 
         return null;

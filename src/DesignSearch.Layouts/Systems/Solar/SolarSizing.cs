@@ -10,8 +10,12 @@ namespace DesignSearch.Layouts.Systems.Solar;
 /// <summary>Works the solar plant of a layout out.</summary>
 internal static class SolarSizing
 {
-    // What bears least must stay clear of its limit (own choice).
-    private const double CeilingMarginK = 5;
+    // A flow below this share of what is wanted is refused; heat is reckoned with no less.
+    private const double LeastFlowShare = 0.4;
+
+    // The drain-back's vessel hangs this much lower than the fall of the pipe would let it (own choice).
+    private const double VesselSpareM = 0.1;
+    private const double PercentPerUnit = 100;
 
     // A pump that brings half as much again against no head still brings the flow through a heat release (common practice, no source).
     private const double ReleasePumpReserve = 1.5;
@@ -35,10 +39,16 @@ internal static class SolarSizing
         var area = count * collector.AreaM2;
         var perFrame = Math.Max(1, (int)Math.Floor((mount.MaxAreaM2 / collector.AreaM2) + Tiny));
         var runsEmpty = protection.Method != FreezeMethod.Antifreeze;
-        var lift = runsEmpty ? Math.Max(0, site.CollectorAboveTankM) : 0;
-        var first = collector.IsGlazed && !pipe.IsMetal ? shelf.FirstMetres(collector.StagnationC, pipe, runsEmpty) : pipe;
+        var above = site.CollectorAboveTankM;
+        var spare = above - (site.PipeRunM * protection.MinFallPercent / PercentPerUnit) - VesselSpareM;
+        var vesselAbove = Math.Clamp(spare, 0, protection.VesselAboveTankM);
+        var lift = runsEmpty ? Math.Max(0, above - vesselAbove) : 0;
+        var first = collector.IsGlazed && !pipe.IsMetal ? shelf.FirstMetres(collector.StagnationC, pipe, protection) : pipe;
         var wanted = layout.Get(SolarChoices.FlowLPerMinM2) / SecondsPerMinute;
-        var ceiling = CeilingC(tank, pipe, pump, release, jacket);
+        var flow = shelf.Flow(collector, count, pump, pipe, 2 * site.PipeRunM, lift, wanted);
+        var loopRelief = runsEmpty ? null : shelf.Relief(collector.MaxBar ?? double.MaxValue);
+        var heat = Heat(collector, area, protection, flow, (tank, jacket, release), pump, (pipe, insulation), loopRelief);
+        var litres = LoopLitres(collector, area, protection, pipe, site.PipeRunM);
         var releaseCount = layout.Get(SolarChoices.ReleaseCount);
         var releaseFlow = release.Unit == PartUnit.Metre ? release.FlowLPerMin : release.FlowLPerMin * releaseCount;
         var (frames, dials) = ((count + perFrame - 1) / perFrame, Dials(layout, mount));
@@ -64,14 +74,22 @@ internal static class SolarSizing
             FirstMetres = first,
             Insulation = insulation,
             FirstInsulation = FirstInsulation(collector, first, insulation, shelf),
-            LoopLitres = LoopLitres(collector, area, protection, pipe, site.PipeRunM),
+            LoopLitres = litres,
             Pump = pump,
-            Flow = shelf.Flow(collector, count, pump, pipe, 2 * site.PipeRunM, lift, wanted),
-            CeilingC = ceiling,
+            Flow = flow,
+            Heat = heat,
+            Controller = Controller(shelf, pump, heat),
+            Fluid = runsEmpty ? null : shelf.Fluid(protection.ProtectsToC),
+            ClosedLoop = runsEmpty ? null : ClosedWater.Loop(litres, count * collector.WaterL, Math.Max(0, above), loopRelief, shelf),
+            ClosedTank = tank.IsClosed
+                ? ClosedWater.Tank(tank.VolumeL, heat.CeilingC, tank.HeightM, shelf.Relief(tank.MaxBar ?? double.MaxValue), shelf)
+                : null,
+            VesselAboveTankM = vesselAbove,
+            FallM = above - vesselAbove,
             Release = release,
             ReleaseCount = releaseCount,
             ReleaseWPerK = release.WPerK * releaseCount,
-            ReleasePump = shelf.Pump(releaseFlow * ReleasePumpReserve, ceiling, pump.Volts),
+            ReleasePump = shelf.Pump(releaseFlow * ReleasePumpReserve, heat.CeilingC, pump.Volts),
         };
     }
 
@@ -88,11 +106,28 @@ internal static class SolarSizing
         ReleaseBandK = layout.Get(SolarChoices.ReleaseBandK),
     };
 
-    private static double CeilingC(Tank tank, Pipe pipe, Pump pump, HeatRelease release, TankJacket? jacket)
+    private static LoopHeat Heat(
+        Collector collector,
+        double areaM2,
+        FreezeProtection protection,
+        LoopFlow flow,
+        (Tank Tank, TankJacket? Jacket, HeatRelease Release) store,
+        Pump pump,
+        (Pipe Pipe, PipeInsulation? Sleeve) warm,
+        ReliefValve? relief)
     {
-        var store = Math.Min(tank.MaxTemperatureC, jacket?.MaxTemperatureC ?? double.MaxValue);
-        var loop = Math.Min(pipe.MaxTemperatureC, pump.MaxTemperatureC);
-        return Math.Min(Math.Min(store, loop), release.MaxTemperatureC) - CeilingMarginK;
+        var kgPerS = Math.Max(flow.KgPerS, LeastFlowShare * flow.WantedKgPerS);
+        var jacketC = store.Jacket?.MaxTemperatureC ?? double.MaxValue;
+        var storeC = Math.Min(Math.Min(store.Tank.MaxTemperatureC, jacketC), store.Release.MaxTemperatureC);
+        var warmC = Math.Min(warm.Pipe.MaxTemperatureC, warm.Sleeve?.MaxTemperatureC ?? double.MaxValue);
+        return LoopHeat.Of(
+            collector, kgPerS * protection.FluidJPerKgK / areaM2, protection.ExchangerEffectiveness, storeC, pump, warmC, relief);
+    }
+
+    private static SolarController? Controller(SolarShelf shelf, Pump pump, in LoopHeat heat)
+    {
+        var volts = pump.Volts >= SupplyPlan.MainsVolts ? SupplyPlan.MainsVolts : SupplyPlan.ControlVolts;
+        return shelf.Controller(volts, Circuit.OfPump("", pump.Volts, pump.Watts, 0, "").StartA, heat.LockOutC);
     }
 
     private static PipeInsulation? FirstInsulation(Collector collector, Pipe? first, PipeInsulation? insulation, SolarShelf shelf)

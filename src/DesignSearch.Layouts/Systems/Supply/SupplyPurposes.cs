@@ -76,6 +76,16 @@ internal static class SupplyPurposes
 
     public static Purpose ControlBoxGland { get; } = new(System, "Seals each cable into its box.", "under the control box");
 
+    public static Purpose Licensed { get; } = new(
+        System,
+        "Joins the mains and each device on them, tests all and certifies it; hours estimated, so ask for an offer.",
+        "at the dwelling's board and in the greenhouse");
+
+    public static Purpose LicensedBesideUnit { get; } = new(
+        System,
+        "Joins the mains, tests all and certifies it; hours estimated, so ask for an offer. The heat pump's own joining is in its price.",
+        "at the dwelling's board and in the greenhouse");
+
     public static Purpose MainsCable(bool hasMains) => new(
         System,
         "Brings the mains, 5 % for cuts included; a licensed person lays and joins it.",

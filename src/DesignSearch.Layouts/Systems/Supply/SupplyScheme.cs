@@ -30,6 +30,7 @@ internal static class SupplyScheme
         sketch.Add(box, SupplyPurposes.BranchBreaker(SupplyWords.TheOthers));
         foreach (var hasMains in new[] { true, false })
             sketch.Add(board, SupplyPurposes.ResidualCurrentDevice(hasMains), SupplyPurposes.Breaker(hasMains));
+        sketch.Add(box, LicensedWork.PurposeOf(plan));
         sketch.Join(
             board,
             Terminal.Feeds,

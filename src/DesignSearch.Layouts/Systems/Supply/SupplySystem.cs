@@ -67,6 +67,7 @@ public sealed class SupplySystem : PlantSystem, ISupplier
             circuits);
         var planned = SupplyShelf.Of(task.Shelf).Plan(key, k => SupplySizing.Plan(k, needs.Fresh()));
         needs.AddAll(planned.Needs);
+        needs.Licensed(LicensedWork.Hours(planned.Plan, site.MainsAtGreenhouse), LicensedWork.PurposeOf(planned.Plan));
         return planned.Plan;
     }
 }

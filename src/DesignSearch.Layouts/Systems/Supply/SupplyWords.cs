@@ -27,7 +27,10 @@ internal static class SupplyWords
         "Press the test button of the residual-current device; it must trip.", "every month of the season", 0.2);
 
     public static Upkeep MainsLook { get; } = new(
-        "Have a licensed person look at the mains: boxes, glands, joints and earth.", "as the local code says, and after any flood", 0.5);
+        "Have a licensed person look at the mains: boxes, glands, joints and earth.", "as the local code says, and after any flood", 0)
+    {
+        LicensedHoursPerYear = 0.5,
+    };
 
     public static Upkeep LowLook { get; } = new(
         "With the current off, look for damp in the control box, loose joints, green copper and bitten cables.", "every autumn", 0.5);

@@ -1,0 +1,63 @@
+using DesignSearch.Layouts.Design.Schemes;
+
+namespace DesignSearch.Layouts.Systems.Compost;
+
+/// <summary>Draws a compost heap: the way of its water, and who tells its pump.</summary>
+internal static class HeapScheme
+{
+    private static readonly Terminal Top = new("highest place", Medium.Water);
+    private static readonly Terminal Core = new("core", Medium.Signal);
+
+    public static void Draw(HeapPlan heap, SchemeSketch sketch)
+    {
+        var pile = sketch.Put(CompostPurposes.Mix, HeapSchemeWords.Heap, Symbol.Plain, Spot.Outdoors, Core);
+        sketch.Add(pile, CompostPurposes.Wrap, CompostPurposes.Hire, CompostPurposes.Cage, CompostPurposes.Tray, CompostPurposes.Probe);
+        Water(heap, sketch);
+        Control(heap, pile, sketch);
+    }
+
+    // From the pump out to the coil and back past the header tank, the cocks and the strainer.
+    private static void Water(HeapPlan heap, SchemeSketch sketch)
+    {
+        var coil = sketch.Put(
+            CompostPurposes.Coil, HeapSchemeWords.Coil, Symbol.Plain, Spot.Outdoors, Terminal.Inlet, Terminal.Outlet, Top);
+        sketch.Add(coil, CompostPurposes.Glycol, CompostPurposes.FluidTest, CompostPurposes.Fittings);
+        var vent = sketch.Put(CompostPurposes.Vent, HeapSchemeWords.Vent, Symbol.Vent, Spot.Outdoors, Terminal.Inlet);
+        sketch.Join(coil, Top, vent, Terminal.Inlet);
+        var header = sketch.Put(CompostPurposes.Header, HeapSchemeWords.Header, Symbol.Tank, Spot.House, Terminal.Inlet, Terminal.Outlet);
+        var cocks = sketch.Put(CompostPurposes.Cock, HeapSchemeWords.Cocks, Symbol.Valve, Spot.House, Terminal.Inlet, Terminal.Outlet);
+        var strainer = sketch.Put(
+            CompostPurposes.Strainer, HeapSchemeWords.Strainer, Symbol.Plain, Spot.House, Terminal.Inlet, Terminal.Outlet);
+        var mover = sketch.Put(
+            CompostPurposes.Pump,
+            CompostWords.PumpDevice,
+            Symbol.Pump,
+            Spot.House,
+            Terminal.Inlet,
+            Terminal.Outlet,
+            Terminal.Power,
+            Terminal.Told);
+        sketch.Join(mover, Terminal.Outlet, coil, Terminal.Inlet, heap.OutdoorM, CompostPurposes.Outdoor, CompostPurposes.Sleeve);
+        sketch.Join(coil, Terminal.Outlet, header, Terminal.Inlet, heap.OutdoorM, CompostPurposes.Outdoor, CompostPurposes.Sleeve);
+        sketch.Line(header, cocks, strainer, mover);
+    }
+
+    private static void Control(HeapPlan heap, Component? pile, SchemeSketch sketch)
+    {
+        var sensor = sketch.Put(
+            CompostPurposes.CoreSensor, HeapSchemeWords.CoreSensor, Symbol.Sensor, Spot.Outdoors, Terminal.Told, Terminal.Tells);
+        var core = sketch.Put(
+            CompostPurposes.CoreThermostat, HeapSchemeWords.CoreThermostat, Symbol.Thermostat, Spot.House, Terminal.Told, Terminal.Tells);
+        var house = sketch.Put(CompostPurposes.Thermostat, HeapSchemeWords.Thermostat, Symbol.Thermostat, Spot.House, Terminal.Tells);
+        sketch.Join(pile, Core, sensor, Terminal.Told);
+        sketch.Join(
+            sensor,
+            Terminal.Tells,
+            core,
+            Terminal.Told,
+            heap.OutdoorM + HeapListing.NearM,
+            CompostPurposes.SensorDuct);
+        sketch.Join(house, Terminal.Tells, core, Terminal.Told);
+        sketch.Join(core, Terminal.Tells, sketch.Find(CompostWords.PumpDevice), Terminal.Told);
+    }
+}
