@@ -71,7 +71,7 @@ internal static class InventedLayouts
             Checks = Checks(price, tooDear, o),
             Bill = bill,
             Settings = Settings(o),
-            Wires = o.Heater == 0 ? [] : [new("Heater", 230, 6.5, 6.5, "Mains cable 3 x 2.5 mm2", 85, 16, 3.2, 10, "its own thermostat", "")],
+            Wires = o.Heater == 0 ? [] : [new("Heater", 230, 6.5, 6.5, "Mains cable 3 x 2.5 mm2", 3, 85, 16, 3.2, 10, false, "its own thermostat", "")],
             Cautions = Cautions(o),
         };
     }

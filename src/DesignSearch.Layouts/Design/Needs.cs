@@ -30,7 +30,8 @@ public sealed class Needs(Catalogue catalogue, PriceLevel level)
     /// <param name="quantity">How much, in its unit.</param>
     /// <param name="purpose">What for and where.</param>
     /// <param name="duties">What it meets in the states of the plant.</param>
-    public void Add(IPart part, double quantity, Purpose purpose, params ReadOnlySpan<Duty> duties) => Add(part, quantity, purpose, default, duties);
+    public void Add(IPart part, double quantity, Purpose purpose, params ReadOnlySpan<Duty> duties) =>
+        Add(part, quantity, purpose, default, duties);
 
     /// <summary>Adds a part with the cable that joins it to its box.</summary>
     /// <param name="part">The part.</param>
@@ -131,7 +132,8 @@ public sealed class Needs(Catalogue catalogue, PriceLevel level)
     /// <param name="duties">What it meets in the states of the plant.</param>
     /// <param name="volts">Voltage that must fit [V]; 0 for any.</param>
     /// <param name="lead">The cable that joins it to its box.</param>
-    public void Small(SmallPartRole role, double quantity, Purpose purpose, ReadOnlySpan<Duty> duties, double volts = 0, Lead lead = default)
+    public void Small(
+        SmallPartRole role, double quantity, Purpose purpose, ReadOnlySpan<Duty> duties, double volts = 0, Lead lead = default)
     {
         if ((Shelf.Bearing(role, duties, volts) ?? Shelf.Cheapest(role, volts)) is { } part)
             Add(part, quantity, purpose, lead, duties);
@@ -170,7 +172,8 @@ public sealed class Needs(Catalogue catalogue, PriceLevel level)
     /// <param name="purpose">What for and where.</param>
     /// <param name="volts">Voltage that must fit where none was named [V]; 0 for any.</param>
     /// <param name="duties">What it meets in the states of the plant.</param>
-    public void Chosen(SmallPart? chosen, SmallPartRole role, double quantity, Purpose purpose, double volts = 0, params ReadOnlySpan<Duty> duties)
+    public void Chosen(
+        SmallPart? chosen, SmallPartRole role, double quantity, Purpose purpose, double volts = 0, params ReadOnlySpan<Duty> duties)
     {
         if (chosen is not null)
             Add(chosen, quantity, purpose, duties);

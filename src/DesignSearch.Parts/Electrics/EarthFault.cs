@@ -1,6 +1,8 @@
 namespace DesignSearch.Parts.Electrics;
 
-/// <summary>Whether protection trips on a dead short or a fault to earth, after IEC 60364-4-41. A licensed person measures and decides.</summary>
+/// <summary>
+/// Whether protection trips on a dead short or a fault to earth, after IEC 60364-4-41. A licensed person measures and decides.
+/// </summary>
 public static class EarthFault
 {
     /// <summary>Share of its voltage that the mains is sure to have.</summary>

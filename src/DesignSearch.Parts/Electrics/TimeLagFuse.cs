@@ -8,7 +8,9 @@ public static class TimeLagFuse
     /// <summary>How long a motor's start lasts, at most (common practice, no source) [s].</summary>
     public const double StartS = 0.3;
 
-    /// <summary>A fuse of this kind is not made to run at its rating for good: its size against the running current (common practice, no source).</summary>
+    /// <summary>
+    /// A fuse of this kind is not made to run at its rating for good: its size against the running current (common practice, no source).
+    /// </summary>
     public const double Spare = 1.25;
 
     /// <summary>
@@ -39,7 +41,9 @@ public static class TimeLagFuse
         return 0;
     }
 
-    /// <summary>For how long a fuse is sure to hold a current [s], on straight lines between the points of the standard on paper with two logarithmic scales.</summary>
+    /// <summary>
+    /// For how long a fuse is sure to hold a current [s]: straight lines between the points of the standard on two logarithmic scales.
+    /// </summary>
     /// <param name="times">The current as times the fuse's rating, 0 or more.</param>
     public static double HoldsS(double times)
     {

@@ -47,7 +47,9 @@ public sealed record SmallPart(PartInfo Info) : Part(Info)
     /// <summary>An enclosure: its two digits after IEC 60529, from 0 to 69; null where none is stated.</summary>
     public double? Ip { get; init; }
 
-    /// <summary>A circuit breaker: times its current at which it is sure to trip at once, 5 for curve B, 10 for C, 20 for D; null for other parts.</summary>
+    /// <summary>
+    /// A circuit breaker: times its current at which it is sure to trip at once, 5 for curve B, 10 for C, 20 for D; null for other parts.
+    /// </summary>
     public double? TripsAt { get; init; }
 
     /// <inheritdoc/>
@@ -70,6 +72,9 @@ public sealed record SmallPart(PartInfo Info) : Part(Info)
         DrawsM2 = cells.NumberIfAny("draws_m2", 1, 500, "A cover motor: area of screen that it draws [m²]"),
         Ip = cells.NumberIfAny("ip", 0, 69, "An enclosure: its two digits after IEC 60529"),
         TripsAt = cells.NumberIfAny(
-            "trips_at", 3, 20, "A circuit breaker: times its current at which it is sure to trip at once, 5 for curve B, 10 for C, 20 for D"),
+            "trips_at",
+            3,
+            20,
+            "A circuit breaker: times its current at which it is sure to trip at once, 5 for curve B, 10 for C, 20 for D"),
     };
 }

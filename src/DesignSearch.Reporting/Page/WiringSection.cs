@@ -43,7 +43,8 @@ internal static class WiringSection
         ],
         layout.Wires.Select(w => new Cell[]
         {
-            PlainText.Name(w.Device), Number(w.Volts, 0), Number(w.CurrentA, 2), Number(w.StartA, 2), Cable(w), w.Cores > 0 ? Number(w.Cores, 0) : "",
+            PlainText.Name(w.Device), Number(w.Volts, 0), Number(w.CurrentA, 2), Number(w.StartA, 2), Cable(w),
+            w.Cores > 0 ? Number(w.Cores, 0) : "",
             Number(w.DropPercent, 1),
             w.FuseA > 0 ? Number(w.FuseA, 2) : w.IsSignal ? "" : "none fits", w.SwitchedBy, w.Stops,
         }));

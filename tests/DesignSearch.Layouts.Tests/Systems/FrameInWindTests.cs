@@ -98,6 +98,8 @@ public sealed class FrameInWindTests : IDisposable
         // The upper four take the wind about the lower row, (1 + 0.25) m up the slope of 2 m, and the weight in front: ((1.5 · 4050 · 1.25) + (1.1 · 1020 · 0.5)) / 1.732 / 4.
         Assert.Equal(1177, Stand(built).PullN, 2.0);
         Assert.Contains("anchorage", Failing(On(s => s with { AnchorHoldsN = 1100 }), ("mount", "stand-wall")));
+        // Flat: 562.5 · 4 · 1.3 N at three quarters of 2 m, the weight at half of it, brackets at least a fifth of 2 m high.
+        Assert.Equal(((1.5 * 2925 * 1.5) + (1.1 * 1019.9)) / 0.4 / 4, Stand(Build(scenario, ("mount", "stand-wall"), ("tilt_deg", 0))).PullN, 2.0);
     }
 
     [Fact]
@@ -119,6 +121,13 @@ public sealed class FrameInWindTests : IDisposable
         var cast = Build(Lacking("anchor-screw", "anchor-screw-long"));
         Assert.Equal(["anchor-bolt", "cement-mix", "stand-timber"], Held(cast));
         Assert.False(Overturning(scenario, Listing(cast, SmallPartRole.Cement, 0)).Passed);
+
+        // Base 1.2 + 0.3 m, 0.8 m down: 4050 (0.866 · 2.3825 + 0.5 · 0.875) = 10 128 N·m; 1.5 · 10 128 / (0.9 · 0.75) - 1177 N of stand = 21 330 N.
+        Validation.Equal("wind F cast feet of a stand", "concrete under 4 m2 at 60 deg, 30 m/s [m3]", 0.8888, Stand(cast).ConcreteM3, 0.001, "EN 1991-1-4, 7.4.3, and EN 1990, table A1.2(A), by hand; concrete 24 kN/m3 from memory", "Stand.ConcreteM3");
+
+        // Hardly any wind: four blocks 0.3 m square; and never shallower than the 305 mm of US codes.
+        var calm = Lacking("anchor-screw", "anchor-screw-long") with { Site = scenario.Site with { DesignWindMPerS = 5, FrostDepthM = 0 } };
+        Assert.Equal((0.305, 4 * 0.09 * 0.305), (Stand(Build(calm)).DepthM, Math.Round(Stand(Build(calm)).ConcreteM3, 9)));
     }
 
     [Fact]
@@ -146,7 +155,7 @@ public sealed class FrameInWindTests : IDisposable
         Assert.Contains(settings, s => s.What == "Turning the frame by hand");
         Assert.Contains(settings, s => s.What == "Before a gale" && s.Reason.Contains("by hand", StringComparison.Ordinal));
         Assert.Equal(2, Bought(built, SmallPartRole.HoseLoop));
-        Assert.Equal(["bolt-hand", "cement-mix", "stops-timber", "two-position-hand"], Held(built));
+        Assert.Equal(["bolt-hand", "cement-mix", "hose-loop-20", "stops-timber", "two-position-hand"], Held(built));
         Assert.Contains(solar.Cautions, c => c.Topic == "Turned by hand");
         Assert.Single(solar.Doubts);
         Assert.DoesNotContain(solar.Upkeep, u => u.What.Contains("switch", StringComparison.Ordinal));

@@ -21,7 +21,7 @@ public sealed class WiringConsistencyTests
     [
         (SmallPartRole.ReversingInterlock, "interlock"), (SmallPartRole.LightSensor, "light sensor"), (SmallPartRole.LimitSwitch, "limit switch at"),
         (SmallPartRole.Thermostat, "thermostat"), (SmallPartRole.DifferenceController, "difference controller"), (SmallPartRole.HighLimit, "cut-out in"),
-        (SmallPartRole.Diode, "diode across"), (SmallPartRole.Contactor, "contactor"), (SmallPartRole.SunClock, "sun clock"),
+        (SmallPartRole.Diode, "diode across"), (SmallPartRole.Contactor, "contactor"), (SmallPartRole.SunClock, "sun clock"), (SmallPartRole.DelayRelay, "delay relay"),
         (SmallPartRole.CircuitBreaker, "circuit breaker"), (SmallPartRole.ResidualCurrentDevice, "residual-current device and"), (SmallPartRole.Isolator, "isolator"),
     ];
 
@@ -82,7 +82,7 @@ public sealed class WiringConsistencyTests
         if (devices != rows || supplies != plan.Lines.Count)
             yield return $"{devices} devices and {supplies} supplies bought, {rows} and {plan.Lines.Count} wired";
         // Controls: each that is bought is a row, and what the rows speak of is bought.
-        foreach (var needed in built.Parts.Where(p => p.Part is SmallPart s && Controls.IsControl(s.Role)))
+        foreach (var needed in built.Parts.Where(p => p.Part is SmallPart s && Controls.IsControl(s)))
         {
             if (!wires.Any(w => w.Device == needed.Part.Name && w.Stops == needed.Purpose.Why))
                 yield return $"not wired: {needed.Part.Name}";

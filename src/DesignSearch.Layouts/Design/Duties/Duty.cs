@@ -47,7 +47,8 @@ public readonly record struct Duty(PlantState State, Rating Rating, double Value
         return spare >= 0 ? 1 : spare;
     }
 
-    private static double Spare(double bears, double meets) => Math.Abs(bears - meets) < Tiny ? 0 : (bears - meets) / Math.Max(Math.Abs(bears), Tiny);
+    private static double Spare(double bears, double meets) =>
+        Math.Abs(bears - meets) < Tiny ? 0 : (bears - meets) / Math.Max(Math.Abs(bears), Tiny);
 
     private const double Tiny = 1e-9;
 }

@@ -10,7 +10,9 @@ internal static class DutyWords
         var (name, system) = (needed.Part.Name, needed.Purpose.System);
         if (duty.Rating == Rating.IpCode)
         {
-            FormattableString has = needed.Part.Bears(duty.Rating) is { } code ? (FormattableString)$"has IP{code:00}" : $"has none in the catalogue";
+            FormattableString has = needed.Part.Bears(duty.Rating) is { } code
+                ? (FormattableString)$"has IP{code:00}"
+                : $"has none in the catalogue";
             return $"{name} ({system}) wants IP{duty.Value:00} where it stands and {has}.";
         }
 

@@ -18,7 +18,7 @@ public static class Controls
         for (var i = 0; i < parts.Count; i++)
         {
             var (needed, count, part) = (parts[i], (int)parts[i].Quantity, parts[i].Part as SmallPart);
-            if (part is null ? needed.Part is not IControlPart : !IsControl(part.Role))
+            if (part is null ? needed.Part is not IControlPart : !IsControl(part))
                 continue;
             var (volts, each) = part is not null ? (Volts(part), part.Watts) : needed.Part is IControlPart control ? (control.Volts, control.Watts) : default;
             var watts = count * each;
@@ -34,12 +34,18 @@ public static class Controls
         }
     }
 
-    /// <summary>Whether a part switches or senses.</summary>
-    /// <param name="role">Its task.</param>
-    public static bool IsControl(SmallPartRole role) => role is SmallPartRole.DifferenceController or SmallPartRole.TemperatureSensor
-        or SmallPartRole.Thermostat or SmallPartRole.Timer or SmallPartRole.SunClock or SmallPartRole.LightSensor or SmallPartRole.LimitSwitch
-        or SmallPartRole.Relay or SmallPartRole.ReversingInterlock or SmallPartRole.Contactor or SmallPartRole.Diode
-        or SmallPartRole.HandSwitch or SmallPartRole.HighLimit or SmallPartRole.DelayRelay or SmallPartRole.TemperatureRelay
+    /// <summary>Whether a part switches or senses: all that draws current for it, and what needs none.</summary>
+    /// <param name="part">The part.</param>
+    public static bool IsControl(SmallPart part)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        return part.Role is not (SmallPartRole.CoverMotor or SmallPartRole.MotorValve) && (part.Watts > 0 || Switches(part.Role));
+    }
+
+    private static bool Switches(SmallPartRole role) => role is SmallPartRole.DifferenceController or SmallPartRole.TemperatureSensor
+        or SmallPartRole.Thermostat or SmallPartRole.Timer or SmallPartRole.SunClock or SmallPartRole.DelayRelay or SmallPartRole.LightSensor
+        or SmallPartRole.LimitSwitch or SmallPartRole.Relay or SmallPartRole.ReversingInterlock or SmallPartRole.Contactor
+        or SmallPartRole.Diode or SmallPartRole.HandSwitch or SmallPartRole.HighLimit or SmallPartRole.TemperatureRelay
         or SmallPartRole.ChangeoverRelay or SmallPartRole.ProbeThermostat;
 
     // A contactor's coil is on low voltage; a diode's and a hand switch's voltage is what it blocks or bears, not what it draws at.

@@ -78,7 +78,10 @@ public sealed record LowLine
         }
     }
 
-    /// <summary>The time-lag fuse right behind the supply: above everything running with a quarter in hand and above the start [A]; 0 where no size is.</summary>
+    /// <summary>
+    /// The time-lag fuse right behind the supply: above everything running with a quarter in hand and above the start [A]; 0 where no
+    /// size is.
+    /// </summary>
     public double MainFuseA => TimeLagFuse.SizeFor(RunningA, StartA);
 
     /// <summary>The one fuse of all controls [A].</summary>
@@ -99,7 +102,9 @@ public sealed record LowLine
         }
     }
 
-    /// <summary>What the cables must bear for their fuses, as a share of what they bear, at the worst of them; infinite where no fuse size serves.</summary>
+    /// <summary>
+    /// What the cables must bear for their fuses, as a share of what they bear, at the worst of them; infinite where no fuse size serves.
+    /// </summary>
     public double WorstFuseShare
     {
         get

@@ -37,8 +37,8 @@ public static class Reversing
     }
 
     /// <summary>
-    /// Whether end switches stand in the coils of the interlock, each with a cable back to the box, because none bears the motor with a diode
-    /// across it that lets the motor come back.
+    /// Whether end switches stand in the coils of the interlock, each with a cable back to the box, because none bears the motor with a
+    /// diode across it that lets the motor come back.
     /// </summary>
     /// <param name="shelf">Where parts are found.</param>
     /// <param name="volts">The motor's voltage [V].</param>

@@ -24,7 +24,9 @@ public sealed record SupplyPlan
     /// <summary>Its length one way [m].</summary>
     public required double MainsCableM { get; init; }
 
-    /// <summary>Circuit breaker where the mains cable begins; null without mains, or where the catalogue has none between load and cable.</summary>
+    /// <summary>
+    /// Circuit breaker where the mains cable begins; null without mains, or where the catalogue has none between load and cable.
+    /// </summary>
     public required SmallPart? Breaker { get; init; }
 
     /// <summary>The worst way of a dead short on the mains; null without mains, or where breaker or cable lack.</summary>

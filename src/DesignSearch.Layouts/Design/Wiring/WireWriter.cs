@@ -26,7 +26,8 @@ public static class WireWriter
         var (cable, metres) = (supply.MainsCable, supply.MainsCableM);
         double Percent(double branchV) =>
             100 * ((cable is null ? 0 : CableDrop.Volts(cable, metres, supply.MainsA)) + branchV) / SupplyPlan.MainsVolts;
-        var feeder = new Circuit(WireWords.MainsFeeder, SupplyPlan.MainsVolts, supply.MainsW, metres, WireWords.MainsSwitch, WireWords.MainsStops)
+        const double Volts = SupplyPlan.MainsVolts;
+        var feeder = new Circuit(WireWords.MainsFeeder, Volts, supply.MainsW, metres, WireWords.MainsSwitch, WireWords.MainsStops)
         {
             StartA = supply.MainsStartA,
             Cable = cable,
@@ -40,14 +41,19 @@ public static class WireWriter
     {
         var drop = line.Feeder is null ? 0 : CableDrop.Volts(line.Feeder, line.FeederM, line.RunningA) / line.Volts;
         var from = mainsInHouse ? WireWords.MainsBox : WireWords.DwellingSocket;
-        var feeder = new Circuit(WireWords.Supply(line.Volts), line.Volts, line.Watts, line.FeederM, from, "") { StartA = line.StartA, Cable = line.Feeder };
+        var feeder = new Circuit(WireWords.Supply(line.Volts), line.Volts, line.Watts, line.FeederM, from, "")
+        {
+            StartA = line.StartA,
+            Cable = line.Feeder,
+        };
         wires.Add(Row(feeder, 100 * drop, Serving(line.MainFuseA, line.Feeder)));
         foreach (var c in line.Circuits)
             wires.Add(Row(c, 100 * line.Drop(c), Serving(line.FuseBefore(c), c.Cable)));
     }
 
     // The fuse where its cable bears it.
-    private static double Serving(double fuseA, Cable? cable) => cable is null || fuseA * TimeLagFuse.CableShare <= cable.RatedA + 1e-9 ? fuseA : 0;
+    private static double Serving(double fuseA, Cable? cable) =>
+        cable is null || fuseA * TimeLagFuse.CableShare <= cable.RatedA + 1e-9 ? fuseA : 0;
 
     private static Wire Row(Circuit c, double percent, double fuse) => new(
         c.Device,

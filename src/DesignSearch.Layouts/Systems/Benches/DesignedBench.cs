@@ -31,7 +31,14 @@ internal sealed class DesignedBench(Bench bench, BenchNumbers numbers, bool swit
 
     public override IEnumerable<Circuit> Circuits => !IsHeated
         ? []
-        : [new(BenchWords.Device, bench.Volts, numbers.PowerW, OnMains ? 0 : NearM, switchesDirectly ? BenchWords.Thermostat : BenchWords.Relay, "") { BringsLead = OnMains, WantsOwnBreaker = OnMains }];
+        :
+        [
+            new(BenchWords.Device, bench.Volts, numbers.PowerW, OnMains ? 0 : NearM, SwitchedBy, "")
+            {
+                BringsLead = OnMains,
+                WantsOwnBreaker = OnMains,
+            },
+        ];
 
     public override IEnumerable<Caution> Cautions =>
         IsHeated ? [BenchWords.HeatInTheWet, BenchWords.FleeceFire, Dangers.CarbonMonoxide] : [];
@@ -44,6 +51,8 @@ internal sealed class DesignedBench(Bench bench, BenchNumbers numbers, bool swit
     ];
 
     private bool IsHeated => numbers.PowerW > 0;
+
+    private string SwitchedBy => switchesDirectly ? BenchWords.Thermostat : BenchWords.Relay;
 
     private bool OnMains => bench.Volts >= SupplyPlan.MainsVolts;
 

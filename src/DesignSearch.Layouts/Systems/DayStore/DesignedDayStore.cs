@@ -93,7 +93,8 @@ internal sealed class DesignedDayStore(EarthPipe pipe, StoreFan fan, PipeField l
         needs.Pick(header, DayStoreWords.WantedHeader(laid.Count), 1, DayStoreWords.Header);
         needs.Add(fan, 1, DayStoreWords.Fan);
         var load = Duty.Current(PlantState.Running, fan.Watts / fan.Volts);
-        needs.Contact(SmallPartRole.Thermostat, 2, DayStoreWords.Thermostats, load, volts, new Lead(NearM, OnMains ? MainsCores : LowCores));
+        var lead = new Lead(NearM, OnMains ? MainsCores : LowCores);
+        needs.Contact(SmallPartRole.Thermostat, 2, DayStoreWords.Thermostats, load, volts, lead);
         needs.Small(SmallPartRole.TemperatureSensor, 1, DayStoreWords.SoilSensor);
         needs.Contact(SmallPartRole.DifferenceController, 1, DayStoreWords.Controller, load, volts);
     }

@@ -31,8 +31,13 @@ internal sealed class DesignedHeater(Heater heater, HeaterNumbers numbers, bool 
     {
         get
         {
-            var by = heater.HasThermostat ? HeaterWords.OwnThermostat : switchesDirectly ? HeaterWords.FrostThermostat : HeaterWords.Contactor;
-            yield return new(HeaterWords.Device, heater.Volts, heater.Watts, 0, by, HeaterWords.Stops) { BringsLead = true, WantsOwnBreaker = true };
+            var by = switchesDirectly ? HeaterWords.FrostThermostat : HeaterWords.Contactor;
+            by = heater.HasThermostat ? HeaterWords.OwnThermostat : by;
+            yield return new(HeaterWords.Device, heater.Volts, heater.Watts, 0, by, HeaterWords.Stops)
+            {
+                BringsLead = true,
+                WantsOwnBreaker = true,
+            };
         }
     }
 
@@ -60,20 +65,21 @@ internal sealed class DesignedHeater(Heater heater, HeaterNumbers numbers, bool 
     public override void List(Needs needs)
     {
         var load = Duty.Current(PlantState.DesignNight, heater.Watts / heater.Volts);
+        var (onMains, onLow) = (new Lead(NearM, MainsCores), new Lead(NearM, LowCores));
         needs.Add(heater, 1, HeaterWords.Heater);
-        needs.Small(SmallPartRole.HighLimit, 1, HeaterWords.HighLimit, [load], SupplyPlan.MainsVolts, new Lead(NearM, MainsCores));
+        needs.Small(SmallPartRole.HighLimit, 1, HeaterWords.HighLimit, [load], SupplyPlan.MainsVolts, onMains);
         if (heater.HasThermostat)
             return;
         if (switchesDirectly)
         {
-            needs.Small(SmallPartRole.Thermostat, 1, HeaterWords.ThermostatPart, [load], SupplyPlan.MainsVolts, new Lead(NearM, MainsCores));
+            needs.Small(SmallPartRole.Thermostat, 1, HeaterWords.ThermostatPart, [load], SupplyPlan.MainsVolts, onMains);
             return;
         }
 
         var coil = (needs.Shelf.Bearing(SmallPartRole.Contactor, [load], SupplyPlan.MainsVolts)?.Watts ?? 0) / SupplyPlan.ControlVolts;
         needs.Small(SmallPartRole.Contactor, 1, HeaterWords.ContactorPart, [load], SupplyPlan.MainsVolts);
         var switches = Duty.Current(PlantState.DesignNight, coil);
-        needs.Contact(SmallPartRole.Thermostat, 1, HeaterWords.ThermostatPart, switches, SupplyPlan.ControlVolts, new Lead(NearM, LowCores));
+        needs.Contact(SmallPartRole.Thermostat, 1, HeaterWords.ThermostatPart, switches, SupplyPlan.ControlVolts, onLow);
     }
 
     public override void Draw(SchemeSketch sketch)
@@ -82,7 +88,8 @@ internal sealed class DesignedHeater(Heater heater, HeaterNumbers numbers, bool 
         var cutOut = sketch.Put(HeaterWords.HighLimit, HeaterWords.HighLimitName, Symbol.LimitSwitch, Spot.House, Terminal.Tells);
         sketch.Join(cutOut, Terminal.Tells, warm, Terminal.Told);
         var thermostat = sketch.Put(HeaterWords.ThermostatPart, HeaterWords.FrostThermostat, Symbol.Thermostat, Spot.House, Terminal.Tells);
-        var contactor = sketch.Put(HeaterWords.ContactorPart, HeaterWords.ContactorName, Symbol.Relay, Spot.House, Terminal.Told, Terminal.Tells);
+        var contactor = sketch.Put(
+            HeaterWords.ContactorPart, HeaterWords.ContactorName, Symbol.Relay, Spot.House, Terminal.Told, Terminal.Tells);
         sketch.Join(thermostat, Terminal.Tells, contactor ?? warm, Terminal.Told);
         sketch.Join(contactor, Terminal.Tells, warm, Terminal.Told);
     }

@@ -6,7 +6,7 @@ using DesignSearch.Parts.Small;
 
 namespace DesignSearch.Layouts.Systems.Skin;
 
-/// <summary>The motors of a night cover: each face of the house has a screen or curtain of its own, and as many motors as draw it.</summary>
+/// <summary>The motors of a night cover: each face of the house has a screen or curtain, and as many motors as draw it.</summary>
 /// <param name="Motor">The motor.</param>
 /// <param name="PerFace">Motors for each face, in the order of the house's faces.</param>
 /// <param name="CableM">From the control box to a motor, one way [m].</param>
@@ -30,7 +30,8 @@ internal sealed record CoverMotors(SmallPart Motor, IReadOnlyList<int> PerFace, 
             {
                 for (var i = 0; i < PerFace[face]; i++)
                 {
-                    yield return new(SkinWords.MotorDevice(face, i), Motor.Volts, Motor.Watts, CableM, SkinWords.MotorSwitch, SkinWords.MotorStops)
+                    var device = SkinWords.MotorDevice(face, i);
+                    yield return new(device, Motor.Volts, Motor.Watts, CableM, SkinWords.MotorSwitch, SkinWords.MotorStops)
                     {
                         StartA = StartA,
                     };

@@ -71,7 +71,8 @@ internal sealed class DesignedSkin(Skin skin, Greenhouse house, CoverMotors? mot
         var interlock = sketch.Put(SkinWords.Interlock, SkinWords.InterlockName, Symbol.Relay, Spot.House, Terminal.Told, Terminal.Tells);
         sketch.Add(interlock, SkinWords.HandSwitch);
         sketch.Join(sensor, Terminal.Tells, interlock, Terminal.Told);
-        foreach (var each in sketch.PutEach(SkinWords.CoverMotor, [.. motors.Circuits.Select(c => c.Device)], Symbol.Motor, Spot.Skin, Terminal.Turns, Terminal.Power, Terminal.Told))
+        IReadOnlyList<string> names = [.. motors.Circuits.Select(c => c.Device)];
+        foreach (var each in sketch.PutEach(SkinWords.CoverMotor, names, Symbol.Motor, Spot.Skin, Terminal.Turns, Terminal.Power, Terminal.Told))
         {
             sketch.Join(each, Terminal.Turns, screen, Terminal.Turned);
             sketch.Join(interlock, Terminal.Tells, each, Terminal.Told);

@@ -43,11 +43,13 @@ internal static class SkinWords
     public static Purpose Interlock { get; } =
         new(System, "Bears the cover motors, one for each; both directions can never be on together.", "in the control box");
 
-    public static Purpose HandSwitch { get; } = new(System, "Draws the cover by hand, stops it, or leaves it to the light sensor.", "in the control box");
+    public static Purpose HandSwitch { get; } =
+        new(System, "Draws the cover by hand, stops it, or leaves it to the light sensor.", "in the control box");
 
     public static Purpose CoverWires { get; } = new(System, "Carries the cover and keeps its edges closed.", "under the roof");
 
-    public static Purpose LightSensor { get; } = new(System, "Tells dusk from day; it works the interlocks, not the motors.", "outside, facing the open sky");
+    public static Purpose LightSensor { get; } =
+        new(System, "Tells dusk from day; it works the interlocks, not the motors.", "outside, facing the open sky");
 
     public static Purpose Sealing { get; } = new(
         System,

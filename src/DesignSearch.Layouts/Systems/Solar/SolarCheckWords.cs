@@ -39,7 +39,9 @@ internal static class SolarCheckWords
         Both(
             $"In the storm the wind turns a frame with {stand.TurnsNm:0} N·m; the stops hold {stand.Stops?.HoldsNm ?? 0:0} N·m,",
             $"the locking bolt {stand.Bolt?.HoldsNm ?? 0:0} N·m."),
-        $"On the list for {frames} {Written.Noun(frames, "frame")}: {stops:0} pairs of stops, {bolts:0} bolts that hold it.");
+        Both(
+            $"On the list for {Written.Count(frames, "frame")}: {Written.Count((long)stops, "pair of stops", "pairs of stops")}",
+            $"and {Written.Count((long)bolts, "bolt")} that hold it."));
 
     public static FormattableString Locking(Drive drive, Holdfast? bolt) => Both(
         $"The drive's gear passes on {100 * drive.GearEfficiency:0} % and is {(drive.IsSelfLocking ? "" : "not ")}sold as self-locking;",

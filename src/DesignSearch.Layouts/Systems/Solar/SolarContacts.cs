@@ -71,8 +71,8 @@ internal static class SolarContacts
         var fan = solar.Release.Volts > 0 ? solar.Release.FanWatts * solar.ReleasePieces / solar.Release.Volts : 0;
         var pump = solar.ReleasePump is { } p ? Circuit.OfPump("", p.Volts, p.Watts, 0, "").StartA : 0;
         var switched = Duty.Current(PlantState.DesignNight, solar.IsRelayed ? fan : fan + pump);
-        var cores = solar.ThermostatVolts >= SupplyPlan.MainsVolts ? MainsCores : ThermostatCores;
-        needs.Contact(SmallPartRole.Thermostat, 1, SolarPurposes.Thermostat, switched, solar.ThermostatVolts, new Lead(SolarCircuits.NearM, cores));
+        var lead = new Lead(SolarCircuits.NearM, solar.ThermostatVolts >= SupplyPlan.MainsVolts ? MainsCores : ThermostatCores);
+        needs.Contact(SmallPartRole.Thermostat, 1, SolarPurposes.Thermostat, switched, solar.ThermostatVolts, lead);
         if (solar.IsRelayed)
             needs.Small(SmallPartRole.Relay, 1, SolarPurposes.Relay, [Duty.Current(PlantState.DesignNight, pump)]);
     }

@@ -43,10 +43,17 @@ internal static class SolarListing
         else
             needs.Add(solar.Collector, solar.Count, SolarPurposes.Collector);
         var byArea = solar.Mount.Unit == PartUnit.SquareMetre;
-        needs.Add(solar.Mount, byArea ? solar.AreaM2 : solar.Frames, solar.Turns ? SolarPurposes.TurningMount : SolarPurposes.FixedMount);
+        needs.Add(solar.Mount, byArea ? solar.AreaM2 : solar.Frames, MountPurpose(solar));
         Founded(solar, needs);
         needs.Small(SmallPartRole.Fittings, solar.Count, SolarPurposes.CollectorFittings, [solar.Heat.AtCollector]);
     }
+
+    private static Purpose MountPurpose(SolarLoop solar) => solar.Turns ? SolarPurposes.TurningMount : solar.Mount.Founding switch
+    {
+        Founding.Wall => SolarPurposes.WallMount,
+        Founding.Ballast => SolarPurposes.BallastMount,
+        _ => SolarPurposes.FixedMount,
+    };
 
     // By what the mount says of itself: feet in the ground, a post in a block, bolts in a wall, weight on trays.
     private static void Founded(SolarLoop solar, Needs needs)

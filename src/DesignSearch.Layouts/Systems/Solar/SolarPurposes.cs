@@ -26,9 +26,15 @@ internal static class SolarPurposes
     public static Purpose CollectorFittings { get; } = new(CollectorSystem, "Joins collector and pipe in metal.", "at the collectors");
 
     public static Purpose FixedMount { get; } =
-        new(MountSystem, "Holds the collectors at their tilt against wind and snow.", "on footings");
+        new(MountSystem, "Holds the collectors at their tilt against wind and snow.", "on its screws or footings");
 
-    public static Purpose TurningMount { get; } = new(MountSystem, "Turns the collectors after the sun.", "on footings");
+    public static Purpose WallMount { get; } =
+        new(MountSystem, "Holds the collectors at their tilt against wind and snow.", "on the wall");
+
+    public static Purpose BallastMount { get; } =
+        new(MountSystem, "Holds the collectors at their tilt against wind and snow.", "on its trays, on level ground");
+
+    public static Purpose TurningMount { get; } = new(MountSystem, "Turns the collectors after the sun.", "on its screws or footing");
 
     public static Purpose Anchor { get; } = new(MountSystem, "Holds the frame down in a storm.", "under the frame's feet");
 
@@ -65,7 +71,8 @@ internal static class SolarPurposes
 
     public static Purpose Interlock { get; } = new(DriveSystem, "Keeps both directions from ever being on together.", "in the control box");
 
-    public static Purpose HandSwitch { get; } = new(DriveSystem, "Turns the frame by hand, stops it, or leaves it to its control.", "in the control box");
+    public static Purpose HandSwitch { get; } =
+        new(DriveSystem, "Turns the frame by hand, stops it, or leaves it to its control.", "in the control box");
 
     public static Purpose ValveSwitch { get; } =
         new(FrostSystem, "Opens the valves by hand, shuts them, or leaves them to their control.", "in the control box");
@@ -78,7 +85,7 @@ internal static class SolarPurposes
     public static Purpose ShaftSeal { get; } = new(DriveSystem, "Keeps rain and grit out of the bearing.", "on the shaft");
 
     public static Purpose HoseLoop { get; } =
-        new(DriveSystem, "Lets the pipes follow the frame.", "between pipe and collector, with a slack loop");
+        new(MountSystem, "Lets the pipes follow the frame.", "between pipe and collector, with a slack loop");
 
     public static Purpose FirstMetres { get; } = new(
         PipeSystem,

@@ -17,7 +17,11 @@ internal static class SolarScheme
     {
         var turns = solar.Drive is not null;
         var field = sketch.Put(
-            SolarPurposes.Collector, SolarSchemeWords.Collectors, Symbol.Collector, Spot.Outdoors, [Terminal.Inlet, Terminal.Outlet, Vent, .. turns ? [Terminal.Turned] : Array.Empty<Terminal>()]);
+            SolarPurposes.Collector,
+            SolarSchemeWords.Collectors,
+            Symbol.Collector,
+            Spot.Outdoors,
+            [Terminal.Inlet, Terminal.Outlet, Vent, .. turns ? [Terminal.Turned] : Array.Empty<Terminal>()]);
         sketch.Add(field, SolarPurposes.CollectorFittings, SolarPurposes.FixedMount, SolarPurposes.TurningMount, SolarPurposes.Anchor, SolarPurposes.Footing);
         sketch.Add(field, SolarPurposes.Ballast, SolarPurposes.WallBolt, SolarPurposes.Stops, SolarPurposes.HandBolt, SolarPurposes.ShaftSeal);
         sketch.Add(field, SolarPurposes.Grease);
@@ -86,7 +90,12 @@ internal static class SolarScheme
             SolarDevices.ProtectionPart(solar.StaysFull, powered),
             Symbol.Plain,
             Spot.House,
-            [Terminal.Inlet, Terminal.Outlet, .. powered ? [Terminal.Power, Terminal.Told] : Array.Empty<Terminal>(), .. solar.StaysFull ? [Safety] : solar.IsDrainedByValves ? [Drained] : Array.Empty<Terminal>()]);
+            [
+                Terminal.Inlet,
+                Terminal.Outlet,
+                .. powered ? [Terminal.Power, Terminal.Told] : Array.Empty<Terminal>(),
+                .. solar.StaysFull ? [Safety] : solar.IsDrainedByValves ? [Drained] : Array.Empty<Terminal>(),
+            ]);
         sketch.Join(protection, Drained, sketch.Put(SolarPurposes.DrainPoint, SolarSchemeWords.DrainPoint, Symbol.Plain, Spot.House, Terminal.Inlet), Terminal.Inlet);
         sketch.Add(protection, SolarPurposes.ValveSwitch);
         if (solar.StaysFull)
@@ -157,7 +166,11 @@ internal static class SolarScheme
         var hasFan = solar.Release.FanWatts > 0;
         var mover = sketch.Put(SolarPurposes.ReleasePump, SolarDevices.ReleasePump, Symbol.Pump, Spot.House, Terminal.Inlet, Terminal.Outlet, Terminal.Power, Terminal.Told);
         var release = sketch.Put(
-            SolarPurposes.Release, SolarDevices.ReleasePart(hasFan), hasFan ? Symbol.Fan : Symbol.Plain, Spot.House, [Terminal.Inlet, Terminal.Outlet, .. hasFan ? [Terminal.Power, Terminal.Told] : Array.Empty<Terminal>()]);
+            SolarPurposes.Release,
+            SolarDevices.ReleasePart(hasFan),
+            hasFan ? Symbol.Fan : Symbol.Plain,
+            Spot.House,
+            [Terminal.Inlet, Terminal.Outlet, .. hasFan ? [Terminal.Power, Terminal.Told] : Array.Empty<Terminal>()]);
         var strainer = sketch.Put(SolarPurposes.ReleaseStrainer, SolarSchemeWords.ReleaseStrainer, Symbol.Plain, Spot.House, Terminal.Inlet, Terminal.Outlet);
         sketch.Join(store, HeatOut, strainer ?? mover, Terminal.Inlet, 0, SolarPurposes.ReleasePipe);
         sketch.Join(strainer, Terminal.Outlet, mover, Terminal.Inlet);

@@ -115,17 +115,19 @@ internal static class SolarSettingWords
         $"just beyond {deg:0}° to either side of the middle",
         "They take the wind where the frame comes to rest.");
 
-    public static Setting Gale(double aboveMPerS, bool fallsHome) => Of(
+    public static Setting Gale(double aboveMPerS, bool isDriven, bool fallsHome) => Of(
         "Before a gale",
         $"above gusts of {aboveMPerS:0} m/s leave the frame at a stop with its bolt home",
         fallsHome
             ? "The spring drives it home when the current stops: see that it is, and switch the drive off."
-            : "Nothing on the list feels the wind: hear the forecast, switch a drive off, and put the bolt in by hand.");
+            : isDriven
+                ? "Nothing on the list feels the wind: hear the forecast, switch the drive off, and put the bolt in by hand."
+                : "Nothing on the list feels the wind: hear the forecast, and put the bolt in by hand.");
 
     public static Setting Delay(double hours) => Of(
         "Delay relay of the frame",
         $"{hours:0.#} h after dawn",
-        "Started by the light sensor; swings to the afternoon side near solar noon, and the sensor brings it home at dusk.");
+        "Started by the light sensor; swings to the afternoon side, and the sensor brings it home at dusk.");
 
     public static Setting Timer(IReadOnlyList<(int Month, int Minutes)> times) => new(
         "Timer of the frame",
@@ -135,7 +137,7 @@ internal static class SolarSettingWords
     public static Setting ByHand(IReadOnlyList<(int Month, int Minutes)> times) => new(
         "Turning the frame by hand",
         Clock(times),
-        "To the afternoon side near solar noon, back to the morning side at dusk, with the bolt in its hole each time.");
+        "To the afternoon side at that time, back to the morning side at dusk, with the bolt in its hole each time.");
 
     public static Setting PumpStarts(double differenceK) => Of(
         "Pump starts",

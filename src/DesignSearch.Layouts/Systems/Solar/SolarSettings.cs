@@ -26,7 +26,7 @@ internal static class SolarSettings
         if (solar.Drive is not null)
             yield return SolarSettingWords.FrameLight;
         if (solar.Turns)
-            yield return SolarSettingWords.Gale(scenario.Site.WorkingWindMPerS, solar.Stand.SpringBolt is not null);
+            yield return SolarSettingWords.Gale(scenario.Site.WorkingWindMPerS, !solar.IsTurnedByHand, solar.Stand.SpringBolt is not null);
         yield return SolarSettingWords.PumpStarts(dials.StartDifferenceK);
         yield return SolarSettingWords.PumpStops(dials.StopDifferenceK);
         if (solar.Heat.LockOutC is { } above)

@@ -27,7 +27,8 @@ internal static class MainsBranches
         foreach (var c in circuits)
         {
             // A control stands in the circuit of what it switches: it bears what the whole box may draw.
-            var breaker = c.IsControl ? origin : c.WantsOwnBreaker && divided ? Breaker(shelf, Load.Of([c]), loopOhm, c.Device, needs) : rest;
+            var isOwn = c is { IsControl: false, WantsOwnBreaker: true } && divided;
+            var breaker = isOwn ? Breaker(shelf, Load.Of([c]), loopOhm, c.Device, needs) : c.IsControl ? origin : rest;
             branches.Add(Cabled(c with { Breaker = breaker }, shelf, needs));
         }
 

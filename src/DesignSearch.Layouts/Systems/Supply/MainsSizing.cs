@@ -28,8 +28,8 @@ internal static class MainsSizing
         var all = Load.Of(circuits);
         var metres = hasMains ? SupplySizing.ShortCableM : key.MainsCableM;
         var (cable, breaker) = shelf.MainsFeeder(metres, all.RunningA, all.StartA, key.MainsLoopOhm);
-        needs.Pick(
-            cable, SupplyWords.WantedMainsCable(all.RunningA, metres), metres * NeededPart.Cuts, SupplyPurposes.MainsCable(hasMains), Bears(breaker));
+        var wanted = SupplyWords.WantedMainsCable(all.RunningA, metres);
+        needs.Pick(cable, wanted, metres * NeededPart.Cuts, SupplyPurposes.MainsCable(hasMains), Bears(breaker));
         if (!hasMains)
             ListTrench(metres, needs);
         var loop = cable is null ? key.MainsLoopOhm : EarthFault.LoopOhm(key.MainsLoopOhm, metres, CableDrop.OhmPerM(cable));

@@ -17,15 +17,22 @@ internal static class SupplyCheckWords
 
     public static FormattableString Fuse(LowLine line)
     {
-        FormattableString fuse = line.MainFuseA > 0 ? (FormattableString)$"its time-lag fuse is {line.MainFuseA:0.##} A" : $"no fuse size serves";
+        FormattableString fuse = line.MainFuseA > 0
+            ? (FormattableString)$"its time-lag fuse is {line.MainFuseA:0.##} A"
+            : $"no fuse size serves";
+        FormattableString draws = $"everything together draws {line.RunningA:0.00} A, {line.StartA:0.0} A at a start";
         return Both(
-            $"At {line.Volts:0} V everything together draws {line.RunningA:0.00} A, {line.StartA:0.0} A at a start; {fuse}, each device has its own.",
+            $"At {line.Volts:0} V {draws}; {fuse}, each device has its own.",
             $"The worst cable must bear {100 * line.WorstFuseShare:0} % of what it may, to stand until its fuse melts.");
     }
 
-    public static FormattableString Loop(FaultLoop loop, double beforeOhm) => Both(
-        $"A dead short at the {loop.To} finds {loop.Ohm:0.00} Ω ({beforeOhm:0.00} Ω of it before the cable) and draws",
-        $"{EarthFault.ShortA(SupplyPlan.MainsVolts, loop.Ohm):0} A; the breaker of {loop.BreakerA:0} A trips at once up to {loop.LargestOhm:0.00} Ω.");
+    public static FormattableString Loop(FaultLoop loop, double beforeOhm)
+    {
+        var amperes = EarthFault.ShortA(SupplyPlan.MainsVolts, loop.Ohm);
+        return Both(
+            $"A dead short at the {loop.To} finds {loop.Ohm:0.00} Ω ({beforeOhm:0.00} Ω of it before the cable) and draws {amperes:0} A;",
+            $"the breaker of {loop.BreakerA:0} A trips at once up to {loop.LargestOhm:0.00} Ω.");
+    }
 
     public static FormattableString Power(LowLine line) =>
         $"Everything at {line.Volts:0} V draws {line.Watts:0} W; the supply gives {line.Supply?.Watts ?? 0:0} W.";

@@ -13,14 +13,16 @@ internal static class SupplyPurposes
     public static Purpose MainsConduit { get; } =
         new(System, "Protects the mains cable in the ground.", "from the dwelling to the greenhouse");
 
-    public static Purpose WarningTape { get; } = new(System, "Warns who digs before the spade meets the cable.", "over the duct, two hands above it");
+    public static Purpose WarningTape { get; } =
+        new(System, "Warns who digs before the spade meets the cable.", "over the duct, two hands above it");
 
     public static Purpose Isolator { get; } = new(System, "Cuts the whole greenhouse off with one hand.", "in the mains box");
 
     public static Purpose EarthRod { get; } = new(
         System,
         Written.Sentence(
-            $"Own earth, where the licensed person chooses it over the dwelling's; under {EarthFault.LargestRodOhm(ResidualA):0} Ω, measured."),
+            $"Own earth, where the licensed person chooses it over the dwelling's;",
+            $"under {EarthFault.LargestRodOhm(ResidualA):0} Ω, measured."),
         "in the ground beside the mains box");
 
     public static Purpose Terminals { get; } = new(System, "A terminal for each core, numbered at both ends.", "in the control box");
@@ -36,7 +38,8 @@ internal static class SupplyPurposes
         "Protects the mains cable over its whole length, so it stands where that begins; never above the cable's rating.",
         Origin(hasMains));
 
-    public static Purpose BranchBreaker(string device) => new(System, $"A circuit of its own for the {device}; licensed work.", "in the mains box");
+    public static Purpose BranchBreaker(string device) =>
+        new(System, $"A circuit of its own for the {device}; licensed work.", "in the mains box");
 
     public static Purpose Socket(string device) => new(System, $"The {device} is plugged in here; licensed work.", "beside the mains box");
 
@@ -116,5 +119,6 @@ internal static class SupplyPurposes
         ? "where the mains already is, at the beginning of the new cable"
         : "in the dwelling's board, at the beginning of the cable";
 
-    private static string WhereSupply(bool atHouse) => atHouse ? "in a box of its own beside the mains box" : "in the dwelling, beside the fuse board";
+    private static string WhereSupply(bool atHouse) =>
+        atHouse ? "in a box of its own beside the mains box" : "in the dwelling, beside the fuse board";
 }

@@ -56,7 +56,11 @@ internal static class SupplyScheme
     {
         var atHouse = box is not null;
         var supply = sketch.PutOne(
-            SupplyPurposes.Supply(line.Volts, atHouse), line.Supply, SupplyWords.SupplyOf(line.Volts), Symbol.Plain, atHouse ? Spot.House : Spot.Dwelling, Terminal.Power, Terminal.Feeds);
+            SupplyPurposes.Supply(line.Volts, atHouse),
+            line.Supply,
+            SupplyWords.SupplyOf(line.Volts),
+            Symbol.Plain,
+            atHouse ? Spot.House : Spot.Dwelling, Terminal.Power, Terminal.Feeds);
         sketch.Add(supply, SupplyPurposes.SupplyBox(line.Volts, atHouse), SupplyPurposes.MainFuse(line.Volts, line.MainFuseA));
         sketch.Add(control, SupplyPurposes.Fuse(SupplyWords.Controls, line.ControlsFuseA));
         if (!atHouse)

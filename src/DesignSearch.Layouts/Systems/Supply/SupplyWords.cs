@@ -14,7 +14,8 @@ internal static class SupplyWords
     public static Caution Mains { get; } = new("Mains voltage", """
         Mains in a wet greenhouse kills. A licensed person plans, joins and tests it after the local code: a 30 mA residual-current
         device and the breaker where the cable begins, splash-proof boxes, mechanical protection, mains and low voltage in separate
-        boxes and ducts. Whether the dwelling's earth is carried out or the greenhouse has a rod of its own is theirs to choose after measuring.
+        boxes and ducts. Whether the dwelling's earth is carried out or the greenhouse has a rod of its own is theirs to choose after
+        measuring.
         """.ReplaceLineEndings(" "));
 
     public static Caution LowVoltage { get; } = new("Low voltage", """
