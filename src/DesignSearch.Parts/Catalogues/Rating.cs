@@ -6,6 +6,9 @@ public enum Rating
     /// <summary>Hottest water, air or surface that it stands [°C].</summary>
     TemperatureC,
 
+    /// <summary>Moment about an axis that it holds [N·m].</summary>
+    TorqueNm,
+
     /// <summary>Current that it carries or switches [A].</summary>
     CurrentA,
 

@@ -42,6 +42,9 @@ public sealed record Holdfast(PartInfo Info) : Part(Info)
     /// <summary>Moment about the axis that it holds [N·m]; 0 for what holds a stand.</summary>
     public double HoldsNm => HoldsN * ArmM;
 
+    /// <inheritdoc/>
+    public override double? Bears(Rating rating) => rating == Rating.TorqueNm && IsOfFrame ? HoldsNm : base.Bears(rating);
+
     private bool IsOfFrame => Form is HoldfastForm.Stops or HoldfastForm.HandBolt or HoldfastForm.SpringBolt;
 
     internal static Holdfast Read(ICsvCells cells) => new(PartInfo.Read(cells, [PartUnit.Piece, PartUnit.Set]))

@@ -17,7 +17,8 @@ internal static class SchemePicture
     {
         var component = scheme.Components.ToDictionary(c => c.Name, StringComparer.Ordinal);
         return Markup.Of($"""
-            <svg class="scheme" role="img" aria-label="{title}" xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {sheet.Width} {sheet.Height}" width="{sheet.Width}" height="{sheet.Height}">
+            <svg class="scheme" role="img" aria-label="{title}" xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {sheet.Width} {sheet.Height}"
+            width="{sheet.Width}" height="{sheet.Height}">
             {Markup.All(sheet.Lines.Select(Line))}{Markup.All(sheet.Boxes.Select(b => Box(b, component[b.Name])))}</svg>
 
             """);

@@ -182,7 +182,9 @@ internal sealed class SchemeSheet
         var track = new Dictionary<(int, bool), int>();
         for (var channel = 0; channel < tracks.Count; channel++)
         {
-            var right = channel < tracks.Count - 1 ? Boxes.First(b => b.Layer == channel).X : Boxes.Where(b => b.Layer == channel - 1).Select(b => b.X + BoxWidth).DefaultIfEmpty(0).Max() + (Track * (tracks[channel].Count + 1));
+            var right = channel < tracks.Count - 1
+                ? Boxes.First(b => b.Layer == channel).X
+                : Boxes.Where(b => b.Layer == channel - 1).Select(b => b.X + BoxWidth).DefaultIfEmpty(0).Max() + (Track * (tracks[channel].Count + 1));
             var ordered = tracks[channel].OrderBy(t => t.Arrives ? arrives[t.Joint] : leaves[t.Joint]).ThenBy(t => t).ToList();
             for (var t = 0; t < ordered.Count; t++)
                 track[ordered[t]] = right - (Track * (t + 1));

@@ -13,7 +13,8 @@ internal static class SchemeSection
     public static Markup Of(JudgedLayout layout) => Markup.When(layout.Scheme.Joints.Count > 0, () => Markup.Of($"""
         <section aria-labelledby="drawn"><h2 id="drawn">How it goes together</h2>
         <p>Each line has a number; the table under the picture says what it is. Lines that cross are not joined.</p>
-        {Sheet(layout, "Where water and air go", Medium.Water, Medium.Air)}{Sheet(layout, "Where current and signals go, and what turns", Medium.Current, Medium.Signal, Medium.Shaft)}</section>
+        {Sheet(layout, "Where water and air go", Medium.Water, Medium.Air)}
+        {Sheet(layout, "Where current and signals go, and what turns", Medium.Current, Medium.Signal, Medium.Shaft)}</section>
 
         """));
 

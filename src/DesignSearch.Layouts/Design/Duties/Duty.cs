@@ -13,6 +13,11 @@ public readonly record struct Duty(PlantState State, Rating Rating, double Value
     /// <param name="celsius">How hot [°C].</param>
     public static Duty Heat(PlantState state, double celsius) => new(state, Rating.TemperatureC, celsius);
 
+    /// <summary>Moment about an axis.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="newtonMetres">How much [N·m].</param>
+    public static Duty Moment(PlantState state, double newtonMetres) => new(state, Rating.TorqueNm, newtonMetres);
+
     /// <summary>Current carried or switched.</summary>
     /// <param name="state">The state.</param>
     /// <param name="amperes">How much; what a contact switches counts as at the start of the device [A].</param>

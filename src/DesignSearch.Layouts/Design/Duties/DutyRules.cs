@@ -15,8 +15,6 @@ public static class DutyRules
         new("bears-hot-start", "every part when the pump starts on a hot collector", Source),
         new("bears-drained", "every part while the loop is drained", Source),
         new("bears-design-night", "every part in the coldest night", Source),
-        new("bears-power-cut", "every part in a power cut", Source),
         new("bears-gale", "every part in a gale", Source),
-        new("bears-dead-sensor", "every part when a sensor is dead", Source),
     ];
 }

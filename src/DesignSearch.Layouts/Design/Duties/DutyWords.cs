@@ -25,6 +25,7 @@ internal static class DutyWords
     private static string Unit(Rating rating) => rating switch
     {
         Rating.TemperatureC => "°C",
+        Rating.TorqueNm => "N·m",
         Rating.CurrentA => "A",
         Rating.VoltageV => "V",
         Rating.PressureBar => "bar",

@@ -18,12 +18,6 @@ public enum PlantState
     /// <summary>The coldest night of the design winters.</summary>
     DesignNight,
 
-    /// <summary>That night without mains.</summary>
-    PowerCut,
-
     /// <summary>A gale.</summary>
     Gale,
-
-    /// <summary>A sensor tells nothing, or something wrong.</summary>
-    DeadSensor,
 }

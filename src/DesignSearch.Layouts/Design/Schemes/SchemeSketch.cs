@@ -13,10 +13,6 @@ public sealed class SchemeSketch(IReadOnlyList<NeededPart> parts)
     /// <summary>What was drawn so far.</summary>
     public Scheme Scheme => new(components, joints);
 
-    /// <summary>Whether anything is listed for a purpose.</summary>
-    /// <param name="purpose">What for and where.</param>
-    public bool Has(Purpose purpose) => byPurpose.Contains(purpose);
-
     /// <summary>A component with that name, drawn before; null without.</summary>
     /// <param name="name">Its name.</param>
     public Component? Find(string name) => components.Find(c => c.Name == name);
@@ -31,7 +27,9 @@ public sealed class SchemeSketch(IReadOnlyList<NeededPart> parts)
     public Component? Put(Purpose purpose, string name, Symbol symbol, Spot spot, params ReadOnlySpan<Terminal> terminals)
     {
         var lines = byPurpose[purpose].ToList();
-        return lines.Count == 0 ? null : Keep(new(name, purpose.System, symbol, spot, lines[0].Part.Id, lines.Sum(l => l.Quantity), [.. terminals], Ids([NeedsWords.RelayBetween(purpose)])));
+        return lines.Count == 0
+            ? null
+            : Keep(new(name, purpose.System, symbol, spot, lines[0].Part.Id, lines.Sum(l => l.Quantity), [.. terminals], Ids([NeedsWords.RelayBetween(purpose)])));
     }
 
     /// <summary>Draws what was listed for a purpose as several components, each with its share of it.</summary>

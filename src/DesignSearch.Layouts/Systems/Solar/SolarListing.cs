@@ -72,9 +72,10 @@ internal static class SolarListing
     private static void Held(SolarLoop solar, Needs needs)
     {
         var stand = solar.Stand;
-        needs.Pick(stand.Stops, SolarWords.Stops(stand.TurnsNm), solar.Frames, SolarPurposes.Stops);
+        var storm = Duty.Moment(PlantState.Gale, stand.TurnsNm);
+        needs.Pick(stand.Stops, SolarWords.Stops(stand.TurnsNm), solar.Frames, SolarPurposes.Stops, storm);
         var bolt = stand.SpringBolt is null ? SolarPurposes.HandBolt : SolarPurposes.SpringBolt;
-        needs.Pick(stand.Bolt, SolarWords.Bolt(stand.TurnsNm), solar.Frames, bolt);
+        needs.Pick(stand.Bolt, SolarWords.Bolt(stand.TurnsNm), solar.Frames, bolt, storm);
         needs.Small(SmallPartRole.HoseLoop, HosesPerFrame * solar.Frames, SolarPurposes.HoseLoop, [solar.Heat.AtCollector]);
     }
 
