@@ -155,7 +155,7 @@ public sealed class FrameInWindTests : IDisposable
         Assert.Contains(settings, s => s.What == "Turning the frame by hand");
         Assert.Contains(settings, s => s.What == "Before a gale" && s.Reason.Contains("by hand", StringComparison.Ordinal));
         Assert.Equal(2, Bought(built, SmallPartRole.HoseLoop));
-        Assert.Equal(["bolt-hand", "cement-mix", "hose-loop-20", "stops-timber", "two-position-hand"], Held(built));
+        Assert.Equal(["bolt-hand", "cement-mix", "grease-outdoor", "hose-loop-steel-20", "stops-timber", "two-position-hand"], Held(built));
         Assert.Contains(solar.Cautions, c => c.Topic == "Turned by hand");
         Assert.Single(solar.Doubts);
         Assert.DoesNotContain(solar.Upkeep, u => u.What.Contains("switch", StringComparison.Ordinal));

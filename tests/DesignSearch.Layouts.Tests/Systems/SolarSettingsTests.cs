@@ -18,13 +18,15 @@ public sealed class SolarSettingsTests
     // What is looked at or done, and is no control.
     private static readonly string[] NoControl =
     [
-        "Tilt of the collector", "Direction of the collector", "Check of the warm pipe", "Fill of the loop", "Before the first frost", "In summer", "Turn of the frame by hand",
+        "Tilt of the collector", "Direction of the collector", "Check of the warm pipe", "Fill of the loop", "Before the first frost", "In summer",
+        "Footing of a frame", "Stops of the frame", "Before a gale", "Turning the frame by hand",
     ];
 
     private static readonly (string What, Func<NeededPart, bool> Part)[] Controls =
     [
         ("Limit switches", Role(SmallPartRole.LimitSwitch)),
         ("Timer of the frame", Role(SmallPartRole.Timer)),
+        ("Delay relay of the frame", Role(SmallPartRole.DelayRelay)),
         ("Sun clock of the frame", Role(SmallPartRole.SunClock)),
         ("Light sensor of the frame", p => Role(SmallPartRole.LightSensor)(p) && p.Purpose.System == "drive"),
         ("Pump starts", p => p.Part is SolarController),

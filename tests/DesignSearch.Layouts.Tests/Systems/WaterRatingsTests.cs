@@ -17,7 +17,8 @@ public sealed class WaterRatingsTests
     // What hangs in the air of the house or in a box meets no water.
     private static readonly SmallPartRole[] Dry =
     [
-        SmallPartRole.Thermostat, SmallPartRole.LightSensor, SmallPartRole.Relay, SmallPartRole.ChangeoverRelay, SmallPartRole.TemperatureRelay, SmallPartRole.Contactor, SmallPartRole.WarningLabel,
+        SmallPartRole.Thermostat, SmallPartRole.LightSensor, SmallPartRole.Relay, SmallPartRole.ChangeoverRelay, SmallPartRole.TemperatureRelay, SmallPartRole.Contactor,
+        SmallPartRole.HandSwitch, SmallPartRole.WarningLabel,
     ];
 
     /// <summary>Choices of loops that between them hold every part.</summary>

@@ -108,7 +108,7 @@ internal static class SolarCheckWords
         if (heat.LockOutC is not { } above)
         {
             return controller is null
-                ? (FormattableString)$"No controller of {volts:0} V in the catalogue has three sensors and bears the pump's start."
+                ? (FormattableString)$"No controller of {volts:0} V in the catalogue has three sensors."
                 : $"The pump may start at any time: the {heat.StandsC:0} °C of a collector that stood in the sun harm nothing.";
         }
 

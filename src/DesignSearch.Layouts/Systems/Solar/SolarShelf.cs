@@ -118,20 +118,27 @@ internal sealed class SolarShelf(PartShelf shelf)
         return (best, many);
     }
 
-    /// <summary>The cheapest controller that has its three sensors and can hold the pump back as wanted; null where none can.</summary>
+    /// <summary>
+    /// The cheapest controller that has its three sensors and can hold the pump back as wanted; one whose contact is too weak for the pump
+    /// only where none is strong enough, so that a check can name it; null where none can hold it back.
+    /// </summary>
     /// <param name="volts">Its voltage [V].</param>
     /// <param name="amperes">What it switches while the pump starts [A].</param>
     /// <param name="lockOutC">Collector above which it may not start the pump [°C]; null where it may always.</param>
     public SolarController? Controller(double volts, double amperes, double? lockOutC)
     {
+        SolarController? weak = null;
         foreach (var controller in controllers)
         {
             var holdsBack = lockOutC is not { } above || (controller.LockOutFromC <= above && above <= controller.LockOutToC);
-            if (holdsBack && controller.Volts == volts && controller.RatedA >= amperes && controller.Sensors >= SensorsOfController)
+            if (!holdsBack || controller.Volts != volts || controller.Sensors < SensorsOfController)
+                continue;
+            if (controller.RatedA >= amperes)
                 return controller;
+            weak ??= controller;
         }
 
-        return null;
+        return weak;
     }
 
     /// <summary>The thriftiest pump that is strong enough; null where none is.</summary>
