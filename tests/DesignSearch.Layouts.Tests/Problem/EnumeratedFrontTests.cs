@@ -217,7 +217,7 @@ public sealed class EnumeratedFrontTests
             yield return ("cable-2x1-5", 3.2m);
             yield return ("cable-4x0-75", 3.2m);
             yield return ("cable-2x0-75", 17.9m);
-            // One fuse behind the supply, one for each device, one for the controls; feeder, devices, thermostat and two sensors enter the box: 16 cores.
+            // One fuse behind the supply, one for each device, one for the controls; feeder, devices, thermostat and three sensors enter the box: 18 cores.
             yield return ("fuse-holder", 5);
             yield return ("gland-20", 8);
             yield return ("terminals-10", 2);

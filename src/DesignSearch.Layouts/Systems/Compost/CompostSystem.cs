@@ -24,7 +24,7 @@ public sealed class CompostSystem : PlantSystem
     private const double WaterC = 30;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<PartKind> Kinds { get; } = 
+    public override IReadOnlyList<PartKind> Kinds { get; } =
         [CompostMix.Definition, CompostCoil.Definition, CompostWrap.Definition, PipeInsulation.Definition];
 
     /// <inheritdoc/>
