@@ -1,6 +1,6 @@
-using DesignSearch.Layouts.Design.Duties;
 using System.Collections.Concurrent;
 using System.Runtime.CompilerServices;
+using DesignSearch.Layouts.Design.Duties;
 using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Money;
 using DesignSearch.Parts.Small;

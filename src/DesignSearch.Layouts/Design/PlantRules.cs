@@ -1,5 +1,5 @@
-using DesignSearch.Layouts.Design.Duties;
 using DesignSearch.Layouts.Design.Checks;
+using DesignSearch.Layouts.Design.Duties;
 
 namespace DesignSearch.Layouts.Design;
 

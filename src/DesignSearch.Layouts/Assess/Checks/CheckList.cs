@@ -1,6 +1,6 @@
-using DesignSearch.Layouts.Design.Duties;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Checks;
+using DesignSearch.Layouts.Design.Duties;
 
 namespace DesignSearch.Layouts.Assess.Checks;
 

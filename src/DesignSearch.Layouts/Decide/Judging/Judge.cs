@@ -1,4 +1,3 @@
-using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Assess.Checks;
 using DesignSearch.Layouts.Assess.Problem;
@@ -6,6 +5,7 @@ using DesignSearch.Layouts.Decide.Weigh;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Design.Money;
+using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Layouts.Systems.Solar;
 using DesignSearch.Search.Engine;

@@ -1,4 +1,3 @@
-using DesignSearch.Layouts.Design.Schemes;
 using System.Globalization;
 using System.Text.Json.Serialization;
 using DesignSearch.Layouts.Assess;
@@ -7,6 +6,7 @@ using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Design.Money;
+using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Money;

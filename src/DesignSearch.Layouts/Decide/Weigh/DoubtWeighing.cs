@@ -79,7 +79,7 @@ internal sealed class DoubtWeighing(TrialBook book)
 
     private Doubt Tariff(Trial pick, IReadOnlyList<JudgedLayout> ranking, decimal factor)
     {
-        decimal Cost(decimal buildPrice, RunningCost running) => 
+        decimal Cost(decimal buildPrice, RunningCost running) =>
             buildPrice + running.ReplacementsPresentValue + running.UpkeepPresentValue + factor * Current(running);
         var cost = Cents(Cost(pick.Figures.BuildPrice, pick.Figures.Running));
         return Money(DoubtWords.CurrentCosts(factor), pick, ranking, ranking, cost, l => Cost(l.BuildPrice, l.Running), "");

@@ -1,5 +1,5 @@
-using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Parts.Barrels;
 using DesignSearch.Parts.Small;
 using DesignSearch.Season;

@@ -1,8 +1,8 @@
-using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Layouts.Design.Duties;
+using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Parts.Benches;
 using DesignSearch.Parts.Small;

@@ -1,5 +1,6 @@
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Wiring;
+using DesignSearch.Parts.Money;
 using DesignSearch.Parts.Piping;
 using DesignSearch.Parts.Small;
 using DesignSearch.Parts.Solar;
@@ -159,11 +160,17 @@ internal sealed class SolarShelf(PartShelf shelf)
     /// <summary>Whether there is a relay that counts hours from dawn.</summary>
     public bool HasDelayRelay { get; } = shelf.Cheapest(SmallPartRole.DelayRelay, SupplyPlan.ControlVolts) is not null;
 
-    /// <summary>Price of a cubic metre of concrete; 0 where the catalogue has none.</summary>
-    public double ConcretePerM3 { get; } = shelf.Cheapest(SmallPartRole.Cement) is { } cement ? (double)shelf.PriceOf(cement) : 0;
-
-    /// <summary>What a part costs.</summary>
-    public double PriceOf(Holdfast part) => (double)shelf.PriceOf(part);
+    /// <summary>What anchors and the concrete round them cost, counted as the bill counts, so that what is cheaper here is cheaper there.</summary>
+    /// <param name="anchor">The anchor.</param>
+    /// <param name="count">How many.</param>
+    /// <param name="concreteM3">Concrete [m³].</param>
+    public decimal PriceOf(Holdfast anchor, double count, double concreteM3)
+    {
+        var anchors = Pricing.Total(Needs.Bought(anchor, count), 0, shelf.PriceOf(anchor));
+        return concreteM3 > 0 && shelf.Cheapest(SmallPartRole.Cement) is { } cement
+            ? anchors + Pricing.Total(Needs.Bought(cement, concreteM3), 0, shelf.PriceOf(cement))
+            : anchors;
+    }
 
     /// <summary>The cheapest anchor of a form that stands a pull; null where none does.</summary>
     /// <param name="form">What it is.</param>

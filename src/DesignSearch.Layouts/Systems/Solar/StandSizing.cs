@@ -73,9 +73,9 @@ internal static class StandSizing
         var heavy = Math.Max(least, Standing.WeightN(tips, plate.LiftN, feet) - stand.WeightN);
         var screw = shelf.Anchor(HoldfastForm.GroundScrew, pull, site.AnchorHoldsN, depth);
         var bolt = shelf.Anchor(HoldfastForm.CastBolt, pull, site.AnchorHoldsN, 0);
-        var concrete = heavy / Concrete.NPerM3 * shelf.ConcretePerM3;
+        var concreteM3 = heavy / Concrete.NPerM3 * task.Frames;
         var screwed = screw is not null
-            && (bolt is null || anchors * shelf.PriceOf(screw) <= (anchors * shelf.PriceOf(bolt)) + concrete);
+            && (bolt is null || shelf.PriceOf(screw, task.Anchors, 0) <= shelf.PriceOf(bolt, task.Anchors, concreteM3));
         var anchor = screwed ? screw : bolt ?? shelf.Strongest(HoldfastForm.CastBolt);
         stand = stand with { Anchor = anchor, Anchors = task.Anchors, PullN = pull, HoldsN = Held(anchor, site) };
         return screwed

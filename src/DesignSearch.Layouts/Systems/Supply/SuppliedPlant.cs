@@ -1,6 +1,6 @@
-using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Checks;
+using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design.Wiring;
 
 namespace DesignSearch.Layouts.Systems.Supply;
