@@ -63,7 +63,7 @@ internal static partial class PlainText
     private static partial Regex UnitGap();
 
     // Four figures or more that stand alone: no part of a date, a range, a standard's number or a decimal.
-    [GeneratedRegex(@"(?<![\w.,:/–-])\d{4,}(?=\.\d|[^\w:/–-]|$)")]
+    [GeneratedRegex(@"(?<![\w.,:/–-])(?<!\b(?:EN|IEC|ISO) )\d{4,}(?=\.\d|[^\w:/–-]|$)")]
     private static partial Regex Thousands();
 
     [GeneratedRegex(@"(?<![\w.,:/–-])\d{4,}(?=(?:\.\d+)?\u00A0)")]

@@ -64,6 +64,7 @@ public sealed class SayTests
     [InlineData("It uses 4150 of 4200 crowns.", "It uses 4\u202F150 of 4\u202F200 crowns.")]
     [InlineData("about 23000; here 1234567.25", "about 23\u202F000; here 1\u202F234\u202F567.25")]
     [InlineData("from 2026-11-27 at 12:00, EN 1234-5, 2019/20, 0.12345 and x1234", "from 2026-11-27 at 12:00, EN 1234-5, 2019/20, 0.12345 and x1234")]
+    [InlineData("over a gap of air (EN 1717, category 5; IEC 60529)", "over a gap of air (EN 1717, category 5; IEC 60529)")]
     [InlineData("4.0 m² and 12 m³, 5 m long, 3 months, 20 K·h", "4.0\u00A0m² and 12\u00A0m³, 5\u00A0m long, 3 months, 20\u00A0K·h")]
     public void Sentences_of_a_run_are_set_like_the_pages_own(string written, string expected) => Assert.Equal(expected, PlainText.Sentence(written));
 

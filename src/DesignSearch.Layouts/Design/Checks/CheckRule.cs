@@ -16,8 +16,12 @@ public sealed record CheckRule(string Id, string Title, string Source)
     /// <param name="value">The value.</param>
     /// <param name="limit">Its limit.</param>
     /// <param name="unit">Unit of both.</param>
-    public Check Limit(double value, double limit, string unit) => Found(
-        value <= limit + 1e-9,
-        limit > 0 ? 1 - (value / limit) : value > 0 ? -1 : 0,
-        $"It takes {value:0.#} of {limit:0.#} {unit}.");
+    public Check Limit(double value, double limit, string unit) => Within(value, limit, $"It takes {value:0.#} of {limit:0.#} {unit}.");
+
+    /// <summary>A value against a limit of it, in words of one's own.</summary>
+    /// <param name="value">The value.</param>
+    /// <param name="limit">Its limit.</param>
+    /// <param name="words">What was found.</param>
+    public Check Within(double value, double limit, FormattableString words) =>
+        Found(value <= limit + 1e-9, limit > 0 ? 1 - (value / limit) : value > 0 ? -1 : 0, words);
 }

@@ -47,9 +47,9 @@ internal static class LoopChecks
         }
 
         if (solar.Flow.LiftM > 0)
-            checks.Add(Lift(solar.Flow));
+            checks.Add(Lift(solar.Flow, solar.Pump));
         var share = solar.Flow.KgPerS / solar.Flow.WantedKgPerS;
-        checks.Add(SolarRules.PumpFlow.Found(share >= LeastFlowShare, share - LeastFlowShare, SolarCheckWords.Flow(solar.Flow)));
+        checks.Add(SolarRules.PumpFlow.Found(share >= LeastFlowShare, share - LeastFlowShare, SolarCheckWords.Flow(solar.Flow, solar.Pump)));
         if (!solar.StaysFull)
             checks.Add(DrainFall(solar));
         if (TankHeat(solar, conditions.Outcomes) is { } heat)
@@ -111,10 +111,10 @@ internal static class LoopChecks
         return SolarRules.InsulationFit.Found(fits, fits ? 1 : -1, SolarCheckWords.InsulationFit(pipe.OuterMm, sleeve));
     }
 
-    private static Check Lift(LoopFlow flow)
+    private static Check Lift(LoopFlow flow, Pump pump)
     {
         var (head, needed) = (flow.HeadAtNoFlowM, flow.LiftM + LiftSpareM);
-        return SolarRules.PumpLift.Found(head > needed, 1 - (needed / head), SolarCheckWords.Lift(flow.LiftM, head));
+        return SolarRules.PumpLift.Found(head > needed, 1 - (needed / head), SolarCheckWords.Lift(flow.LiftM, pump));
     }
 
     // What runs back needs the height; what is let out by valves is let out wherever the pipe is lowest. Folds hold water anywhere.

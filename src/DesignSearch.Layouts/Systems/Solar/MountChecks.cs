@@ -25,15 +25,16 @@ internal static class MountChecks
     {
         checks.Add(SolarRules.Space.Limit(solar.AreaM2, site.CollectorSpaceM2, "m²"));
         var (mount, stand) = (solar.Mount, solar.Stand);
-        checks.Add(SolarRules.MountArea.Limit(mount.Unit == PartUnit.SquareMetre ? solar.AreaM2 : stand.AreaM2, mount.MaxAreaM2, "m²"));
+        var carries = mount.Unit == PartUnit.SquareMetre ? solar.AreaM2 : stand.AreaM2;
+        checks.Add(SolarRules.MountArea.Within(carries, mount.MaxAreaM2, SolarCheckWords.MountArea(mount, carries)));
         checks.Add(Wind(stand, mount));
         if (mount.Founding is Founding.Feet or Founding.Wall)
             checks.Add(Anchorage(stand, site));
         if (!solar.Turns)
             return;
         var (turns, wanted) = (mount.WorkingWindMPerS, site.WorkingWindMPerS);
-        checks.Add(SolarRules.WorkingWind.Found(wanted <= turns, 1 - (wanted / turns), SolarCheckWords.WorkingWind(wanted, turns)));
-        checks.Add(SolarRules.TurnLimit.Limit(solar.Dials.LimitDeg, mount.LimitAngleDeg, "°"));
+        checks.Add(SolarRules.WorkingWind.Found(wanted <= turns, 1 - (wanted / turns), SolarCheckWords.WorkingWind(wanted, mount)));
+        checks.Add(SolarRules.TurnLimit.Within(solar.Dials.LimitDeg, mount.LimitAngleDeg, SolarCheckWords.TurnLimit(mount, solar.Dials.LimitDeg)));
         if (solar.Drive is { } drive)
             AddDrive(solar, drive, site.WorkingWindMPerS, checks);
     }
@@ -71,10 +72,10 @@ internal static class MountChecks
             seconds <= MostSeconds, 1 - (seconds / MostSeconds), SolarCheckWords.TurningTime(turn, seconds, MostSeconds)));
         var needed = TorqueNm(solar, workingMPerS) * TorqueInHand;
         checks.Add(SolarRules.DriveTorque.Found(
-            needed <= drive.TorqueNm, 1 - (needed / drive.TorqueNm), SolarCheckWords.Torque(workingMPerS, needed, drive.TorqueNm)));
+            needed <= drive.TorqueNm, 1 - (needed / drive.TorqueNm), SolarCheckWords.Torque(workingMPerS, needed, drive)));
         var (gust, holds) = (solar.Stand.GustNm(workingMPerS * GustOverWorking), Math.Max(drive.HoldsNm, bolt?.HoldsNm ?? 0));
         checks.Add(SolarRules.DriveHolding.Found(
-            gust <= holds, 1 - (gust / holds), SolarCheckWords.Holding(gust, holds, bolt is not null)));
+            gust <= holds, 1 - (gust / holds), SolarCheckWords.Holding(gust, holds, bolt?.Name ?? drive.Name)));
     }
 
     private static Check Anchorage(Stand stand, SiteLimits site)
@@ -87,7 +88,7 @@ internal static class MountChecks
     private static Check Wind(Stand stand, CollectorMount mount)
     {
         var (holds, gust) = (mount.HoldsWindMPerS, stand.GustMPerS);
-        return SolarRules.MountWind.Found(holds >= gust - Hair, 1 - (gust / holds), SolarCheckWords.Storm(stand, holds));
+        return SolarRules.MountWind.Found(holds >= gust - Hair, 1 - (gust / holds), SolarCheckWords.Storm(stand, mount));
     }
 
     // What is short of the weight that it wants is missed by that share; what is over is to spare.

@@ -13,9 +13,15 @@ internal static class SolarCheckWords
     private const double PaPerKPa = 1000;
     private const double SecondsPerMinute = 60;
 
-    public static FormattableString Storm(Stand stand, double holdsMPerS) => Both(
+    public static FormattableString MountArea(CollectorMount mount, double areaM2) =>
+        $"It carries {areaM2:0.#} m²; {mount.Name} is made for {mount.MaxAreaM2:0.#} m².";
+
+    public static FormattableString TurnLimit(CollectorMount mount, double deg) =>
+        $"It turns {deg:0.#}° to either side; {mount.Name} lets it turn {mount.LimitAngleDeg:0.#}°.";
+
+    public static FormattableString Storm(Stand stand, CollectorMount mount) => Both(
         $"A gust of {stand.GustMPerS:0} m/s takes each frame's {stand.AreaM2:0.#} m² with {stand.StormN / NPerKN:0.0} kN",
-        $"(coefficient {stand.Wind.Worst:0.0#}), lifting as well as pressing; the stand is good for {holdsMPerS:0} m/s if its feet hold.");
+        $"(coefficient {stand.Wind.Worst:0.0#}), lifting as well as pressing; {mount.Name} is good for {mount.HoldsWindMPerS:0} m/s if its feet hold.");
 
     public static FormattableString Anchorage(Stand stand, bool isTested) => Both(
         $"With the wind once and a half, the most laden of the {Name(stand.Anchor)} is pulled with {stand.PullN:0} N by moment and lift,",
@@ -37,8 +43,8 @@ internal static class SolarCheckWords
 
     public static FormattableString StormLock(Stand stand, decimal stops, decimal bolts, int frames) => Both(
         Both(
-            $"In the storm the wind turns a frame with {stand.TurnsNm:0} N·m; the stops hold {stand.Stops?.HoldsNm ?? 0:0} N·m,",
-            $"the locking bolt {stand.Bolt?.HoldsNm ?? 0:0} N·m."),
+            $"In the storm the wind turns a frame with {stand.TurnsNm:0} N·m.",
+            $"{stand.Stops?.Name} hold {stand.Stops?.HoldsNm ?? 0:0} N·m, {stand.Bolt?.Name} {stand.Bolt?.HoldsNm ?? 0:0} N·m."),
         Both(
             $"On the list for {Written.Count(frames, "frame")}: {Written.Count((long)stops, "pair of stops", "pairs of stops")}",
             $"and {Written.Count((long)bolts, "bolt")} that hold it."));
@@ -54,12 +60,12 @@ internal static class SolarCheckWords
     public static FormattableString TurningTime(double turnDeg, double seconds, double most) =>
         $"From stop to stop, {turnDeg:0}°, the frame takes {seconds:0} of at most {most:0} s.";
 
-    public static FormattableString Torque(double windMPerS, double neededNm, double hasNm) => Both(
+    public static FormattableString Torque(double windMPerS, double neededNm, Drive drive) => Both(
         $"Turning in {windMPerS:0} m/s of wind, with half as much again in hand,",
-        $"takes {neededNm:0.0} of the drive's {hasNm:0.0} N·m.");
+        $"takes {neededNm:0.0} of the {drive.TorqueNm:0.0} N·m of {drive.Name}.");
 
-    public static FormattableString Holding(double gustNm, double holdsNm, bool byBolt) => Both(
-        $"A gust half as fast again as the working wind turns with {gustNm:0} N·m; {(byBolt ? "bolt" : "drive")}: {holdsNm:0} N·m.",
+    public static FormattableString Holding(double gustNm, double holdsNm, string by) => Both(
+        $"A gust half as fast again as the working wind turns with {gustNm:0} N·m; {by} holds {holdsNm:0} N·m.",
         $"In a storm end stops and a bolt must take the load.");
 
     public static FormattableString Freezing(SolarLoop solar, double nightC)
@@ -71,14 +77,14 @@ internal static class SolarCheckWords
         return solar.Fluid is { } fluid
             ? Both(
                 $"A clear sky takes the collector to about {nightC:0.#} °C; the antifreeze holds to {solar.ProtectsToC:0.#} °C:",
-                $"{fluid.Name} to {fluid.FreezesC:0.#} °C, its kit to {solar.Protection.ProtectsToC:0.#} °C.")
+                $"{fluid.Name} to {fluid.FreezesC:0.#} °C, {solar.Protection.Name} to {solar.Protection.ProtectsToC:0.#} °C.")
             : Both(
                 $"A clear sky takes the collector to about {nightC:0.#} °C;",
-                $"no antifreeze of the catalogue holds to the {solar.Protection.ProtectsToC:0.#} °C of the kit.");
+                $"no antifreeze of the catalogue holds to the {solar.Protection.ProtectsToC:0.#} °C of {solar.Protection.Name}.");
     }
 
-    public static FormattableString WorkingWind(double wantedMPerS, double turnsMPerS) =>
-        $"It must still turn in {wantedMPerS:0} m/s of wind here; the maker lets it turn in up to {turnsMPerS:0}.";
+    public static FormattableString WorkingWind(double wantedMPerS, CollectorMount mount) =>
+        $"It must still turn in {wantedMPerS:0} m/s of wind here; {mount.Name} may turn in up to {mount.WorkingWindMPerS:0}.";
 
     public static FormattableString UnpoweredFrost(bool isSafe, bool mayFreeze, double nightC) => isSafe
         ? mayFreeze
@@ -145,13 +151,13 @@ internal static class SolarCheckWords
     }
 
     public static FormattableString InsulationFit(double outerMm, PipeInsulation sleeve) =>
-        $"The pipe is {outerMm:0} mm thick, the sleeve is made for {sleeve.InnerFromMm:0} to {sleeve.InnerToMm:0} mm.";
+        $"The pipe is {outerMm:0} mm thick; {sleeve.Name} is made for {sleeve.InnerFromMm:0} to {sleeve.InnerToMm:0} mm.";
 
-    public static FormattableString Lift(double liftM, double headM) =>
-        $"The empty loop must be filled {liftM:0.0} m up, half a metre more for safety; the pump lifts {headM:0.0} m.";
+    public static FormattableString Lift(double liftM, Pump pump) =>
+        $"The empty loop must be filled {liftM:0.0} m up, half a metre more for safety; {pump.Name} lifts {pump.HeadAtNoFlowM:0.0} m.";
 
-    public static FormattableString Flow(LoopFlow flow) => Both(
-        $"The pump brings {flow.KgPerS * SecondsPerMinute:0.0} of the {flow.WantedKgPerS * SecondsPerMinute:0.0} L/min",
+    public static FormattableString Flow(LoopFlow flow, Pump pump) => Both(
+        $"{pump.Name} brings {flow.KgPerS * SecondsPerMinute:0.0} of the {flow.WantedKgPerS * SecondsPerMinute:0.0} L/min",
         $"the collectors want, at {flow.DropPa / PaPerKPa:0.0} kPa.");
 
     public static FormattableString RunsBack(FreezeProtection protection, double neededM, double fallM, double boreMm) => Both(

@@ -35,11 +35,11 @@ internal static class SupplyCheckWords
     }
 
     public static FormattableString Power(LowLine line) =>
-        $"Everything at {line.Volts:0} V draws {line.Watts:0} W; the supply gives {line.Supply?.Watts ?? 0:0} W.";
+        $"Everything at {line.Volts:0} V draws {line.Watts:0} W; {line.Supply?.Name} gives {line.Supply?.Watts ?? 0:0} W.";
 
     public static FormattableString StartCurrent(LowLine line) => Both(
         $"While the hungriest at {line.Volts:0} V start, {line.StartA:0.0} A are drawn;",
-        $"the supply gives {(line.Supply?.Watts ?? 0) / line.Volts:0.0} A. What one control switches starts together.");
+        $"{line.Supply?.Name} gives {(line.Supply?.Watts ?? 0) / line.Volts:0.0} A. What one control switches starts together.");
 
     public static FormattableString Apart(double volts, bool hasMains) => hasMains
         ? (FormattableString)$"The highest low voltage is {volts:0} V, in a box and ducts apart from the mains."
