@@ -35,5 +35,6 @@ public static class PlantRules
         "vents-apart", "heating clear of the vents", "3 K between heating and venting: common practice, no source");
 
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<CheckRule> All { get; } = [Budget, BuildHours, Parts, StoreFloor, FloorLoad, PowerCut, Vents, .. DutyRules.All];
+    public static IReadOnlyList<CheckRule> All { get; } =
+        [Budget, BuildHours, Parts, StoreFloor, FloorLoad, PowerCut, Vents, .. DutyRules.All];
 }

@@ -3,7 +3,7 @@ using DesignSearch.Reporting.Html;
 
 namespace DesignSearch.Reporting.Drawings;
 
-/// <summary>A sheet of a scheme as SVG: black on white or as the page's own colours go, in print too. A table beside it says the same in words.</summary>
+/// <summary>A sheet of a scheme as SVG, in the page's own ink, in print too. A table beside it says the same in words.</summary>
 internal static class SchemePicture
 {
     private const int SignsPerLine = 18;
@@ -17,7 +17,8 @@ internal static class SchemePicture
     {
         var component = scheme.Components.ToDictionary(c => c.Name, StringComparer.Ordinal);
         return Markup.Of($"""
-            <svg class="scheme" role="img" aria-label="{title}" xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {sheet.Width} {sheet.Height}"
+            <svg class="scheme" role="img" aria-label="{title}" xmlns="http://www.w3.org/2000/svg"
+            viewBox="0 0 {sheet.Width} {sheet.Height}"
             width="{sheet.Width}" height="{sheet.Height}">
             {Markup.All(sheet.Lines.Select(Line))}{Markup.All(sheet.Boxes.Select(b => Box(b, component[b.Name])))}</svg>
 
@@ -26,10 +27,12 @@ internal static class SchemePicture
 
     private static Markup Line(PlacedLine line)
     {
-        var (kind, points) = (line.Joint.Medium.ToString().ToLowerInvariant(), string.Join(' ', line.Points.Select(p => FormattableString.Invariant($"{p.X},{p.Y}"))));
+        var kind = line.Joint.Medium.ToString().ToLowerInvariant();
+        var points = string.Join(' ', line.Points.Select(p => FormattableString.Invariant($"{p.X},{p.Y}")));
         var ((x, y), (endX, endY)) = (line.Points[0], line.Points[^1]);
         return Markup.Of($"""
-            <polyline class="{kind}" points="{points}"/><path class="full" d="M{endX} {endY}l-5 -2.5v5z"/><text class="number" x="{x + 2}" y="{y - 2}">{line.Number}</text>
+            <polyline class="{kind}" points="{points}"/><path class="full" d="M{endX} {endY}l-5 -2.5v5z"/>
+            <text class="number" x="{x + 2}" y="{y - 2}">{line.Number}</text>
 
             """);
     }

@@ -92,7 +92,8 @@ internal sealed class SchemeSheet
 
     private void Place()
     {
-        var columns = Enumerable.Range(0, names.Count == 0 ? 0 : layers.Max() + 1).Select(l => Enumerable.Range(0, names.Count).Where(i => layers[i] == l).ToList()).ToList();
+        var count = names.Count == 0 ? 0 : layers.Max() + 1;
+        var columns = Enumerable.Range(0, count).Select(l => Enumerable.Range(0, names.Count).Where(i => layers[i] == l).ToList()).ToList();
         var rows = new double[names.Count];
         foreach (var column in columns)
             Number(column, rows);
@@ -124,9 +125,11 @@ internal sealed class SchemeSheet
     }
 
     private IEnumerable<int> Neighbours(int at) =>
-        joints.Where(j => j.From == names[at]).Select(j => IndexOf(j.To)).Concat(joints.Where(j => j.To == names[at]).Select(j => IndexOf(j.From)));
+        joints.Where(j => j.From == names[at]).Select(j => IndexOf(j.To))
+            .Concat(joints.Where(j => j.To == names[at]).Select(j => IndexOf(j.From)));
 
-    // What needs an upright track, channel by channel: channel 0 lies before the first column. A long joint needs one where it leaves and one where it arrives.
+    // What needs an upright track, channel by channel: channel 0 lies before the first column. A long joint needs two: where it leaves
+    // and where it arrives.
     private List<List<(int Joint, bool Arrives)>> Tracks(int columns, bool[] isLong)
     {
         var tracks = Enumerable.Range(0, columns + 1).Select(_ => new List<(int, bool)>()).ToList();
@@ -163,16 +166,19 @@ internal sealed class SchemeSheet
         return boxes;
     }
 
+    private List<int> InOrder(Func<int, bool> which, Func<int, int> by) =>
+        [.. Enumerable.Range(0, joints.Count).Where(which).OrderBy(by).ThenBy(j => j)];
+
     private List<PlacedLine> PlaceLines(List<List<(int Joint, bool Arrives)>> tracks, bool[] isLong)
     {
         var box = Boxes.ToDictionary(b => b.Name, StringComparer.Ordinal);
         int Middle(string name) => box[name].Y + (box[name].Height / 2);
-        // Ends on a box in the order of what lies at their other ends; arriving ones half a step lower, so that no two are ever level by chance.
+        // Ends on a box in the order of what lies at their other ends; arriving ones half a step lower, so that no two are ever level.
         var (leaves, arrives) = (new int[joints.Count], new int[joints.Count]);
         foreach (var b in Boxes)
         {
-            var outgoing = Enumerable.Range(0, joints.Count).Where(j => joints[j].From == b.Name).OrderBy(j => isLong[j] ? 0 : Middle(joints[j].To)).ThenBy(j => j).ToList();
-            var incoming = Enumerable.Range(0, joints.Count).Where(j => joints[j].To == b.Name).OrderBy(j => isLong[j] ? 0 : Middle(joints[j].From)).ThenBy(j => j).ToList();
+            var outgoing = InOrder(j => joints[j].From == b.Name, j => isLong[j] ? 0 : Middle(joints[j].To));
+            var incoming = InOrder(j => joints[j].To == b.Name, j => isLong[j] ? 0 : Middle(joints[j].From));
             for (var p = 0; p < outgoing.Count; p++)
                 leaves[outgoing[p]] = b.Y + (PortGap / 2) + (PortGap * p);
             for (var p = 0; p < incoming.Count; p++)
@@ -184,7 +190,8 @@ internal sealed class SchemeSheet
         {
             var right = channel < tracks.Count - 1
                 ? Boxes.First(b => b.Layer == channel).X
-                : Boxes.Where(b => b.Layer == channel - 1).Select(b => b.X + BoxWidth).DefaultIfEmpty(0).Max() + (Track * (tracks[channel].Count + 1));
+                : Boxes.Where(b => b.Layer == channel - 1).Select(b => b.X + BoxWidth).DefaultIfEmpty(0).Max()
+                    + (Track * (tracks[channel].Count + 1));
             var ordered = tracks[channel].OrderBy(t => t.Arrives ? arrives[t.Joint] : leaves[t.Joint]).ThenBy(t => t).ToList();
             for (var t = 0; t < ordered.Count; t++)
                 track[ordered[t]] = right - (Track * (t + 1));

@@ -38,5 +38,6 @@ internal static class SymbolDrawing
 
     private static Markup Filled(string full, string lines) => Markup.Of($"""<path d="{lines}"/><path class="full" d="{full}"/>""");
 
-    private static Markup Lettered(string lines, string letters) => Markup.Of($"""<path d="{lines}"/><text class="sign" x="12" y="16">{letters}</text>""");
+    private static Markup Lettered(string lines, string letters) =>
+        Markup.Of($"""<path d="{lines}"/><text class="sign" x="12" y="16">{letters}</text>""");
 }

@@ -31,7 +31,9 @@ internal static class SchemeSection
     private static Markup Table(SchemeSheet sheet, JudgedLayout layout, string title)
     {
         var names = layout.Bill.GroupBy(l => l.PartId).ToDictionary(g => g.Key, g => g.First().Name, StringComparer.Ordinal);
-        string What(Joint joint) => joint.PartIds.Count == 0 ? Plain(joint.Medium) : string.Join(", ", joint.PartIds.Select(id => PlainText.Name(names.GetValueOrDefault(id, id))));
+        string What(Joint joint) => joint.PartIds.Count == 0
+            ? Plain(joint.Medium)
+            : string.Join(", ", joint.PartIds.Select(id => PlainText.Name(names.GetValueOrDefault(id, id))));
         return PageTable.Of(
             title,
             [new("no.", true), new("from"), new("to"), new("by"), new("length [m]", true)],

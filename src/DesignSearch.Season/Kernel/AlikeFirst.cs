@@ -6,7 +6,7 @@ namespace DesignSearch.Season.Kernel;
 /// </summary>
 internal static class AlikeFirst
 {
-    /// <summary>An order of the layouts, those with the fewest kinds first; equal ones stay in the order they came in. Null where all are alike.</summary>
+    /// <summary>An order of the layouts, those with the fewest kinds first, equal ones as they came; null where all are alike.</summary>
     /// <param name="block">The layouts.</param>
     public static int[]? Order(ReadOnlySpan<LayoutCase> block)
     {

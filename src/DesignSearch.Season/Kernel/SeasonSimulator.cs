@@ -62,7 +62,13 @@ public static class SeasonSimulator
         InTurn(winter, block, outcomes, hourly, stepSeconds, width);
     }
 
-    private static void InTurn(WinterForcing winter, ReadOnlySpan<LayoutCase> block, Span<Outcome> outcomes, Action<HourRow>? hourly, double stepSeconds, int width)
+    private static void InTurn(
+        WinterForcing winter,
+        ReadOnlySpan<LayoutCase> block,
+        Span<Outcome> outcomes,
+        Action<HourRow>? hourly,
+        double stepSeconds,
+        int width)
     {
         for (var done = 0; done < block.Length;)
         {

@@ -38,7 +38,7 @@ public readonly record struct Duty(PlantState State, Rating Rating, double Value
     /// <param name="bar">How much above that of the air [bar].</param>
     public static Duty Pressure(PlantState state, double bar) => new(state, Rating.PressureBar, bar);
 
-    /// <summary>Share of its rating that is left to a part, below 0 where it is missed; -1 where its row does not say what it bears.</summary>
+    /// <summary>Share of its rating that is left to a part, below 0 where it is missed; -1 where its row does not say it.</summary>
     /// <param name="part">The part.</param>
     public double Margin(IPart part)
     {

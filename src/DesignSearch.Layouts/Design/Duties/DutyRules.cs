@@ -5,7 +5,8 @@ namespace DesignSearch.Layouts.Design.Duties;
 /// <summary>One rule for each state of the plant: every part bears what it meets in it.</summary>
 public static class DutyRules
 {
-    private const string Source = "The catalogue's ratings, asked of every part in every state; what is met in each: docs/model.md, \"States\"";
+    private const string Source =
+        "The catalogue's ratings, asked of every part in every state; what is met in each: docs/model.md, \"States\"";
 
     /// <summary>All of them, in the order of the states.</summary>
     public static IReadOnlyList<CheckRule> All { get; } =

@@ -1,6 +1,9 @@
 namespace DesignSearch.Layouts.Design.Schemes;
 
-/// <summary>A plant as components and joints: what pictures and papers are drawn from. Every line of the bill is in it, and nothing that is not on the bill.</summary>
+/// <summary>
+/// A plant as components and joints: what pictures and papers are drawn from. Every line of the bill is in it, and nothing else
+/// that must be bought.
+/// </summary>
 /// <param name="Components">Parts, and things that are there.</param>
 /// <param name="Joints">What joins them.</param>
 public sealed record Scheme(IReadOnlyList<Component> Components, IReadOnlyList<Joint> Joints)

@@ -27,10 +27,41 @@ public sealed class SchemeSketch(IReadOnlyList<NeededPart> parts)
     public Component? Put(Purpose purpose, string name, Symbol symbol, Spot spot, params ReadOnlySpan<Terminal> terminals)
     {
         var lines = byPurpose[purpose].ToList();
-        return lines.Count == 0
-            ? null
-            : Keep(new(name, purpose.System, symbol, spot, lines[0].Part.Id, lines.Sum(l => l.Quantity), [.. terminals], Ids([NeedsWords.RelayBetween(purpose)])));
+        if (lines.Count == 0)
+            return null;
+        var relays = Ids([NeedsWords.RelayBetween(purpose)]);
+        return Keep(new(name, purpose.System, symbol, spot, lines[0].Part.Id, lines.Sum(l => l.Quantity), [.. terminals], relays));
     }
+
+    /// <summary>Draws what water runs through, inside the house.</summary>
+    /// <inheritdoc cref="Put"/>
+    public Component? PutInLine(Purpose purpose, string name, Symbol symbol) =>
+        Put(purpose, name, symbol, Spot.House, Terminal.Inlet, Terminal.Outlet);
+
+    /// <summary>Draws a pump, inside the house.</summary>
+    /// <inheritdoc cref="Put"/>
+    public Component? PutPump(Purpose purpose, string name) =>
+        Put(purpose, name, Symbol.Pump, Spot.House, Terminal.Inlet, Terminal.Outlet, Terminal.Power, Terminal.Told);
+
+    /// <summary>Draws what sits at the end of a short pipe from another component, and joins the two.</summary>
+    /// <param name="from">The other; null for none, and then it is drawn by itself.</param>
+    /// <param name="fromTerminal">Its terminal.</param>
+    /// <param name="purpose">What for and where.</param>
+    /// <param name="name">What it is in this plant.</param>
+    /// <param name="symbol">How it is drawn.</param>
+    /// <param name="spot">Where it stands.</param>
+    public void PutOn(Component? from, Terminal fromTerminal, Purpose purpose, string name, Symbol symbol, Spot spot = Spot.House) =>
+        Join(from, fromTerminal, Put(purpose, name, symbol, spot, Terminal.Inlet), Terminal.Inlet);
+
+    /// <summary>Draws what senses or counts and tells it.</summary>
+    /// <inheritdoc cref="Put"/>
+    public Component? PutTeller(Purpose purpose, string name, Symbol symbol, Spot spot = Spot.House) =>
+        Put(purpose, name, symbol, spot, Terminal.Tells);
+
+    /// <summary>Draws what is told by one and tells another, inside the house.</summary>
+    /// <inheritdoc cref="Put"/>
+    public Component? PutControl(Purpose purpose, string name, Symbol symbol) =>
+        Put(purpose, name, symbol, Spot.House, Terminal.Told, Terminal.Tells);
 
     /// <summary>Draws what was listed for a purpose as several components, each with its share of it.</summary>
     /// <param name="purpose">What for and where.</param>
@@ -39,7 +70,8 @@ public sealed class SchemeSketch(IReadOnlyList<NeededPart> parts)
     /// <param name="spot">Where they stand.</param>
     /// <param name="terminals">Where each is joined; something must be joined to each.</param>
     /// <returns>The components; none where nothing was listed.</returns>
-    public IReadOnlyList<Component> PutEach(Purpose purpose, IReadOnlyList<string> names, Symbol symbol, Spot spot, params ReadOnlySpan<Terminal> terminals)
+    public IReadOnlyList<Component> PutEach(
+        Purpose purpose, IReadOnlyList<string> names, Symbol symbol, Spot spot, params ReadOnlySpan<Terminal> terminals)
     {
         ArgumentNullException.ThrowIfNull(names);
         var put = new List<Component>();
@@ -60,7 +92,8 @@ public sealed class SchemeSketch(IReadOnlyList<NeededPart> parts)
     /// <param name="spot">Where it stands.</param>
     /// <param name="terminals">Where it is joined; something must be joined to each.</param>
     /// <returns>The component; null where it was not listed.</returns>
-    public Component? PutOne(Purpose purpose, IPart? part, string name, Symbol symbol, Spot spot, params ReadOnlySpan<Terminal> terminals) =>
+    public Component? PutOne(
+        Purpose purpose, IPart? part, string name, Symbol symbol, Spot spot, params ReadOnlySpan<Terminal> terminals) =>
         byPurpose[purpose].FirstOrDefault(l => l.Part.Id == part?.Id) is { } line
             ? Keep(new(name, purpose.System, symbol, spot, line.Part.Id, line.Quantity, [.. terminals], []))
             : null;
@@ -69,7 +102,8 @@ public sealed class SchemeSketch(IReadOnlyList<NeededPart> parts)
     /// <param name="name">What it is.</param>
     /// <param name="spot">Where it stands.</param>
     /// <param name="terminals">Where it is joined; something must be joined to each.</param>
-    public Component There(string name, Spot spot, params ReadOnlySpan<Terminal> terminals) => Find(name) ?? Keep(new(name, "", Symbol.Plain, spot, "", 1, [.. terminals], []));
+    public Component There(string name, Spot spot, params ReadOnlySpan<Terminal> terminals) =>
+        Find(name) ?? Keep(new(name, "", Symbol.Plain, spot, "", 1, [.. terminals], []));
 
     /// <summary>Adds parts that belong to a component and are not drawn by themselves.</summary>
     /// <param name="component">The component; null for none, and then nothing is added.</param>
@@ -88,7 +122,8 @@ public sealed class SchemeSketch(IReadOnlyList<NeededPart> parts)
     /// <param name="toTerminal">Its terminal, of the same medium.</param>
     /// <param name="lengthM">Length one way [m]; 0 where one sits on the other.</param>
     /// <param name="by">Purposes of pipes and cables along the way.</param>
-    public void Join(Component? from, Terminal fromTerminal, Component? to, Terminal toTerminal, double lengthM = 0, params ReadOnlySpan<Purpose> by)
+    public void Join(
+        Component? from, Terminal fromTerminal, Component? to, Terminal toTerminal, double lengthM = 0, params ReadOnlySpan<Purpose> by)
     {
         ArgumentNullException.ThrowIfNull(fromTerminal);
         ArgumentNullException.ThrowIfNull(toTerminal);
@@ -98,8 +133,13 @@ public sealed class SchemeSketch(IReadOnlyList<NeededPart> parts)
             joints.Add(new(fromTerminal.Medium, from.Name, fromTerminal.Name, to.Name, toTerminal.Name, Ids(by), lengthM));
     }
 
+    /// <summary>One component tells another; nothing where either is missing.</summary>
+    /// <param name="from">Who tells.</param>
+    /// <param name="to">Who is told.</param>
+    public void Tell(Component? from, Component? to) => Join(from, Terminal.Tells, to, Terminal.Told);
+
     /// <summary>Water through one component after another, from outlet to inlet; what is missing is left out of the line.</summary>
-    /// <param name="line">The components in the direction of flow, all with inlet and outlet but the first and the last, which need only one.</param>
+    /// <param name="line">Components in the direction of flow; the first needs no inlet and the last no outlet.</param>
     public void Line(params ReadOnlySpan<Component?> line)
     {
         Component? last = null;

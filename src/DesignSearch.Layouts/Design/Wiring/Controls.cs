@@ -20,7 +20,9 @@ public static class Controls
             var (needed, count, part) = (parts[i], (int)parts[i].Quantity, parts[i].Part as SmallPart);
             if (part is null ? needed.Part is not IControlPart : !IsControl(part))
                 continue;
-            var (volts, each) = part is not null ? (Volts(part), part.Watts) : needed.Part is IControlPart control ? (control.Volts, control.Watts) : default;
+            var (volts, each) = part is not null
+                ? (Volts(part), part.Watts)
+                : needed.Part is IControlPart control ? (control.Volts, control.Watts) : default;
             var watts = count * each;
             circuits.Add(new(needed.Part.Name, volts, watts, needed.Lead.Metres, needed.Purpose.Where, needed.Purpose.Why)
             {
@@ -43,7 +45,8 @@ public static class Controls
     }
 
     private static bool Switches(SmallPartRole role) => role is SmallPartRole.DifferenceController or SmallPartRole.TemperatureSensor
-        or SmallPartRole.Thermostat or SmallPartRole.Timer or SmallPartRole.SunClock or SmallPartRole.DelayRelay or SmallPartRole.LightSensor
+        or SmallPartRole.Thermostat or SmallPartRole.Timer or SmallPartRole.SunClock or SmallPartRole.DelayRelay
+        or SmallPartRole.LightSensor
         or SmallPartRole.LimitSwitch or SmallPartRole.Relay or SmallPartRole.ReversingInterlock or SmallPartRole.Contactor
         or SmallPartRole.Diode or SmallPartRole.HandSwitch or SmallPartRole.HighLimit or SmallPartRole.TemperatureRelay
         or SmallPartRole.ChangeoverRelay or SmallPartRole.ProbeThermostat;

@@ -86,9 +86,9 @@ internal sealed class DesignedBench(Bench bench, BenchNumbers numbers, bool swit
         var bed = IsHeated
             ? sketch.Put(BenchWords.Heated, BenchWords.Device, Symbol.Heater, Spot.House, Terminal.Power, Terminal.Told)
             : sketch.Put(BenchWords.Unheated, BenchWords.Device, Symbol.Plain, Spot.House);
-        var thermostat = sketch.Put(BenchWords.ThermostatPart, BenchWords.Thermostat, Symbol.Thermostat, Spot.House, Terminal.Tells);
-        var relay = sketch.Put(BenchWords.RelayPart, BenchWords.RelayName, Symbol.Relay, Spot.House, Terminal.Told, Terminal.Tells);
-        sketch.Join(thermostat, Terminal.Tells, relay ?? bed, Terminal.Told);
-        sketch.Join(relay, Terminal.Tells, bed, Terminal.Told);
+        var thermostat = sketch.PutTeller(BenchWords.ThermostatPart, BenchWords.Thermostat, Symbol.Thermostat);
+        var relay = sketch.PutControl(BenchWords.RelayPart, BenchWords.RelayName, Symbol.Relay);
+        sketch.Tell(thermostat, relay ?? bed);
+        sketch.Tell(relay, bed);
     }
 }

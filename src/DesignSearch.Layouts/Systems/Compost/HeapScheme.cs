@@ -24,10 +24,9 @@ internal static class HeapScheme
         sketch.Add(coil, CompostPurposes.Glycol, CompostPurposes.FluidTest, CompostPurposes.Fittings);
         var vent = sketch.Put(CompostPurposes.Vent, HeapSchemeWords.Vent, Symbol.Vent, Spot.Outdoors, Terminal.Inlet);
         sketch.Join(coil, Top, vent, Terminal.Inlet);
-        var header = sketch.Put(CompostPurposes.Header, HeapSchemeWords.Header, Symbol.Tank, Spot.House, Terminal.Inlet, Terminal.Outlet);
-        var cocks = sketch.Put(CompostPurposes.Cock, HeapSchemeWords.Cocks, Symbol.Valve, Spot.House, Terminal.Inlet, Terminal.Outlet);
-        var strainer = sketch.Put(
-            CompostPurposes.Strainer, HeapSchemeWords.Strainer, Symbol.Plain, Spot.House, Terminal.Inlet, Terminal.Outlet);
+        var header = sketch.PutInLine(CompostPurposes.Header, HeapSchemeWords.Header, Symbol.Tank);
+        var cocks = sketch.PutInLine(CompostPurposes.Cock, HeapSchemeWords.Cocks, Symbol.Valve);
+        var strainer = sketch.PutInLine(CompostPurposes.Strainer, HeapSchemeWords.Strainer, Symbol.Plain);
         var mover = sketch.Put(
             CompostPurposes.Pump,
             CompostWords.PumpDevice,
@@ -46,9 +45,8 @@ internal static class HeapScheme
     {
         var sensor = sketch.Put(
             CompostPurposes.CoreSensor, HeapSchemeWords.CoreSensor, Symbol.Sensor, Spot.Outdoors, Terminal.Told, Terminal.Tells);
-        var core = sketch.Put(
-            CompostPurposes.CoreThermostat, HeapSchemeWords.CoreThermostat, Symbol.Thermostat, Spot.House, Terminal.Told, Terminal.Tells);
-        var house = sketch.Put(CompostPurposes.Thermostat, HeapSchemeWords.Thermostat, Symbol.Thermostat, Spot.House, Terminal.Tells);
+        var core = sketch.PutControl(CompostPurposes.CoreThermostat, HeapSchemeWords.CoreThermostat, Symbol.Thermostat);
+        var house = sketch.PutTeller(CompostPurposes.Thermostat, HeapSchemeWords.Thermostat, Symbol.Thermostat);
         sketch.Join(pile, Core, sensor, Terminal.Told);
         sketch.Join(
             sensor,
@@ -57,7 +55,7 @@ internal static class HeapScheme
             Terminal.Told,
             heap.OutdoorM + HeapListing.NearM,
             CompostPurposes.SensorDuct);
-        sketch.Join(house, Terminal.Tells, core, Terminal.Told);
-        sketch.Join(core, Terminal.Tells, sketch.Find(CompostWords.PumpDevice), Terminal.Told);
+        sketch.Tell(house, core);
+        sketch.Tell(core, sketch.Find(CompostWords.PumpDevice));
     }
 }

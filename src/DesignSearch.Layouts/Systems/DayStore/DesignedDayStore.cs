@@ -128,15 +128,17 @@ internal sealed class DesignedDayStore(EarthPipe pipe, StoreFan fan, PipeField l
     public override void Draw(SchemeSketch sketch)
     {
         var air = sketch.There(DayStoreWords.HouseAir, Spot.House, Terminal.AirOut, Terminal.AirIn);
-        var blower = sketch.Put(DayStoreWords.Fan, DayStoreWords.Device, Symbol.Fan, Spot.House, Terminal.AirIn, Terminal.AirOut, Terminal.Power, Terminal.Told);
+        var blower = sketch.Put(
+            DayStoreWords.Fan, DayStoreWords.Device, Symbol.Fan, Spot.House,
+            Terminal.AirIn, Terminal.AirOut, Terminal.Power, Terminal.Told);
         var field = sketch.Put(DayStoreWords.Pipe, DayStoreWords.PipesName, Symbol.Plain, Spot.House, Terminal.AirIn, Terminal.AirOut);
-        var control = sketch.Put(DayStoreWords.Controller, DayStoreWords.ControllerName, Symbol.Controller, Spot.House, Terminal.Told, Terminal.Tells);
+        var control = sketch.PutControl(DayStoreWords.Controller, DayStoreWords.ControllerName, Symbol.Controller);
         sketch.Add(field, DayStoreWords.Header);
         sketch.Join(air, Terminal.AirOut, blower, Terminal.AirIn);
         sketch.Join(blower, Terminal.AirOut, field, Terminal.AirIn);
         sketch.Join(field, Terminal.AirOut, air, Terminal.AirIn);
-        sketch.Join(sketch.Put(DayStoreWords.Thermostats, DayStoreWords.ThermostatsName, Symbol.Thermostat, Spot.House, Terminal.Tells), Terminal.Tells, control, Terminal.Told);
-        sketch.Join(sketch.Put(DayStoreWords.SoilSensor, DayStoreWords.SoilSensorName, Symbol.Sensor, Spot.House, Terminal.Tells), Terminal.Tells, control, Terminal.Told);
-        sketch.Join(control, Terminal.Tells, blower, Terminal.Told);
+        sketch.Tell(sketch.PutTeller(DayStoreWords.Thermostats, DayStoreWords.ThermostatsName, Symbol.Thermostat), control);
+        sketch.Tell(sketch.PutTeller(DayStoreWords.SoilSensor, DayStoreWords.SoilSensorName, Symbol.Sensor), control);
+        sketch.Tell(control, blower);
     }
 }

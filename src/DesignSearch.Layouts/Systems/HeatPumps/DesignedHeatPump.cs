@@ -65,5 +65,6 @@ internal sealed class DesignedHeatPump(HeatPump pump, double wishC, HeatPumpNumb
 
     public override void List(Needs needs) => needs.Add(pump, 1, HeatPumpWords.Purpose);
 
-    public override void Draw(SchemeSketch sketch) => sketch.Put(HeatPumpWords.Purpose, HeatPumpWords.Device, Symbol.Plain, Spot.Skin, Terminal.Power);
+    public override void Draw(SchemeSketch sketch) =>
+        sketch.Put(HeatPumpWords.Purpose, HeatPumpWords.Device, Symbol.Plain, Spot.Skin, Terminal.Power);
 }

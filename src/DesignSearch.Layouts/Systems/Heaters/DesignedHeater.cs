@@ -85,12 +85,11 @@ internal sealed class DesignedHeater(Heater heater, HeaterNumbers numbers, bool 
     public override void Draw(SchemeSketch sketch)
     {
         var warm = sketch.Put(HeaterWords.Heater, HeaterWords.Device, Symbol.Heater, Spot.House, Terminal.Power, Terminal.Told);
-        var cutOut = sketch.Put(HeaterWords.HighLimit, HeaterWords.HighLimitName, Symbol.LimitSwitch, Spot.House, Terminal.Tells);
-        sketch.Join(cutOut, Terminal.Tells, warm, Terminal.Told);
-        var thermostat = sketch.Put(HeaterWords.ThermostatPart, HeaterWords.FrostThermostat, Symbol.Thermostat, Spot.House, Terminal.Tells);
-        var contactor = sketch.Put(
-            HeaterWords.ContactorPart, HeaterWords.ContactorName, Symbol.Relay, Spot.House, Terminal.Told, Terminal.Tells);
-        sketch.Join(thermostat, Terminal.Tells, contactor ?? warm, Terminal.Told);
-        sketch.Join(contactor, Terminal.Tells, warm, Terminal.Told);
+        var cutOut = sketch.PutTeller(HeaterWords.HighLimit, HeaterWords.HighLimitName, Symbol.LimitSwitch);
+        sketch.Tell(cutOut, warm);
+        var thermostat = sketch.PutTeller(HeaterWords.ThermostatPart, HeaterWords.FrostThermostat, Symbol.Thermostat);
+        var contactor = sketch.PutControl(HeaterWords.ContactorPart, HeaterWords.ContactorName, Symbol.Relay);
+        sketch.Tell(thermostat, contactor ?? warm);
+        sketch.Tell(contactor, warm);
     }
 }

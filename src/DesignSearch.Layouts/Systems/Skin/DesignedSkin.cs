@@ -67,15 +67,16 @@ internal sealed class DesignedSkin(Skin skin, Greenhouse house, CoverMotors? mot
 
         var screen = sketch.Put(SkinWords.NightCover, SkinWords.CoverName, Symbol.Plain, Spot.Skin, Terminal.Turned);
         sketch.Add(screen, SkinWords.CoverWires);
-        var sensor = sketch.Put(SkinWords.LightSensor, SkinWords.LightSensorName, Symbol.LightSensor, Spot.Skin, Terminal.Tells);
-        var interlock = sketch.Put(SkinWords.Interlock, SkinWords.InterlockName, Symbol.Relay, Spot.House, Terminal.Told, Terminal.Tells);
+        var sensor = sketch.PutTeller(SkinWords.LightSensor, SkinWords.LightSensorName, Symbol.LightSensor, Spot.Skin);
+        var interlock = sketch.PutControl(SkinWords.Interlock, SkinWords.InterlockName, Symbol.Relay);
         sketch.Add(interlock, SkinWords.HandSwitch);
-        sketch.Join(sensor, Terminal.Tells, interlock, Terminal.Told);
+        sketch.Tell(sensor, interlock);
         IReadOnlyList<string> names = [.. motors.Circuits.Select(c => c.Device)];
-        foreach (var each in sketch.PutEach(SkinWords.CoverMotor, names, Symbol.Motor, Spot.Skin, Terminal.Turns, Terminal.Power, Terminal.Told))
+        var screens = sketch.PutEach(SkinWords.CoverMotor, names, Symbol.Motor, Spot.Skin, Terminal.Turns, Terminal.Power, Terminal.Told);
+        foreach (var each in screens)
         {
             sketch.Join(each, Terminal.Turns, screen, Terminal.Turned);
-            sketch.Join(interlock, Terminal.Tells, each, Terminal.Told);
+            sketch.Tell(interlock, each);
         }
     }
 }

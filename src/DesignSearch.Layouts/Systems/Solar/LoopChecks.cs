@@ -49,7 +49,8 @@ internal static class LoopChecks
         if (solar.Flow.LiftM > 0)
             checks.Add(Lift(solar.Flow, solar.Pump));
         var share = solar.Flow.KgPerS / solar.Flow.WantedKgPerS;
-        checks.Add(SolarRules.PumpFlow.Found(share >= LeastFlowShare, share - LeastFlowShare, SolarCheckWords.Flow(solar.Flow, solar.Pump)));
+        var flowWords = SolarCheckWords.Flow(solar.Flow, solar.Pump);
+        checks.Add(SolarRules.PumpFlow.Found(share >= LeastFlowShare, share - LeastFlowShare, flowWords));
         if (!solar.StaysFull)
             checks.Add(DrainFall(solar));
         if (TankHeat(solar, conditions.Outcomes) is { } heat)

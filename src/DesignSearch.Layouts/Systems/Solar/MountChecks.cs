@@ -34,7 +34,8 @@ internal static class MountChecks
             return;
         var (turns, wanted) = (mount.WorkingWindMPerS, site.WorkingWindMPerS);
         checks.Add(SolarRules.WorkingWind.Found(wanted <= turns, 1 - (wanted / turns), SolarCheckWords.WorkingWind(wanted, mount)));
-        checks.Add(SolarRules.TurnLimit.Within(solar.Dials.LimitDeg, mount.LimitAngleDeg, SolarCheckWords.TurnLimit(mount, solar.Dials.LimitDeg)));
+        var turn = solar.Dials.LimitDeg;
+        checks.Add(SolarRules.TurnLimit.Within(turn, mount.LimitAngleDeg, SolarCheckWords.TurnLimit(mount, turn)));
         if (solar.Drive is { } drive)
             AddDrive(solar, drive, site.WorkingWindMPerS, checks);
     }

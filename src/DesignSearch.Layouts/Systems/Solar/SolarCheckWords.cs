@@ -21,7 +21,7 @@ internal static class SolarCheckWords
 
     public static FormattableString Storm(Stand stand, CollectorMount mount) => Both(
         $"A gust of {stand.GustMPerS:0} m/s takes each frame's {stand.AreaM2:0.#} m² with {stand.StormN / NPerKN:0.0} kN",
-        $"(coefficient {stand.Wind.Worst:0.0#}), lifting as well as pressing; {mount.Name} is good for {mount.HoldsWindMPerS:0} m/s if its feet hold.");
+        $"(coefficient {stand.Wind.Worst:0.0#}), lifting too; {mount.Name} is good for {mount.HoldsWindMPerS:0} m/s if its feet hold.");
 
     public static FormattableString Anchorage(Stand stand, bool isTested) => Both(
         $"With the wind once and a half, the most laden of the {Name(stand.Anchor)} is pulled with {stand.PullN:0} N by moment and lift,",

@@ -42,19 +42,20 @@ internal static class SolarContacts
     public static void Controller(SolarLoop solar, Needs needs)
     {
         var starts = Duty.Current(PlantState.Running, Circuit.OfPump("", solar.Pump.Volts, solar.Pump.Watts, 0, "").StartA);
-        needs.Pick(solar.Controller, SolarWords.Controller(solar.ControllerVolts, solar.Heat.LockOutC), 1, SolarPurposes.Controller, starts);
-        needs.Small(SmallPartRole.TemperatureSensor, 1, SolarPurposes.CollectorSensor, [solar.Heat.AtCollector], 0, ToCollector(solar, CoresOfProbe));
+        var lacks = SolarWords.Controller(solar.ControllerVolts, solar.Heat.LockOutC);
+        needs.Pick(solar.Controller, lacks, 1, SolarPurposes.Controller, starts);
+        ProbeAtCollector(solar, SolarPurposes.CollectorSensor, needs);
         needs.Small(SmallPartRole.TemperatureSensor, TankSensors, SolarPurposes.TankSensors, [solar.Heat.Store]);
     }
 
-    /// <summary>By day the valves are the temperature relay's, by night the light sensor has taken them from it: shut, and open to the drain.</summary>
+    /// <summary>By day the valves are the temperature relay's; by night the light sensor has them shut and open to the drain.</summary>
     public static void DrainValves(SolarLoop solar, Needs needs)
     {
         var protection = solar.Protection;
         var onMains = protection.Volts >= SupplyPlan.MainsVolts;
         var valves = Duty.Current(PlantState.Drained, protection.Volts > 0 ? protection.Watts / protection.Volts : 0);
         needs.Small(SmallPartRole.TemperatureRelay, 1, SolarPurposes.ValveRelay, onMains ? [] : [valves], SupplyPlan.ControlVolts);
-        needs.Small(SmallPartRole.TemperatureSensor, 1, SolarPurposes.ValveSensor, [solar.Heat.AtCollector], 0, ToCollector(solar, CoresOfProbe));
+        ProbeAtCollector(solar, SolarPurposes.ValveSensor, needs);
         needs.Small(SmallPartRole.LightSensor, 1, SolarPurposes.ValveLight, [], SupplyPlan.ControlVolts, ToCollector(solar, SensorCores));
         needs.Small(SmallPartRole.ChangeoverRelay, 1, SolarPurposes.ValveChangeover, onMains ? [] : [valves], SupplyPlan.ControlVolts);
         if (onMains)
@@ -62,6 +63,9 @@ internal static class SolarContacts
         else
             needs.Small(SmallPartRole.HandSwitch, 1, SolarPurposes.ValveSwitch, [valves]);
     }
+
+    private static void ProbeAtCollector(SolarLoop solar, Purpose purpose, Needs needs) =>
+        needs.Small(SmallPartRole.TemperatureSensor, 1, purpose, [solar.Heat.AtCollector], 0, ToCollector(solar, CoresOfProbe));
 
     private static Lead ToCollector(SolarLoop solar, int cores) => new(solar.PipeRunM + SolarCircuits.NearM, cores);
 

@@ -22,10 +22,15 @@ internal static class SolarScheme
             Symbol.Collector,
             Spot.Outdoors,
             [Terminal.Inlet, Terminal.Outlet, Vent, .. turns ? [Terminal.Turned] : Array.Empty<Terminal>()]);
-        sketch.Add(field, SolarPurposes.CollectorFittings, SolarPurposes.FixedMount, SolarPurposes.TurningMount, SolarPurposes.Anchor, SolarPurposes.Footing);
-        sketch.Add(field, SolarPurposes.Ballast, SolarPurposes.WallBolt, SolarPurposes.Stops, SolarPurposes.HandBolt, SolarPurposes.ShaftSeal);
+        sketch.Add(
+            field,
+            SolarPurposes.CollectorFittings, SolarPurposes.FixedMount, SolarPurposes.TurningMount, SolarPurposes.Anchor,
+            SolarPurposes.Footing);
+        sketch.Add(
+            field,
+            SolarPurposes.Ballast, SolarPurposes.WallBolt, SolarPurposes.Stops, SolarPurposes.HandBolt, SolarPurposes.ShaftSeal);
         sketch.Add(field, SolarPurposes.Grease);
-        sketch.Join(field, Vent, sketch.Put(SolarPurposes.AirVent, SolarSchemeWords.AirVent, Symbol.Vent, Spot.Outdoors, Terminal.Inlet), Terminal.Inlet);
+        sketch.PutOn(field, Vent, SolarPurposes.AirVent, SolarSchemeWords.AirVent, Symbol.Vent, Spot.Outdoors);
         if (turns)
             Turning(solar, field, sketch);
         var store = Store(solar, sketch);
@@ -37,22 +42,23 @@ internal static class SolarScheme
     private static void Turning(SolarLoop solar, Component? field, SchemeSketch sketch)
     {
         IReadOnlyList<string> names = [.. Enumerable.Range(1, solar.Frames).Select(f => SolarDevices.Drive(f, solar.Frames))];
-        var interlock = sketch.Put(SolarPurposes.Interlock, SolarSchemeWords.Interlock, Symbol.Relay, Spot.House, Terminal.Told, Terminal.Tells);
+        var interlock = sketch.PutControl(SolarPurposes.Interlock, SolarSchemeWords.Interlock, Symbol.Relay);
         sketch.Add(interlock, SolarPurposes.HandSwitch);
-        var clock = sketch.Put(SolarPurposes.Timer, SolarSchemeWords.Timer, Symbol.Clock, Spot.House, Terminal.Tells)
-            ?? sketch.Put(SolarPurposes.DelayRelay, SolarSchemeWords.DelayRelay, Symbol.Clock, Spot.House, Terminal.Tells)
-            ?? sketch.Put(SolarPurposes.SunClock, SolarSchemeWords.SunClock, Symbol.Clock, Spot.House, Terminal.Tells);
-        sketch.Join(clock, Terminal.Tells, interlock, Terminal.Told);
-        var light = sketch.Put(SolarPurposes.LightSensor, SolarSchemeWords.LightSensor, Symbol.LightSensor, Spot.Outdoors, Terminal.Tells);
-        sketch.Join(light, Terminal.Tells, interlock, Terminal.Told);
-        var stops = sketch.Put(SolarPurposes.LimitSwitch, SolarSchemeWords.LimitSwitches, Symbol.LimitSwitch, Spot.Outdoors, Terminal.Tells);
+        var clock = sketch.PutTeller(SolarPurposes.Timer, SolarSchemeWords.Timer, Symbol.Clock)
+            ?? sketch.PutTeller(SolarPurposes.DelayRelay, SolarSchemeWords.DelayRelay, Symbol.Clock)
+            ?? sketch.PutTeller(SolarPurposes.SunClock, SolarSchemeWords.SunClock, Symbol.Clock);
+        sketch.Tell(clock, interlock);
+        var light = sketch.PutTeller(SolarPurposes.LightSensor, SolarSchemeWords.LightSensor, Symbol.LightSensor, Spot.Outdoors);
+        sketch.Tell(light, interlock);
+        var stops = sketch.PutTeller(SolarPurposes.LimitSwitch, SolarSchemeWords.LimitSwitches, Symbol.LimitSwitch, Spot.Outdoors);
         sketch.Add(stops, SolarPurposes.Diode);
-        foreach (var drive in sketch.PutEach(SolarPurposes.Drive, names, Symbol.Motor, Spot.Outdoors, Terminal.Turns, Terminal.Power, Terminal.Told))
+        var drives = sketch.PutEach(SolarPurposes.Drive, names, Symbol.Motor, Spot.Outdoors, Terminal.Turns, Terminal.Power, Terminal.Told);
+        foreach (var drive in drives)
         {
             sketch.Add(drive, SolarPurposes.SpringBolt);
             sketch.Join(drive, Terminal.Turns, field, Terminal.Turned);
-            sketch.Join(interlock, Terminal.Tells, drive, Terminal.Told);
-            sketch.Join(stops, Terminal.Tells, drive, Terminal.Told);
+            sketch.Tell(interlock, drive);
+            sketch.Tell(stops, drive);
         }
     }
 
@@ -65,7 +71,9 @@ internal static class SolarScheme
             Symbol.Tank,
             Spot.House,
             [Terminal.Inlet, Terminal.Outlet, HeatOut, HeatBack, Terminal.Tells, isSafe ? Safety : Filled]);
-        sketch.Add(store, SolarPurposes.Jacket, SolarPurposes.Strap, SolarPurposes.WarningLabel, SolarPurposes.Lid, SolarPurposes.TankFittings);
+        sketch.Add(
+            store,
+            SolarPurposes.Jacket, SolarPurposes.Strap, SolarPurposes.WarningLabel, SolarPurposes.Lid, SolarPurposes.TankFittings);
         sketch.Add(store, SolarPurposes.Anode);
         if (isSafe)
             Safe(store, SolarSchemeWords.OfTank, SolarPurposes.TankRelief, SolarPurposes.TankVessel, SolarPurposes.TankFill, sketch);
@@ -77,9 +85,9 @@ internal static class SolarScheme
 
     private static void Safe(Component? part, string of, Purpose relief, Purpose vessel, Purpose fill, SchemeSketch sketch)
     {
-        sketch.Join(part, Safety, sketch.Put(relief, SolarSchemeWords.ReliefValve + of, Symbol.ReliefValve, Spot.House, Terminal.Inlet), Terminal.Inlet);
-        sketch.Join(part, Safety, sketch.Put(vessel, SolarSchemeWords.ExpansionVessel + of, Symbol.Vessel, Spot.House, Terminal.Inlet), Terminal.Inlet);
-        sketch.Join(part, Safety, sketch.Put(fill, SolarSchemeWords.FillSet + of, Symbol.Valve, Spot.House, Terminal.Inlet), Terminal.Inlet);
+        sketch.PutOn(part, Safety, relief, SolarSchemeWords.ReliefValve + of, Symbol.ReliefValve);
+        sketch.PutOn(part, Safety, vessel, SolarSchemeWords.ExpansionVessel + of, Symbol.Vessel);
+        sketch.PutOn(part, Safety, fill, SolarSchemeWords.FillSet + of, Symbol.Valve);
     }
 
     // From the collector's outlet through what is on the warm pipe to the store, and by the pump back along the cool one.
@@ -97,7 +105,7 @@ internal static class SolarScheme
                 .. powered ? [Terminal.Power, Terminal.Told] : Array.Empty<Terminal>(),
                 .. solar.StaysFull ? [Safety] : solar.IsDrainedByValves ? [Drained] : Array.Empty<Terminal>(),
             ]);
-        sketch.Join(protection, Drained, sketch.Put(SolarPurposes.DrainPoint, SolarSchemeWords.DrainPoint, Symbol.Plain, Spot.House, Terminal.Inlet), Terminal.Inlet);
+        sketch.PutOn(protection, Drained, SolarPurposes.DrainPoint, SolarSchemeWords.DrainPoint, Symbol.Plain);
         sketch.Add(protection, SolarPurposes.ValveSwitch);
         if (solar.StaysFull)
         {
@@ -105,15 +113,16 @@ internal static class SolarScheme
             Safe(protection, SolarSchemeWords.OfLoop, SolarPurposes.LoopRelief, SolarPurposes.LoopVessel, SolarPurposes.LoopFill, sketch);
         }
 
-        var check = sketch.Put(SolarPurposes.CheckValve, SolarSchemeWords.CheckValve, Symbol.CheckValve, Spot.House, Terminal.Inlet, Terminal.Outlet);
-        var valves = sketch.Put(SolarPurposes.BallValve, SolarSchemeWords.BallValves, Symbol.Valve, Spot.House, Terminal.Inlet, Terminal.Outlet);
-        var mover = sketch.Put(SolarPurposes.Pump, SolarDevices.Pump, Symbol.Pump, Spot.House, Terminal.Inlet, Terminal.Outlet, Terminal.Power, Terminal.Told);
-        var strainer = sketch.Put(SolarPurposes.Strainer, SolarSchemeWords.Strainer, Symbol.Plain, Spot.House, Terminal.Inlet, Terminal.Outlet);
-        var throttle = sketch.Put(SolarPurposes.Throttle, SolarSchemeWords.Throttle, Symbol.Valve, Spot.House, Terminal.Inlet, Terminal.Outlet);
-        var indicator = sketch.Put(SolarPurposes.FlowIndicator, SolarSchemeWords.FlowIndicator, Symbol.Plain, Spot.House, Terminal.Inlet, Terminal.Outlet);
+        var check = sketch.PutInLine(SolarPurposes.CheckValve, SolarSchemeWords.CheckValve, Symbol.CheckValve);
+        var valves = sketch.PutInLine(SolarPurposes.BallValve, SolarSchemeWords.BallValves, Symbol.Valve);
+        var mover = sketch.PutPump(SolarPurposes.Pump, SolarDevices.Pump);
+        var strainer = sketch.PutInLine(SolarPurposes.Strainer, SolarSchemeWords.Strainer, Symbol.Plain);
+        var throttle = sketch.PutInLine(SolarPurposes.Throttle, SolarSchemeWords.Throttle, Symbol.Valve);
+        var indicator = sketch.PutInLine(SolarPurposes.FlowIndicator, SolarSchemeWords.FlowIndicator, Symbol.Plain);
         ReadOnlySpan<Purpose> pipe =
         [
-            SolarPurposes.FirstMetres, SolarPurposes.LongPipe, SolarPurposes.FirstInsulation, SolarPurposes.Insulation, SolarPurposes.FirstClips,
+            SolarPurposes.FirstMetres, SolarPurposes.LongPipe, SolarPurposes.FirstInsulation, SolarPurposes.Insulation,
+            SolarPurposes.FirstClips,
             SolarPurposes.PipeClip, SolarPurposes.HoseLoop,
         ];
         sketch.Join(field, Terminal.Outlet, check ?? protection, Terminal.Inlet, solar.PipeRunM, pipe);
@@ -124,21 +133,21 @@ internal static class SolarScheme
 
     private static void Control(Component? mover, SolarLoop solar, SchemeSketch sketch)
     {
-        var control = sketch.Put(SolarPurposes.Controller, SolarDevices.Controller, Symbol.Controller, Spot.House, Terminal.Told, Terminal.Tells);
-        var hot = sketch.Put(SolarPurposes.CollectorSensor, SolarSchemeWords.CollectorSensor, Symbol.Sensor, Spot.Outdoors, Terminal.Tells);
-        var sensors = sketch.Put(SolarPurposes.TankSensors, SolarSchemeWords.TankSensors, Symbol.Sensor, Spot.House, Terminal.Told, Terminal.Tells);
-        sketch.Join(sketch.Find(SolarSchemeWords.Tank), Terminal.Tells, sensors, Terminal.Told);
-        sketch.Join(sensors, Terminal.Tells, control, Terminal.Told);
-        sketch.Join(hot, Terminal.Tells, control, Terminal.Told);
-        sketch.Join(control, Terminal.Tells, mover, Terminal.Told);
+        var control = sketch.PutControl(SolarPurposes.Controller, SolarDevices.Controller, Symbol.Controller);
+        var hot = sketch.PutTeller(SolarPurposes.CollectorSensor, SolarSchemeWords.CollectorSensor, Symbol.Sensor, Spot.Outdoors);
+        var sensors = sketch.PutControl(SolarPurposes.TankSensors, SolarSchemeWords.TankSensors, Symbol.Sensor);
+        sketch.Tell(sketch.Find(SolarSchemeWords.Tank), sensors);
+        sketch.Tell(sensors, control);
+        sketch.Tell(hot, control);
+        sketch.Tell(control, mover);
         if (solar.Protection.Watts <= 0)
             return;
         var told = sketch.Find(SolarDevices.ProtectionPart(solar.StaysFull, true));
-        var relay = sketch.Put(SolarPurposes.ExchangerRelay, SolarSchemeWords.ExchangerRelay, Symbol.Relay, Spot.House, Terminal.Told, Terminal.Tells);
+        var relay = sketch.PutControl(SolarPurposes.ExchangerRelay, SolarSchemeWords.ExchangerRelay, Symbol.Relay);
         if (solar.StaysFull)
         {
-            sketch.Join(control, Terminal.Tells, relay ?? told, Terminal.Told);
-            sketch.Join(relay, Terminal.Tells, told, Terminal.Told);
+            sketch.Tell(control, relay ?? told);
+            sketch.Tell(relay, told);
             return;
         }
 
@@ -148,40 +157,38 @@ internal static class SolarScheme
     // The temperature relay by day and the light sensor by night: the changeover relay says whose the valves are.
     private static void Valves(Component? valves, SchemeSketch sketch)
     {
-        var sensor = sketch.Put(SolarPurposes.ValveSensor, SolarSchemeWords.ValveSensor, Symbol.Sensor, Spot.Outdoors, Terminal.Tells);
-        var warm = sketch.Put(SolarPurposes.ValveRelay, SolarSchemeWords.ValveRelay, Symbol.Thermostat, Spot.House, Terminal.Told, Terminal.Tells);
-        var light = sketch.Put(SolarPurposes.ValveLight, SolarSchemeWords.ValveLight, Symbol.LightSensor, Spot.Outdoors, Terminal.Tells);
-        var over = sketch.Put(
-            SolarPurposes.ValveChangeover, SolarSchemeWords.ValveChangeover, Symbol.Relay, Spot.House, Terminal.Told, Terminal.Tells);
-        var contactor = sketch.Put(
-            SolarPurposes.ValveContactor, SolarSchemeWords.ValveContactor, Symbol.Relay, Spot.House, Terminal.Told, Terminal.Tells);
-        sketch.Join(sensor, Terminal.Tells, warm, Terminal.Told);
-        sketch.Join(warm, Terminal.Tells, over, Terminal.Told);
-        sketch.Join(light, Terminal.Tells, over, Terminal.Told);
-        sketch.Join(over, Terminal.Tells, contactor ?? valves, Terminal.Told);
-        sketch.Join(contactor, Terminal.Tells, valves, Terminal.Told);
+        var sensor = sketch.PutTeller(SolarPurposes.ValveSensor, SolarSchemeWords.ValveSensor, Symbol.Sensor, Spot.Outdoors);
+        var warm = sketch.PutControl(SolarPurposes.ValveRelay, SolarSchemeWords.ValveRelay, Symbol.Thermostat);
+        var light = sketch.PutTeller(SolarPurposes.ValveLight, SolarSchemeWords.ValveLight, Symbol.LightSensor, Spot.Outdoors);
+        var over = sketch.PutControl(SolarPurposes.ValveChangeover, SolarSchemeWords.ValveChangeover, Symbol.Relay);
+        var contactor = sketch.PutControl(SolarPurposes.ValveContactor, SolarSchemeWords.ValveContactor, Symbol.Relay);
+        sketch.Tell(sensor, warm);
+        sketch.Tell(warm, over);
+        sketch.Tell(light, over);
+        sketch.Tell(over, contactor ?? valves);
+        sketch.Tell(contactor, valves);
     }
 
     private static void Release(SolarLoop solar, Component? store, SchemeSketch sketch)
     {
         var hasFan = solar.Release.FanWatts > 0;
-        var mover = sketch.Put(SolarPurposes.ReleasePump, SolarDevices.ReleasePump, Symbol.Pump, Spot.House, Terminal.Inlet, Terminal.Outlet, Terminal.Power, Terminal.Told);
+        var mover = sketch.PutPump(SolarPurposes.ReleasePump, SolarDevices.ReleasePump);
         var release = sketch.Put(
             SolarPurposes.Release,
             SolarDevices.ReleasePart(hasFan),
             hasFan ? Symbol.Fan : Symbol.Plain,
             Spot.House,
             [Terminal.Inlet, Terminal.Outlet, .. hasFan ? [Terminal.Power, Terminal.Told] : Array.Empty<Terminal>()]);
-        var strainer = sketch.Put(SolarPurposes.ReleaseStrainer, SolarSchemeWords.ReleaseStrainer, Symbol.Plain, Spot.House, Terminal.Inlet, Terminal.Outlet);
+        var strainer = sketch.PutInLine(SolarPurposes.ReleaseStrainer, SolarSchemeWords.ReleaseStrainer, Symbol.Plain);
         sketch.Join(store, HeatOut, strainer ?? mover, Terminal.Inlet, 0, SolarPurposes.ReleasePipe);
         sketch.Join(strainer, Terminal.Outlet, mover, Terminal.Inlet);
         sketch.Join(mover, Terminal.Outlet, release, Terminal.Inlet);
         sketch.Join(release, Terminal.Outlet, store, HeatBack, 0, SolarPurposes.ReleasePipe);
-        var thermostat = sketch.Put(SolarPurposes.Thermostat, SolarDevices.Thermostat, Symbol.Thermostat, Spot.House, Terminal.Tells);
-        var relay = sketch.Put(SolarPurposes.Relay, SolarSchemeWords.Relay, Symbol.Relay, Spot.House, Terminal.Told, Terminal.Tells);
-        sketch.Join(thermostat, Terminal.Tells, relay, Terminal.Told);
-        sketch.Join(relay ?? thermostat, Terminal.Tells, mover, Terminal.Told);
+        var thermostat = sketch.PutTeller(SolarPurposes.Thermostat, SolarDevices.Thermostat, Symbol.Thermostat);
+        var relay = sketch.PutControl(SolarPurposes.Relay, SolarSchemeWords.Relay, Symbol.Relay);
+        sketch.Tell(thermostat, relay);
+        sketch.Tell(relay ?? thermostat, mover);
         if (hasFan)
-            sketch.Join(thermostat, Terminal.Tells, release, Terminal.Told);
+            sketch.Tell(thermostat, release);
     }
 }

@@ -160,7 +160,7 @@ internal sealed class SolarShelf(PartShelf shelf)
     /// <summary>Whether there is a relay that counts hours from dawn.</summary>
     public bool HasDelayRelay { get; } = shelf.Cheapest(SmallPartRole.DelayRelay, SupplyPlan.ControlVolts) is not null;
 
-    /// <summary>What anchors and the concrete round them cost, counted as the bill counts, so that what is cheaper here is cheaper there.</summary>
+    /// <summary>What anchors and their concrete cost, counted as the bill counts: what is cheaper here is cheaper there.</summary>
     /// <param name="anchor">The anchor.</param>
     /// <param name="count">How many.</param>
     /// <param name="concreteM3">Concrete [m³].</param>

@@ -14,7 +14,8 @@ public sealed class SolarSystem : PlantSystem
     public override IReadOnlyList<PartKind> Kinds { get; } =
     [
         Collector.Definition, CollectorMount.Definition, Drive.Definition, Holdfast.Definition, Tank.Definition, TankJacket.Definition,
-        Pipe.Definition, PipeInsulation.Definition, Pump.Definition, HeatRelease.Definition, FreezeProtection.Definition, SolarController.Definition,
+        Pipe.Definition, PipeInsulation.Definition, Pump.Definition, HeatRelease.Definition, FreezeProtection.Definition,
+        SolarController.Definition,
         Antifreeze.Definition, ReliefValve.Definition, ExpansionVessel.Definition,
     ];
 

@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design.Wiring;
 
@@ -11,14 +12,18 @@ internal static class SupplyScheme
         var board = sketch.There(SupplySchemeWords.Board, Spot.Dwelling, Terminal.Feeds);
         var box = plan.MainsCircuits.Count > 0 ? MainsBox(plan, board, sketch) : null;
         var control = sketch.Put(
-            SupplyPurposes.ControlBox, SupplySchemeWords.ControlBox, Symbol.Plain, Spot.House, [.. plan.Lines.Select(Into), Terminal.Feeds]);
+            SupplyPurposes.ControlBox,
+            SupplySchemeWords.ControlBox,
+            Symbol.Plain,
+            Spot.House,
+            [.. plan.Lines.Select(Into), Terminal.Feeds]);
         sketch.Add(control, SupplyPurposes.ControlBoxGland, SupplyPurposes.Terminals);
         foreach (var signal in plan.Signals)
             sketch.Add(control ?? box, SupplyPurposes.Signal(signal));
         foreach (var line in plan.Lines)
             Line(line, box, board, control, sketch);
         foreach (var circuit in plan.MainsCircuits)
-            sketch.Join(box, Terminal.Feeds, sketch.Find(circuit.Device), Terminal.Power, circuit.CableM, SupplyPurposes.MainsBranch(circuit.Device));
+            Feed(box, circuit, SupplyPurposes.MainsBranch(circuit.Device), sketch);
     }
 
     private static Component? MainsBox(SupplyPlan plan, Component board, SchemeSketch sketch)
@@ -71,8 +76,11 @@ internal static class SupplyScheme
         foreach (var circuit in line.Circuits.Where(c => c.IsControl))
             sketch.Add(control, SupplyPurposes.LowBranch(circuit.Device, line.Volts));
         foreach (var circuit in line.Circuits)
-            sketch.Join(control, Terminal.Feeds, sketch.Find(circuit.Device), Terminal.Power, circuit.CableM, SupplyPurposes.LowBranch(circuit.Device, line.Volts));
+            Feed(control, circuit, SupplyPurposes.LowBranch(circuit.Device, line.Volts), sketch);
     }
+
+    private static void Feed(Component? box, Circuit circuit, Purpose branch, SchemeSketch sketch) =>
+        sketch.Join(box, Terminal.Feeds, sketch.Find(circuit.Device), Terminal.Power, circuit.CableM, branch);
 
     private static Terminal Into(LowLine line) => new(SupplyWords.SupplyOf(line.Volts), Medium.Current);
 }
