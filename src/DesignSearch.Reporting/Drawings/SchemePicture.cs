@@ -6,9 +6,6 @@ namespace DesignSearch.Reporting.Drawings;
 /// <summary>A sheet of a scheme as SVG, in the page's own ink, in print too. A table beside it says the same in words.</summary>
 internal static class SchemePicture
 {
-    private const int SignsPerLine = 18;
-    private const int LineHeight = 13;
-
     /// <summary>The picture.</summary>
     /// <param name="sheet">The sheet.</param>
     /// <param name="scheme">The scheme that it is of.</param>
@@ -39,32 +36,14 @@ internal static class SchemePicture
 
     private static Markup Box(PlacedBox box, Component component)
     {
-        var words = Wrapped(component.Name).ToList();
+        var words = SchemeSheet.NameLines(component.Name);
         var sign = SymbolDrawing.Of(component.Symbol);
-        var (middle, first) = (box.X + (SchemeSheet.BoxWidth / 2), box.Y + (sign == Markup.None ? 24 : 40));
+        var (middle, first) = (box.X + (SchemeSheet.BoxWidth / 2), box.Y + (sign == Markup.None ? SchemeSheet.UnderEdge : SchemeSheet.UnderSign));
         return Markup.Of($"""
             <g><rect class="box" x="{box.X}" y="{box.Y}" width="{SchemeSheet.BoxWidth}" height="{box.Height}"/>
             <g transform="translate({middle - 12} {box.Y + 3})">{sign}</g>
-            {Markup.All(words.Select((w, i) => Markup.Of($"""<text x="{middle}" y="{first + (i * LineHeight)}">{w}</text>""")))}</g>
+            {Markup.All(words.Select((w, i) => Markup.Of($"""<text x="{middle}" y="{first + (i * SchemeSheet.LineHeight)}">{w}</text>""")))}</g>
 
             """);
-    }
-
-    // Words of a name in lines that fit the box.
-    private static IEnumerable<string> Wrapped(string name)
-    {
-        var line = "";
-        foreach (var word in name.Split(' '))
-        {
-            if (line.Length > 0 && line.Length + 1 + word.Length > SignsPerLine)
-            {
-                yield return line;
-                line = "";
-            }
-
-            line = line.Length == 0 ? word : line + " " + word;
-        }
-
-        yield return line;
     }
 }

@@ -12,12 +12,23 @@ internal sealed class SchemeSheet
     /// <summary>Width of every box.</summary>
     public const int BoxWidth = 116;
 
+    /// <summary>From the upper edge of a box to the first line of its name where a sign stands above it.</summary>
+    public const int UnderSign = 40;
+
+    /// <summary>The same without a sign.</summary>
+    public const int UnderEdge = 24;
+
+    /// <summary>From line to line of a name.</summary>
+    public const int LineHeight = 13;
+
     private const int Track = 8;
     private const int PortGap = 12;
     private const int RowGap = 24;
     private const int LeastHeight = 60;
     private const int Edge = 12;
     private const int Sweeps = 8;
+    private const int SignsPerLine = 18;
+    private const int UnderName = 8;
 
     private readonly List<Joint> joints;
     private readonly List<string> names;
@@ -48,6 +59,21 @@ internal sealed class SchemeSheet
     /// <param name="scheme">The scheme.</param>
     /// <param name="media">The media.</param>
     public static SchemeSheet Of(Scheme scheme, params Medium[] media) => new(scheme, media.ToHashSet());
+
+    /// <summary>A name in lines that fit a box.</summary>
+    /// <param name="name">The name.</param>
+    public static IReadOnlyList<string> NameLines(string name)
+    {
+        var lines = new List<string> { "" };
+        foreach (var word in name.Split(' '))
+        {
+            if (lines[^1].Length > 0 && lines[^1].Length + 1 + word.Length > SignsPerLine)
+                lines.Add("");
+            lines[^1] += lines[^1].Length == 0 ? word : " " + word;
+        }
+
+        return lines;
+    }
 
     private int IndexOf(string name) => names.IndexOf(name);
 
@@ -146,7 +172,13 @@ internal sealed class SchemeSheet
     private List<PlacedBox> PlaceBoxes(List<List<int>> columns, List<List<(int, bool)>> tracks, int top)
     {
         int Ports(int i) => Math.Max(joints.Count(j => j.From == names[i]), joints.Count(j => j.To == names[i]));
-        int HeightOf(int i) => Math.Max(LeastHeight, PortGap * (Ports(i) + 1));
+        // Whole gaps, so that ends stand level in steps of a gap wherever a box begins.
+        int HeightOf(int i)
+        {
+            var name = UnderSign + (LineHeight * (NameLines(names[i]).Count - 1)) + UnderName;
+            return PortGap * (int)Math.Ceiling(Math.Max(Math.Max(LeastHeight, PortGap * (Ports(i) + 1)), name) / (double)PortGap);
+        }
+
         var tallest = columns.Select(c => c.Sum(i => HeightOf(i) + RowGap)).DefaultIfEmpty(0).Max();
         var (boxes, x) = (new List<PlacedBox>(), Edge);
         for (var l = 0; l < columns.Count; l++)

@@ -41,6 +41,7 @@ public sealed class SchemeSheetTests
             [.. new[] { "ab", "bc", "ca", "ac", "ad", "dd", "ab" }.Select(p => new Joint(Medium.Water, p[..1], "out", p[1..], "in", [], 0))]), Medium.Water);
         Sound(sheet, 0);
         Assert.Equal(4, sheet.Boxes.Count);
+        Assert.Equal(["solar controller", "with sensors at", "collector"], SchemeSheet.NameLines("solar controller with sensors at collector"));
         Assert.Equal([1, 2, 3, 4, 5, 6, 7], sheet.Lines.Select(l => l.Number));
     }
 
@@ -61,6 +62,7 @@ public sealed class SchemeSheetTests
             }
         }
 
+        Assert.All(sheet.Boxes, b => Assert.True(b.Height > SchemeSheet.UnderSign + (SchemeSheet.LineHeight * (SchemeSheet.NameLines(b.Name).Count - 1)), $"seed {seed}: {b.Name} runs out of its box"));
         for (var i = 0; i < sheet.Boxes.Count; i++)
         {
             for (var j = i + 1; j < sheet.Boxes.Count; j++)
