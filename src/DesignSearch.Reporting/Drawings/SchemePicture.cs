@@ -38,11 +38,13 @@ internal static class SchemePicture
     {
         var words = SchemeSheet.NameLines(component.Name);
         var sign = SymbolDrawing.Of(component.Symbol);
-        var (middle, first) = (box.X + (SchemeSheet.BoxWidth / 2), box.Y + (sign == Markup.None ? SchemeSheet.UnderEdge : SchemeSheet.UnderSign));
+        var under = sign == Markup.None ? SchemeSheet.UnderEdge : SchemeSheet.UnderSign;
+        var (middle, first) = (box.X + (SchemeSheet.BoxWidth / 2), box.Y + under);
+        Markup NameLine(string line, int i) => Markup.Of($"""<text x="{middle}" y="{first + (i * SchemeSheet.LineHeight)}">{line}</text>""");
         return Markup.Of($"""
             <g><rect class="box" x="{box.X}" y="{box.Y}" width="{SchemeSheet.BoxWidth}" height="{box.Height}"/>
             <g transform="translate({middle - 12} {box.Y + 3})">{sign}</g>
-            {Markup.All(words.Select((w, i) => Markup.Of($"""<text x="{middle}" y="{first + (i * SchemeSheet.LineHeight)}">{w}</text>""")))}</g>
+            {Markup.All(words.Select(NameLine))}</g>
 
             """);
     }

@@ -11,7 +11,7 @@ using Xunit;
 
 namespace DesignSearch.Layouts.Tests;
 
-/// <summary>Heaps that were dangerous or wrongly told, and sound ones beside them. The first eight cases passed every check before.</summary>
+/// <summary>Heaps that were dangerous or wrongly told, and sound ones beside them. Which of them an earlier version let pass is in the log.</summary>
 public sealed class HeapDangerTests : IDisposable
 {
     private const double ColdNightC = -18.5;
