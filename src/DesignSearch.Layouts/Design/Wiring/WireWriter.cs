@@ -17,8 +17,8 @@ public static class WireWriter
         foreach (var line in supply.Lines)
             Low(line, supply.MainsW > 0, wires);
         foreach (var signal in supply.Signals)
-            wires.Add(Row(signal, 0, 0));
-        return wires;
+            wires.Add(Row(signal, 0, 0, ""));
+        return CoreNumbers.Of(wires);
     }
 
     private static void Mains(SupplyPlan supply, List<Wire> wires)
@@ -32,9 +32,13 @@ public static class WireWriter
             StartA = supply.MainsStartA,
             Cable = cable,
         };
-        wires.Add(Row(feeder, Percent(0), supply.Breaker?.RatedA ?? 0));
+        wires.Add(Row(feeder, Percent(0), supply.Breaker?.RatedA ?? 0, feeder.Device) with { IsFeeder = true });
         foreach (var c in supply.MainsCircuits)
-            wires.Add(Row(c, Percent(c.Cable is null ? 0 : CableDrop.Volts(c.Cable, c.CableM, c.RunningA)), c.BreakerA));
+        {
+            var percent = Percent(c.Cable is null ? 0 : CableDrop.Volts(c.Cable, c.CableM, c.RunningA));
+            var own = c.Breaker == supply.Breaker ? feeder.Device : c.WantsOwnBreaker ? c.Device : WireWords.MainsBox;
+            wires.Add(Row(c, percent, c.BreakerA, own));
+        }
     }
 
     private static void Low(LowLine line, bool mainsInHouse, List<Wire> wires)
@@ -46,16 +50,19 @@ public static class WireWriter
             StartA = line.StartA,
             Cable = line.Feeder,
         };
-        wires.Add(Row(feeder, 100 * drop, Serving(line.MainFuseA, line.Feeder)));
+        wires.Add(Row(feeder, 100 * drop, Serving(line.MainFuseA, line.Feeder), feeder.Device) with { IsFeeder = true });
         foreach (var c in line.Circuits)
-            wires.Add(Row(c, 100 * line.Drop(c), Serving(line.FuseBefore(c), c.Cable)));
+        {
+            var own = c.IsControl ? feeder.SwitchedBy + feeder.Device : c.Device;
+            wires.Add(Row(c, 100 * line.Drop(c), Serving(line.FuseBefore(c), c.Cable), own));
+        }
     }
 
     // The fuse where its cable bears it.
     private static double Serving(double fuseA, Cable? cable) =>
         cable is null || fuseA * TimeLagFuse.CableShare <= cable.RatedA + 1e-9 ? fuseA : 0;
 
-    private static Wire Row(Circuit c, double percent, double fuse) => new(
+    private static Wire Row(Circuit c, double percent, double fuse, string fuseOf) => new(
         c.Device,
         c.Volts,
         Math.Round(c.RunningA, 2),
@@ -68,5 +75,14 @@ public static class WireWriter
         fuse,
         c.Volts == 0,
         c.SwitchedBy,
-        c.Stops);
+        c.Stops)
+    {
+        FuseTag = fuse > 0 ? fuseOf : "",
+        Count = c.Count,
+        SectionMm2 = c.Cable?.SectionMm2 ?? 0,
+        EndsAtMotor = c.Volts == 0 && c.StartA > 0,
+        Purpose = c.Purpose,
+        // What sits in the box or is plugged into a socket has no cores to number.
+        Carries = c.CableM > 0 || (c.BringsLead && c.Volts < SupplyPlan.MainsVolts) ? CoreNumbers.Carried(c) : [],
+    };
 }

@@ -34,6 +34,7 @@ internal sealed record CoverMotors(SmallPart Motor, IReadOnlyList<int> PerFace, 
                     yield return new(device, Motor.Volts, Motor.Watts, CableM, SkinWords.MotorSwitch, SkinWords.MotorStops)
                     {
                         StartA = StartA,
+                        Reverses = true,
                     };
                 }
             }

@@ -9,7 +9,9 @@ namespace DesignSearch.Layouts.Systems.Solar;
 /// <summary>Lists what a solar plant needs.</summary>
 internal static class SolarListing
 {
-    private const double ReleasePipeM = 2;
+    /// <summary>Pipe between tank and heat release, one way (common practice, no source) [m].</summary>
+    public const double ReleasePipeM = 2;
+
     private const int HosesPerFrame = 2;
 
     public static void List(SolarLoop solar, Needs needs)
