@@ -4,7 +4,7 @@ using DesignSearch.Reporting.Words;
 
 namespace DesignSearch.Reporting.Drawings;
 
-/// <summary>The elevation to scale: heights of house, stores, collectors, footing and heap, and the pipe between tank and collector.</summary>
+/// <summary>The elevation to scale: heights of house, stores, collectors, footing and heap, and the pipe to the collector.</summary>
 internal static class ElevationPicture
 {
     private const double Width = 560;

@@ -4,7 +4,7 @@ using DesignSearch.Reporting.Words;
 
 namespace DesignSearch.Reporting.Drawings;
 
-/// <summary>Where the lines of an elevation lie [m]: along the ground from the gable that the pipe leaves by, and above the floor.</summary>
+/// <summary>Where the lines of an elevation lie [m]: along the ground from the gable by which the pipe leaves, and upward.</summary>
 internal sealed class ElevationSheet
 {
     private const double DwellingM = 2.4;

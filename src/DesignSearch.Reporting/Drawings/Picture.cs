@@ -10,7 +10,8 @@ namespace DesignSearch.Reporting.Drawings;
 /// <param name="Height">Height.</param>
 /// <param name="Body">Its lines, signs and words.</param>
 /// <param name="Table">The same in tables, for the page.</param>
-internal sealed record Picture(string Name, string Title, IReadOnlyList<string> Says, double Width, double Height, Markup Body, Markup Table)
+internal sealed record Picture(
+    string Name, string Title, IReadOnlyList<string> Says, double Width, double Height, Markup Body, Markup Table)
 {
     private Markup Told => Markup.All(Says.Select(s => Markup.Of($"{s} ")));
 

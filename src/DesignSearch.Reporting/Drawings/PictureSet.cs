@@ -16,7 +16,8 @@ internal static partial class PictureSet
         Picture?[] all =
         [
             SchemePicture.Of(layout, "water", "Where water and air go", Medium.Water, Medium.Air),
-            SchemePicture.Of(layout, "control", "Where current and signals go, and what turns", Medium.Current, Medium.Signal, Medium.Shaft),
+            SchemePicture.Of(
+                layout, "control", "Where current and signals go, and what turns", Medium.Current, Medium.Signal, Medium.Shaft),
             .. WiringPicture.Of(layout),
             PlanPicture.Of(layout),
             ElevationPicture.Of(layout),

@@ -13,6 +13,7 @@ internal static class PictureStyle
         '\n',
         ReportPage.StyleSheet.Split('\n')
             .Where(l => l.StartsWith(Of, StringComparison.Ordinal))
-            .Select(l => l.Replace("var(--ink)", "#000", StringComparison.Ordinal).Replace("var(--sheet)", "#fff", StringComparison.Ordinal))
+            .Select(l => l.Replace("var(--ink)", "#000", StringComparison.Ordinal))
+            .Select(l => l.Replace("var(--sheet)", "#fff", StringComparison.Ordinal))
             .Prepend(".scheme text { font-family: \"DejaVu Sans\", Verdana, sans-serif; }")));
 }

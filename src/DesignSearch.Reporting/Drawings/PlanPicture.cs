@@ -103,7 +103,9 @@ internal static class PlanPicture
         frame.Sheet.Line("measure", (x, y), (endX, endY));
         frame.Sheet.Line(
             "measure",
-            (endX - (7 * dx) - (4 * dy), endY - (7 * dy) + (4 * dx)), (endX, endY), (endX - (7 * dx) + (4 * dy), endY - (7 * dy) - (4 * dx)));
+            (endX - (7 * dx) - (4 * dy), endY - (7 * dy) + (4 * dx)),
+            (endX, endY),
+            (endX - (7 * dx) + (4 * dy), endY - (7 * dy) - (4 * dx)));
     }
 
     private static void Runs(SheetFrame frame, SitePlanSheet plan)
@@ -170,7 +172,8 @@ internal static class PlanPicture
     }
 
     private static string Told((string Letter, PlannedRun Run) row) =>
-        $"{row.Letter} {row.Run.From} to {row.Run.To}: {PictureWords.Metres(row.Run.LengthM)} ({How(row.Run)}); {string.Join(", ", row.Run.What)}";
+        $"{row.Letter} {row.Run.From} to {row.Run.To}: {PictureWords.Metres(row.Run.LengthM)} ({How(row.Run)}); "
+        + string.Join(", ", row.Run.What);
 
     private static string How(PlannedRun run) =>
         run.Points.Count == 0 ? PictureWords.NotDrawn : run.IsBroken ? PictureWords.Broken : PictureWords.ToScale;
@@ -179,7 +182,10 @@ internal static class PlanPicture
         List<(string Mark, string Name, string Size)> bodies, List<(string Letter, PlannedRun Run)> runs, IEnumerable<string> notes) =>
         Markup.Of($"""
             {notes.Select(n => Markup.Of($"<p>{n}</p>"))}
-            {PageTable.Of("What stands where", [new("no."), new("what"), new("size")], bodies.Select(b => new Cell[] { b.Mark, b.Name, b.Size }))}
+            {PageTable.Of(
+                "What stands where",
+                [new("no."), new("what"), new("size")],
+                bodies.Select(b => new Cell[] { b.Mark, b.Name, b.Size }))}
             {PageTable.Of(
                 "Pipes and cables",
                 [new("letter"), new("from"), new("to"), new("what"), new("one way [m]", true), new("drawn")],

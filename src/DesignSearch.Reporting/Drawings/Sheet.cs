@@ -21,12 +21,6 @@ internal sealed class Sheet
     private double right;
     private double bottom;
 
-    /// <summary>The words.</summary>
-    public IReadOnlyList<SheetLabel> Labels => labels;
-
-    /// <summary>The lines.</summary>
-    public IReadOnlyList<SheetLine> Lines => lines;
-
     /// <summary>Width of the sheet.</summary>
     public double Width => Math.Ceiling(right + Edge);
 

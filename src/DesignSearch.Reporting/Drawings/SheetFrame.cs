@@ -17,13 +17,12 @@ internal sealed class SheetFrame
     /// <param name="points">All that must be on it [m], the second upward.</param>
     /// <param name="width">Room.</param>
     /// <param name="height">Room.</param>
-    /// <param name="at">Left and upper edge.</param>
-    public SheetFrame(Sheet sheet, IReadOnlyList<(double X, double Y)> points, double width, double height, (double X, double Y) at = default)
+    public SheetFrame(Sheet sheet, IReadOnlyList<(double X, double Y)> points, double width, double height)
     {
         var (wide, high) = (points.Max(p => p.X) - points.Min(p => p.X), points.Max(p => p.Y) - points.Min(p => p.Y));
         Sheet = sheet;
         Scale = Scales.First(s => s == Scales[^1] || (s * wide <= width && s * high <= height));
-        (left, top) = (at.X + Edge - (Scale * points.Min(p => p.X)), at.Y + Edge + (Scale * points.Max(p => p.Y)));
+        (left, top) = (Edge - (Scale * points.Min(p => p.X)), Edge + (Scale * points.Max(p => p.Y)));
     }
 
     /// <summary>The sheet.</summary>

@@ -46,9 +46,6 @@ internal static class SymbolDrawing
     /// <summary>A relay's coil in a line to the right.</summary>
     public static Markup Coil { get; } = Path("M0 12h7M24 12h-7M7 3h10v18h-10z");
 
-    /// <summary>Something with a supply that sits in the box.</summary>
-    public static Markup Inside { get; } = Path("M0 12h3M24 12h-3M3 3h18v18h-18z");
-
     /// <summary>A socket with its plug, in a line to the right.</summary>
     public static Markup Socket { get; } = Path("M0 12h6M14 4a8 8 0 0 0 0 16M14 8v8M14 12h10");
 

@@ -43,7 +43,6 @@ internal sealed class WiringSheet
     private readonly Dictionary<Purpose, Component> byPurpose;
     private readonly Dictionary<string, int> onFuse;
     private readonly List<Sheet> sheets = [];
-    private readonly List<(int Sheet, double X, double Y, double Width, double Height)> boxes = [];
     private readonly List<string> told = [];
     private readonly Dictionary<string, (double First, double Last)> shared = [];
     private string feederFuse = "";
@@ -54,8 +53,10 @@ internal sealed class WiringSheet
     {
         (scheme, wires) = (layout.Scheme, layout.Wires);
         components = scheme.Components.DistinctBy(c => c.Name).ToDictionary(c => c.Name, StringComparer.Ordinal);
-        byPurpose = scheme.Components.Where(c => c.Purpose is not null).DistinctBy(c => c.Purpose).ToDictionary(c => c.Purpose!, c => c);
-        onFuse = wires.Where(w => w.FuseTag.Length > 0).GroupBy(w => w.FuseTag).ToDictionary(g => g.Key, g => g.Count(), StringComparer.Ordinal);
+        byPurpose = scheme.Components.Where(c => c.Purpose is not null).DistinctBy(c => c.Purpose)
+            .ToDictionary(c => c.Purpose!, c => c);
+        onFuse = wires.Where(w => w.FuseTag.Length > 0).GroupBy(w => w.FuseTag)
+            .ToDictionary(g => g.Key, g => g.Count(), StringComparer.Ordinal);
         NewSheet();
         foreach (var group in wires.GroupBy(w => w.Volts).OrderByDescending(g => g.Key))
             Group(group.Key, [.. group]);
@@ -63,9 +64,6 @@ internal sealed class WiringSheet
 
     /// <summary>What was drawn, a side of paper each.</summary>
     public IReadOnlyList<Sheet> Sheets => sheets;
-
-    /// <summary>Devices and coils, each with its sheet.</summary>
-    public IReadOnlyList<(int Sheet, double X, double Y, double Width, double Height)> Boxes => boxes;
 
     /// <summary>Rows that are told and not drawn: what sits in the box on a row with others.</summary>
     public IReadOnlyList<string> Told => told;
@@ -275,7 +273,6 @@ internal sealed class WiringSheet
             Now.Closed("box", (CoilX, line - 9), (CoilX + 24, line - 9), (CoilX + 24, last + 9), (CoilX, last + 9));
         }
 
-        boxes.Add((sheets.Count, CoilX, line - 9, 24, last - line + 18));
         Now.Line("wire", (CoilX + 24, line), (TerminalX - 30, line));
         Now.Words(PictureWords.Return(wire), TerminalX - 28, line + 4);
         Device(strip, line, TerminalX + 12);
@@ -325,7 +322,6 @@ internal sealed class WiringSheet
     private void Device(WiringStrip strip, double line, double x)
     {
         var (top, high) = (line - (WiringStrip.CoreStep / 2), strip.DeviceHeight);
-        boxes.Add((sheets.Count, x, top, DeviceWidth, high));
         Now.Closed("box", (x, top), (x + DeviceWidth, top), (x + DeviceWidth, top + high), (x, top + high));
         var sign = strip.Component is { } component ? SymbolDrawing.Of(component.Symbol) : Html.Markup.None;
         if (sign != Html.Markup.None)
@@ -334,7 +330,9 @@ internal sealed class WiringSheet
             Now.Words(strip.Names[i], x + 8, top + (sign == Html.Markup.None ? 18 : 38) + (WiringStrip.TextStep * i));
     }
 
-    private Component? Of(Wire wire) => wire.Purpose is { } purpose ? byPurpose.GetValueOrDefault(purpose) : components.GetValueOrDefault(wire.Device);
+    private Component? Of(Wire wire) => wire.Purpose is { } purpose
+        ? byPurpose.GetValueOrDefault(purpose)
+        : components.GetValueOrDefault(wire.Device);
 
     // A sensor tells a temperature and switches nothing.
     private IReadOnlyList<Component> Tellers(Component? component) => component is null

@@ -35,7 +35,8 @@ internal static class PictureWords
                 $"{body.DepthM:0.0} m long, {body.WidthM / body.Count:0.00} m from middle to middle, {-body.LiftM:0.00} m deep"),
             { Shape: BodyShape.Frame } => Written.Sentence(
                 $"{body.WidthM:0.00} m wide, {body.DepthM:0.00} m deep from above, {body.HeightM:0.00} m from lower to upper edge"),
-            { IsOnlyArea: true } => Written.Sentence($"{body.WidthM:0.00} m by {body.DepthM:0.00} m ({OnlyArea}), {body.HeightM:0.00} m high"),
+            { IsOnlyArea: true } => Written.Sentence(
+                $"{body.WidthM:0.00} m by {body.DepthM:0.00} m ({OnlyArea}), {body.HeightM:0.00} m high"),
             _ => Written.Sentence($"{body.WidthM:0.00} m by {body.DepthM:0.00} m, {body.HeightM:0.00} m high"),
         };
         return body.Count == 1 ? size : Written.Sentence($"{body.Count:0} of them, each {size}");
@@ -64,7 +65,6 @@ internal static class PictureWords
 
     public const string PipeTooShort = "The pipe run is shorter than the height between collector and tank: one of the two is wrong.";
     public const string UpperEdge = "upper edge of the collectors above the tank's water";
-    public const string WhereStoresStand = "Only the first row of stores is shown.";
 
     public const string Joints =
         "Lengths run from joint to joint: add what your joints overlap, and what the saw takes.";
@@ -82,14 +82,17 @@ internal static class PictureWords
 
     public static string Number(int number) => Written.Sentence($"{number:0}");
 
-    public static string Letter(int letter) => letter < 26 ? ((char)('A' + letter)).ToString() : Letter((letter / 26) - 1) + Letter(letter % 26);
+    public static string Letter(int letter) => letter < 26
+        ? ((char)('A' + letter)).ToString()
+        : Letter((letter / 26) - 1) + Letter(letter % 26);
 
     public static string Bar(double metres) => Written.Sentence($"{metres:0.#} m");
 
     public static string PlanSays(HouseSize house) => Written.Sentence(
         $"Greenhouse {house.LengthM:0.00} m along its ridge, which runs to {house.RidgeAzimuthDeg:0}°, by {house.WidthM:0.00} m.");
 
-    public static string HouseHeights(HouseSize house) => Written.Sentence($"eaves {house.EavesM:0.00} m, ridge {house.RidgeM:0.00} m high");
+    public static string HouseHeights(HouseSize house) =>
+        Written.Sentence($"eaves {house.EavesM:0.00} m, ridge {house.RidgeM:0.00} m high");
 
     public static string Stands(StandPlan frame) => Written.Sentence(
         $"tilt {frame.TiltDeg:0}°, {Faces(frame.AzimuthDeg)}{(frame.SweepM > 0 ? Sweeps(frame.SweepM) : "")}");
@@ -103,7 +106,7 @@ internal static class PictureWords
             $"for you to ask for before you buy.");
 
     public static string Blocks(int count, double side, double depth, double each, double all) => Written.Sentence(
-        $"Concrete: {count:0} {(count == 1 ? "block" : "blocks")} of {side:0.00} m by {side:0.00} m, {depth:0.00} m deep,",
+        $"Concrete: {count:0} {Written.Noun(count, "block")} of {side:0.00} m by {side:0.00} m, {depth:0.00} m deep,",
         $"{each:0.000} m³ each, {all:0.00} m³ in all.");
 
     public static string Ballast(double each, int frames) => Written.Sentence(
@@ -115,7 +118,7 @@ internal static class PictureWords
     public static string Cut(string letter, CutLine cut) => Written.Sentence($"{letter} {cut.Count:0} × {cut.LengthM:0.00} m {cut.Name}");
 
     public static string Frame(StandPlan frame) => Written.Sentence(
-        $"{(frame.Frames == 1 ? "One frame" : Of(frame.Frames))} with {frame.Collectors:0} {(frame.Collectors == 1 ? "collector" : "collectors")},",
+        $"{(frame.Frames == 1 ? "One frame" : Of(frame.Frames))} with {Written.Count(frame.Collectors, "collector")},",
         $"{Founding(frame.Founding)}: {frame.WidthM:0.00} m wide, {frame.ChordM:0.00} m up the slope, tilt {frame.TiltDeg:0}°,",
         $"lower edge {frame.ClearanceM:0.00} m above the ground{Turn(frame)}.");
 
@@ -142,7 +145,10 @@ internal static class PictureWords
 
     public static string Cores(Wire wire) => string.Join("; ", wire.Ends.GroupBy(e => e.Cable).Select(g =>
         (wire.Count > 1 ? Written.Sentence($"cable {g.Key:0}: ") : "")
-        + string.Join(", ", g.Select(e => Written.Sentence($"{e.Core:0} = {e.Carries}{(e.Terminal.Length > 0 ? " at " + e.Terminal : "")}")))));
+        + string.Join(", ", g.Select(CoreAt))));
+
+    private static string CoreAt(CoreEnd end) =>
+        Written.Sentence($"{end.Core:0} = {end.Carries}{(end.Terminal.Length > 0 ? " at " + end.Terminal : "")}");
 
     public static string Coil(string name) => "coil of " + name;
 
