@@ -23,7 +23,6 @@ public sealed class WeakenedPartsTests
     private const string Draw = "what it draws: supply, cables and fuses follow it";
     private const string Demand = "what it asks of others, so that less asks less";
     private const string Ceiling = "the tank's ceiling follows the weakest of all, 5 K below it";
-    private const string Unread = "read by nothing yet; ColumnsTests says so too";
 
     // Columns that rate nothing, each with its reason. Those of one record stand in one line.
     private static readonly (string Kind, string Reason, string[] Columns)[] NoRating =
@@ -32,7 +31,7 @@ public sealed class WeakenedPartsTests
         ("Lining", Heat, ["ResistanceM2KPerW", "Transmittance"]),
         ("Sealing", Heat, ["LeakageFactor"]),
         ("Sealing", "how far a set goes: more sets are bought", ["FloorUpToM2"]),
-        ("PerimeterBoard", Unread, ["ThicknessMm", "DepthM"]),
+        ("PerimeterBoard", "how the trench is dug: told among the settings", ["ThicknessMm", "DepthM"]),
         ("PerimeterBoard", Heat, ["EdgeLossWPerMK"]),
         ("WindBreak", Heat, ["WindFactor"]),
         ("Barrel", Size, ["VolumeL", "DiameterM", "HeightM", "EmptyKg"]),
@@ -60,7 +59,7 @@ public sealed class WeakenedPartsTests
         ("Pump", Draw, ["Watts"]),
         ("Pump", Demand, ["InletHeadM"]),
         ("HeatRelease", Heat, ["WPerK", "FlowLPerMin"]),
-        ("HeatRelease", Unread, ["DropKPaAtFlow"]),
+        ("HeatRelease", Demand, ["DropKPaAtFlow"]),
         ("HeatRelease", Draw, ["FanWatts"]),
         ("HeatRelease", Ceiling, ["MaxTemperatureC"]),
         ("FreezeProtection", Heat, ["ExchangerEffectiveness", "FluidJPerKgK"]),
