@@ -75,16 +75,18 @@ public sealed class WeakenedPartsTests
         ("CompostCoil", Size, ["BoreMm"]),
         ("CompostCoil", Heat, ["WPerMK"]),
         ("CompostWrap", Heat, ["ResistanceM2KPerW"]),
-        ("HeatPump", Heat, ["HeatAt7W", "CopAt7", "LeastW", "CopGainAtLeast", "CyclingLoss", "LowestSetPointC"]),
+        ("HeatPump", Heat, ["HeatAt12W", "CopAt12", "HeatAt7W", "CopAt7", "HeatAt2W", "CopAt2", "HeatAtMinus7W", "CopAtMinus7", "HeatAtMinus15W", "CopAtMinus15", "LeastW", "CopGainAtLeast", "CyclingLoss", "LowestSetPointC"]),
         ("HeatPump", "told, not refused: the season stops it there", ["LeastOutdoorC"]),
         ("HeatPump", Draw, ["IdleW", "MostA"]),
         ("EarthPipe", Size, ["BoreMm", "OuterMm"]),
         ("EarthPipe", Heat, ["WallWPerMK", "FrictionFactor", "FilmFactor"]),
         ("StoreFan", Heat, ["FlowAtNoHeadM3PerH", "HeadAtNoFlowPa"]),
         ("StoreFan", Draw, ["Watts"]),
-        ("Cable", "the standard knows only certain ones; resistance and rating follow it", ["SectionMm2"]),
+        ("Cable", "the standard knows only certain ones; resistance and rating follow it", ["SectionMm2", "ConductorClass"]),
         ("SmallPart", Draw, ["Watts"]),
     ];
+
+    private static readonly Type[] Number = [typeof(double), typeof(double?), typeof(int), typeof(int?)];
 
     private static readonly Scenario Wide = ScenarioReader.Read(Repository.At("runs", "frost-hollow"));
 
@@ -95,7 +97,7 @@ public sealed class WeakenedPartsTests
         var (unasked, ratings, all) = (new List<string>(), 0, new HashSet<string>(StringComparer.Ordinal));
         foreach (var kind in Wide.Catalogue.All.GroupBy(p => p.GetType()))
         {
-            foreach (var column in kind.Key.GetProperties(BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly).Where(c => c.PropertyType == typeof(double) && c.CanWrite))
+            foreach (var column in kind.Key.GetProperties(BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly).Where(c => c.CanWrite && Number.Contains(c.PropertyType)))
             {
                 var name = $"{kind.Key.Name}.{column.Name}";
                 all.Add(name);
@@ -142,7 +144,8 @@ public sealed class WeakenedPartsTests
     private static Part Weaker(Part part, PropertyInfo column)
     {
         var weak = part with { };
-        column.SetValue(weak, (double)column.GetValue(part)! / 10);
+        if (column.GetValue(part) is { } value)
+            column.SetValue(weak, value is int whole ? (object)(whole / 10) : (double)value / 10);
         return weak;
     }
 }
