@@ -74,7 +74,7 @@ internal static class SolarSettingWords
         $"collector {heat.LockOutC:0} °C",
         heat.IsLockedOut
             ? Written.Sentence(
-                $"Standing in the sun it reaches {heat.StandsC:0} °C: water let in then turns to steam. The controller waits till it cools.")
+                $"Standing in the sun it reaches {heat.StandsC:0} °C: water let in then is steam. The controller waits till it cools.")
             : "A sensor with a torn cable reads hotter than any sun makes it: then the pump must not run all night.");
 
     public static Setting Vessel(string what, ClosedWater closed) => Of(
