@@ -33,7 +33,8 @@ internal sealed class ElevationSheet
             Solid("ground", (0, 0), (1, 0));
         var left = Heap(house);
         Solid("ground", (left, 0), (0, 0));
-        if (plan.Runs.FirstOrDefault(r => r.To != "tank" && plan.Dwelling is { } end && r.Points.Count > 0 && r.Points[0] == end) is { } feed)
+        var feed = plan.Runs.FirstOrDefault(r => r.Points.Count > 0 && r.Points[0] == plan.Dwelling);
+        if (feed is not null)
             Board(house, left, feed);
     }
 

@@ -102,7 +102,7 @@ public sealed class Judge(LayoutAssessor assessor)
             Scheme = SchemeDrawing.Of(built),
             Site = SitePlan.Of(built, assessor.Scenario),
             Frame = built.Systems.Select(s => s.Frame(built.Parts)).FirstOrDefault(f => f is not null),
-            Settings = [.. built.Systems.SelectMany(s => s.Settings(assessor.Scenario))],
+            Settings = built.Settings(assessor.Scenario),
             Cautions = Cautions(built),
             Upkeep = [.. built.Systems.SelectMany(s => s.Upkeep)],
             LicensedPerHour = assessor.LicensedPerHour,
