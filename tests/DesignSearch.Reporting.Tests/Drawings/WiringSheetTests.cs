@@ -116,7 +116,7 @@ public sealed class WiringSheetTests
 
         public IReadOnlyList<(double X, double Y, double Width, double Height)> Boxes { get; }
 
-        public IReadOnlySet<(double X, double Y)> Dots { get; }
+        public HashSet<(double X, double Y)> Dots { get; }
 
         private static List<(double X, double Y)> Points(XElement line) =>
             [.. line.Attribute("points")!.Value.Split(' ').Select(p => p.Split(',')).Select(p => (Figure(p[0]), Figure(p[1])))];
