@@ -165,8 +165,25 @@ public sealed class PlantPictureTests
     {
         var stand = new StandPlan
         {
-            MountId = "m", MountIsByArea = true, HeldBy = [], Frames = 2, Collectors = 2, Founding = Parts.Solar.Founding.Feet, Axis = Parts.Solar.TurningAxis.None, LimitDeg = 0,
-            WidthM = 2, ChordM = 2, TiltDeg = 60, AzimuthDeg = 180, ClearanceM = 0.5, FeetApartM = 1.2, AnchorsEach = 4, DepthM = 0.8, BaseM = 1.5, ConcreteM3 = 0.32, BallastKg = 0,
+            MountId = "m",
+            MountIsByArea = true,
+            HeldBy = [],
+            Frames = 2,
+            Collectors = 2,
+            Founding = Parts.Solar.Founding.Feet,
+            Axis = Parts.Solar.TurningAxis.None,
+            LimitDeg = 0,
+            WidthM = 2,
+            ChordM = 2,
+            TiltDeg = 60,
+            AzimuthDeg = 180,
+            ClearanceM = 0.5,
+            FeetApartM = 1.2,
+            AnchorsEach = 4,
+            DepthM = 0.8,
+            BaseM = 1.5,
+            ConcreteM3 = 0.32,
+            BallastKg = 0,
         };
         (string, int, double)[] expected =
         [
