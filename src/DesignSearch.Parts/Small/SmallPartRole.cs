@@ -191,4 +191,13 @@ public enum SmallPartRole
 
     /// <summary>Rusts away in the place of an enamelled tank.</summary>
     Anode,
+
+    /// <summary>Cuts the devices off before a battery is empty.</summary>
+    LowVoltageDisconnect,
+
+    /// <summary>An enclosure for one battery, with air to the outside.</summary>
+    BatteryBox,
+
+    /// <summary>Cuts a photovoltaic panel off, at direct current.</summary>
+    PanelSwitch,
 }

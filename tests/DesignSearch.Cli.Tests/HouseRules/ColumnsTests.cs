@@ -11,7 +11,6 @@ public sealed class ColumnsTests
     private static readonly Dictionary<string, string> Known = new()
     {
         ["HeatRelease.DropKPaAtFlow"] = "no pump is held against the release's own resistance",
-        ["Heater.NeedsMains"] = "every heater is led to the mains",
         ["PerimeterBoard.DepthM"] = "the edge's loss is given beside it; nothing asks how deep the trench is",
         ["PerimeterBoard.ThicknessMm"] = "the edge's loss is given beside it",
     };
@@ -40,6 +39,8 @@ public sealed class ColumnsTests
         // What a part bears is asked by the checks of its states, and WaterRatingsTests weakens it.
         return type != property.DeclaringType
             || user.Name == nameof(IPart.Bears)
+            // What runs on mains is offered only where there are mains: NoMainsScenarioTests.
+            || user.Name == "get_" + nameof(IPart.RunsOnMains)
             || (type.GetProperties().FirstOrDefault(p => p.GetMethod == user) is { } other && other != property && IsRead(other));
     });
 
