@@ -22,6 +22,10 @@ public readonly record struct PumpCurve(double HeadAtNoFlowM, double FlowAtNoHea
         return HeadAtNoFlowM * (1 - (share * share));
     }
 
+    /// <summary>Pressure at a flow [Pa]; negative beyond the end of the curve.</summary>
+    /// <param name="flowM3PerS">Flow [m³/s], 0 or more.</param>
+    public double HeadPa(double flowM3PerS) => HeadM(flowM3PerS) * PaPerM;
+
     /// <summary>Flow at which the pump's head equals what the loop needs [m³/s]; 0 when it cannot even lift.</summary>
     /// <param name="staticM">Lift that the loop needs without flow [m], 0 or more.</param>
     /// <param name="dropPa">Pressure lost in the loop at a flow [Pa], growing with the flow [m³/s].</param>
@@ -33,7 +37,7 @@ public readonly record struct PumpCurve(double HeadAtNoFlowM, double FlowAtNoHea
         for (var round = 0; round < 60; round++)
         {
             var middle = (low + high) / 2;
-            if (HeadM(middle) * PaPerM > (staticM * PaPerM) + dropPa(middle))
+            if (HeadPa(middle) > (staticM * PaPerM) + dropPa(middle))
                 low = middle;
             else
                 high = middle;

@@ -192,6 +192,12 @@ public enum SmallPartRole
     /// <summary>Rusts away in the place of an enamelled tank.</summary>
     Anode,
 
+    /// <summary>Stops a pump by itself when the tank it sits in grows too hot, whatever its sensors say.</summary>
+    TankCutOut,
+
+    /// <summary>Wrapped round pipe or sleeve that sunlight would spoil, by the metre.</summary>
+    SunWrap,
+
     /// <summary>Cuts the devices off before a battery is empty.</summary>
     LowVoltageDisconnect,
 

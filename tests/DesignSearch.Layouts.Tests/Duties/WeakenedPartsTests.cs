@@ -24,7 +24,6 @@ public sealed class WeakenedPartsTests
     private const string Draw = "what it draws: supply, cables and fuses follow it";
     private const string Demand = "what it asks of others, so that less asks less";
     private const string Ceiling = "the tank's ceiling follows the weakest of all, 5 K below it";
-    private const string Unread = "read by nothing yet; ColumnsTests says so too";
 
     // Columns that rate nothing, each with its reason. Those of one record stand in one line.
     private static readonly (string Kind, string Reason, string[] Columns)[] NoRating =
@@ -33,7 +32,7 @@ public sealed class WeakenedPartsTests
         ("Lining", Heat, ["ResistanceM2KPerW", "Transmittance"]),
         ("Sealing", Heat, ["LeakageFactor"]),
         ("Sealing", "how far a set goes: more sets are bought", ["FloorUpToM2"]),
-        ("PerimeterBoard", Unread, ["ThicknessMm", "DepthM"]),
+        ("PerimeterBoard", "how the trench is dug: told among the settings", ["ThicknessMm", "DepthM"]),
         ("PerimeterBoard", Heat, ["EdgeLossWPerMK"]),
         ("WindBreak", Heat, ["WindFactor"]),
         ("Barrel", Size, ["VolumeL", "DiameterM", "HeightM", "EmptyKg"]),
@@ -61,7 +60,7 @@ public sealed class WeakenedPartsTests
         ("Pump", Draw, ["Watts"]),
         ("Pump", Demand, ["InletHeadM"]),
         ("HeatRelease", Heat, ["WPerK", "FlowLPerMin"]),
-        ("HeatRelease", Unread, ["DropKPaAtFlow"]),
+        ("HeatRelease", Demand, ["DropKPaAtFlow"]),
         ("HeatRelease", Draw, ["FanWatts"]),
         ("HeatRelease", Ceiling, ["MaxTemperatureC"]),
         ("FreezeProtection", Heat, ["ExchangerEffectiveness", "FluidJPerKgK"]),
@@ -77,7 +76,7 @@ public sealed class WeakenedPartsTests
         ("CompostCoil", Size, ["BoreMm"]),
         ("CompostCoil", Heat, ["WPerMK"]),
         ("CompostWrap", Heat, ["ResistanceM2KPerW"]),
-        ("HeatPump", Heat, ["HeatAt7W", "CopAt7", "LeastW", "CopGainAtLeast", "CyclingLoss", "LowestSetPointC"]),
+        ("HeatPump", Heat, ["HeatAt12W", "CopAt12", "HeatAt7W", "CopAt7", "HeatAt2W", "CopAt2", "HeatAtMinus7W", "CopAtMinus7", "HeatAtMinus15W", "CopAtMinus15", "LeastW", "CopGainAtLeast", "CyclingLoss", "LowestSetPointC"]),
         ("HeatPump", "told, not refused: the season stops it there", ["LeastOutdoorC"]),
         ("HeatPump", Draw, ["IdleW", "MostA"]),
         ("EarthPipe", Size, ["BoreMm", "OuterMm"]),
@@ -89,9 +88,11 @@ public sealed class WeakenedPartsTests
         ("Battery", Demand, ["ShortA"]),
         ("Battery", "of smaller ones more are bought, in series", ["Volts"]),
         ("Battery", "of weaker ones more are bought, side by side", ["MostA"]),
-        ("Cable", "the standard knows only certain ones; resistance and rating follow it", ["SectionMm2"]),
+        ("Cable", "the standard knows only certain ones; resistance and rating follow it", ["SectionMm2", "ConductorClass"]),
         ("SmallPart", Draw, ["Watts"]),
     ];
+
+    private static readonly Type[] Number = [typeof(double), typeof(double?), typeof(int), typeof(int?)];
 
     private static readonly Scenario Wide = ScenarioReader.Read(Repository.At("runs", "frost-hollow"));
 
@@ -107,7 +108,7 @@ public sealed class WeakenedPartsTests
         var (unasked, ratings, all) = (new List<string>(), 0, new HashSet<string>(StringComparer.Ordinal));
         foreach (var kind in Wide.Catalogue.All.GroupBy(p => p.GetType()))
         {
-            foreach (var column in kind.Key.GetProperties(BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly).Where(c => c.PropertyType == typeof(double) && c.CanWrite))
+            foreach (var column in kind.Key.GetProperties(BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly).Where(c => c.CanWrite && Number.Contains(c.PropertyType)))
             {
                 var name = $"{kind.Key.Name}.{column.Name}";
                 all.Add(name);
@@ -161,7 +162,8 @@ public sealed class WeakenedPartsTests
     private static Part Weaker(Part part, PropertyInfo column)
     {
         var weak = part with { };
-        column.SetValue(weak, (double)column.GetValue(part)! / 10);
+        if (column.GetValue(part) is { } value)
+            column.SetValue(weak, value is int whole ? (object)(whole / 10) : (double)value / 10);
         return weak;
     }
 }

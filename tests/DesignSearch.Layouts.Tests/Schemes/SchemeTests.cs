@@ -65,6 +65,11 @@ public sealed class SchemeTests
         Assert.NotEmpty(scheme.Faults([.. built.Parts.Where(p => p.Part.Id != "solar-pump-19w")]));
         Assert.NotEmpty((scheme with { Joints = [.. scheme.Joints.Where(j => j.To != pump.Name || j.Medium != Medium.Current)] }).Faults(built.Parts));
         Assert.NotEmpty((scheme with { Components = [.. scheme.Components, pump] }).Faults(built.Parts));
+        foreach (var (gone, fault) in new[] { ("vent-air-hot", "lets no air out"), ("valve-ball-20", "cannot be drained"), ("drain-back-simple", "freezes") })
+        {
+            var without = scheme with { Components = [.. scheme.Components.Select(c => c.PartId == gone ? c with { PartId = "" } : c)] };
+            Assert.Contains(without.Faults(built.Parts), f => f.Contains(fault, StringComparison.Ordinal));
+        }
     }
 
     private static Layout Drawn(Scenario scenario, int seed)

@@ -40,13 +40,14 @@ public sealed class SolarSettingsTests
         ("Make-up of the tank", Role(SmallPartRole.MakeUpValve)),
         ("Thermostat of the heat release", p => Role(SmallPartRole.Thermostat)(p) && p.Purpose.System == "heat release"),
         ("Band of that thermostat", p => Role(SmallPartRole.Thermostat)(p) && p.Purpose.System == "heat release"),
+        ("No start above", p => p.Part is SolarController { LockOutToC: > 0 }),
+        ("Cut-out in the tank's top", Role(SmallPartRole.TankCutOut)),
         ("Antifreeze", p => p.Part is Antifreeze),
     ];
 
     // Lines that a control has or has not by what it is set to do.
     private static readonly (string What, Func<SolarLoop, bool> When, Func<NeededPart, bool> Part)[] Sometimes =
     [
-        ("No start above", l => l.Heat.LockOutC is not null, p => p.Part is SolarController { LockOutToC: > 0 }),
         ("Pressure of the loop", l => l.ClosedLoop is not null, p => p.Part is ExpansionVessel),
         ("Pressure of the tank", l => l.ClosedTank is not null, p => p.Part is ExpansionVessel),
         ("Steps of the frame", l => l.Drive is not null && l.Mount.Turning == TurningKind.Stepped, Role(SmallPartRole.SunClock)),

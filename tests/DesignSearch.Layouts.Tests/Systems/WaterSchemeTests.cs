@@ -68,10 +68,10 @@ public sealed class WaterSchemeTests
         // PE-X and PE foam bear 90 °C, copper in rubber 150: 5 K less, and never above 95.
         Assert.Equal(85, Loop([]).Heat.LockOutC);
         Assert.Equal(95, Loop([("pipe", "copper-22"), ("pipe_insulation", "epdm-13")]).Heat.LockOutC);
-        // A rubber mat stands at 80 °C: nothing to hold back, and no such line among the settings.
+        // A rubber mat stands at 80 °C: nothing to hold back, but a sensor with a torn cable reads more, and then the pump must not run.
         var mat = Built([("collector", "mat-rubber-3m"), ("pipe", "pex-20"), ("pipe_insulation", "foam-pe-20-small")]);
-        Assert.Null(mat.Find<DesignedSolar>()!.Loop.Heat.LockOutC);
-        Assert.DoesNotContain(Settings(mat), s => s.What == "No start above");
+        Assert.Equal((95, false), (mat.Find<DesignedSolar>()!.Loop.Heat.LockOutC, mat.Find<DesignedSolar>()!.Loop.Heat.IsLockedOut));
+        Assert.Contains(Settings(mat), s => s is { What: "No start above", Value: "collector 95 °C" } && s.Reason.Contains("torn cable", StringComparison.Ordinal));
         Assert.Contains(Settings(Built([])), s => s is { What: "No start above", Value: "collector 85 °C" });
     }
 
@@ -110,10 +110,11 @@ public sealed class WaterSchemeTests
     [Fact]
     public void The_whole_lift_counts_while_the_pump_runs()
     {
+        // The plate is 2 m long and stands at 60°: its top is 1.73 m over its lower edge.
         // 3.0 m of head less 2.4 m of lift: at most 11 √(0.6/3.0) = 4.92 L/min, less what rubs; with half the lift it would be 8.5.
         using var small = new SmallScenario();
         var scenario = small.Read();
-        scenario = scenario with { Site = scenario.Site with { CollectorAboveTankM = 2.4 } };
+        scenario = scenario with { Site = scenario.Site with { CollectorAboveTankM = 2.4 - (2 * Math.Sin(Math.PI / 3)) } };
         var layout = SmallScenario.Solar(scenario, ("pump", "solar-pump-10w"), ("flow_l_per_min_m2", 2));
         var flow = LayoutBuilder.Build(scenario, layout).Find<DesignedSolar>()!.Loop.Flow.KgPerS * 60;
         Assert.InRange(flow, 3, 4.92);
@@ -126,10 +127,12 @@ public sealed class WaterSchemeTests
         var scenario = small.Read();
         scenario = scenario with { Site = scenario.Site with { CollectorAboveTankM = 2.8 } };
         SolarLoop Of(string kit) => LayoutBuilder.Build(scenario, SmallScenario.Solar(scenario, ("freeze_protection", kit))).Find<DesignedSolar>()!.Loop;
-        Assert.Equal(2.8, Of("drain-back-simple").Flow.LiftM, 1e-9);
-        // Two metres up, 0.8 m are left; 14 m of pipe want 0.28 m of fall.
+        var own = 2 * Math.Sin(Math.PI / 3);
+        Assert.Equal(2.8 + own, Of("drain-back-simple").Flow.LiftM, 1e-9);
+        // Two metres up, 0.8 m are left to the lower edge; 14 m of pipe want 0.28 m of fall.
         var vessel = Of("drain-back-vessel");
-        Assert.Equal((2.0, 0.8, 0.8), (vessel.VesselAboveTankM, Math.Round(vessel.Flow.LiftM, 9), Math.Round(vessel.FallM, 9)));
+        Assert.Equal((2.0, 0.8), (vessel.VesselAboveTankM, Math.Round(vessel.FallM, 9)));
+        Assert.Equal(0.8 + own, vessel.Flow.LiftM, 1e-9);
     }
 
     [Fact]

@@ -5,7 +5,7 @@ namespace DesignSearch.Layouts.Design.Brief;
 
 /// <summary>Distances and space on the site.</summary>
 /// <param name="PipeRunM">Pipe from collector to tank, one way [m].</param>
-/// <param name="CollectorAboveTankM">Top of the collector above the tank's water [m]; negative when it lies lower.</param>
+/// <param name="CollectorAboveTankM">Lower edge of the collector above the tank's water [m]; negative when it lies lower.</param>
 /// <param name="MainsCableM">Cable from the nearest mains supply to the greenhouse [m].</param>
 /// <param name="MainsAtGreenhouse">True when the greenhouse has mains already.</param>
 /// <param name="CollectorSpaceM2">Ground or wall that collectors may take, as collector area [m²].</param>

@@ -17,5 +17,7 @@ public static class DutyRules
         new("bears-drained", "every part while the loop is drained", Source),
         new("bears-design-night", "every part in the coldest night", Source),
         new("bears-gale", "every part in a gale", Source),
+        new("bears-power-cut", "every part while the current is out", Source),
+        new("bears-dead-sensor", "every part when a sensor or end switch is dead", Source),
     ];
 }

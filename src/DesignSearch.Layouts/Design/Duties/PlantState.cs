@@ -20,4 +20,10 @@ public enum PlantState
 
     /// <summary>A gale.</summary>
     Gale,
+
+    /// <summary>The current is out, for hours or days.</summary>
+    PowerCut,
+
+    /// <summary>A sensor or end switch is dead, and nobody has seen it.</summary>
+    DeadSensor,
 }

@@ -53,13 +53,15 @@ public static class Controls
         or SmallPartRole.LightSensor
         or SmallPartRole.LimitSwitch or SmallPartRole.Relay or SmallPartRole.ReversingInterlock or SmallPartRole.Contactor
         or SmallPartRole.Diode or SmallPartRole.HandSwitch or SmallPartRole.HighLimit or SmallPartRole.TemperatureRelay
-        or SmallPartRole.ChangeoverRelay or SmallPartRole.ProbeThermostat;
+        or SmallPartRole.TankCutOut or SmallPartRole.ChangeoverRelay or SmallPartRole.ProbeThermostat;
 
     // A contactor's coil is on low voltage; a diode's and a hand switch's voltage is what it blocks or bears, not what it draws at.
     private static double Volts(SmallPart part) => part switch
     {
         { Role: SmallPartRole.Contactor } => SupplyPlan.ControlVolts,
         { Role: SmallPartRole.Diode or SmallPartRole.LimitSwitch or SmallPartRole.HandSwitch or SmallPartRole.TemperatureSensor } => 0,
+        // What opens a circuit of low voltage draws nothing itself; on mains its cable is that of a mains device.
+        { Role: SmallPartRole.TankCutOut, Volts: < SupplyPlan.MainsVolts } => 0,
         _ => part.Volts,
     };
 }

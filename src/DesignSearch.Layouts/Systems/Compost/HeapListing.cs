@@ -24,6 +24,9 @@ internal static class HeapListing
     /// <summary>What everything that its water runs through meets.</summary>
     private static Duty Hot => Duty.Heat(PlantState.Running, HeapPlan.HottestC);
 
+    /// <summary>What lies in the core meets when nothing moves its water.</summary>
+    private static Duty Standing => Duty.Heat(PlantState.PowerCut, HeapPlan.HottestC);
+
     /// <summary>Voltage that its controls are for [V].</summary>
     public static double ControlVolts(HeapPlan heap) =>
         heap.Pump.Volts >= SupplyPlan.MainsVolts ? SupplyPlan.MainsVolts : SupplyPlan.ControlVolts;
@@ -48,7 +51,7 @@ internal static class HeapListing
 
     private static void Pipes(HeapPlan heap, Needs needs)
     {
-        needs.Add(heap.Coil, 2 * heap.CoilM * NeededPart.Cuts, CompostPurposes.Coil, Hot);
+        needs.Add(heap.Coil, 2 * heap.CoilM * NeededPart.Cuts, CompostPurposes.Coil, Hot, Standing);
         needs.Add(heap.Coil, 2 * heap.OutdoorM * NeededPart.Cuts, CompostPurposes.Outdoor, Hot);
         if (heap.Sleeve is { } sleeve)
             needs.Add(sleeve, 2 * heap.OutdoorM * NeededPart.Cuts, CompostPurposes.Sleeve, Hot);
@@ -72,7 +75,7 @@ internal static class HeapListing
         needs.Contact(SmallPartRole.Thermostat, 1, CompostPurposes.Thermostat, contact, volts, house);
         needs.Contact(SmallPartRole.ProbeThermostat, 1, CompostPurposes.CoreThermostat, contact, volts);
         var lead = new Lead(heap.OutdoorM + NearM, CoresOfProbe);
-        needs.Small(SmallPartRole.TemperatureSensor, 1, CompostPurposes.CoreSensor, [Hot], 0, lead);
+        needs.Small(SmallPartRole.TemperatureSensor, 1, CompostPurposes.CoreSensor, [Hot, Standing], 0, lead);
         needs.Small(SmallPartRole.Conduit, heap.OutdoorM, CompostPurposes.SensorDuct);
     }
 

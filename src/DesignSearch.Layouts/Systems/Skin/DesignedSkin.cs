@@ -20,7 +20,13 @@ internal sealed class DesignedSkin(Skin skin, Greenhouse house, CoverMotors? mot
 
     public override Installation Install(Installation plant) => plant with { House = skin.On(plant.House, house) };
 
-    public override IEnumerable<Setting> Settings(Scenario scenario) => skin.NightCover is null ? [] : [SkinWords.NightCoverSetting(skin.NightCover.IsAutomatic)];
+    public override IEnumerable<Setting> Settings(Scenario scenario)
+    {
+        if (skin.NightCover is { } cover)
+            yield return SkinWords.NightCoverSetting(cover.IsAutomatic);
+        if (skin.PerimeterBoard is { } edge)
+            yield return SkinWords.Trench(edge.DepthM, edge.ThicknessMm);
+    }
 
     public override void List(Needs needs)
     {

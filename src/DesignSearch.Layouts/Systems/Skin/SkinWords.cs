@@ -128,6 +128,11 @@ internal static class SkinWords
         isAutomatic ? "closes at dusk, opens at dawn" : "close at dusk, open after sunrise, every day",
         "Nearly all of the heat is lost at night; open by day it costs no light.");
 
+    public static Setting Trench(double depthM, double thicknessMm) => new(
+        "Edge board in the ground",
+        Written.Sentence($"{depthM:0.0#} m down from the floor, {thicknessMm:0} mm thick, all round"),
+        "Less deep it loses more; look for pipes and cables before you dig, and shore a trench that is deeper than your knee.");
+
     public static IEnumerable<Upkeep> Upkeep(Skin skin)
     {
         if (skin.NightCover is { IsAutomatic: true })

@@ -7,17 +7,28 @@ namespace DesignSearch.Layouts.Systems.Solar;
 
 /// <summary>How hot a loop becomes in the states of the plant, and what keeps it from becoming hotter.</summary>
 /// <param name="CeilingC">Temperature at the tank's top above which the pump stops [°C].</param>
-/// <param name="LockOutC">Collector above which the pump is not started [°C]; null where nothing would be harmed by it.</param>
+/// <param name="LockOutC">Collector above which the pump is not started [°C].</param>
+/// <param name="IsLockedOut">Whether it ever stands hotter than that; else only a torn sensor reads so.</param>
 /// <param name="OutletC">Water that leaves the collector in full sun while the tank is at its ceiling [°C].</param>
 /// <param name="ReturnC">Water that goes back to it, through the pump [°C].</param>
 /// <param name="StartsAtC">Hottest water that leaves it when the pump starts on a collector that has stood [°C].</param>
 /// <param name="StandsC">Collector that stands without flow in full sun [°C].</param>
 /// <param name="SteamC">Steam or water that a filled loop pushes into its pipes meanwhile [°C]; null where it stands empty.</param>
 public readonly record struct LoopHeat(
-    double CeilingC, double? LockOutC, double OutletC, double ReturnC, double StartsAtC, double StandsC, double? SteamC)
+    double CeilingC,
+    double LockOutC,
+    bool IsLockedOut,
+    double OutletC,
+    double ReturnC,
+    double StartsAtC,
+    double StandsC,
+    double? SteamC)
 {
     // What bears least must stay clear of its limit (own choice).
     private const double MarginK = 5;
+
+    // The cut-out leaves the controller room to act first, and what bears least a kelvin (own choice).
+    private const double CutOutOverK = 4;
 
     // Water that enters a hotter collector boils and hammers (common practice, no source).
     private const double MostStartC = 95;
@@ -38,12 +49,16 @@ public readonly record struct LoopHeat(
         var rise = collector.Eta0Beam * FullSunWPerM2 / flowWPerM2K;
         var outlet = rise / exchanger;
         var warm = Math.Min(warmBearsC - MarginK, MostStartC);
-        double? lockOut = collector.StagnationC > Math.Min(warmBearsC, MostStartC) ? warm : null;
+        var harms = collector.StagnationC > Math.Min(warmBearsC, MostStartC);
+        var lockOut = harms ? warm : MostStartC;
         var ceiling = Math.Min(storeBearsC - MarginK, Math.Min(pump.MaxTemperatureC - MarginK - (outlet - rise), warm - outlet));
         double? steam = relief is null ? null : Math.Min(collector.StagnationC, WaterVapour.BoilsAtC(relief.OpensAtBar));
         var stands = collector.StagnationC;
-        return new(ceiling, lockOut, ceiling + outlet, ceiling + outlet - rise, Math.Min(stands, lockOut ?? stands), stands, steam);
+        return new(ceiling, lockOut, harms, ceiling + outlet, ceiling + outlet - rise, Math.Min(stands, lockOut), stands, steam);
     }
+
+    /// <summary>Temperature at which the cut-out in the tank's top stops the pump, whatever its sensors say [°C].</summary>
+    public double CutOutC => CeilingC + CutOutOverK;
 
     /// <summary>Hottest that the long pipe meets in any state [°C].</summary>
     public double HottestC => Math.Max(Math.Max(OutletC, StartsAtC), SteamC ?? OutletC);
@@ -68,4 +83,13 @@ public readonly record struct LoopHeat(
 
     /// <summary>What tank and release meet while it runs.</summary>
     public Duty Store => Duty.Heat(PlantState.Running, CeilingC);
+
+    /// <summary>What they meet when the tank's sensor is dead and the pump runs on to the cut-out.</summary>
+    public Duty StoreUnseen => Duty.Heat(PlantState.DeadSensor, CutOutC);
+
+    /// <summary>What the warm pipe meets then.</summary>
+    public Duty WarmUnseen => Duty.Heat(PlantState.DeadSensor, OutletC + CutOutOverK);
+
+    /// <summary>What the cool pipe meets then.</summary>
+    public Duty CoolUnseen => Duty.Heat(PlantState.DeadSensor, ReturnC + CutOutOverK);
 }

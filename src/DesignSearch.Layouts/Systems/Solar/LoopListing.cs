@@ -31,9 +31,11 @@ internal static class LoopListing
         if (first > 0)
             needs.Add(solar.FirstMetres!, 2 * first * NeededPart.Cuts, SolarPurposes.FirstMetres, heat.AtCollector);
         var atCollector = first > 0 ? heat.Steam : heat.AtCollector;
-        needs.Add(solar.Pipe, 2 * (run - first) * NeededPart.Cuts, SolarPurposes.LongPipe, heat.Warm, heat.Started, atCollector);
+        needs.Add(solar.Pipe, 2 * (run - first) * NeededPart.Cuts, SolarPurposes.LongPipe, heat.Warm, heat.Started, atCollector, heat.WarmUnseen);
         if (solar.Insulation is { } insulation)
             Insulation(solar, insulation, near, needs);
+        else if (!solar.Pipe.IsOutdoor)
+            needs.Small(SmallPartRole.SunWrap, 2 * (run - first) * NeededPart.Cuts, SolarPurposes.SunWrap, [heat.Warm, heat.Steam]);
         needs.Small(SmallPartRole.PipeClip, 2 * near, SolarPurposes.FirstClips, [heat.AtCollector]);
         if (run > near)
             needs.Small(SmallPartRole.PipeClip, 2 * (run - near), SolarPurposes.PipeClip, [heat.Warm, heat.Started, heat.Steam]);
@@ -46,18 +48,20 @@ internal static class LoopListing
         var own = solar.FirstInsulation == insulation ? 0 : nearM;
         if (own > 0 && solar.FirstInsulation is { } near)
             needs.Add(near, 2 * own * NeededPart.Cuts, SolarPurposes.FirstInsulation, heat.AtCollector);
-        needs.Add(insulation, 2 * (solar.PipeRunM - own) * NeededPart.Cuts, SolarPurposes.Insulation, heat.Warm, heat.Started, heat.Steam);
+        var unprotected = (insulation.IsOutdoor ? 0 : solar.PipeRunM - own) + (solar.FirstInsulation is { IsOutdoor: false } ? own : 0);
+        needs.Small(SmallPartRole.SunWrap, 2 * unprotected * NeededPart.Cuts, SolarPurposes.SunWrap, [heat.Warm]);
+        needs.Add(insulation, 2 * (solar.PipeRunM - own) * NeededPart.Cuts, SolarPurposes.Insulation, heat.Warm, heat.Started, heat.Steam, heat.WarmUnseen);
     }
 
     public static void Tank(SolarLoop solar, Needs needs)
     {
-        var store = solar.Heat.Store;
+        var (store, unseen) = (solar.Heat.Store, solar.Heat.StoreUnseen);
         if (solar.ClosedTank is { Relief: { } relief })
-            needs.Add(solar.Tank, solar.TankCount, SolarPurposes.Tank, store, Duty.Pressure(PlantState.Running, relief.OpensAtBar));
+            needs.Add(solar.Tank, solar.TankCount, SolarPurposes.Tank, store, unseen, Duty.Pressure(PlantState.Running, relief.OpensAtBar));
         else
-            needs.Add(solar.Tank, solar.TankCount, SolarPurposes.Tank, store);
+            needs.Add(solar.Tank, solar.TankCount, SolarPurposes.Tank, store, unseen);
         if (solar.Jacket is { } jacket)
-            needs.Add(jacket, solar.TankCount * solar.Tank.SurfaceM2 * NeededPart.Cuts, SolarPurposes.Jacket, store);
+            needs.Add(jacket, solar.TankCount * solar.Tank.SurfaceM2 * NeededPart.Cuts, SolarPurposes.Jacket, store, unseen);
         needs.Small(SmallPartRole.Strap, solar.TankCount, SolarPurposes.Strap);
         needs.Small(SmallPartRole.WarningLabel, 1, SolarPurposes.WarningLabel);
         if (!solar.Tank.IsClosed)
@@ -111,7 +115,7 @@ internal static class LoopListing
     public static void PumpAndControl(SolarLoop solar, Needs needs)
     {
         var heat = solar.Heat;
-        needs.Add(solar.Pump, 1, SolarPurposes.Pump, heat.Cool);
+        needs.Add(solar.Pump, 1, SolarPurposes.Pump, heat.Cool, heat.CoolUnseen);
         if (solar.Pump.NeedsStrainer)
             needs.Small(SmallPartRole.Strainer, 1, SolarPurposes.Strainer, [heat.Cool]);
         SolarContacts.Controller(solar, needs);

@@ -111,11 +111,14 @@ internal static class SolarCheckWords
 
     public static FormattableString HotStart(LoopHeat heat, SolarController? controller, double volts)
     {
-        if (heat.LockOutC is not { } above)
+        var above = heat.LockOutC;
+        if (!heat.IsLockedOut)
         {
             return controller is null
-                ? (FormattableString)$"No controller of {volts:0} V in the catalogue has three sensors."
-                : $"The pump may start at any time: the {heat.StandsC:0} °C of a collector that stood in the sun harm nothing.";
+                ? Both(
+                    $"No controller of {volts:0} V in the catalogue has three sensors and leaves the pump off above {above:0} °C,",
+                    $"which is what a torn sensor reads.")
+                : $"The {heat.StandsC:0} °C of a collector that stood in the sun harm nothing; above {above:0} °C a sensor is torn.";
         }
 
         return controller is { } has
@@ -162,7 +165,7 @@ internal static class SolarCheckWords
 
     public static FormattableString RunsBack(FreezeProtection protection, double neededM, double fallM, double boreMm) => Both(
         $"Every pipe must fall at least {protection.MinFallPercent:0.#} cm a metre, {neededM:0.0} m over the run,",
-        $"and the collector's top stands {fallM:0.0} m above what it runs back to; {Bore(protection, boreMm)}");
+        $"and the collector's lower edge stands {fallM:0.0} m above what it runs back to; {Bore(protection, boreMm)}");
 
     public static FormattableString LetOut(FreezeProtection protection, double boreMm) => Both(
         $"Every pipe must fall at least {protection.MinFallPercent:0.#} cm a metre to where the valves let it out;",

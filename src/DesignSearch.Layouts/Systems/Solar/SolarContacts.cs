@@ -18,6 +18,7 @@ internal static class SolarContacts
 
     private const int CoresOfProbe = 2;
     private const int TankSensors = 2;
+    private const int CutOutCores = 2;
 
     /// <summary>A drive's current while it starts [A].</summary>
     public static double StartA(Drive drive) => Math.Max(drive.StartCurrentA, drive.Volts > 0 ? drive.Watts / drive.Volts : 0);
@@ -45,7 +46,10 @@ internal static class SolarContacts
         var lacks = SolarWords.Controller(solar.ControllerVolts, solar.Heat.LockOutC);
         needs.Pick(solar.Controller, lacks, 1, SolarPurposes.Controller, starts);
         ProbeAtCollector(solar, SolarPurposes.CollectorSensor, needs);
-        needs.Small(SmallPartRole.TemperatureSensor, TankSensors, SolarPurposes.TankSensors, [solar.Heat.Store]);
+        needs.Small(SmallPartRole.TemperatureSensor, TankSensors, SolarPurposes.TankSensors, [solar.Heat.Store, solar.Heat.StoreUnseen]);
+        needs.Small(
+            SmallPartRole.TankCutOut, 1, SolarPurposes.TankCutOut, [starts, solar.Heat.StoreUnseen], solar.ControllerVolts,
+            new Lead(SolarCircuits.NearM, solar.ControllerVolts >= SupplyPlan.MainsVolts ? MainsCores : CutOutCores) { StartA = starts.Value });
     }
 
     /// <summary>By day the valves are the temperature relay's; by night the light sensor has them shut and open to the drain.</summary>

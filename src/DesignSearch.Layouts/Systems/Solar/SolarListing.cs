@@ -9,7 +9,9 @@ namespace DesignSearch.Layouts.Systems.Solar;
 /// <summary>Lists what a solar plant needs.</summary>
 internal static class SolarListing
 {
-    private const double ReleasePipeM = 2;
+    /// <summary>From the tank to the heat release, one way [m] (common practice, no source).</summary>
+    public const double ReleasePipeM = 2;
+
     private const int HosesPerFrame = 2;
 
     public static void List(SolarLoop solar, Needs needs)
@@ -73,9 +75,14 @@ internal static class SolarListing
     {
         var stand = solar.Stand;
         var storm = Duty.Moment(PlantState.Gale, stand.TurnsNm);
-        needs.Pick(stand.Stops, SolarWords.Stops(stand.TurnsNm), solar.Frames, SolarPurposes.Stops, storm);
+        var stall = StandSizing.StallNm(solar.Drive);
+        var stops = SolarWords.Stops(Math.Max(stand.TurnsNm, stall));
+        needs.Pick(stand.Stops, stops, solar.Frames, SolarPurposes.Stops, storm, Duty.Moment(PlantState.DeadSensor, stall));
         var bolt = stand.SpringBolt is null ? SolarPurposes.HandBolt : SolarPurposes.SpringBolt;
-        needs.Pick(stand.Bolt, SolarWords.Bolt(stand.TurnsNm), solar.Frames, bolt, storm);
+        if (stand.SpringBolt is null)
+            needs.Pick(stand.Bolt, SolarWords.Bolt(stand.TurnsNm), solar.Frames, bolt, storm);
+        else
+            needs.Pick(stand.Bolt, SolarWords.Bolt(stand.TurnsNm), solar.Frames, bolt, storm, Duty.Moment(PlantState.PowerCut, stand.TurnsNm));
         needs.Small(SmallPartRole.HoseLoop, HosesPerFrame * solar.Frames, SolarPurposes.HoseLoop, [solar.Heat.AtCollector]);
     }
 
@@ -88,9 +95,9 @@ internal static class SolarListing
 
     private static void Release(SolarLoop solar, Needs needs)
     {
-        var store = solar.Heat.Store;
-        needs.Add(solar.Pipe, 2 * ReleasePipeM * NeededPart.Cuts, SolarPurposes.ReleasePipe, store);
-        needs.Add(solar.Release, solar.ReleaseCount, SolarPurposes.Release, store);
+        var (store, unseen) = (solar.Heat.Store, solar.Heat.StoreUnseen);
+        needs.Add(solar.Pipe, 2 * ReleasePipeM * NeededPart.Cuts, SolarPurposes.ReleasePipe, store, unseen);
+        needs.Add(solar.Release, solar.ReleaseCount, SolarPurposes.Release, store, unseen);
         needs.Pick(solar.ReleasePump, SolarWords.ReleasePump(solar.Pump.Volts), 1, SolarPurposes.ReleasePump, store);
         if (solar.ReleasePump is { NeedsStrainer: true })
             needs.Small(SmallPartRole.Strainer, 1, SolarPurposes.ReleaseStrainer, [store]);

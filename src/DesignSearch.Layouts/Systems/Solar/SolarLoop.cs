@@ -101,7 +101,7 @@ public sealed record SolarLoop
     /// <summary>Height of the drain-back's own vessel above the tank's water [m]; 0 where all runs back to the tank.</summary>
     public required double VesselAboveTankM { get; init; }
 
-    /// <summary>Height of the collector's top above what its water runs back to [m].</summary>
+    /// <summary>Height of the collector's lower edge above what its water runs back to [m].</summary>
     public required double FallM { get; init; }
 
     /// <summary>The heat release.</summary>

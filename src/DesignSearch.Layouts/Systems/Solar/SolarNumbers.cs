@@ -76,7 +76,7 @@ internal static class SolarNumbers
         PumpW = solar.Pump.Watts + (solar.StaysFull ? solar.Protection.Watts : 0),
         StartDifferenceK = solar.Dials.StartDifferenceK,
         StopDifferenceK = solar.Dials.StopDifferenceK,
-        LockOutC = solar.Heat.LockOutC ?? CollectorNumbers.NoLockOutC,
+        LockOutC = solar.Heat.LockOutC,
     };
 
     private static TankNumbers TankOf(SolarLoop solar)

@@ -190,6 +190,14 @@ internal static class SolarPurposes
     public static Purpose Pump { get; } =
         new(PumpSystem, "Moves the water between collector and tank.", "at the lowest place beside the tank");
 
+    public static Purpose SunWrap { get; } = new(
+        PipeSystem, "Keeps sun and rain off what neither stands for long.", "round pipe or sleeve wherever daylight reaches it");
+
+    public static Purpose TankCutOut { get; } = new(
+        PumpSystem,
+        "Stops the pump by itself when the tank grows too hot, even if its sensor is dead; reset by hand.",
+        "in the tank's top, in the pump's own circuit");
+
     public static Purpose Controller { get; } =
         new(PumpSystem, "Runs the pump only while the collector is warmer than the tank.", "in the control box");
 

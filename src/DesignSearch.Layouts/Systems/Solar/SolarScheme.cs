@@ -123,7 +123,7 @@ internal static class SolarScheme
         [
             SolarPurposes.FirstMetres, SolarPurposes.LongPipe, SolarPurposes.FirstInsulation, SolarPurposes.Insulation,
             SolarPurposes.FirstClips,
-            SolarPurposes.PipeClip, SolarPurposes.HoseLoop,
+            SolarPurposes.PipeClip, SolarPurposes.HoseLoop, SolarPurposes.SunWrap,
         ];
         sketch.Join(field, Terminal.Outlet, check ?? protection, Terminal.Inlet, solar.PipeRunM, pipe);
         sketch.Line(check, protection, store, valves, strainer, mover, throttle, indicator);
@@ -140,6 +140,7 @@ internal static class SolarScheme
         sketch.Tell(sensors, control);
         sketch.Tell(hot, control);
         sketch.Tell(control, mover);
+        sketch.Tell(sketch.PutTeller(SolarPurposes.TankCutOut, SolarSchemeWords.TankCutOut, Symbol.LimitSwitch), mover);
         if (solar.Protection.Watts <= 0)
             return;
         var told = sketch.Find(SolarDevices.ProtectionPart(solar.StaysFull, true));

@@ -19,6 +19,7 @@ internal static class SolarSchemeWords
     public const string BallValves = "ball valves";
     public const string CollectorSensor = "sensor of the collector";
     public const string TankSensors = "sensors of the tank, bottom and top";
+    public const string TankCutOut = "cut-out in the tank's top";
     public const string OfLoop = " of the loop";
     public const string OfTank = " of the tank";
     public const string FreeOutlet = "free outlet to fill by";

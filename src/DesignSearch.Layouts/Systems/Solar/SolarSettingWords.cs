@@ -69,11 +69,13 @@ internal static class SolarSettingWords
             ? "Cover the light sensor and see that all water comes out at the drain point; a sag in the pipe bursts it."
             : "Stop the pump and see that all water comes back; a sag in the pipe bursts it.");
 
-    public static Setting LockOut(double aboveC, double standsC) => Of(
+    public static Setting LockOut(LoopHeat heat) => Of(
         "No start above",
-        $"collector {aboveC:0} °C",
-        Written.Sentence(
-            $"It reaches {standsC:0} °C when it stands in the sun; water let in then turns to steam. The controller waits till it cools."));
+        $"collector {heat.LockOutC:0} °C",
+        heat.IsLockedOut
+            ? Written.Sentence(
+                $"Standing in the sun it reaches {heat.StandsC:0} °C: water let in then is steam. The controller waits till it cools.")
+            : "A sensor with a torn cable reads hotter than any sun makes it: then the pump must not run all night.");
 
     public static Setting Vessel(string what, ClosedWater closed) => Of(
         what == "loop" ? "Pressure of the loop" : "Pressure of the tank",
@@ -172,6 +174,11 @@ internal static class SolarSettingWords
         "Tank's ceiling",
         $"{ceilingC:0} °C",
         "Above it, at the sensor on the tank's top, the pump stops: tank, pipe and heat release bear no more.");
+
+    public static Setting CutOut(double cutOutC) => Of(
+        "Cut-out in the tank's top",
+        $"{cutOutC:0} °C",
+        "If the sensor there is dead, the pump would run on: this one stops it by itself. Find out why before you reset it.");
 
     public static Setting Thermostat(double setC, double limitC) => Of(
         "Thermostat of the heat release",

@@ -29,13 +29,13 @@ internal static class SolarSettings
             yield return SolarSettingWords.Gale(scenario.Site.WorkingWindMPerS, !solar.IsTurnedByHand, solar.Stand.SpringBolt is not null);
         yield return SolarSettingWords.PumpStarts(dials.StartDifferenceK);
         yield return SolarSettingWords.PumpStops(dials.StopDifferenceK);
-        if (solar.Heat.LockOutC is { } above)
-            yield return SolarSettingWords.LockOut(above, solar.Heat.StandsC);
+        yield return SolarSettingWords.LockOut(solar.Heat);
         yield return SolarSettingWords.Flow(solar.Flow.KgPerS);
         if (LostK(solar) is { } lost)
             yield return SolarSettingWords.WarmPipe(lost);
         yield return SolarSettingWords.Fill(solar);
         yield return SolarSettingWords.Ceiling(solar.Heat.CeilingC);
+        yield return SolarSettingWords.CutOut(solar.Heat.CutOutC);
         if (solar.ClosedLoop is { } loop)
             yield return SolarSettingWords.Vessel("loop", loop);
         if (solar.ClosedTank is { } tank)

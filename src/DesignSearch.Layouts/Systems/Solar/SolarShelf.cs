@@ -1,5 +1,6 @@
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Wiring;
+using DesignSearch.Parts.Hydraulics;
 using DesignSearch.Parts.Money;
 using DesignSearch.Parts.Piping;
 using DesignSearch.Parts.Small;
@@ -18,6 +19,8 @@ internal sealed class SolarShelf(PartShelf shelf)
 
     // A corrugated pipe keeps water in its folds and never drains quite empty.
     private const double CorrugatedUm = 50;
+
+    private const double LPerMinOfM3PerS = 60_000;
 
     // The solar controller watches collector, tank's bottom and tank's top.
     private const int SensorsOfController = 3;
@@ -126,12 +129,12 @@ internal sealed class SolarShelf(PartShelf shelf)
     /// <param name="volts">Its voltage [V].</param>
     /// <param name="amperes">What it switches while the pump starts [A].</param>
     /// <param name="lockOutC">Collector above which it may not start the pump [°C]; null where it may always.</param>
-    public SolarController? Controller(double volts, double amperes, double? lockOutC)
+    public SolarController? Controller(double volts, double amperes, double lockOutC)
     {
         SolarController? weak = null;
         foreach (var controller in controllers)
         {
-            var holdsBack = lockOutC is not { } above || (controller.LockOutFromC <= above && above <= controller.LockOutToC);
+            var holdsBack = controller.LockOutFromC <= lockOutC && lockOutC <= controller.LockOutToC;
             if (!holdsBack || controller.Volts != volts || controller.Sensors < SensorsOfController)
                 continue;
             if (controller.RatedA >= amperes)
@@ -143,14 +146,15 @@ internal sealed class SolarShelf(PartShelf shelf)
     }
 
     /// <summary>The thriftiest pump that is strong enough; null where none is.</summary>
-    /// <param name="flowLPerMin">Flow against no head that it must reach [L/min].</param>
+    /// <param name="flowLPerMin">Flow that it must reach [L/min].</param>
+    /// <param name="dropPa">Pressure lost at that flow, which it must overcome [Pa].</param>
     /// <param name="bearsC">Water that it must bear [°C].</param>
     /// <param name="volts">Its voltage [V].</param>
-    public Pump? Pump(double flowLPerMin, double bearsC, double volts)
+    public Pump? Pump(double flowLPerMin, double dropPa, double bearsC, double volts)
     {
         foreach (var pump in pumps)
         {
-            if (pump.FlowAtNoHeadLPerMin >= flowLPerMin && pump.MaxTemperatureC >= bearsC && pump.Volts == volts)
+            if (PumpCurve.Of(pump).HeadPa(flowLPerMin / LPerMinOfM3PerS) >= dropPa && pump.MaxTemperatureC >= bearsC && pump.Volts == volts)
                 return pump;
         }
 

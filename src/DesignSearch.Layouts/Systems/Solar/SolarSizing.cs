@@ -2,6 +2,7 @@ using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Parts.Catalogues;
+using DesignSearch.Parts.Hydraulics;
 using DesignSearch.Parts.Piping;
 using DesignSearch.Parts.Solar;
 
@@ -16,9 +17,15 @@ internal static class SolarSizing
     // The drain-back's vessel hangs this much lower than the fall of the pipe would let it (own choice).
     private const double VesselSpareM = 0.1;
     private const double PercentPerUnit = 100;
+    private const double HalfTurnDeg = 180;
 
-    // A pump that brings half as much again against no head still brings the flow through a heat release (common practice, no source).
-    private const double ReleasePumpReserve = 1.5;
+    // Bends and valves of so short a way lose as much again as its pipe (common practice, no source).
+    private const double ReleaseFittings = 2;
+    private const double PaPerKPa = 1000;
+    private const double MmPerM = 1000;
+    private const double UmPerM = 1e6;
+    private const double LPerMinOfM3PerS = 60_000;
+    private const double CoolStoreC = 20;
 
     // A litre of the loop is taken as a kilogram.
     private const double SecondsPerMinute = 60;
@@ -42,7 +49,9 @@ internal static class SolarSizing
         var above = site.CollectorAboveTankM;
         var spare = above - (site.PipeRunM * protection.MinFallPercent / PercentPerUnit) - VesselSpareM;
         var vesselAbove = Math.Clamp(spare, 0, protection.VesselAboveTankM);
-        var lift = runsEmpty ? Math.Max(0, above - vesselAbove) : 0;
+        // A turned frame drains where it stands at night, in its place of the morning; its slope sideways is left out.
+        var top = above + (collector.HeightM * Math.Sin(layout.Get(SolarChoices.TiltDeg) * Math.PI / HalfTurnDeg));
+        var lift = runsEmpty ? Math.Max(0, top - vesselAbove) : 0;
         var first = collector.IsGlazed && !pipe.IsMetal ? shelf.FirstMetres(collector.StagnationC, pipe, protection) : pipe;
         var wanted = layout.Get(SolarChoices.FlowLPerMinM2) / SecondsPerMinute;
         var flow = shelf.Flow(collector, count, pump, pipe, 2 * site.PipeRunM, lift, wanted);
@@ -50,7 +59,7 @@ internal static class SolarSizing
         var heat = Heat(collector, area, protection, flow, (tank, jacket, release), pump, (pipe, insulation), loopRelief);
         var litres = LoopLitres(collector, area, protection, pipe, site.PipeRunM);
         var releaseCount = layout.Get(SolarChoices.ReleaseCount);
-        var releaseFlow = release.Unit == PartUnit.Metre ? release.FlowLPerMin : release.FlowLPerMin * releaseCount;
+        var (releaseFlow, releaseDrop) = ReleaseFlow(release, releaseCount, pipe);
         var (frames, dials) = ((count + perFrame - 1) / perFrame, Dials(layout, mount));
         return new SolarLoop
         {
@@ -80,7 +89,7 @@ internal static class SolarSizing
             Heat = heat,
             Controller = Controller(shelf, pump, heat),
             Fluid = runsEmpty ? null : shelf.Fluid(protection.ProtectsToC),
-            ClosedLoop = runsEmpty ? null : ClosedWater.Loop(litres, count * collector.WaterL, Math.Max(0, above), loopRelief, shelf),
+            ClosedLoop = runsEmpty ? null : ClosedWater.Loop(litres, count * collector.WaterL, Math.Max(0, top), loopRelief, shelf),
             ClosedTank = tank.IsClosed
                 ? ClosedWater.Tank(tank.VolumeL, heat.CeilingC, tank.HeightM, shelf.Relief(tank.MaxBar ?? double.MaxValue), shelf)
                 : null,
@@ -89,8 +98,18 @@ internal static class SolarSizing
             Release = release,
             ReleaseCount = releaseCount,
             ReleaseWPerK = release.WPerK * releaseCount,
-            ReleasePump = shelf.Pump(releaseFlow * ReleasePumpReserve, heat.CeilingC, pump.Volts),
+            ReleasePump = shelf.Pump(releaseFlow, releaseDrop, heat.CeilingC, pump.Volts),
         };
+    }
+
+    // Metres of pipe stand one behind the other, pieces side by side. Cold water rubs most.
+    private static (double LPerMin, double DropPa) ReleaseFlow(HeatRelease release, double count, Pipe pipe)
+    {
+        var inSeries = release.Unit == PartUnit.Metre;
+        var flow = inSeries ? release.FlowLPerMin : release.FlowLPerMin * count;
+        var (length, bore) = (2 * SolarListing.ReleasePipeM * ReleaseFittings, pipe.BoreMm / MmPerM);
+        var rubs = PipeFriction.DropPa(flow / LPerMinOfM3PerS, bore, length, pipe.RoughnessUm / UmPerM, CoolStoreC);
+        return (flow, rubs + (release.DropKPaAtFlow * PaPerKPa * (inSeries ? count : 1)));
     }
 
     private static SolarDials Dials(Layout layout, CollectorMount mount) => new()

@@ -34,9 +34,8 @@ internal static class SolarWords
 
     public static FormattableString Vessel(double litres, double bar) => $"an expansion vessel of {litres:0} L for {bar:0.#} bar";
 
-    public static FormattableString Controller(double volts, double? lockOutC) => lockOutC is { } above
-        ? (FormattableString)$"a solar controller of {volts:0} V with three sensors that holds the pump back above {above:0} °C"
-        : $"a solar controller of {volts:0} V with three sensors";
+    public static FormattableString Controller(double volts, double lockOutC) =>
+        $"a solar controller of {volts:0} V with three sensors that holds the pump back above {lockOutC:0} °C";
 
     public static FormattableString ReleasePump(double volts) => $"a pump of {volts:0} V for the heat release";
 

@@ -56,6 +56,11 @@ internal static class StandSizing
         return mount.Turning == TurningKind.Fixed ? stand : Locked(stand, task, shelf);
     }
 
+    /// <summary>Moment of a drive that runs against a stop because its end switch is dead [N·m]: it grows as the current does.</summary>
+    public static double StallNm(Drive? drive) => drive is { Volts: > 0, Watts: > 0 }
+        ? drive.TorqueNm * SolarContacts.StartA(drive) / (drive.Watts / drive.Volts)
+        : 0;
+
     /// <summary>Whether a drive holds without current.</summary>
     public static bool Locks(Drive drive) => drive.IsSelfLocking && drive.GearEfficiency <= WormGear.SlipsAbove;
 
@@ -128,7 +133,7 @@ internal static class StandSizing
         var spring = slips ? shelf.Lock(HoldfastForm.SpringBolt, storm, task.Drive!.Volts) : null;
         return stand with
         {
-            Stops = shelf.Lock(HoldfastForm.Stops, storm, 0),
+            Stops = shelf.Lock(HoldfastForm.Stops, Math.Max(storm, StallNm(task.Drive)), 0),
             Bolt = spring ?? shelf.Lock(HoldfastForm.HandBolt, storm, 0),
         };
     }
