@@ -129,7 +129,7 @@ internal static class InventedLayouts
         {
             yield return Line("collector-flat-2", "Flat collector 2.02 m² \"Hilltop\" <plain>", o.Panels, "piece", 389m, 0, "Collector", "Turns winter sun into warm water.", "frame beside the greenhouse");
             yield return Line("pipe-pex-20", "Plastic pipe 20 mm & fittings", 26.4m, "m", 2.35m, 12.5m, "Pipe", "Out and back, with one tenth for cuts.", "trench, 0.4 m deep");
-            yield return Line("insulation-25", "Pipe insulation 25 mm", 26.4m, "m", 3.1m, 0, "Pipe", "Keeps the run from losing what the collector gains.", "over the whole run");
+            yield return Line("insulation-25", "Pipe insulation 25 mm", 26.4m, "m", 3.1m, 0, "Pipe", "Keeps the run from losing what the collector gains.", "over the whole run", pack: 2);
             yield return Line("tank-300", "Steel tank 300 l, open vented", 1, "piece", 410m, 0, "Tank", "Keeps the day's heat for the night.", "on the slab by the door");
             yield return Line("pump-24", "Circulating pump 24 V", 1, "piece", 89.9m, 0, "Pump", "Moves the water.", "below the tank");
         }
@@ -142,8 +142,8 @@ internal static class InventedLayouts
             yield return Line("heater-2000", "Fan heater 2 kW with thermostat, IPX4", 1, "piece", 96m, 0, "Stand-by", "Covers the nights that nothing else does.", "hung 1 m above the floor");
     }
 
-    private static BillLine Line(string id, string name, decimal quantity, string unit, decimal price, decimal owned, string system, string why, string where) =>
-        new(id, name, quantity, unit, price, owned, Math.Round((quantity - owned) * price, 2), system, why, where);
+    private static BillLine Line(string id, string name, decimal quantity, string unit, decimal price, decimal owned, string system, string why, string where, decimal? pack = null) =>
+        new(id, name, quantity, unit, price, owned, Pricing.Total(quantity, owned, price, pack), system, why, where) { Pack = pack };
 
     private static string Title(Options o)
     {

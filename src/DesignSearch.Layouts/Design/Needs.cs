@@ -82,7 +82,7 @@ public sealed class Needs(Catalogue catalogue, PriceLevel level)
 
     /// <summary>How much must be bought: pieces come whole, what is cut is bought to the tenth.</summary>
     public static decimal Bought(IPart part, double quantity) =>
-        part.Unit is PartUnit.Piece or PartUnit.Set ? (decimal)Math.Ceiling(quantity - 1e-9) : Math.Ceiling((decimal)quantity * 10 - 1e-6m) / 10;
+        part.Unit.IsWhole() ? (decimal)Math.Ceiling(quantity - 1e-9) : Math.Ceiling((decimal)quantity * 10 - 1e-6m) / 10;
 
     /// <summary>No needs yet, from the same catalogue at the same prices.</summary>
     public Needs Fresh() => new(catalogue, level) { LicensedRate = LicensedRate };

@@ -8,7 +8,8 @@ using DesignSearch.Parts.Small;
 namespace DesignSearch.Layouts.Design;
 
 /// <summary>
-/// The parts of a catalogue that follow from others, sorted once at one level of prices: the first that serves is the one to take.
+/// The parts of a catalogue that follow from others, sorted once at one level of prices: the first that serves is the one to take. Cheap is
+/// what costs little by the unit: what is left of a roll or coil serves another line, which is not known while one line is listed.
 /// Safe to use from several threads.
 /// </summary>
 public sealed class PartShelf

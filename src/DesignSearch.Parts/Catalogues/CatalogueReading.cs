@@ -55,6 +55,7 @@ internal static class CatalogueReading
         [
             new(info.PriceLow <= info.Price, "price_low", "at most the usual price of the row"),
             new(info.PriceHigh >= info.Price, "price_high", "at least the usual price of the row"),
+            new(info.Pack is null || info.Unit.IsPacked(), "pack", "empty, for pieces, sets and hours come one by one"),
         ];
         foreach (var rule in prices.Concat(entry.Value.Rules).Where(r => !r.IsMet))
         {

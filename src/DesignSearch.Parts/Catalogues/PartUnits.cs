@@ -13,5 +13,13 @@ public static class PartUnits
     /// <param name="unit">The unit.</param>
     public static string Word(this PartUnit unit) => Known.First(k => k.Meaning == unit).Word;
 
+    /// <summary>True for what comes whole: pieces and sets. All else is measured out.</summary>
+    /// <param name="unit">The unit.</param>
+    public static bool IsWhole(this PartUnit unit) => unit is PartUnit.Piece or PartUnit.Set;
+
+    /// <summary>True for what is measured out and may be sold by the roll, coil, sheet, canister or bag.</summary>
+    /// <param name="unit">The unit.</param>
+    internal static bool IsPacked(this PartUnit unit) => !unit.IsWhole() && unit != PartUnit.Hour;
+
     internal static IReadOnlyList<(string Word, PartUnit Meaning)> Words(IReadOnlyList<PartUnit> units) => [.. Known.Where(k => units.Contains(k.Meaning))];
 }

@@ -32,7 +32,7 @@ internal static class LayoutsSection
             ChecksSection.Table(layout),
             Markup.When(
                 layout.Bill.Count > 0,
-                () => ShoppingSection.Table(layout, run.Scenario.Currency, $"Parts of layout {number}", ticks: false)),
+                () => ShoppingSection.Table(layout, run.Scenario.Currency, $"Parts of layout {number}")),
         ];
         Markup[] advice =
         [

@@ -16,8 +16,8 @@ public sealed class WindBreakTests
         var sheltered = LayoutBuilder.Build(scenario, SmallScenario.Of(scenario, ("wind_break", "wind-net-half")));
         Assert.Equal(0.6 * bare.Installation.House.AirChangesPerHourPerMPerS, sheltered.Installation.House.AirChangesPerHourPerMPerS, 1e-12);
         Assert.Equal(bare.Installation.House.AirChangesPerHour, sheltered.Installation.House.AirChangesPerHour);
-        // Two sides of 5 x 3 m: 8 m at 11.00.
-        Assert.Equal(88.00m, Assert.Single(Pricer.Bill(sheltered.Parts, scenario.Stock)).Total);
+        // Two sides of 5 x 3 m: 8 m, a roll of 10 at 11.00 a metre.
+        Assert.Equal(110.00m, Assert.Single(Pricer.Bill(sheltered.Parts, scenario.Stock)).Total);
         Assert.Equal(RawPrices.Total([("wind-net-half", 8)]), Pricer.Bill(sheltered.Parts, scenario.Stock).Sum(l => l.Total));
     }
 }

@@ -20,8 +20,8 @@ public sealed class BillTests
         var scenario = small.Read();
         var priced = Price(scenario, SmallScenario.Of(scenario, ("lining", "bubble-lining-large"), ("sealing", "sealing-basic"), ("barrel", "barrel-200-used"), ("barrel_count", 4)));
         // Cover of the 5 x 3 m house: walls 2·5·1.9 + gables 2·3·(1.9+2.7)/2 + slopes 2·5·sqrt(1.5²+0.8²) = 19 + 13.8 + 17 = 49.8 m²;
-        // 5 % for cuts: 52.29, bought to the tenth: 52.3 m². Seals: one set. Four barrels, four lids, one set of water treatment.
-        var hand = Math.Round(52.3m * Price("linings", "bubble-lining-large"), 2)
+        // 5 % for cuts: 52.29, to the tenth: 52.3 m², four rolls of 15 m². Seals: one set. Four barrels, four lids, one set of water treatment.
+        var hand = 4 * 15 * Price("linings", "bubble-lining-large")
             + Price("sealings", "sealing-basic") + 4 * Price("barrels", "barrel-200-used") + 4 * Price("small-parts", "lid-safe") + Price("small-parts", "treatment-water");
         Assert.Equal(hand, priced.BuildPrice);
         Assert.Equal(Pricer.Bill(priced.Built.Parts, scenario.Stock).Sum(l => l.Total), priced.BuildPrice);
@@ -33,9 +33,9 @@ public sealed class BillTests
         using var small = new SmallScenario(("mains_cable_m = 85", "mains_cable_m = 20"));
         var scenario = small.Read();
         var priced = Price(scenario, SmallScenario.Of(scenario, ("heater", "fan-heater-1kw"), ("heater_set_c", 4)));
-        // 1000 W at 230 V: 4.35 A; over 20 m in 2.5 mm² the drop is 2·20·4.35·8.87e-3 = 1.5 V, far below 5 %; 21 m of cable, 20 m of duct and
-        // tape, 3 m more to the cut-out; the heater is plugged in.
-        var hand = Price("heaters", "fan-heater-1kw") + 24.2m * Price("cables", "mains-3x2-5") + 20 * (Price("small-parts", "conduit-25") + Price("small-parts", "tape-warning"))
+        // 1000 W at 230 V: 4.35 A; over 20 m in 2.5 mm² the drop is 2·20·4.35·8.87e-3 = 1.5 V, far below 5 %; 21 m of cable, 20 m of duct (a coil of 25) and
+        // tape (a roll of 100), 3 m more to the cut-out; the heater is plugged in.
+        var hand = Price("heaters", "fan-heater-1kw") + 24.2m * Price("cables", "mains-3x2-5") + 25 * Price("small-parts", "conduit-25") + 100 * Price("small-parts", "tape-warning")
             + new[] { "earth-rod", "isolator-40a", "socket-outlet", "cutout-high-limit" }.Sum(id => Price("small-parts", id))
             + Price("small-parts", "rcd-30ma") + Price("small-parts", "breaker-6a") + Price("small-parts", "box-mains") + 4 * Price("small-parts", "gland-20")
             // New line 3 h, box 2 h, one device 1 h, test and certificate 1.5 h.

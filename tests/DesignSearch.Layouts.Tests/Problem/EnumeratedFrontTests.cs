@@ -93,10 +93,11 @@ public sealed class EnumeratedFrontTests
     private static decimal Later(List<(string Id, decimal Quantity)> needs, double kwh)
     {
         var replaced = 0.0;
-        foreach (var (id, quantity) in needs)
+        foreach (var article in needs.GroupBy(n => n.Id))
         {
-            for (var year = RawPrices.LifeYears(id); year < Years - 1e-9; year += RawPrices.LifeYears(id))
-                replaced += (double)(quantity * RawPrices.Price(id)) * Math.Pow(1 + Interest, -year);
+            var price = RawPrices.Bought(article.Key, article.Sum(n => n.Quantity)) * RawPrices.Price(article.Key);
+            for (var year = RawPrices.LifeYears(article.Key); year < Years - 1e-9; year += RawPrices.LifeYears(article.Key))
+                replaced += (double)price * Math.Pow(1 + Interest, -year);
         }
 
         var yearly = Cents(kwh * Tariff);

@@ -37,6 +37,29 @@ public sealed class PricingTests
         Assert.Equal(("m", 5.5m, 2m), (bill[1].Unit, bill[1].ToBuy, bill[1].Owned));
     }
 
+    // Worked on paper: quantity, owned, unit price, pack, total.
+    [Theory]
+    [InlineData("27.3", "0", "3.70", "25", "185.00")] // two coils
+    [InlineData("27.3", "2.3", "3.70", "25", "92.50")] // 25 m lack: one coil
+    [InlineData("27.3", "2.2", "3.70", "25", "185.00")] // 25.1 m lack: two
+    [InlineData("16", "0", "10.00", "1.25", "162.50")] // 13 boards
+    [InlineData("15.2", "20", "5.60", "5", "0.00")]
+    [InlineData("0.3", "0", "0.33", "0.1", "0.10")] // three of 0.1: 0.099
+    public void An_article_in_packs_is_priced_as_on_paper(string quantity, string owned, string price, string pack, string total) =>
+        Assert.Equal(Money(total), Pricing.Total(Money(quantity), Money(owned), Money(price), Money(pack)));
+
+    // 10.00 over 1 + 1 + 1: 3.33 each, the cent that is left to the first. 0.05 over 2, 1, 0 and 3: 1.67, 0.83, 0 and 2.5 cents; two cents are left.
+    [Fact]
+    public void Shares_add_up_and_the_cents_left_go_to_the_largest_remainders()
+    {
+        Assert.Equal([3.34m, 3.33m, 3.33m], Pricing.Shares(10.00m, [1, 1, 1]));
+        Assert.Equal([0.02m, 0.01m, 0.00m, 0.02m], Pricing.Shares(0.05m, [2, 1, 0, 3]));
+        Assert.Equal([0m, 0m], Pricing.Shares(0m, [0, 0]));
+    }
+
+    [Fact]
+    public void A_pack_that_holds_nothing_is_refused() => Assert.Throws<ArgumentOutOfRangeException>(() => Pricing.Total(1, 0, 1, 0));
+
     [Fact]
     public void Owning_more_than_the_need_is_no_credit()
     {

@@ -1,3 +1,4 @@
+using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Money;
 
 namespace DesignSearch.Layouts.Design.Money;
@@ -13,6 +14,9 @@ internal sealed class FreeStock(Stock stock)
     {
         var id = need.Part.Id;
         var owned = stock.QuantityOf(id);
+        // Half a barrel is none.
+        if (need.Part.Unit.IsWhole())
+            owned = Math.Floor(owned);
         if (owned <= 0)
             return 0;
         used ??= new(StringComparer.Ordinal);

@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Design.Brief;
+using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Money;
 
 namespace DesignSearch.Layouts.Design.Money;
@@ -6,14 +7,37 @@ namespace DesignSearch.Layouts.Design.Money;
 /// <summary>Prices a layout: the one function behind the search's build price and the bill's total.</summary>
 public static class Pricer
 {
-    /// <summary>The lines of the shopping list; the same part needed in two places is two lines and shares what is owned.</summary>
+    // One for each thread, so that a search prices without a new list for every layout.
+    [ThreadStatic]
+    private static ArticleSums? kept;
+
+    /// <summary>
+    /// The lines of the shopping list. The same part needed in two places is two lines, shares what is owned, is bought together, in whole
+    /// packs where it comes in packs, and shares that price by what each line has to buy.
+    /// </summary>
     /// <param name="parts">What is needed.</param>
     /// <param name="stock">What is owned.</param>
     /// <param name="level">Which of the prices are paid.</param>
     public static IReadOnlyList<BillLine> Bill(IReadOnlyList<NeededPart> parts, Stock stock, PriceLevel level = PriceLevel.Usual)
     {
-        var free = new FreeStock(stock);
-        return [.. parts.Select(need => Pricing.Line(need.Part, need.Quantity, free.Take(need), need.Purpose.System, need.Purpose.Why, need.Purpose.Where, level))];
+        ArgumentNullException.ThrowIfNull(parts);
+        var (free, lines) = (new FreeStock(stock), new BillLine[parts.Count]);
+        for (var i = 0; i < lines.Length; i++)
+        {
+            var (need, to) = (parts[i], parts[i].Purpose);
+            lines[i] = Pricing.Line(need.Part, need.Quantity, free.Take(need), to.System, to.Why, to.Where, level);
+        }
+
+        foreach (var article in Enumerable.Range(0, lines.Length).Where(i => IsMeasured(parts[i].Part)).GroupBy(i => parts[i].Part, ReferenceEqualityComparer.Instance))
+        {
+            var wanted = article.Select(i => lines[i].ToBuy).ToList();
+            var first = lines[article.First()];
+            var shares = Pricing.Shares(Pricing.Total(wanted.Sum(), 0, first.UnitPrice, first.Pack), wanted);
+            foreach (var (i, share) in article.Zip(shares))
+                lines[i] = lines[i] with { Total = share };
+        }
+
+        return lines;
     }
 
     /// <summary>The sum of the shopping list, without its lines.</summary>
@@ -22,26 +46,48 @@ public static class Pricer
     /// <param name="level">Which of the prices are paid.</param>
     public static decimal BuildPrice(IReadOnlyList<NeededPart> parts, Stock stock, PriceLevel level)
     {
-        var (free, sum) = (new FreeStock(stock), 0m);
+        ArgumentNullException.ThrowIfNull(parts);
+        var (free, sum, articles) = (new FreeStock(stock), 0m, Fresh());
         for (var i = 0; i < parts.Count; i++)
-            sum += Pricing.Total(parts[i].Quantity, free.Take(parts[i]), parts[i].Part.Info.PriceAt(level));
+        {
+            var need = parts[i];
+            var wanted = need.Quantity - free.Take(need);
+            if (IsMeasured(need.Part))
+                articles.Add(need.Part, wanted);
+            else
+                sum += wanted * need.Part.Info.PriceAt(level);
+        }
+
+        for (var i = 0; i < articles.Count; i++)
+        {
+            var (part, wanted) = articles[i];
+            sum += Pricing.Total(wanted, 0, part.Info.PriceAt(level), part.Info.Pack);
+        }
+
         return sum;
     }
 
-    /// <summary>Present value of what must be bought or hired again within the years of use.</summary>
+    /// <summary>Present value of what must be bought or hired again within the years of use, in whole packs where it comes in packs.</summary>
     /// <param name="parts">What is needed.</param>
     /// <param name="stock">What is owned: it wears out like the rest, but what is hired else is never hired.</param>
     /// <param name="terms">Prices, interest, years.</param>
     public static decimal Replacements(IReadOnlyList<NeededPart> parts, Stock stock, MoneyTerms terms)
     {
-        var sum = 0.0;
+        ArgumentNullException.ThrowIfNull(parts);
+        ArgumentNullException.ThrowIfNull(terms);
+        var (sum, articles) = (0.0, Fresh());
         for (var i = 0; i < parts.Count; i++)
         {
-            var info = parts[i].Part.Info;
-            if (ComesAgain(parts[i], stock, terms))
-                sum += (double)(parts[i].Quantity * info.PriceAt(terms.Prices)) * PresentValue.OfReplacements(terms.Interest, info.LifeYears, terms.Years);
+            if (!ComesAgain(parts[i], stock, terms))
+                continue;
+            if (IsMeasured(parts[i].Part))
+                articles.Add(parts[i].Part, parts[i].Quantity);
+            else
+                sum += Again(parts[i].Part.Info, parts[i].Quantity, terms);
         }
 
+        for (var i = 0; i < articles.Count; i++)
+            sum += Again(articles[i].Part.Info, Pricing.Bought(articles[i].Wanted, articles[i].Part.Info.Pack), terms);
         return Cents(sum);
     }
 
@@ -88,7 +134,8 @@ public static class Pricer
     [
         .. parts.Where(p => ComesAgain(p, stock, terms)).GroupBy(p => p.Part.Id)
             .Select(g => (g.First().Part, Quantity: g.Sum(p => p.Quantity)))
-            .Select(p => new Wear(p.Part.Name, p.Part.Info.LifeYears, Pricing.Total(p.Quantity, 0, p.Part.Info.PriceAt(terms.Prices))))
+            .Select(p => (p.Part.Name, p.Part.Info, Price: Pricing.Total(p.Quantity, 0, p.Part.Info.PriceAt(terms.Prices), p.Part.Info.Pack)))
+            .Select(p => new Wear(p.Name, p.Info.LifeYears, p.Price))
             .OrderByDescending(w => w.CostPerYear).ThenBy(w => w.Name, StringComparer.Ordinal),
     ];
 
@@ -103,6 +150,18 @@ public static class Pricer
 
     /// <summary>What the hours of own work are counted at; 0 without a rate.</summary>
     public static decimal Labour(double hours, MoneyTerms terms) => Cents(hours * (double)terms.LabourRatePerHour);
+
+    private static bool IsMeasured(IPart part) => !part.Info.Unit.IsWhole();
+
+    private static double Again(PartInfo info, decimal quantity, MoneyTerms terms) =>
+        (double)(quantity * info.PriceAt(terms.Prices)) * PresentValue.OfReplacements(terms.Interest, info.LifeYears, terms.Years);
+
+    private static ArticleSums Fresh()
+    {
+        var sums = kept ??= new();
+        sums.Clear();
+        return sums;
+    }
 
     // What outlives the years of use is bought once, and who owns what others hire never hires it.
     private static bool ComesAgain(NeededPart need, Stock stock, MoneyTerms terms) =>

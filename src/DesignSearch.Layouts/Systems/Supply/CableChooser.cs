@@ -95,7 +95,7 @@ internal static class CableChooser
         return true;
     }
 
-    // As the bill counts it, so that what is cheapest here is cheapest there.
+    // By the metre: what is left of a coil serves the next device, and that is not known here.
     private static decimal Price(PricedCable cable, double metres) =>
         Pricing.Total(Needs.Bought(cable.Cable, metres * NeededPart.Cuts), 0, cable.Price);
 

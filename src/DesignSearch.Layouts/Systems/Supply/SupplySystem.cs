@@ -13,7 +13,7 @@ namespace DesignSearch.Layouts.Systems.Supply;
 public sealed class SupplySystem : PlantSystem, ISupplier
 {
     /// <inheritdoc/>
-    public override IReadOnlyList<PartKind> Kinds { get; } = 
+    public override IReadOnlyList<PartKind> Kinds { get; } =
     [
         Cable.Definition, PowerSupply.Definition, SunPanel.Definition, PanelBracket.Definition, ChargeController.Definition,
         Battery.Definition, BatteryFuse.Definition,
