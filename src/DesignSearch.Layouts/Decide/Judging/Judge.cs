@@ -99,7 +99,7 @@ public sealed class Judge(LayoutAssessor assessor)
             Bill = assessor.Bill(priced),
             Wires = WireWriter.Of(built),
             Scheme = SchemeDrawing.Of(built),
-            Settings = [.. built.Systems.SelectMany(s => s.Settings(assessor.Scenario))],
+            Settings = built.Settings(assessor.Scenario),
             Cautions = Cautions(built),
             Upkeep = [.. built.Systems.SelectMany(s => s.Upkeep)],
             LicensedPerHour = assessor.LicensedPerHour,
