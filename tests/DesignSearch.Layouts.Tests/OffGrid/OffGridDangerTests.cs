@@ -165,7 +165,7 @@ public sealed class OffGridDangerTests : IDisposable
         Assert.Contains("Lithium battery", Topics(lithium));
         Assert.Contains(lead.Systems.SelectMany(s => s.Upkeep), u => u.What.Contains("distilled", StringComparison.Ordinal));
         Assert.DoesNotContain(lithium.Systems.SelectMany(s => s.Upkeep), u => u.What.Contains("distilled", StringComparison.Ordinal));
-        var dials = lithium.Systems.SelectMany(s => s.Settings(scenario)).Select(s => s.What).ToList();
+        var dials = lithium.Settings(scenario).Select(s => s.What).ToList();
         Assert.Contains("Charge controller, least temperature", dials);
         Assert.Contains("Battery guard", dials);
     }

@@ -45,7 +45,7 @@ internal sealed class SuppliedPlant(SupplyPlan plan, bool isOffGrid = false) : S
         }
     }
 
-    public override IEnumerable<Setting> Settings(Scenario scenario) => Plan.Battery is { } battery ? OffGridWords.Settings(battery) : [];
+    public override IEnumerable<Dial> Dials(Scenario scenario) => Plan.Battery is { } battery ? OffGridWords.Dials(battery) : [];
 
     public override void Draw(SchemeSketch sketch) => SupplyScheme.Draw(Plan, sketch);
 

@@ -63,38 +63,32 @@ internal static class OffGridWords
             yield return new("Top the battery up with distilled water after it was charged, goggles on.", "every three months", 1);
     }
 
-    public static IEnumerable<Setting> Settings(BatteryPlan plan)
+    public static IEnumerable<Dial> Dials(BatteryPlan plan)
     {
         var (most, keep, off, on) = Limits(plan.Battery.Chemistry);
-        yield return new(
+        yield return new(OffGridPurposes.Panel, new(
             "Panels",
             Written.Sentence($"tilt {plan.TiltDeg:0}°, facing {plan.AzimuthDeg:0}°"),
-            "Steep for the low sun, and so that snow slides off.");
-        yield return new(
+            "Steep for the low sun, and so that snow slides off."));
+        yield return new(OffGridPurposes.Controller, new(
             "Charge controller, end of charge",
             Written.Sentence($"{most:0.0} V, then {keep:0.0} V"),
-            "Usual for this kind of battery (from memory); the maker's figure goes before it.");
-        if (plan.Battery.Chemistry == BatteryChemistry.Lithium)
-        {
-            yield return new(
+            "Usual for this kind of battery (from memory); the maker's figure goes before it."));
+        yield return new(OffGridPurposes.Controller, plan.Battery.Chemistry == BatteryChemistry.Lithium
+            ? new(
                 "Charge controller, least temperature",
                 Written.Sentence($"{plan.Battery.LeastChargeC:0} °C"),
-                "Below it the battery must not be charged; the sensor sits on the battery.");
-        }
-        else
-        {
-            yield return new(
+                "Below it the battery must not be charged; the sensor sits on the battery.")
+            : new(
                 "Charge controller, sensor at the battery",
-                Written.Sentence($"-{CompensationMvPerK:0} mV for each kelvin from 25 °C"),
-                "A cold battery of lead wants more voltage; the sensor sits on it.");
-        }
-
-        yield return new(
+                Written.Sentence($"-{CompensationMvPerK:0} mV for each kelvin above 25 °C, as much more below"),
+                "A cold battery of lead wants more voltage; the sensor sits on it."));
+        yield return new(OffGridPurposes.Guard, new(
             "Battery guard",
             Written.Sentence($"off at {off:0.0} V, on again at {on:0.0} V"),
             Written.Sentence(
                 $"Leaves in the battery what keeps it alive; {100 * plan.Battery.UsableDepth:0} % may be taken out",
-                $"(voltages from memory; the maker's go before them)."));
+                $"(voltages from memory; the maker's go before them).")));
     }
 
     public static FormattableString WantedFuse(double amperes) => $"a fuse at the battery for {amperes:0} A";
