@@ -19,9 +19,10 @@ internal sealed class PlanCables
         var heap = layout.Site?.Bodies.FirstOrDefault(b => b.Shape == BodyShape.Round && SpotOf(b.Name) == Spot.Outdoors);
         Heap = heap;
         heapSystem = heap is null ? "-" : Component(heap.Name)?.System ?? "-";
-        var board = scheme.Joints.FirstOrDefault(j => Component(j.From) is { Spot: Spot.Dwelling });
-        supplySystem = board is null ? "-" : Component(board.To)?.System ?? "-";
-        var wires = layout.Wires.Where(w => w.CableM > 0 && !w.EndsAtMotor).ToList();
+        // What feeds others is the supply's, and so are its panels.
+        supplySystem = scheme.Joints.Where(j => j.Medium == Medium.Current).Select(j => Component(j.From)?.System ?? "")
+            .FirstOrDefault(s => s.Length > 0) ?? "-";
+        var wires = layout.Wires.Where(w => w.CableM > 0 && !(w.EndsAtDevice && w.Volts == 0)).ToList();
         ToCollector = [.. wires.Where(w => Of(w) is { Spot: Spot.Outdoors } c && c.System != heapSystem && c.System != supplySystem)];
         ToHeap = [.. wires.Where(w => Of(w) is { Spot: Spot.Outdoors } c && c.System == heapSystem)];
     }

@@ -58,8 +58,9 @@ internal sealed class WiringSheet
         onFuse = wires.Where(w => w.FuseTag.Length > 0).GroupBy(w => w.FuseTag)
             .ToDictionary(g => g.Key, g => g.Count(), StringComparer.Ordinal);
         NewSheet();
-        foreach (var group in wires.GroupBy(w => w.Volts).OrderByDescending(g => g.Key))
-            Group(group.Key, [.. group]);
+        foreach (var group in wires.GroupBy(w => (w.Volts >= SupplyPlan.MainsVolts, IsSource(w), IsSource(w) ? 0 : w.Volts))
+            .OrderByDescending(g => g.Key))
+            Group(group.First().Volts, [.. group]);
     }
 
     /// <summary>What was drawn, a side of paper each.</summary>
@@ -96,7 +97,8 @@ internal sealed class WiringSheet
 
         if (strips.Count == 0)
             return;
-        var title = PictureWords.BoxTitle(volts, wires.Any(w => w.Volts is > 0 and < SupplyPlan.MainsVolts));
+        var title = rows.Any(IsSource) ? PictureWords.SourceTitle : PictureWords.BoxTitle(
+            volts, wires.Any(w => w.Volts is > 0 and < SupplyPlan.MainsVolts));
         var top = Open(title, strips[0]);
         foreach (var strip in strips)
         {
@@ -114,6 +116,9 @@ internal sealed class WiringSheet
         Close(top);
         y += Gap;
     }
+
+    // Panels and battery end at their controller, before any box.
+    private static bool IsSource(Wire wire) => wire.EndsAtDevice && wire.Volts > 0;
 
     private double Open(string title, WiringStrip first)
     {
@@ -140,7 +145,7 @@ internal sealed class WiringSheet
         var component = Of(wire);
         var tellers = Tellers(component);
         var stops = tellers.FirstOrDefault(t => t.Symbol == Symbol.LimitSwitch && component?.Symbol == Symbol.Motor);
-        var hasStops = stops is not null && wires.Any(w => w.EndsAtMotor && Of(w) == stops);
+        var hasStops = stops is not null && wires.Any(w => w.EndsAtDevice && Of(w) == stops);
         // End switches of a motor cut it, or the coils of its interlock where they are wired there.
         List<Component> contacts = [.. tellers.Where(t => t != stops)];
         if (component?.Symbol == Symbol.Relay)
@@ -163,7 +168,7 @@ internal sealed class WiringSheet
     private IEnumerable<Component> StopsOf(Component relay) => scheme.Joints
         .Where(j => j.Medium == Medium.Signal && j.From == relay.Name)
         .SelectMany(j => Tellers(components[j.To]))
-        .Where(t => t.Symbol == Symbol.LimitSwitch && !wires.Any(w => w.EndsAtMotor && Of(w) == t))
+        .Where(t => t.Symbol == Symbol.LimitSwitch && !wires.Any(w => w.EndsAtDevice && Of(w) == t))
         .Distinct();
 
     private string TerminalsOf(Component teller)
@@ -208,7 +213,7 @@ internal sealed class WiringSheet
             Now.Sign(FuseSign(strip.Wire), DeviceX - 40, line - 12);
         if (strip.HasStops)
             Stops(line);
-        if (strip.Wire.EndsAtMotor)
+        if (strip.Wire.EndsAtDevice && strip.Wire.Volts == 0)
             Now.Sign(SymbolDrawing.EndSwitch, DeviceX - 50, line - 12);
         Device(strip, line, DeviceX);
     }

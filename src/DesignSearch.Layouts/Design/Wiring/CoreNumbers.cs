@@ -47,7 +47,7 @@ public static class CoreNumbers
             {
                 for (var core = 1; core <= wire.Carries.Count; core++)
                 {
-                    var number = wire.EndsAtMotor || (wire.Volts == 0 && !hasControlBox) ? 0 : next[box] = next.GetValueOrDefault(box) + 1;
+                    var number = wire.EndsAtDevice || (wire.Volts == 0 && !hasControlBox) ? 0 : next[box] = next.GetValueOrDefault(box) + 1;
                     var terminal = number > 0 ? Written.Sentence($"{box}:{number:0}") : "";
                     ends.Add(new(cable, core, terminal, wire.Carries[core - 1]));
                 }

@@ -13,7 +13,7 @@ namespace DesignSearch.Layouts.Design.Wiring;
 /// <param name="CableBearsA">What the cable may carry after the catalogue, an order of magnitude [A]; 0 without a cable.</param>
 /// <param name="DropPercent">Voltage lost from the source to here while everything runs [%].</param>
 /// <param name="FuseA">Time-lag fuse or breaker before it, never above what the cable bears [A]; 0 where none fits.</param>
-/// <param name="IsSignal">True for a sensor that carries no current and has no fuse.</param>
+/// <param name="IsSignal">True for what has no fuse: a sensor that carries no current, or panels whose short circuit the cable bears.</param>
 /// <param name="SwitchedBy">What switches it.</param>
 /// <param name="Stops">Limit switches and interlock, or what a control does; empty where there is nothing to say.</param>
 public sealed record Wire(
@@ -46,8 +46,11 @@ public sealed record Wire(
     /// <summary>True for the cable that feeds a box; its fuse or breaker stands where it begins.</summary>
     public bool IsFeeder { get; init; }
 
-    /// <summary>True where its cable ends at a motor, as that of an end switch in the motor's own circuit does.</summary>
-    public bool EndsAtMotor { get; init; }
+    /// <summary>
+    /// True where its cable ends at a device and not in a box: an end switch in the motor's own circuit, panels and battery at their
+    /// charge controller.
+    /// </summary>
+    public bool EndsAtDevice { get; init; }
 
     /// <summary>Where its cores are joined in the box; empty without a cable.</summary>
     public IReadOnlyList<CoreEnd> Ends { get; init; } = [];
