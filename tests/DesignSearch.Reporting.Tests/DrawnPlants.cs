@@ -58,7 +58,7 @@ internal static class DrawnPlants
         });
     }
 
-    // Half of them south of the equator; houses, pipes and cables of many lengths.
+    // Half of them south of the equator, some without mains; houses, pipes and cables of many lengths.
     private static Scenario Placed(Random random)
     {
         double Between(double least, double most) => Math.Round(least + (random.NextDouble() * (most - least)), 1);
@@ -72,6 +72,7 @@ internal static class DrawnPlants
                 CollectorAboveTankM = Between(-1.5, 1.9),
                 MainsCableM = Between(5, 120),
                 HeapPipeM = Between(1, 25),
+                HasNoMains = random.Next(5) == 0,
                 FrostDepthM = random.Next(2) == 0 ? null : Between(0.4, 1.3),
             },
             Greenhouse = Wide.Greenhouse with

@@ -21,6 +21,7 @@ public sealed class PlantPictureTests
         Assert.True(Plants.Count > 300, $"{Plants.Count} plants");
         Assert.All(Enum.GetValues<Parts.Solar.Founding>(), f => Assert.True(Plants.Any(p => p.Layout.Frame?.Founding == f), $"{f}"));
         Assert.All(Enum.GetValues<Parts.Solar.TurningAxis>(), a => Assert.True(Plants.Any(p => p.Layout.Frame?.Axis == a), $"{a}"));
+        Assert.True(Plants.Any(p => p.Built.Supply is { Battery: not null }), "none without mains");
         Assert.All(Enum.GetValues<BodyShape>(), s => Assert.True(Plants.Any(p => p.Layout.Site!.Bodies.Any(b => b.Shape == s)), $"{s}"));
     }
 
