@@ -3,6 +3,7 @@ using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Scenarios;
 using DesignSearch.Layouts.Systems;
+using DesignSearch.Parts.OffGrid;
 using DesignSearch.Parts.Small;
 using DesignSearch.Parts.Solar;
 using DesignSearch.Testing;
@@ -19,19 +20,28 @@ public sealed class DialTests
     private static readonly SmallPartRole[] Dialled =
     [
         SmallPartRole.Thermostat, SmallPartRole.ProbeThermostat, SmallPartRole.DifferenceController, SmallPartRole.Timer, SmallPartRole.SunClock, SmallPartRole.DelayRelay,
-        SmallPartRole.TemperatureRelay, SmallPartRole.TankCutOut, SmallPartRole.RegulatingValve, SmallPartRole.MakeUpValve,
+        SmallPartRole.TemperatureRelay, SmallPartRole.TankCutOut, SmallPartRole.RegulatingValve, SmallPartRole.MakeUpValve, SmallPartRole.LowVoltageDisconnect,
     ];
 
     private static readonly Scenario Wide = ScenarioReader.Read(Repository.At("runs", "frost-hollow"));
 
     [Fact]
-    public void Each_has_its_line_in_random_plants()
+    public void Each_has_its_line_in_random_plants() => Hold(Wide);
+
+    [Fact]
+    public void Without_mains_too()
+    {
+        using var house = new LonelyHouse();
+        Hold(house.Read());
+    }
+
+    private static void Hold(Scenario scenario)
     {
         var (lines, systems) = (0, new HashSet<string>());
-        foreach (var built in Plants())
+        foreach (var built in Plants(scenario))
         {
-            var dialled = built.Systems.SelectMany(s => s.Dials(Wide)).Select(d => d.On).ToHashSet();
-            foreach (var part in built.Parts.Where(p => p.Part is SolarController || (p.Part is SmallPart small && Dialled.Contains(small.Role))))
+            var dialled = built.Systems.SelectMany(s => s.Dials(scenario)).Select(d => d.On).ToHashSet();
+            foreach (var part in built.Parts.Where(p => p.Part is SolarController or ChargeController || (p.Part is SmallPart small && Dialled.Contains(small.Role))))
             {
                 Assert.True(dialled.Contains(part.Purpose), $"nothing is dialled in on {part.Part.Name}: {part.Purpose.Why}");
                 systems.Add(part.Purpose.System);
@@ -45,7 +55,7 @@ public sealed class DialTests
     [Fact]
     public void What_is_not_bought_has_none()
     {
-        foreach (var built in Plants().Take(60))
+        foreach (var built in Plants(Wide).Take(60))
         {
             var settings = built.Settings(Wide);
             foreach (var gone in built.Parts.Select(p => p.Purpose).Distinct())
@@ -57,13 +67,13 @@ public sealed class DialTests
         }
     }
 
-    private static IEnumerable<BuiltLayout> Plants()
+    private static IEnumerable<BuiltLayout> Plants(Scenario scenario)
     {
         for (var seed = 0; seed < Draws; seed++)
         {
             var random = new Random(seed);
-            var levels = SystemList.All.Choices.All.Select((_, i) => Wide.Choices[i].Levels).ToList();
-            var built = LayoutBuilder.Build(Wide, Layout.Of([.. levels.Select(l => l[random.Next(l.Count)])], Wide.Systems.Choices));
+            var levels = SystemList.All.Choices.All.Select((_, i) => scenario.Choices[i].Levels).ToList();
+            var built = LayoutBuilder.Build(scenario, Layout.Of([.. levels.Select(l => l[random.Next(l.Count)])], scenario.Systems.Choices));
             if (built.Missing.Count == 0)
                 yield return built;
         }

@@ -119,5 +119,5 @@ public sealed class Judge(LayoutAssessor assessor)
     // Each danger once, however many systems share it; a power cut, which is the whole plant's, comes last.
     private static IReadOnlyList<Caution> Cautions(BuiltLayout built) =>
         [.. built.Systems.Reverse().SelectMany(s => s.Cautions)
-            .Concat(built.Supply is null ? [] : [Dangers.PowerCut]).DistinctBy(c => c.Topic)];
+            .Concat(built.Supply is null or { Battery: not null } ? [] : [Dangers.PowerCut]).DistinctBy(c => c.Topic)];
 }
