@@ -13,7 +13,9 @@ namespace DesignSearch.Cli.Commands;
 /// <summary>simulate: given layouts, no search.</summary>
 internal sealed class SimulateCommand : Command
 {
-    public SimulateCommand(Session session) : base("simulate", "Simulates given layouts in a run's scenario: of one every figure, winter by winter, and its checks; of many a table.")
+    public SimulateCommand(Session session) : base(
+        "simulate",
+        "Simulates given layouts in a run's scenario: of one every figure, winter by winter, and its checks; of many a table.")
     {
         var run = Session.RunArgument();
         var layout = new Option<string>("--layout")
@@ -71,12 +73,19 @@ internal sealed class SimulateCommand : Command
 
     // A line goes out when its block is done, a table when all is: half a table says nothing of what is missing.
     private static void Many(
-        Session session, RunFolder folder, string source, IReadOnlyList<string> weathers, bool asLines, ProgressLine line, CancellationToken stop)
+        Session session,
+        RunFolder folder,
+        string source,
+        IReadOnlyList<string> weathers,
+        bool asLines,
+        ProgressLine line,
+        CancellationToken stop)
     {
         var input = source == "-" ? All(session.In()) : [];
         var table = new SimulationTable();
         Action<SimulatedLayout> tell = asLines ? session.WriteJsonLine : table.Add;
-        SimulateRun.Many(folder, (scenario, faults) => Read(source, input, scenario, faults), weathers, Environment.ProcessorCount, tell, stop);
+        var threads = Environment.ProcessorCount;
+        SimulateRun.Many(folder, (scenario, faults) => Read(source, input, scenario, faults), weathers, threads, tell, stop);
         line.End();
         if (!asLines)
             session.Out.Write(table.ToString());

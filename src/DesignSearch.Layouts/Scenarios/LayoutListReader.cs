@@ -5,7 +5,7 @@ using DesignSearch.Layouts.Design.Choices;
 
 namespace DesignSearch.Layouts.Scenarios;
 
-/// <summary>Reads many layouts: a folder of layout files, or a table with a layout a row and a column for each choice that it speaks of.</summary>
+/// <summary>Reads many layouts: a folder of layout files, or a table with a layout a row and a column a choice.</summary>
 public static class LayoutListReader
 {
     private const string NameColumn = "name";

@@ -41,14 +41,14 @@ public static class SimulateRun
         return new Simulation(scenario.Name, scenario.Money.Currency, scenario.Greenhouse.FrostLimitC, HouseLoss.CoefficientWPerK(built.Installation.House), judged);
     }
 
-    /// <summary>Simulates many layouts in one run's scenario, in blocks side by side, and tells each as soon as its block is done.</summary>
+    /// <summary>Simulates many layouts in a run's scenario, in blocks side by side, and tells each when its block is done.</summary>
     /// <param name="folder">The run; nothing in it is written.</param>
     /// <param name="read">Reads the layouts; asked anew for each weather, since the parts of a layout are those of its scenario.</param>
-    /// <param name="weatherFiles">Weather files whose winters take the place of the scenario's, as recorded, one after another; none for its own.</param>
+    /// <param name="weatherFiles">Weather files to judge on, one after another, as recorded; none for the scenario's winters.</param>
     /// <param name="threads">Threads to use, 1 or more; what comes out does not depend on how many.</param>
     /// <param name="tell">Takes the layouts in their order, weather after weather.</param>
     /// <param name="stop">Ends it between two blocks.</param>
-    /// <exception cref="InputException">With every fault of scenario, catalogues, weathers and layouts; nothing was told before.</exception>
+    /// <exception cref="InputException">With every fault of scenario, weathers and layouts; nothing was told before.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public static void Many(
         RunFolder folder,

@@ -1,4 +1,4 @@
-using System.CommandLine.Invocation;
+using System.CommandLine;
 using System.Text.Json;
 using DesignSearch.Layouts.Tests;
 using DesignSearch.Testing;

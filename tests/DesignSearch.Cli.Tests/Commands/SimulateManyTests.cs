@@ -80,7 +80,7 @@ public sealed class SimulateManyTests
         const string text = "name,heater,heater_set_c,barel_count,collector\na,fan-heater-2kv,4,2,none\nb,fan-heater-2kw,400,2,none\nc,none,,0,flat-plate-2m2\n";
         var (code, output, error) = Cli.RunOn(text, "simulate", Sample, "--layouts", "-");
         Assert.Equal((ExitCode.BadInput, ""), (code, output));
-        Assert.Contains("standard input:1:27: found 'barel_count'", error, StringComparison.Ordinal);
+        Assert.Contains("standard input:1:26: found 'barel_count'", error, StringComparison.Ordinal);
         Assert.Contains("standard input:2:3: found 'fan-heater-2kv'", error, StringComparison.Ordinal);
         Assert.Contains("standard input:3:18: found '400'", error, StringComparison.Ordinal);
         Assert.Contains("since this layout has a", error, StringComparison.Ordinal);
