@@ -67,7 +67,7 @@ public static class SearchRun
         var result = Search(engine, new Teller(progress, scenario, log), log, replay, folder, cancel);
         var tried = JournalFile.Points(folder.Journal);
         var others = BestOfEachMount(tried, problem.Space);
-        var (judge, weigher, found) = (new Judge(assessor), new Weigher(assessor, request.Threads), new List<Layout>());
+        var (judge, weigher, found) = (new Judge(assessor), new Weigher(assessor, request.Threads, seed), new List<Layout>());
         var judgement = judge.Of(result, problem.Space, others);
         // What the comparison of the ways betters is ranked first, or the answer would contradict it.
         for (var round = 0; round < MostRounds && weigher.Better(judgement, tried, problem.Space, result.IsExact) is { Count: > 0 } better; round++)

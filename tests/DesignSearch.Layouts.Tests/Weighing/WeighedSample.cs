@@ -52,7 +52,7 @@ public sealed class WeighedSample : IDisposable
 
     private Weighing? weighing;
 
-    public Weighing Weigh(IReadOnlyList<(double[] Point, Evaluation Evaluation)> tried, bool isExact, int threads) => new Weigher(Assessor, threads).Of(Judgement, tried, Space, isExact);
+    public Weighing Weigh(IReadOnlyList<(double[] Point, Evaluation Evaluation)> tried, bool isExact, int threads) => new Weigher(Assessor, threads, 1).Of(Judgement, tried, Space, isExact);
 
     public void Dispose() => small.Dispose();
 

@@ -43,8 +43,12 @@ public sealed class WeigherTests(WeighedSample sample) : IClassFixture<WeighedSa
         foreach (var (all, found) in Weighing.Comparisons.Zip(few.Comparisons))
         {
             Assert.Equal(all.Question, found.Question);
+            // What was not gone through whole is never said to be proved, and what was never carries the doubt.
+            Assert.DoesNotContain("not proved", all.Answer, StringComparison.Ordinal);
+            Assert.True(!found.Answer.Contains(" more over the years", StringComparison.Ordinal) || found.Answer.Contains("(searched, not proved)", StringComparison.Ordinal), found.Answer);
+            Assert.Equal(all.Answer.Contains("nothing holds", StringComparison.Ordinal), found.Answer.Contains("nothing", StringComparison.Ordinal) && found.Answer.Contains("hold", StringComparison.Ordinal));
             foreach (var (a, f) in all.Ways.Zip(found.Ways).Where(w => w.First.Best is { Holds: true }))
-                Assert.InRange(f.Best!.LifeCost, a.Best!.LifeCost, 1.02m * a.Best.LifeCost);
+                Assert.InRange(f.Best!.LifeCost, a.Best!.LifeCost, 1.002m * a.Best.LifeCost);
         }
     }
 

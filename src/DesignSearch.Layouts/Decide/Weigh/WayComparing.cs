@@ -46,7 +46,7 @@ internal sealed class WayComparing(TrialBook book, WayFinder finder, WaySearch? 
         var ways = new List<(string Name, Trial? Best, string WhyNone)>();
         if (Levels(SolarChoices.Collector).Any(l => l.IsNone))
         {
-            var bare = Best(l => !l.Has(SolarChoices.Collector), Nearer(best.Layout, search?.WithoutCollector()));
+            var bare = Best(l => !l.Has(SolarChoices.Collector), Nearer(best.Layout, Asked(SolarChoices.Collector, has: false)?.Layout));
             ways.Add((WayWords.NoCollector, bare, ""));
         }
 
@@ -60,7 +60,9 @@ internal sealed class WayComparing(TrialBook book, WayFinder finder, WaySearch? 
                 ? like.Layout
                 : Neighbours.With(scenario, like.Layout, SolarChoices.Collector, collector);
             near = Neighbours.With(scenario, near, SolarChoices.Mount, level);
-            var way = Best(l => l.Get(SolarChoices.Mount) is { } m && m.Turning == kind, Nearer(near, search?.Of(kind)));
+            var asked = search?.Best(WayWords.Mount(kind), (c, l) => c == SolarChoices.Collector ? !l.IsNone
+                : c != SolarChoices.Mount || (l.Part is CollectorMount m && m.Turning == kind));
+            var way = Best(l => l.Get(SolarChoices.Mount) is { } m && m.Turning == kind, Nearer(near, asked?.Layout));
             ways.Add((WayWords.Mount(kind), way, way is null ? WhyNot(near) : ""));
         }
 
@@ -70,7 +72,8 @@ internal sealed class WayComparing(TrialBook book, WayFinder finder, WaySearch? 
         {
             0 => WayWords.NoMountHolds,
             1 => WayWords.OnlyMount(holding[0].Name, holding[0].Cost, Currency),
-            _ => WayWords.CheapestMount(holding[0].Name, holding[1].Name, holding[1].Cost - holding[0].Cost, Currency),
+            _ => WayWords.CheapestMount(
+                holding[0].Name, holding[1].Name, holding[1].Cost - holding[0].Cost, Currency, isProved: search is null),
         };
         return new(WayWords.Mounts, [.. ways.Select(w => new Way(w.Name, w.Best?.ToWay(), w.WhyNone))], answer);
     }
@@ -79,12 +82,13 @@ internal sealed class WayComparing(TrialBook book, WayFinder finder, WaySearch? 
     {
         var has = best.Layout.Has(choice);
         var other = Neighbours.With(scenario, best.Layout, choice, has ? ChoiceValue.None : levels.First(l => !l.IsNone));
-        var counterpart = Best(l => l.Has(choice) != has, other);
+        var asked = Asked(choice, !has);
+        var counterpart = Best(l => l.Has(choice) != has, Nearer(other, asked?.Layout));
         var (with, without) = has ? (best, counterpart) : (counterpart, best);
         return new(
             WayWords.WithOrWithout(choice.Title),
             [Way(WayWords.With, with, other), Way(WayWords.Without, without, other)],
-            Answer(choice.Title, with, without));
+            Answer(choice.Title, with, without, asked));
     }
 
     private Comparison HeaterAlone(Trial best)
@@ -100,7 +104,9 @@ internal sealed class WayComparing(TrialBook book, WayFinder finder, WaySearch? 
 
         var strongest = Levels(HeaterChoices.Heater).Last(l => !l.IsNone);
         var near = Neighbours.With(scenario, Layout.Bare(scenario.Systems.Choices), HeaterChoices.Heater, strongest);
-        var alone = Best(Alone, near);
+        var asked = search?.Best(
+            WayWords.Alone, (c, l) => c is not PartChoice root || !roots.Contains(root) || l.IsNone == (c != HeaterChoices.Heater));
+        var alone = Best(Alone, Nearer(near, asked?.Layout));
         var answer = alone switch
         {
             null => WayWords.AlonePassesNone(WhyNot(near)),
@@ -121,20 +127,25 @@ internal sealed class WayComparing(TrialBook book, WayFinder finder, WaySearch? 
         return best;
     }
 
+    // A question of its own: the choice forced, the cheapest that holds looked for. Null where everything was tried before.
+    private WayFound? Asked(PartChoice choice, bool has) =>
+        search?.Best((has ? WayWords.With : WayWords.Without) + choice.Key, (c, l) => c != choice || l.IsNone == !has);
+
     private Layout Nearer(Layout one, Layout? other) => other is not null && book.Of(other).Beats(book.Of(one)) ? other : one;
 
     private Way Way(string name, Trial? best, Layout near) => new(name, best?.ToWay(), best is null ? WhyNot(near) : "");
 
-    private string Answer(string title, Trial? with, Trial? without) => (with, without) switch
+    private string Answer(string title, Trial? with, Trial? without, WayFound? asked) => (with, without) switch
     {
         (null, null) => WayWords.NeitherPasses,
         (null, _) => WayWords.NothingWithPasses,
         (_, null) => WayWords.NothingWithoutPasses,
-        ({ Holds: true }, { Holds: false }) => WayWords.NothingWithoutHolds(without.Figures.WorstFrostHours),
-        ({ Holds: false }, { Holds: true }) => WayWords.NothingWithHolds,
+        ({ Holds: true }, { Holds: false }) => WayWords.NothingWithoutHolds(without.Figures.WorstFrostHours, asked),
+        ({ Holds: false }, { Holds: true }) => WayWords.NothingWithHolds(with.Figures.WorstFrostHours, asked),
         ({ Holds: true }, { Holds: true }) when with.Figures.LifeCost <= without.Figures.LifeCost =>
-            WayWords.Pays(title, without.Figures.LifeCost - with.Figures.LifeCost, Currency),
-        ({ Holds: true }, { Holds: true }) => WayWords.DoesNotPay(title, with.Figures.LifeCost - without.Figures.LifeCost, Currency),
+            WayWords.Pays(title, without.Figures.LifeCost - with.Figures.LifeCost, Currency, isProved: search is null),
+        ({ Holds: true }, { Holds: true }) =>
+            WayWords.DoesNotPay(title, with.Figures.LifeCost - without.Figures.LifeCost, Currency, isProved: search is null),
         _ => WayWords.NeitherHolds(with.Figures.FrostDegreeHoursKh, without.Figures.FrostDegreeHoursKh),
     };
 

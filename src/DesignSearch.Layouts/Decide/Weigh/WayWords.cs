@@ -15,7 +15,6 @@ internal static class WayWords
     public const string NeitherPasses = "Neither passes every check.";
     public const string NothingWithPasses = "Nothing with it passes every check: leave it out.";
     public const string NothingWithoutPasses = "Nothing without it passes every check.";
-    public const string NothingWithHolds = "With it nothing was found that holds.";
     public const string HeaterAlone = "A stand-by heater and nothing else?";
     public const string Alone = "heater alone";
     public const string BestFound = "the best found";
@@ -39,19 +38,30 @@ internal static class WayWords
     public static string OnlyMount(string way, decimal cost, string currency) =>
         Written.Sentence($"Only {Quoted(way)} holds, for {cost:0} {currency} over the years.");
 
-    public static string CheapestMount(string way, string next, decimal more, string currency) => Written.Sentence(
-        $"At equal protection {Quoted(way)} is the cheapest way; {Quoted(next)} costs {more:0} {currency} more over the years.");
+    public static string CheapestMount(string way, string next, decimal more, string currency, bool isProved) => Written.Sentence(
+        $"At equal protection {Quoted(way)} is the cheapest way{(isProved ? "" : " found")};",
+        $"{Quoted(next)} costs {more:0} {currency} more over the years{Searched(isProved)}.");
 
     public static string WithOrWithout(string choice) => $"{char.ToUpperInvariant(choice[0])}{choice[1..]}: with or without?";
 
-    public static string NothingWithoutHolds(int frostHours) =>
-        Written.Sentence($"Without it nothing was found that holds: at best {Hours(frostHours)} left in the worst winter.");
+    public static string NothingWithoutHolds(int frostHours, WayFound? asked) => Nothing("Without it", frostHours, asked);
 
-    public static string Pays(string choice, decimal more, string currency) =>
-        Written.Sentence($"It pays: without {choice} the cheapest that holds costs {more:0} {currency} more over the years.");
+    public static string NothingWithHolds(int frostHours, WayFound? asked) => Nothing("With it", frostHours, asked);
 
-    public static string DoesNotPay(string choice, decimal more, string currency) =>
-        Written.Sentence($"It does not pay: with {choice} the cheapest that holds costs {more:0} {currency} more over the years.");
+    public static string Pays(string choice, decimal more, string currency, bool isProved) => Written.Sentence(
+        $"It pays: without {choice} the cheapest{(isProved ? "" : " found")} that holds costs {more:0} {currency} more",
+        $"over the years{Searched(isProved)}.");
+
+    public static string DoesNotPay(string choice, decimal more, string currency, bool isProved) => Written.Sentence(
+        $"It does not pay: with {choice} the cheapest{(isProved ? "" : " found")} that holds costs {more:0} {currency} more",
+        $"over the years{Searched(isProved)}.");
+
+    // Only what was gone through whole is said not to be there.
+    private static string Nothing(string way, int frostHours, WayFound? asked) => Written.Sentence(asked is { IsExact: false }
+        ? $"{way} nothing was found that holds, in {asked.Tried} layouts tried for it: at best {Hours(frostHours)} left in the worst winter."
+        : (FormattableString)$"{way} nothing holds: at best {Hours(frostHours)} left in the worst winter.");
+
+    private static string Searched(bool isProved) => isProved ? "" : " (searched, not proved)";
 
     public static string NeitherHolds(double withKh, double withoutKh) => Written.Sentence(
         $"Neither holds; with it {withKh:0} K·h of frost are left at best, without it {withoutKh:0}.");

@@ -11,12 +11,13 @@ namespace DesignSearch.Layouts.Decide.Weigh;
 /// <summary>Weighs the result of a search; what it needs beyond the search it simulates, and it invents nothing.</summary>
 /// <param name="assessor">Prices, checks and simulates.</param>
 /// <param name="threads">Threads to work on; the result does not depend on it.</param>
-public sealed class Weigher(LayoutAssessor assessor, int threads)
+/// <param name="seed">Seed of the search that is weighed: its own questions are searched from there.</param>
+public sealed class Weigher(LayoutAssessor assessor, int threads, ulong seed)
 {
     private const int MostRefused = 64;
 
-    // Of what the search tried, each way of turning gets this part again for itself.
-    private const int ShareOfAWay = 15;
+    // Of what the search tried, each question gets this part again for itself.
+    private const int ShareOfAWay = 6;
     private const int LeastOfAWay = 48;
     private const int MostOfAWay = 5000;
 
@@ -88,7 +89,7 @@ public sealed class Weigher(LayoutAssessor assessor, int threads)
         ];
     }
 
-    private WaySearch? Ways(int tried, bool isExact) => isExact ? null : ways ??= new WaySearch(book, threads, Math.Clamp(tried / ShareOfAWay, LeastOfAWay, MostOfAWay));
+    private WaySearch? Ways(int tried, bool isExact) => isExact ? null : ways ??= new WaySearch(book, threads, seed, Math.Clamp(tried / ShareOfAWay, LeastOfAWay, MostOfAWay));
 
     private static string Turning(Trial trial) => trial.Priced.Built.Find<DesignedSolar>()?.TurningWord ?? "none";
 
