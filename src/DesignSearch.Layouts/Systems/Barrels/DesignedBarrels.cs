@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Papers;
 using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Parts.Barrels;
 using DesignSearch.Parts.Small;
@@ -28,6 +29,8 @@ internal sealed class DesignedBarrels(Barrel barrel, double count, double floorM
     public override IEnumerable<Caution> Cautions => [Dangers.WeightAndDrowning, BarrelWords.Ice(Filled, 1 / (1 + IceGrowth))];
 
     public override IEnumerable<Upkeep> Upkeep => BarrelWords.Upkeep;
+
+    public override IEnumerable<CommissioningStep> Commissioning(PaperGround ground) => BarrelWords.Steps(Filled, ground);
 
     private double Water => count * barrel.VolumeL * Filled;
 

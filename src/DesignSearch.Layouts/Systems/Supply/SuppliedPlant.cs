@@ -1,5 +1,6 @@
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Checks;
+using DesignSearch.Layouts.Design.Papers;
 using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design.Wiring;
 
@@ -31,6 +32,10 @@ internal sealed class SuppliedPlant(SupplyPlan plan) : SuppliedSystem(plan)
                 yield return SupplyWords.LowLook;
         }
     }
+
+    public override IEnumerable<CommissioningStep> Commissioning(PaperGround ground) => SupplyPaperWords.Steps(Plan, ground);
+
+    public override IEnumerable<EnquiryFact> Enquiry(PaperGround ground) => SupplyPaperWords.Enquiry(Plan, ground);
 
     public override void Draw(SchemeSketch sketch) => SupplyScheme.Draw(Plan, sketch);
 
