@@ -29,6 +29,7 @@ public static class CommandTree
         ("search", "search runs/frost-hollow --resume"),
         ("check", "check runs/frost-hollow"),
         ("simulate", "simulate runs/frost-hollow --layout my-layout.toml --hourly hours.csv"),
+        ("simulate", "simulate runs/frost-hollow --layouts runs/frost-hollow/lists"),
         ("weather", "weather my-place.csv --picture winter.png"),
         ("weather", "weather my-logger.csv --for runs/frost-hollow"),
         ("parts", "parts tank"),

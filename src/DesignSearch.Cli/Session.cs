@@ -19,8 +19,13 @@ namespace DesignSearch.Cli;
 /// <param name="columns">Tells the width of that terminal; null for the width of this process's own.</param>
 public sealed class Session(TextWriter output, TextWriter error, bool live, Func<int>? columns = null)
 {
+    private static readonly JsonSerializerOptions OneLine = new(RunStore.Json) { WriteIndented = false };
+
     /// <summary>Version of the program.</summary>
     public static string Version { get; } = typeof(Session).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion ?? "0";
+
+    /// <summary>Where standard input is read from.</summary>
+    public Func<Stream> In { get; init; } = Console.OpenStandardInput;
 
     /// <summary>Results go here.</summary>
     public TextWriter Out => output;
@@ -58,6 +63,13 @@ public sealed class Session(TextWriter output, TextWriter error, bool live, Func
 
     /// <summary>Writes one JSON document.</summary>
     public void WriteJson<T>(T value) => output.WriteLine(JsonSerializer.Serialize(value, RunStore.Json));
+
+    /// <summary>Writes one JSON document on a line of its own, at once.</summary>
+    public void WriteJsonLine<T>(T value)
+    {
+        output.WriteLine(JsonSerializer.Serialize(value, OneLine));
+        output.Flush();
+    }
 
     /// <summary>Runs a command: a first sign of life at once, and failures as a sentence and an exit code.</summary>
     /// <param name="parsed">The command line.</param>

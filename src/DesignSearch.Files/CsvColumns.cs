@@ -26,6 +26,9 @@ public sealed class CsvColumns : ICsvCells
     public string Text(string column, string what) => Ask(column, CsvExpected.Text, what, "");
 
     /// <inheritdoc/>
+    public string? TextIfAny(string column, string what) => Ask<string?>(column, CsvExpected.Text, what, null, isOptional: true);
+
+    /// <inheritdoc/>
     public double Number(string column, double low, double high, string what) => Ask(column, CsvExpected.Number(low, high), what, 0.0);
 
     /// <inheritdoc/>

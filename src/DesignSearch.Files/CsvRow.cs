@@ -14,6 +14,11 @@ internal sealed class CsvRow(string file, int line, IReadOnlyDictionary<string, 
     public string Text(string column, string what) =>
         TryFind(column, out var text) && text.Length is > 0 and <= 400 ? text : Refuse(column, CsvExpected.Text, "");
 
+    public string? TextIfAny(string column, string what) =>
+        !cells.TryGetValue(column, out var text) || text.Length == 0 ? null
+        : text.Length <= 400 ? text
+        : Refuse<string?>(column, CsvExpected.Text + ", or nothing", null);
+
     public double Number(string column, double low, double high, string what) =>
         TryFind(column, out var text) && PlainNumber.TryRead(text, out var value) && value >= low && value <= high
             ? value

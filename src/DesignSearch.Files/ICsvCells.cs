@@ -16,6 +16,11 @@ public interface ICsvCells
     /// <param name="what">What the column means.</param>
     string Text(string column, string what);
 
+    /// <summary>Text, or nothing where the cell or the whole column is missing.</summary>
+    /// <param name="column">Name of the column.</param>
+    /// <param name="what">What the column means.</param>
+    string? TextIfAny(string column, string what);
+
     /// <summary>A plain number from low to high.</summary>
     /// <param name="column">Name of the column, its unit at the end.</param>
     /// <param name="low">Smallest number that makes sense.</param>

@@ -1,4 +1,8 @@
 using System.CommandLine;
+using DesignSearch.Cli.Terminal;
+using DesignSearch.Files;
+using DesignSearch.Layouts.Design.Brief;
+using DesignSearch.Layouts.Scenarios;
 using DesignSearch.Layouts.Words;
 using DesignSearch.Reporting.Tables;
 using DesignSearch.Runs.Folder;
@@ -6,25 +10,55 @@ using DesignSearch.Runs.Simulate;
 
 namespace DesignSearch.Cli.Commands;
 
-/// <summary>simulate: one given layout, no search.</summary>
+/// <summary>simulate: given layouts, no search.</summary>
 internal sealed class SimulateCommand : Command
 {
-    public SimulateCommand(Session session) : base("simulate", "Simulates one given layout in a run's scenario: every figure, winter by winter, and its checks.")
+    public SimulateCommand(Session session) : base(
+        "simulate",
+        "Simulates given layouts in a run's scenario: of one every figure, winter by winter, and its checks; of many a table.")
     {
         var run = Session.RunArgument();
         var layout = new Option<string>("--layout")
         {
             Description = "The layout: TOML with the keys of [choices]; what it leaves out is not there.",
             HelpName = "FILE.toml",
-            Required = true,
+        };
+        var layouts = new Option<string>("--layouts")
+        {
+            Description = "Many layouts: a folder of layout files, a table with a column for each choice it speaks of, or - for such a "
+                + "table on standard input. One row of figures each, or with --json one line.",
+            HelpName = "FOLDER|FILE.csv|-",
         };
         var weather = new Option<string?>("--weather") { Description = "Judge on the winters of this weather file instead of the scenario's.", HelpName = "FILE" };
+        var weathers = new Option<string[]>("--weathers")
+        {
+            Description = "With --layouts: judge on these weather files, one after another.",
+            HelpName = "FILE",
+            AllowMultipleArgumentsPerToken = true,
+        };
         var hourly = new Option<string?>("--hourly") { Description = "Write every hour as a table.", HelpName = "FILE.csv" };
         Arguments.Add(run);
-        foreach (var option in new Option[] { layout, weather, hourly, session.Json })
+        foreach (var option in new Option[] { layout, layouts, weather, weathers, hourly, session.Json })
             Options.Add(option);
-        SetAction(parsed => session.Guarded(parsed, "Reading the scenario and making its winters", line =>
+        Validators.Add(result =>
         {
+            var many = result.GetValue(layouts) is not null;
+            if (many == result.GetValue(layout) is not null)
+                result.AddError("Name one layout with --layout, or many with --layouts.");
+            if (many && (result.GetValue(weather) is not null || result.GetValue(hourly) is not null))
+                result.AddError("--weather and --hourly are for one layout; many take --weathers.");
+            if (!many && result.GetValue(weathers) is { Length: > 0 })
+                result.AddError("--weathers is for many layouts, --layouts; one takes --weather.");
+        });
+        SetAction((parsed, stop) => Task.FromResult(session.Guarded(parsed, "Reading the scenario and making its winters", line =>
+        {
+            if (parsed.GetValue(layouts) is { } source)
+            {
+                var folder = new RunFolder(parsed.GetValue(run)!);
+                Many(session, folder, source, parsed.GetValue(weathers) ?? [], parsed.GetValue(session.Json), line, stop);
+                return ExitCode.Done;
+            }
+
             var table = parsed.GetValue(hourly) is null ? null : new HourlyTable();
             var simulation = SimulateRun.Execute(new RunFolder(parsed.GetValue(run)!), parsed.GetValue(layout)!, parsed.GetValue(weather), table is null ? null : table.Add);
             table?.Save(parsed.GetValue(hourly)!);
@@ -34,7 +68,41 @@ internal sealed class SimulateCommand : Command
             else
                 Tell(session.Out, simulation);
             return ExitCode.Done;
-        }));
+        })));
+    }
+
+    // A line goes out when its block is done, a table when all is: half a table says nothing of what is missing.
+    private static void Many(
+        Session session,
+        RunFolder folder,
+        string source,
+        IReadOnlyList<string> weathers,
+        bool asLines,
+        ProgressLine line,
+        CancellationToken stop)
+    {
+        var input = source == "-" ? All(session.In()) : [];
+        var table = new SimulationTable();
+        Action<SimulatedLayout> tell = asLines ? session.WriteJsonLine : table.Add;
+        var threads = Environment.ProcessorCount;
+        SimulateRun.Many(folder, (scenario, faults) => Read(source, input, scenario, faults), weathers, threads, tell, stop);
+        line.End();
+        if (!asLines)
+            session.Out.Write(table.ToString());
+    }
+
+    private static IReadOnlyList<NamedLayout> Read(string source, byte[] input, Scenario scenario, FaultList faults) => source == "-"
+        ? LayoutListReader.Table("standard input", input, scenario, faults)
+        : Directory.Exists(source)
+            ? LayoutListReader.Folder(source, scenario, faults)
+            : LayoutListReader.TableFile(source, scenario, faults);
+
+    private static byte[] All(Stream input)
+    {
+        using var all = new MemoryStream();
+        using (input)
+            input.CopyTo(all);
+        return all.ToArray();
     }
 
     private static void Tell(TextWriter output, Simulation simulation)

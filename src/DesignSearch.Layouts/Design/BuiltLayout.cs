@@ -1,4 +1,5 @@
 using DesignSearch.Climate.Plane;
+using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Season;
@@ -31,6 +32,14 @@ public sealed record BuiltLayout
 
     /// <summary>Where the plants that are held stand; null where it is the whole house.</summary>
     public PlantPlace? Plants => Systems.Select(s => s.Plants).FirstOrDefault(p => p is not null);
+
+    /// <summary>What to dial in: for each line of the bill what its system says of it, and nothing that is not bought.</summary>
+    /// <param name="scenario">The scenario.</param>
+    public IReadOnlyList<Setting> Settings(Scenario scenario)
+    {
+        var bought = Parts.Select(p => p.Purpose).ToHashSet();
+        return [.. Systems.SelectMany(s => s.Dials(scenario)).Where(d => bought.Contains(d.On)).Select(d => d.Setting)];
+    }
 
     /// <summary>What of one system is in it; null for nothing.</summary>
     /// <typeparam name="T">The design of that system.</typeparam>

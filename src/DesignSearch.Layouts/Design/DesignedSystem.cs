@@ -67,9 +67,9 @@ public abstract class DesignedSystem
     /// <param name="built">The whole layout.</param>
     public virtual IEnumerable<Check> ListChecks(Conditions conditions, BuiltLayout built) => [];
 
-    /// <summary>What to dial in.</summary>
+    /// <summary>What to dial in, on which line of the bill; a line that is not bought has no setting.</summary>
     /// <param name="scenario">The scenario.</param>
-    public virtual IEnumerable<Setting> Settings(Scenario scenario) => [];
+    public virtual IEnumerable<Dial> Dials(Scenario scenario) => [];
 
     /// <summary>What is dangerous about it.</summary>
     public virtual IEnumerable<Caution> Cautions => [];

@@ -22,7 +22,7 @@ public static class LayoutBuilder
     public static BegunLayout Begin(Scenario scenario, Layout layout)
     {
         ArgumentNullException.ThrowIfNull(scenario);
-        var task = new DesignTask(scenario, layout, PartShelf.Of(scenario.Catalogue, scenario.Money.Prices));
+        var task = new DesignTask(scenario, layout, PartShelf.Of(scenario.Offered, scenario.Money.Prices));
         var designed = new List<DesignedSystem>(scenario.Systems.All.Count);
         foreach (var system in scenario.Systems.All)
         {
@@ -68,5 +68,5 @@ public static class LayoutBuilder
     }
 
     private static Needs NoNeeds(Scenario scenario) =>
-        new(scenario.Catalogue, scenario.Money.Prices) { LicensedRate = scenario.Money.LicensedRatePerHour };
+        new(scenario.Offered, scenario.Money.Prices) { LicensedRate = scenario.Money.LicensedRatePerHour };
 }

@@ -34,34 +34,58 @@ internal static class ChoiceReading
         return new(choice, choice is NumberChoice ? [.. levels.OrderBy(l => l.Number)] : levels);
     }
 
+    /// <summary>Reads one value from the text of a cell.</summary>
+    /// <param name="choice">The choice.</param>
+    /// <param name="text">The text.</param>
+    /// <param name="catalogue">Parts that may be named.</param>
+    /// <returns>The value; where it cannot be one, null and what was expected.</returns>
+    public static (ChoiceValue? Value, string Expected) OfText(Choice choice, string text, Catalogue catalogue) => choice switch
+    {
+        PartChoice part => Named(part, text, catalogue) is { } value ? (value, "") : (null, Expected(part, text, catalogue)),
+        NumberChoice number when PlainNumber.TryRead(text, out var value) && Suits(number, value) => (ChoiceValue.Of(value), ""),
+        NumberChoice number => (null, Expected(number)),
+        _ => (choice.AtRest, ""),
+    };
+
     private static ChoiceValue Part(TomlTable table, PartChoice choice, TomlValue value, Catalogue catalogue)
     {
-        if (value.Kind == TomlKind.Text)
-        {
-            if (value.Text == ChoiceValue.NoneWord && choice.MayBeNone)
-                return ChoiceValue.None;
-            if (value.Text == ChoiceValue.Cheapest.Id && choice.Role is not null)
-                return ChoiceValue.Cheapest;
-            if (catalogue.TryFind<IPart>(value.Text, out var part) && choice.Offers(part))
-                return ChoiceValue.Of(part);
-        }
-
-        var also = choice.MayBeNone ? " or \"none\"" : choice.Role is not null ? " or \"cheapest\"" : "";
-        var near = NearWord.Hint(value.Text, catalogue.All.Where(choice.Offers).Select(p => p.Id));
-        table.Fault(value, $"the id of a {choice.Kind.Name.Replace('-', ' ')} in the catalogue{also} for '{choice.Key}'{near}");
+        if (value.Kind == TomlKind.Text && Named(choice, value.Text, catalogue) is { } named)
+            return named;
+        table.Fault(value, Expected(choice, value.Text, catalogue));
         return choice.AtRest;
+    }
+
+    private static ChoiceValue? Named(PartChoice choice, string text, Catalogue catalogue)
+    {
+        if (text == ChoiceValue.NoneWord && choice.MayBeNone)
+            return ChoiceValue.None;
+        if (text == ChoiceValue.Cheapest.Id && choice.Role is not null)
+            return ChoiceValue.Cheapest;
+        return catalogue.TryFind<IPart>(text, out var part) && choice.Offers(part) ? ChoiceValue.Of(part) : null;
+    }
+
+    private static string Expected(PartChoice choice, string text, Catalogue catalogue)
+    {
+        var also = choice.MayBeNone ? " or \"none\"" : choice.Role is not null ? " or \"cheapest\"" : "";
+        var near = NearWord.Hint(text, catalogue.All.Where(choice.Offers).Select(p => p.Id));
+        return $"the id of a {choice.Kind.Name.Replace('-', ' ')} in the catalogue{also} for '{choice.Key}'{near}";
     }
 
     private static ChoiceValue Number(TomlTable table, NumberChoice choice, TomlValue value)
     {
-        if (value.Kind is TomlKind.Whole or TomlKind.Real
-            && value.Number >= choice.Min
-            && value.Number <= choice.Max
-            && (!choice.Whole || value.Number == Math.Floor(value.Number)))
+        if (value.Kind is TomlKind.Whole or TomlKind.Real && Suits(choice, value.Number))
             return ChoiceValue.Of(value.Number);
-        var what = choice.Whole ? "a whole number" : "a number";
-        table.Fault(value, FormattableString.Invariant($"{what} from {choice.Min} to {choice.Max} {choice.Unit} for '{choice.Key}'"));
+        table.Fault(value, Expected(choice));
         return choice.AtRest;
+    }
+
+    private static bool Suits(NumberChoice choice, double value) =>
+        value >= choice.Min && value <= choice.Max && (!choice.Whole || value == Math.Floor(value));
+
+    private static string Expected(NumberChoice choice)
+    {
+        var what = choice.Whole ? "a whole number" : "a number";
+        return FormattableString.Invariant($"{what} from {choice.Min} to {choice.Max} {choice.Unit} for '{choice.Key}'");
     }
 
     private static List<ChoiceValue> Refuse(TomlTable table, TomlValue value, Choice choice, string expected)

@@ -28,14 +28,20 @@ public static class LayoutFileReader
         var values = set.All.Select(c => choices.Find(c.Key) is { } found ? ChoiceReading.One(choices, c, found, scenario.Catalogue) : c.Silent(ground)).ToList();
         choices.ReportUnknown();
         var layout = Layout.Of(values, set);
+        foreach (var (part, expected) in Missing(layout))
+            choices.FaultAt(part.Key, choices.Has(part.Key) ? ChoiceValue.NoneWord : "", expected);
+        return layout;
+    }
+
+    /// <summary>Parts that a layout must have for what it has, and has not, each with what was expected.</summary>
+    internal static IEnumerable<(PartChoice Part, string Expected)> Missing(Layout layout)
+    {
         foreach (var (choice, value) in layout.Awake)
         {
             if (choice is not PartChoice { MayBeNone: false } part || !value.IsNone)
                 continue;
             var because = part.Under is { } root ? $", since this layout has a {root.Title}" : "";
-            choices.FaultAt(part.Key, choices.Has(part.Key) ? value.Id : "", $"a part of kind {part.Kind.Name} for '{part.Key}'{because}");
+            yield return (part, $"a part of kind {part.Kind.Name} for '{part.Key}'{because}");
         }
-
-        return layout;
     }
 }

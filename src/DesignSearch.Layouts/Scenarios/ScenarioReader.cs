@@ -43,11 +43,11 @@ public static class ScenarioReader
         var (place, site) = SiteReading.Read(siteTable, name, climate?.Record?.Place, mayDiffer: weatherFile is not null);
         var season = SeasonReading.Dates(file.Table("season", required: false), place.LatitudeDeg);
         var greenhouse = GreenhouseReading.Read(file.Table("greenhouse", required: true), systems);
-        var winters = WinterReading.Read(file);
-        var money = MoneyReading.Read(file.Table("money", required: true));
+        var winters = WinterReading.Read(file, site.HasNoMains);
+        var money = MoneyReading.Read(file.Table("money", required: true), site.HasNoMains);
         var (assumptions, set) = AssumptionReading.Read(file.Table("assumptions", required: false), systems.Assumptions);
         var search = SearchReading(file.Table("search", required: false));
-        var choices = Choices(file.Table("choices", required: false), systems, catalogue, place.LatitudeDeg, greenhouse, file);
+        var choices = Choices(file.Table("choices", required: false), systems, catalogue, place.LatitudeDeg, greenhouse, file, site.HasNoMains);
         file.ReportUnknown();
         faults.ThrowIfAny();
 
@@ -109,13 +109,13 @@ public static class ScenarioReader
         return Stock.Load(path, catalogue.All.Count > 0 ? catalogue : null, faults);
     }
 
-    private static List<VariedChoice> Choices(TomlTable? table, SystemSet systems, Catalogue catalogue, double latitudeDeg, Greenhouse greenhouse, TomlTable file)
+    private static List<VariedChoice> Choices(TomlTable? table, SystemSet systems, Catalogue catalogue, double latitudeDeg, Greenhouse greenhouse, TomlTable file, bool hasNoMains)
     {
         table ??= TomlReader.ReadText("", file.File, new FaultList());
         var ground = new ChoiceGround(latitudeDeg, greenhouse.FrostLimitC);
         var read = systems.All.SelectMany(s => s.Choices.Select(c => (System: s, Varied: ChoiceReading.Levels(table, c, catalogue, ground)))).ToList();
         table.ReportUnknown();
-        var choices = read.Select(r => r.System.Allowed(r.Varied, greenhouse, table)).ToList();
+        var choices = read.Select(r => r.System.Allowed(hasNoMains ? OffMains(r.Varied, table) : r.Varied, greenhouse, table)).ToList();
         bool MayBe(PartChoice root) => choices[systems.Choices.IndexOf(root)].Levels.Any(l => !l.IsNone);
         foreach (var empty in choices.Where(c => c.Levels.Count == 0).Select(c => c.Choice).OfType<PartChoice>())
         {
@@ -124,6 +124,17 @@ public static class ScenarioReader
         }
 
         return [.. choices.Select(c => c.Levels.Count == 0 ? c with { Levels = [c.Choice.AtRest] } : c)];
+    }
+
+    // What needs mains is not offered; named by the builder it is a fault.
+    private static VariedChoice OffMains(VariedChoice varied, TomlTable table)
+    {
+        var left = varied.Levels.Where(l => l.Part is not { RunsOnMains: true }).ToList();
+        if (left.Count == varied.Levels.Count)
+            return varied;
+        if (table.Find(varied.Choice.Key) is { } named)
+            table.Fault(named, $"{NoMains.ExpectedPart} '{varied.Choice.Key}'");
+        return varied with { Levels = left };
     }
 
     private static SearchWish SearchReading(TomlTable? table)

@@ -13,6 +13,8 @@ internal static class SiteReading
 
     private const double NearDeg = 1.5;
 
+    private static readonly string[] MainsKeys = ["mains_at_greenhouse", "mains_cable_m", "mains_limit_a", "mains_loop_ohm"];
+
     /// <summary>The place [site] names, before its values are judged; null when it names none.</summary>
     public static Place? Given(TomlTable? table, string name) =>
         GivenNumber(table, "latitude_deg") is { } latitude && GivenNumber(table, "longitude_deg") is { } longitude
@@ -62,7 +64,10 @@ internal static class SiteReading
             Terrain = TerrainOf(table),
             FrostDepthM = table.Has("frost_depth_m") ? table.Number("frost_depth_m", 0, 3, "m") : null,
             HeapPipeM = table.Number("heap_pipe_m", 1, 100, "m", SiteLimits.UsualHeapPipeM),
+            HasNoMains = table.Flag(NoMains.Key, false),
         };
+        if (site.HasNoMains)
+            NoMains.Refuse(table, MainsKeys);
         table.ReportUnknown();
         return (place, site);
     }

@@ -7,19 +7,20 @@ namespace DesignSearch.Layouts.Scenarios;
 internal static class WinterReading
 {
     private const int MostDrawn = 50;
+    private const string PowerCutKey = "power_cut_hours";
     private static readonly string[] Kinds = ["typical", "drawn", "hard"];
 
     /// <summary>The winters asked for, their weights adding to 1; without any, a typical one and the hard one of ten years.</summary>
-    public static IReadOnlyList<WinterWish> Read(TomlTable file)
+    public static IReadOnlyList<WinterWish> Read(TomlTable file, bool hasNoMains)
     {
-        var wishes = file.Tables("winters").Select(One).ToList();
+        var wishes = file.Tables("winters").Select(t => One(t, hasNoMains)).ToList();
         if (wishes.Count == 0)
             wishes = [new("typical", WinterSort.Typical, 0.9), new("hard", WinterSort.Hard, 0.1)];
         var sum = wishes.Sum(w => w.Weight);
         return [.. wishes.Select(w => w with { Weight = w.Weight / sum })];
     }
 
-    private static WinterWish One(TomlTable table)
+    private static WinterWish One(TomlTable table, bool hasNoMains)
     {
         var kind = table.Word("kind", Kinds);
         var wish = new WinterWish(table.Text("name", 60, kind), (WinterSort)Math.Max(0, Array.IndexOf(Kinds, kind)), table.Number("weight", 0.001, 1000, "", 1));
@@ -31,8 +32,10 @@ internal static class WinterReading
             {
                 ReturnYears = table.Number("return_years", 2, 100, "years", 10),
                 LowestC = table.Has("lowest_c") ? table.Number("lowest_c", -60, 15, "°C") : null,
-                PowerCutHours = table.Whole("power_cut_hours", 0, 24, 0),
+                PowerCutHours = table.Whole(PowerCutKey, 0, 24, 0),
             };
+            if (hasNoMains)
+                NoMains.Refuse(table, PowerCutKey);
         }
 
         table.ReportUnknown();

@@ -1,5 +1,6 @@
 using DesignSearch.Files;
 using DesignSearch.Parts.Catalogues;
+using DesignSearch.Parts.Electrics;
 
 namespace DesignSearch.Parts.Benches;
 
@@ -27,6 +28,9 @@ public sealed record Bench(PartInfo Info) : Part(Info)
 
     /// <summary>Supply [V], from 5 to 400; 0 for fleece alone.</summary>
     public required double Volts { get; init; }
+
+    /// <inheritdoc/>
+    public override bool RunsOnMains => !ExtraLowVoltage.Includes(Volts, false);
 
     internal static Bench Read(ICsvCells cells) => new(PartInfo.Read(cells, [PartUnit.SquareMetre]))
     {

@@ -9,12 +9,14 @@ public sealed class Catalogue
 {
     private readonly Dictionary<string, IPart> byId;
     private readonly ConcurrentDictionary<Type, object> byRecord = new();
+    private readonly Lazy<Catalogue> offMains;
 
     private Catalogue(IReadOnlyList<IPart> all)
     {
         All = all;
         byId = all.ToDictionary(p => p.Id, StringComparer.Ordinal);
         Kinds = [.. all.Select(p => p.Kind).Distinct()];
+        offMains = new(() => new([.. All.Where(p => !p.RunsOnMains)]));
     }
 
     /// <summary>Every part, kind by kind, in the order of the files.</summary>
@@ -22,6 +24,9 @@ public sealed class Catalogue
 
     /// <summary>The kinds of which there is at least one part.</summary>
     public IReadOnlyList<PartKind> Kinds { get; }
+
+    /// <summary>The same without what needs mains; made once.</summary>
+    public Catalogue OffMains => offMains.Value;
 
     /// <summary>Reads several folders as one catalogue; an id may stand in one of them only.</summary>
     /// <param name="folders">Folders with CSV files named as the kinds say.</param>

@@ -16,6 +16,9 @@ public interface IPart
     /// <param name="rating">What is asked.</param>
     double? Bears(Rating rating);
 
+    /// <summary>True for what works at mains voltage alone: without mains it is of no use.</summary>
+    bool RunsOnMains { get; }
+
     /// <summary>Short name, unique over the whole catalogue.</summary>
     string Id => Info.Id;
 

@@ -19,6 +19,10 @@ public abstract record Part(PartInfo Info) : IPart
     public virtual IEnumerable<RowRule> Rules => [];
 
     /// <inheritdoc/>
+    [JsonIgnore]
+    public virtual bool RunsOnMains => false;
+
+    /// <inheritdoc/>
     public virtual double? Bears(Rating rating) => null;
 
     /// <inheritdoc cref="IPart.Id"/>

@@ -20,4 +20,10 @@ public enum Rating
 
     /// <summary>Pressure above that of the air that it stands [bar].</summary>
     PressureBar,
+
+    /// <summary>Current of a dead short that it breaks [A].</summary>
+    BreakingA,
+
+    /// <summary>Push or pull that it holds [N].</summary>
+    ForceN,
 }

@@ -1,5 +1,6 @@
 using DesignSearch.Files;
 using DesignSearch.Parts.Catalogues;
+using DesignSearch.Parts.Electrics;
 
 namespace DesignSearch.Parts.DayStore;
 
@@ -30,6 +31,9 @@ public sealed record StoreFan(PartInfo Info) : Part(Info)
 
     /// <summary>Supply [V], from 5 to 400.</summary>
     public required double Volts { get; init; }
+
+    /// <inheritdoc/>
+    public override bool RunsOnMains => !ExtraLowVoltage.Includes(Volts, false);
 
     internal static StoreFan Read(ICsvCells cells) => new(PartInfo.Read(cells, [PartUnit.Piece]))
     {

@@ -19,17 +19,20 @@ public sealed record PowerSupply(PartInfo Info) : Part(Info)
     /// <summary>Voltage that it gives [V], from 5 to 60.</summary>
     public required double Volts { get; init; }
 
-    /// <summary>Share of the mains power that it passes on [0…1], from 0.3 to 0.99.</summary>
+    /// <summary>Share of the power that it takes that it passes on [0…1], from 0.3 to 0.99.</summary>
     public required double Efficiency { get; init; }
 
-    /// <summary>Whether it goes on for a night without mains.</summary>
-    public required bool IsBattery { get; init; }
+    /// <summary>Whether it is fed by a battery of 24 V in place of the mains.</summary>
+    public required bool IsOnBattery { get; init; }
+
+    /// <inheritdoc/>
+    public override bool RunsOnMains => !IsOnBattery;
 
     internal static PowerSupply Read(ICsvCells cells) => new(PartInfo.Read(cells, [PartUnit.Piece]))
     {
         Watts = cells.Number("watts", 1, 2000, "Power that it gives without rest [W]"),
         Volts = cells.Number("volts", 5, 60, "Voltage that it gives [V]"),
-        Efficiency = cells.Number("efficiency", 0.3, 0.99, "Share of the mains power that it passes on [0…1]"),
-        IsBattery = cells.YesNo("battery", "Whether it goes on for a night without mains"),
+        Efficiency = cells.Number("efficiency", 0.3, 0.99, "Share of the power that it takes that it passes on [0…1]"),
+        IsOnBattery = cells.YesNo("battery", "Whether it is fed by a battery of 24 V in place of the mains"),
     };
 }

@@ -1,5 +1,6 @@
 using DesignSearch.Files;
 using DesignSearch.Parts.Catalogues;
+using DesignSearch.Parts.Electrics;
 
 namespace DesignSearch.Parts.HeatPumps;
 
@@ -87,6 +88,9 @@ public sealed record HeatPump(PartInfo Info) : Part(Info)
 
     /// <summary>Whether the points hold the defrosting, so that none is to be taken off.</summary>
     public bool IsFrostRated => HeatAt2W is not null;
+
+    /// <inheritdoc/>
+    public override bool RunsOnMains => !ExtraLowVoltage.Includes(Volts, false);
 
     internal static HeatPump Read(ICsvCells cells) => new(PartInfo.Read(cells, [PartUnit.Piece]))
     {

@@ -1,5 +1,6 @@
 using DesignSearch.Files;
 using DesignSearch.Parts.Catalogues;
+using DesignSearch.Parts.Electrics;
 
 namespace DesignSearch.Parts.Heaters;
 
@@ -27,6 +28,9 @@ public sealed record Heater(PartInfo Info) : Part(Info)
 
     /// <summary>Whether a thermostat is built in; else one from the small parts is needed.</summary>
     public required bool HasThermostat { get; init; }
+
+    /// <inheritdoc/>
+    public override bool RunsOnMains => NeedsMains || !ExtraLowVoltage.Includes(Volts, false);
 
     internal static Heater Read(ICsvCells cells) => new(PartInfo.Read(cells, [PartUnit.Piece]))
     {

@@ -1,5 +1,6 @@
 using DesignSearch.Files;
 using DesignSearch.Parts.Catalogues;
+using DesignSearch.Parts.Electrics;
 
 namespace DesignSearch.Parts.Piping;
 
@@ -39,6 +40,9 @@ public sealed record Pump(PartInfo Info) : Part(Info)
 
     /// <inheritdoc/>
     public override double? Bears(Rating rating) => rating == Rating.TemperatureC ? MaxTemperatureC : base.Bears(rating);
+
+    /// <inheritdoc/>
+    public override bool RunsOnMains => !ExtraLowVoltage.Includes(Volts, false);
 
     internal static Pump Read(ICsvCells cells) => new(PartInfo.Read(cells, [PartUnit.Piece]))
     {

@@ -197,4 +197,13 @@ public enum SmallPartRole
 
     /// <summary>Wrapped round pipe or sleeve that sunlight would spoil, by the metre.</summary>
     SunWrap,
+
+    /// <summary>Cuts the devices off before a battery is empty.</summary>
+    LowVoltageDisconnect,
+
+    /// <summary>An enclosure for one battery, with air to the outside.</summary>
+    BatteryBox,
+
+    /// <summary>Cuts a photovoltaic panel off, at direct current.</summary>
+    PanelSwitch,
 }

@@ -1,5 +1,6 @@
 using DesignSearch.Files;
 using DesignSearch.Parts.Catalogues;
+using DesignSearch.Parts.Electrics;
 using DesignSearch.Parts.Mechanics;
 
 namespace DesignSearch.Parts.Solar;
@@ -43,6 +44,9 @@ public sealed record Drive(PartInfo Info) : Part(Info)
 
     /// <summary>Rated torque at the output shaft [N·m].</summary>
     public double TorqueNm => TorqueUnits.ToNm(Torque, TorqueUnit);
+
+    /// <inheritdoc/>
+    public override bool RunsOnMains => !ExtraLowVoltage.Includes(Volts, false);
 
     internal static Drive Read(ICsvCells cells) => new(PartInfo.Read(cells, [PartUnit.Piece]))
     {

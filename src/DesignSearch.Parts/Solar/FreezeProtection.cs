@@ -1,5 +1,6 @@
 using DesignSearch.Files;
 using DesignSearch.Parts.Catalogues;
+using DesignSearch.Parts.Electrics;
 
 namespace DesignSearch.Parts.Solar;
 
@@ -66,6 +67,9 @@ public sealed record FreezeProtection(PartInfo Info) : Part(Info)
 
     /// <summary>Whether it still protects when the electricity fails.</summary>
     public required bool WorksWithoutPower { get; init; }
+
+    /// <inheritdoc/>
+    public override bool RunsOnMains => !ExtraLowVoltage.Includes(Volts, false);
 
     internal static FreezeProtection Read(ICsvCells cells) => new(PartInfo.Read(cells, [PartUnit.Set]))
     {

@@ -1,5 +1,6 @@
 using DesignSearch.Files;
 using DesignSearch.Parts.Catalogues;
+using DesignSearch.Parts.Electrics;
 
 namespace DesignSearch.Parts.Solar;
 
@@ -39,6 +40,9 @@ public sealed record SolarController(PartInfo Info) : Part(Info), IControlPart
 
     /// <inheritdoc/>
     public override double? Bears(Rating rating) => rating == Rating.CurrentA ? RatedA : base.Bears(rating);
+
+    /// <inheritdoc/>
+    public override bool RunsOnMains => !ExtraLowVoltage.Includes(Volts, false);
 
     internal static SolarController Read(ICsvCells cells) => new(PartInfo.Read(cells, [PartUnit.Piece]))
     {

@@ -1,7 +1,5 @@
 using System.CommandLine;
-using System.CommandLine.Invocation;
 using System.Text.Json;
-using DesignSearch.Cli.Terminal;
 using DesignSearch.Layouts.Tests;
 using DesignSearch.Testing;
 using Xunit;
@@ -14,7 +12,7 @@ public sealed class CommandTests
     public void Search_writes_every_file_and_prints_one_json_document()
     {
         using var run = new SmallScenario();
-        var (code, output, _) = Run("search", run.Folder, "--evaluations", "300", "--json", "--quiet");
+        var (code, output, _) = Cli.Run("search", run.Folder, "--evaluations", "300", "--json", "--quiet");
         Assert.Equal(ExitCode.Done, code);
         var document = JsonDocument.Parse(output).RootElement;
         Assert.All(new[] { "seed", "evaluations", "stoppedBecause", "front", "picks" }, name => Assert.True(document.TryGetProperty(name, out _), name));
@@ -23,17 +21,17 @@ public sealed class CommandTests
         var lists = Directory.EnumerateFiles(Path.Combine(run.Folder, "lists")).Select(Path.GetFileName).ToList();
         Assert.Contains(lists, f => f!.StartsWith("1-", StringComparison.Ordinal) && f.EndsWith(".csv", StringComparison.Ordinal));
         Assert.Contains(lists, f => f!.StartsWith("1-", StringComparison.Ordinal) && f.EndsWith(".toml", StringComparison.Ordinal));
-        Assert.Equal(ExitCode.BadInput, Run("search", run.Folder).Code);
-        Assert.Equal(ExitCode.Done, Run("report", run.Folder).Code);
-        var (compared, table, _) = Run("compare", run.Folder);
+        Assert.Equal(ExitCode.BadInput, Cli.Run("search", run.Folder).Code);
+        Assert.Equal(ExitCode.Done, Cli.Run("report", run.Folder).Code);
+        var (compared, table, _) = Cli.Run("compare", run.Folder);
         Assert.Equal(ExitCode.Done, compared);
         Assert.Contains("Turning or a bigger fixed collector?", table, StringComparison.Ordinal);
         Assert.Contains("Water barrels: with or without?", table, StringComparison.Ordinal);
-        Assert.True(JsonDocument.Parse(Run("compare", run.Folder, "--json").Output).RootElement.GetProperty("comparisons").GetArrayLength() > 4);
+        Assert.True(JsonDocument.Parse(Cli.Run("compare", run.Folder, "--json").Output).RootElement.GetProperty("comparisons").GetArrayLength() > 4);
         // A run of an earlier format is refused in a sentence, and nothing of it is touched.
         var file = Path.Combine(run.Folder, "run.json");
         File.WriteAllText(file, File.ReadAllText(file).Replace("\"formatVersion\": 3", "\"formatVersion\": 1", StringComparison.Ordinal));
-        var (old, _, sentence) = Run("report", run.Folder);
+        var (old, _, sentence) = Cli.Run("report", run.Folder);
         Assert.Equal(ExitCode.BadInput, old);
         Assert.Contains("search again with this version of the program", sentence, StringComparison.Ordinal);
     }
@@ -42,7 +40,7 @@ public sealed class CommandTests
     public void Nothing_that_holds_ends_in_three()
     {
         using var run = new SmallScenario(("heater = [\"none\", \"fan-heater-1kw\", \"fan-heater-2kw\"]", "heater = \"none\""), ("collector = [\"none\", \"flat-plate-2m2\"]", "collector = \"none\""));
-        var (code, output, _) = Run("search", run.Folder, "--quiet");
+        var (code, output, _) = Cli.Run("search", run.Folder, "--quiet");
         Assert.Equal(ExitCode.NothingHolds, code);
         Assert.StartsWith("Nothing within", output, StringComparison.Ordinal);
     }
@@ -51,7 +49,7 @@ public sealed class CommandTests
     public void Bad_input_ends_in_two_with_a_line_for_each_fault_and_writes_nothing()
     {
         using var run = new SmallScenario(("latitude_deg = 46.3", "latitude_deg = 146.3"), ("budget = 4200", "budgte = 4200"));
-        var (code, output, error) = Run("search", run.Folder);
+        var (code, output, error) = Cli.Run("search", run.Folder);
         Assert.Equal(ExitCode.BadInput, code);
         Assert.Empty(output);
         Assert.Contains("scenario.toml:", error, StringComparison.Ordinal);
@@ -72,7 +70,7 @@ public sealed class CommandTests
     [InlineData("simulate", "x")]
     public void What_is_not_there_or_not_known_ends_in_two(params string[] words)
     {
-        var (code, output, error) = Run(words);
+        var (code, output, error) = Cli.Run(words);
         Assert.Equal(ExitCode.BadInput, code);
         Assert.Empty(output);
         Assert.NotEmpty(error);
@@ -85,7 +83,7 @@ public sealed class CommandTests
         var layout = Path.Combine(run.Folder, "layout.toml");
         var hourly = Path.Combine(run.Folder, "hours.csv");
         File.WriteAllText(layout, "format = 1\n[choices]\nnight_cover = \"aluminised-hand\"\n");
-        var (code, output, _) = Run("simulate", run.Folder, "--layout", layout, "--hourly", hourly, "--json");
+        var (code, output, _) = Cli.Run("simulate", run.Folder, "--layout", layout, "--hourly", hourly, "--json");
         Assert.Equal(ExitCode.Done, code);
         var document = JsonDocument.Parse(output).RootElement;
         Assert.All(new[] { "seasonHours", "frostHours", "frostDegreeHoursKh", "lowestAirC", "standbyKwh", "collectorYieldKwh", "pumpHours", "balanceResidual", "buildPrice", "lifeCost" }, name => Assert.Equal(JsonValueKind.Number, document.GetProperty(name).ValueKind));
@@ -98,13 +96,13 @@ public sealed class CommandTests
     [Fact]
     public void Check_and_parts_and_help_say_what_they_should()
     {
-        Assert.Contains("distinct layouts", Run("check", Repository.At("runs", "frost-hollow")).Output, StringComparison.Ordinal);
-        Assert.Contains("cage-1000-used", Run("parts", "tank", "--catalog", Repository.At("catalogs", "starter")).Output, StringComparison.Ordinal);
-        var all = Run("--help").Output;
+        Assert.Contains("distinct layouts", Cli.Run("check", Repository.At("runs", "frost-hollow")).Output, StringComparison.Ordinal);
+        Assert.Contains("cage-1000-used", Cli.Run("parts", "tank", "--catalog", Repository.At("catalogs", "starter")).Output, StringComparison.Ordinal);
+        var all = Cli.Run("--help").Output;
         Assert.Contains("search <RUN> ", all, StringComparison.Ordinal);
         Assert.Contains("parts <KIND> ", all, StringComparison.Ordinal);
         Assert.All(all.Split('\n'), line => Assert.InRange(line.TrimEnd().Length, 0, 110));
-        var help = Run("search", "--help").Output;
+        var help = Cli.Run("search", "--help").Output;
         Assert.StartsWith("Examples:", help, StringComparison.Ordinal);
         Assert.Contains("nothing holds the frost limit", help, StringComparison.Ordinal);
     }
@@ -113,20 +111,20 @@ public sealed class CommandTests
     public void Verbose_says_more_on_the_error_stream_and_nothing_more_on_the_other()
     {
         var run = Repository.At("runs", "frost-hollow");
-        var (_, plain, brief) = Run("parts", "tank", "--catalog", Repository.At("catalogs", "starter"));
-        var (_, same, more) = Run("parts", "tank", "--catalog", Repository.At("catalogs", "starter"), "--verbose");
+        var (_, plain, brief) = Cli.Run("parts", "tank", "--catalog", Repository.At("catalogs", "starter"));
+        var (_, same, more) = Cli.Run("parts", "tank", "--catalog", Repository.At("catalogs", "starter"), "--verbose");
         Assert.Equal(plain, same);
         Assert.True(more.Length > brief.Length);
-        Assert.Contains("barrels.csv", Run("check", run, "-v").Error, StringComparison.Ordinal);
-        Assert.Empty(Run("check", run, "--quiet").Error);
-        Assert.Equal(ExitCode.BadInput, Run("check", run, "--quiet", "--verbose").Code);
+        Assert.Contains("barrels.csv", Cli.Run("check", run, "-v").Error, StringComparison.Ordinal);
+        Assert.Empty(Cli.Run("check", run, "--quiet").Error);
+        Assert.Equal(ExitCode.BadInput, Cli.Run("check", run, "--quiet", "--verbose").Code);
     }
 
     [Fact]
     public void Every_command_says_at_once_what_it_begins_with()
     {
         foreach (var words in new[] { new[] { "check", "no-such-run" }, ["search", "no-such-run"], ["report", "no-such-run"], ["weather", "no-such-file.csv"], ["parts", "no-such-kind"], ["simulate", "no-such-run", "--layout", "x.toml"] })
-            Assert.StartsWith("Reading ", Run(words).Error, StringComparison.Ordinal);
+            Assert.StartsWith("Reading ", Cli.Run(words).Error, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -135,17 +133,5 @@ public sealed class CommandTests
     [InlineData("designsearch parts tank-", "tank-jacket")]
     [InlineData("designsearch completions po", "powershell")]
     public void The_program_says_what_fits_at_the_cursor(string line, string fits) =>
-        Assert.Contains(fits, Run($"[suggest:{line.Length}]", line).Output.Split('\n', StringSplitOptions.TrimEntries));
-
-    private static (int Code, string Output, string Error) Run(params string[] words)
-    {
-        using var output = new StringWriter();
-        using var error = new StringWriter();
-        var session = new Session(output, error, live: false);
-        var parsed = CommandTree.Build(session).Parse(words);
-        if (parsed.Action is ParseErrorAction || (parsed.Errors.Count > 0 && parsed.Action is not SynchronousCommandLineAction { ClearsParseErrors: true }))
-            return (Usage.Explain(parsed, error), output.ToString(), error.ToString());
-        var code = parsed.Invoke(new InvocationConfiguration { Output = output, Error = error });
-        return (code, output.ToString(), error.ToString());
-    }
+        Assert.Contains(fits, Cli.Run($"[suggest:{line.Length}]", line).Output.Split('\n', StringSplitOptions.TrimEntries));
 }

@@ -108,7 +108,7 @@ public sealed class HeapDangerTests : IDisposable
             Assert.Equal(1, Bought(built, SmallPartRole.ProbeThermostat));
             Assert.Equal(1, Bought(built, SmallPartRole.TemperatureSensor));
             Assert.Equal(8, built.Parts.Single(p => p.Part is SmallPart { Role: SmallPartRole.TemperatureSensor }).Lead.Metres);
-            var heap = built.Systems.Single(s => s.Settings(scenario).Any(x => x.What == "Thermostat of the heap's core"));
+            var heap = built.Systems.Single(s => s.Dials(scenario).Any(x => x.Setting.What == "Thermostat of the heap's core"));
             Assert.Equal("thermostat of the house and one in the core", heap.Circuits.First().SwitchedBy);
         }
     }

@@ -7,6 +7,7 @@ using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Scenarios;
 using DesignSearch.Layouts.Systems;
 using DesignSearch.Parts.Catalogues;
+using DesignSearch.Parts.OffGrid;
 using DesignSearch.Testing;
 using Xunit;
 
@@ -82,6 +83,11 @@ public sealed class WeakenedPartsTests
         ("EarthPipe", Heat, ["WallWPerMK", "FrictionFactor", "FilmFactor"]),
         ("StoreFan", Heat, ["FlowAtNoHeadM3PerH", "HeadAtNoFlowPa"]),
         ("StoreFan", Draw, ["Watts"]),
+        ("SunPanel", Demand, ["OpenV", "OpenLossPerK", "ShortA", "AreaM2"]),
+        ("ChargeController", Draw, ["OwnW"]),
+        ("Battery", Demand, ["ShortA"]),
+        ("Battery", "of smaller ones more are bought, in series", ["Volts"]),
+        ("Battery", "of weaker ones more are bought, side by side", ["MostA"]),
         ("Cable", "the standard knows only certain ones; resistance and rating follow it", ["SectionMm2", "ConductorClass"]),
         ("SmallPart", Draw, ["Watts"]),
     ];
@@ -89,6 +95,11 @@ public sealed class WeakenedPartsTests
     private static readonly Type[] Number = [typeof(double), typeof(double?), typeof(int), typeof(int?)];
 
     private static readonly Scenario Wide = ScenarioReader.Read(Repository.At("runs", "frost-hollow"));
+
+    // Panels, batteries and what belongs to them are used where there are no mains.
+    private static readonly Scenario Lonely = ReadLonely();
+    private static readonly HashSet<Type> OffMains =
+        [typeof(SunPanel), typeof(PanelBracket), typeof(ChargeController), typeof(Battery), typeof(BatteryFuse)];
 
     [Fact]
     public void Every_rating_is_asked_by_a_check_that_names_the_part()
@@ -114,13 +125,20 @@ public sealed class WeakenedPartsTests
         Assert.True(ratings > 25, ratings.ToString(CultureInfo.InvariantCulture));
     }
 
+    private static Scenario ReadLonely()
+    {
+        using var house = new LonelyHouse();
+        return house.Read();
+    }
+
     private static bool Fails(int seed, Type kind, PropertyInfo column)
     {
-        var sound = Built(Wide, seed);
+        var place = OffMains.Contains(kind) ? Lonely : Wide;
+        var sound = Built(place, seed);
         if (!sound.Parts.Any(p => p.Part.GetType() == kind))
             return false;
-        var weak = Wide with { Catalogue = Catalogue.Of(Wide.Catalogue.All.Select(p => p.GetType() == kind ? Weaker((Part)p, column) : p)) };
-        var before = Checks(Wide, sound).Where(c => !c.Passed).Select(c => c.Id).ToHashSet(StringComparer.Ordinal);
+        var weak = place with { Catalogue = Catalogue.Of(place.Catalogue.All.Select(p => p.GetType() == kind ? Weaker((Part)p, column) : p)) };
+        var before = Checks(place, sound).Where(c => !c.Passed).Select(c => c.Id).ToHashSet(StringComparer.Ordinal);
         var built = Built(weak, seed);
         bool Names(Check check) => built.Parts.Any(p => p.Part.GetType() == kind && check.Sentence.Contains(p.Part.Name, StringComparison.Ordinal));
         return Checks(weak, built).Any(c => !c.Passed && !before.Contains(c.Id) && (c.Id == PlantRules.Parts.Id || Names(c)));
@@ -131,7 +149,7 @@ public sealed class WeakenedPartsTests
         var random = new Random(seed);
         ChoiceValue Drawn(int i)
         {
-            var levels = Wide.Choices[i].Levels;
+            var levels = scenario.Choices[i].Levels;
             var value = levels[random.Next(levels.Count)];
             return value.Part is { } part && scenario.Catalogue.TryFind<IPart>(part.Id, out var own) ? ChoiceValue.Of(own) : value;
         }

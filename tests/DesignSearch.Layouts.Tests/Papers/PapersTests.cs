@@ -185,6 +185,23 @@ public sealed class PapersTests
     }
 
     [Fact]
+    public void Without_mains_panel_battery_and_guard_are_tried_and_nobody_is_asked()
+    {
+        using var lonely = new LonelyHouse();
+        var scenario = lonely.Read();
+        var built = LayoutBuilder.Build(scenario, SmallScenario.Solar(scenario));
+        var papers = PlantPapers.Of(scenario, built);
+        Assert.NotNull(built.Supply!.Battery);
+        foreach (var kind in new[] { "sun-panel", "charge-controller", "battery" })
+            Assert.Contains(papers.Steps, s => built.Parts.Any(p => p.Part.Kind.Name == kind && s.PartIds.Contains(p.Part.Id)));
+        foreach (var role in new[] { SmallPartRole.LowVoltageDisconnect, SmallPartRole.PanelSwitch })
+            Assert.Contains(papers.Steps, s => built.Parts.Any(p => p.Part is SmallPart small && small.Role == role && s.PartIds.Contains(small.Id)));
+        Assert.Empty(papers.Enquiry);
+        Assert.DoesNotContain(papers.Steps, s => s.Unit == "ms");
+        Assert.Contains(papers.Log, c => c.What == "battery before sunrise");
+    }
+
+    [Fact]
     public void A_bare_house_has_no_papers_and_barrels_alone_ask_nobody()
     {
         Assert.Empty(Of([]).Log);

@@ -63,7 +63,7 @@ public sealed class DayStoreSystemTests : IDisposable
         var other = scenario.Assumptions.With(DayStoreAssumptions.StartK, 4.5);
         Assert.Equal("4.5 K on, 1.5 K off", Dialled(scenario with { Assumptions = other }));
 
-        string Dialled(Scenario of) => LayoutBuilder.Build(scenario, With()).Systems.SelectMany(d => d.Settings(of))
+        string Dialled(Scenario of) => LayoutBuilder.Build(scenario, With()).Settings(of)
             .Single(t => t.What == "Difference controller of the day-heat store").Value;
     }
 

@@ -149,8 +149,7 @@ public sealed class FrameInWindTests : IDisposable
     public void A_frame_turned_by_hand_has_no_ghosts_and_says_who_turns_it()
     {
         var built = Build(scenario, ("mount", "two-position-hand"), ("limit_deg", 30), ("switch_hours", 4.5), ("collector_count", 1));
-        var solar = built.Find<DesignedSolar>()!;
-        var settings = solar.Settings(scenario).ToList();
+        var (solar, settings) = (built.Find<DesignedSolar>()!, built.Settings(scenario));
         Assert.DoesNotContain(settings, s => s.What.Contains("imit switch", StringComparison.Ordinal) || s.What.Contains("Timer", StringComparison.Ordinal));
         Assert.Contains(settings, s => s.What == "Turning the frame by hand");
         Assert.Contains(settings, s => s.What == "Before a gale" && s.Reason.Contains("by hand", StringComparison.Ordinal));
@@ -241,11 +240,11 @@ public sealed class FrameInWindTests : IDisposable
         var turned = Turned("two-position-rocker", "slew-600nm");
         var counted = Build(scenario, turned);
         Assert.Equal((1, 0), (Bought(counted, SmallPartRole.DelayRelay), Bought(counted, SmallPartRole.Timer)));
-        Assert.Contains(counted.Find<DesignedSolar>()!.Settings(scenario), s => s is { What: "Delay relay of the frame", Value: "5.5 h after dawn" });
+        Assert.Contains(counted.Settings(scenario), s => s is { What: "Delay relay of the frame", Value: "5.5 h after dawn" });
         var bare = Lacking("relay-delay-24v");
         var timed = Build(bare, turned);
         Assert.Equal((0, 1), (Bought(timed, SmallPartRole.DelayRelay), Bought(timed, SmallPartRole.Timer)));
-        var timer = timed.Find<DesignedSolar>()!.Settings(bare).Single(s => s.What == "Timer of the frame");
+        var timer = timed.Settings(bare).Single(s => s.What == "Timer of the frame");
         Assert.DoesNotContain("dawn", timer.Value, StringComparison.Ordinal);
         Assert.Matches(@"^November \d+:\d0, December \d+:\d0, January \d+:\d0, February \d+:\d0 and March \d+:\d0, standard time$", timer.Value);
     }

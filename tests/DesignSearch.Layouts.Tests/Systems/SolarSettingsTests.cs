@@ -67,7 +67,7 @@ public sealed class SolarSettingsTests
             if (built.Find<DesignedSolar>() is not { } solar || built.Missing.Count > 0)
                 continue;
             looked++;
-            var lines = solar.Settings(scenario).Select(s => s.What).ToList();
+            var lines = (built with { Systems = [solar] }).Settings(scenario).Select(s => s.What).ToList();
             Assert.Equal(lines.Count, lines.Distinct().Count());
             seen.UnionWith(lines);
             foreach (var (what, part) in Controls)

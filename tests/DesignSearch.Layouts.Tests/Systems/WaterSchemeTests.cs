@@ -150,7 +150,7 @@ public sealed class WaterSchemeTests
     private static List<Setting> Settings(BuiltLayout built)
     {
         using var small = new SmallScenario();
-        return [.. built.Find<DesignedSolar>()!.Settings(small.Read())];
+        return [.. built.Settings(small.Read())];
     }
 
     private static BuiltLayout Built((string, object)[] choices)

@@ -100,7 +100,7 @@ public sealed class Judge(LayoutAssessor assessor)
             Bill = assessor.Bill(priced),
             Wires = WireWriter.Of(built),
             Scheme = SchemeDrawing.Of(built),
-            Settings = [.. built.Systems.SelectMany(s => s.Settings(assessor.Scenario))],
+            Settings = built.Settings(assessor.Scenario),
             Cautions = Cautions(built),
             Upkeep = [.. built.Systems.SelectMany(s => s.Upkeep)],
             Papers = PlantPapers.Of(assessor.Scenario, built),
@@ -121,5 +121,5 @@ public sealed class Judge(LayoutAssessor assessor)
     // Each danger once, however many systems share it; a power cut, which is the whole plant's, comes last.
     private static IReadOnlyList<Caution> Cautions(BuiltLayout built) =>
         [.. built.Systems.Reverse().SelectMany(s => s.Cautions)
-            .Concat(built.Supply is null ? [] : [Dangers.PowerCut]).DistinctBy(c => c.Topic)];
+            .Concat(built.Supply is null or { Battery: not null } ? [] : [Dangers.PowerCut]).DistinctBy(c => c.Topic)];
 }

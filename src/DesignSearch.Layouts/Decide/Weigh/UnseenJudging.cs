@@ -26,7 +26,7 @@ internal static class UnseenJudging
     public static IReadOnlyList<UnseenWinters> Of(Scenario scenario, IReadOnlyList<Trial> layouts, WinterSet design)
     {
         var count = scenario.Search.UnseenWinters;
-        var drawn = WinterSet.Drawn(scenario, count, scenario.Climate.Seed + OtherSeeds);
+        var drawn = DesignWinters.Drawn(scenario, count, scenario.Climate.Seed + OtherSeeds);
         var winters = WinterSet.Of(scenario, drawn.Select(w => (w, 1.0 / count)));
         var assessor = new LayoutAssessor(scenario, winters);
         var bare = LayoutBuilder.Build(scenario, Layout.Bare(scenario.Systems.Choices));

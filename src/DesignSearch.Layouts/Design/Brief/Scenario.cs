@@ -40,6 +40,9 @@ public sealed record Scenario
     /// <summary>The parts that can be bought.</summary>
     public required Catalogue Catalogue { get; init; }
 
+    /// <summary>The parts that are of use there: without mains, none that needs them.</summary>
+    public Catalogue Offered => Site.HasNoMains ? Catalogue.OffMains : Catalogue;
+
     /// <summary>What the builder owns already.</summary>
     public required Stock Stock { get; init; }
 

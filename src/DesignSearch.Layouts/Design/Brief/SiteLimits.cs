@@ -1,3 +1,4 @@
+using DesignSearch.Climate.Sun;
 using DesignSearch.Parts.Mechanics;
 
 namespace DesignSearch.Layouts.Design.Brief;
@@ -23,6 +24,15 @@ public sealed record SiteLimits(
     double DesignWindMPerS,
     IReadOnlyList<double> HorizonDeg)
 {
+    private const double DirectionDeg = 45;
+
+    /// <summary>True where there are no mains and none can be brought: a panel and a battery give all current.</summary>
+    public bool HasNoMains { get; init; }
+
+    /// <summary>The horizon as a profile; null where it is flat.</summary>
+    internal HorizonProfile? Horizon =>
+        HorizonDeg.Count > 0 ? new HorizonProfile([.. HorizonDeg.Select((h, i) => (DirectionDeg * i, h))]) : null;
+
     /// <summary>Current that the dwelling can spare for the greenhouse [A]; null where the builder set no limit.</summary>
     public double? MainsLimitA { get; init; }
 

@@ -38,6 +38,16 @@ public readonly record struct Duty(PlantState State, Rating Rating, double Value
     /// <param name="bar">How much above that of the air [bar].</param>
     public static Duty Pressure(PlantState state, double bar) => new(state, Rating.PressureBar, bar);
 
+    /// <summary>A dead short that it breaks.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="amperes">Its current [A].</param>
+    public static Duty Breaking(PlantState state, double amperes) => new(state, Rating.BreakingA, amperes);
+
+    /// <summary>Push or pull.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="newtons">How much [N].</param>
+    public static Duty Force(PlantState state, double newtons) => new(state, Rating.ForceN, newtons);
+
     /// <summary>Share of its rating that is left to a part, below 0 where it is missed; -1 where its row does not say it.</summary>
     /// <param name="part">The part.</param>
     public double Margin(IPart part)

@@ -29,6 +29,8 @@ internal static class DutyWords
         Rating.CurrentA => "A",
         Rating.VoltageV => "V",
         Rating.PressureBar => "bar",
+        Rating.BreakingA => "A",
+        Rating.ForceN => "N",
         _ => throw new ArgumentOutOfRangeException(nameof(rating)),
     };
 }

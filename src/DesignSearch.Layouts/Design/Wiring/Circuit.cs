@@ -45,6 +45,12 @@ public sealed record Circuit(string Device, double Volts, double Watts, double C
     /// <summary>Its rating [A]; 0 without.</summary>
     public double BreakerA => Breaker?.RatedA ?? 0;
 
+    /// <summary>Hours of a day that it runs at most; null for as long as <see cref="Runs"/> says [h].</summary>
+    public double? HoursADay { get; init; }
+
+    /// <summary>When it may run, at most: what a battery must be ready for.</summary>
+    public RunTime Runs { get; init; }
+
     // A pump's motor may draw some three times its running current while it starts (common practice, no source).
     private const double PumpStart = 3;
 

@@ -8,6 +8,9 @@ public static class Controls
 {
     private const int CoresOfProbe = 2;
 
+    // The coils of what reverses a motor are live while it turns: less than an hour a day (own choice).
+    private const double TurningH = 1;
+
     /// <summary>The controls among the needed parts, each with what it draws and its cable.</summary>
     /// <param name="parts">Everything that a layout needs so far.</param>
     /// <param name="circuits">The devices so far; these are added.</param>
@@ -32,6 +35,7 @@ public static class Controls
                 // A probe comes with a short cable of its own.
                 BringsLead = part?.Role == SmallPartRole.TemperatureSensor && needed.Lead.Metres == 0,
                 StartA = Math.Max(needed.Lead.StartA, volts > 0 ? watts / volts : 0),
+                HoursADay = part?.Role == SmallPartRole.ReversingInterlock ? TurningH : null,
             });
         }
     }

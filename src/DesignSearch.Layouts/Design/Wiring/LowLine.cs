@@ -19,6 +19,9 @@ public sealed record LowLine
     /// <summary>The supply; null where the catalogue has none that serves.</summary>
     public PowerSupply? Supply { get; init; }
 
+    /// <summary>True where the battery gives its voltage, without a supply between.</summary>
+    public bool IsBatterys { get; init; }
+
     /// <summary>Cable from supply to box; null where the catalogue has none that serves.</summary>
     public Cable? Feeder { get; init; }
 

@@ -35,6 +35,12 @@ public sealed record SupplyPlan
     /// <summary>Sensors without a voltage of their own, with their cables.</summary>
     public IReadOnlyList<Circuit> Signals { get; init; } = [];
 
+    /// <summary>Panel and battery; null where mains give the current, or where the catalogue lacks a part for them.</summary>
+    public BatteryPlan? Battery { get; init; }
+
+    /// <summary>Devices that need mains where there are none; empty in a layout that can be built.</summary>
+    public IReadOnlyList<Circuit> Unfed { get; init; } = [];
+
     /// <summary>Extra-low voltages, the lowest first; empty where nothing needs any.</summary>
     public required IReadOnlyList<LowLine> Lines { get; init; }
 
@@ -50,6 +56,6 @@ public sealed record SupplyPlan
     /// <summary>The same while the hungriest device starts [A].</summary>
     public double MainsStartA => MainsA + MainsCircuits.Select(c => c.StartA - c.RunningA).DefaultIfEmpty(0).Max();
 
-    /// <summary>The highest extra-low voltage [V]; 0 without.</summary>
-    public double LowVolts => Lines.Select(l => l.Volts).DefaultIfEmpty(0).Max();
+    /// <summary>The highest extra-low voltage, that of a panel in the cold included [V]; 0 without.</summary>
+    public double LowVolts => Math.Max(Lines.Select(l => l.Volts).DefaultIfEmpty(0).Max(), Battery?.ColdOpenV ?? 0);
 }

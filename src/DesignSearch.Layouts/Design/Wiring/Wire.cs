@@ -11,7 +11,7 @@ namespace DesignSearch.Layouts.Design.Wiring;
 /// <param name="CableBearsA">What the cable may carry after the catalogue, an order of magnitude [A]; 0 without a cable.</param>
 /// <param name="DropPercent">Voltage lost from the source to here while everything runs [%].</param>
 /// <param name="FuseA">Time-lag fuse or breaker before it, never above what the cable bears [A]; 0 where none fits.</param>
-/// <param name="IsSignal">True for a sensor that carries no current and has no fuse.</param>
+/// <param name="IsSignal">True for what has no fuse: a sensor that carries no current, or panels whose short circuit the cable bears.</param>
 /// <param name="SwitchedBy">What switches it.</param>
 /// <param name="Stops">Limit switches and interlock, or what a control does; empty where there is nothing to say.</param>
 public sealed record Wire(

@@ -14,8 +14,10 @@ public static class WireWriter
         var wires = new List<Wire>();
         if (supply.MainsCircuits.Count > 0)
             Mains(supply, wires);
+        if (supply.Battery is { } battery)
+            Battery(battery, wires);
         foreach (var line in supply.Lines)
-            Low(line, supply.MainsW > 0, wires);
+            Low(line, From(line, supply), wires);
         foreach (var signal in supply.Signals)
             wires.Add(Row(signal, 0, 0));
         return wires;
@@ -37,10 +39,34 @@ public static class WireWriter
             wires.Add(Row(c, Percent(c.Cable is null ? 0 : CableDrop.Volts(c.Cable, c.CableM, c.RunningA)), c.BreakerA));
     }
 
-    private static void Low(LowLine line, bool mainsInHouse, List<Wire> wires)
+    private static string From(LowLine line, SupplyPlan supply) => supply.Battery is not null
+        ? line.IsBatterys ? WireWords.Guard : WireWords.Converter
+        : supply.MainsW > 0 ? WireWords.MainsBox : WireWords.DwellingSocket;
+
+    private static void Battery(BatteryPlan plan, List<Wire> wires)
+    {
+        var (volts, metres) = (plan.InSeries * plan.Panel.WorkingV, BatteryPlan.PanelCableM);
+        var panels = new Circuit(WireWords.Panels, volts, plan.PeakW, metres, WireWords.PanelSwitch, WireWords.PanelStops(plan))
+        {
+            StartA = plan.PanelsShortA,
+            Cable = plan.PanelCable,
+        };
+        var lost = plan.PanelCable is { } roof ? CableDrop.Volts(roof, metres, panels.RunningA) / volts : 0;
+        // A cable that bears the short circuit of all strings wants no fuse.
+        wires.Add(Row(panels, 100 * lost, 0) with { IsSignal = true });
+        var watts = SupplyPlan.ControlVolts * Math.Max(plan.ChargeA, plan.RunningA);
+        var battery = new Circuit(WireWords.Battery, SupplyPlan.ControlVolts, watts, plan.BatteryCableM, WireWords.BatteryFuse, WireWords.BatteryStops)
+        {
+            StartA = plan.FuseA,
+            Cable = plan.BatteryCable,
+        };
+        var drop = plan.BatteryCable is { } thick ? CableDrop.Volts(thick, plan.BatteryCableM, battery.RunningA) / SupplyPlan.ControlVolts : 0;
+        wires.Add(Row(battery, 100 * drop, plan.Fuse?.RatedA ?? 0));
+    }
+
+    private static void Low(LowLine line, string from, List<Wire> wires)
     {
         var drop = line.Feeder is null ? 0 : CableDrop.Volts(line.Feeder, line.FeederM, line.RunningA) / line.Volts;
-        var from = mainsInHouse ? WireWords.MainsBox : WireWords.DwellingSocket;
         var feeder = new Circuit(WireWords.Supply(line.Volts), line.Volts, line.Watts, line.FeederM, from, "")
         {
             StartA = line.StartA,

@@ -80,17 +80,17 @@ internal static class BenchWords
     public static string Title(double areaM2, bool isHeated) =>
         Written.Sentence($"{areaM2:0.#} m² {(isHeated ? "heated " : "")}bench under fleece");
 
-    public static IEnumerable<Setting> Settings(bool isHeated, double setC, double limitC)
+    public static IEnumerable<Dial> Dials(bool isHeated, double setC, double limitC)
     {
-        yield return new(
+        yield return new(isHeated ? Heated : Unheated, new(
             "Fleece over the bench",
             "close at dusk, open after sunrise, every day",
-            "Closed it keeps the bench's warmth; by day the plants want light, and a closed fleece in the sun cooks them.");
+            "Closed it keeps the bench's warmth; by day the plants want light, and a closed fleece in the sun cooks them."));
         if (isHeated)
         {
-            yield return new("Bench's thermostat", Written.Sentence($"{setC:0.#} °C"), Written.Sentence(
+            yield return new(ThermostatPart, new("Bench's thermostat", Written.Sentence($"{setC:0.#} °C"), Written.Sentence(
                 $"Above the limit of {limitC:0.#} °C, because a thermostat lags;",
-                $"its feeler hangs among the pots, under the fleece and off the mat."));
+                $"its feeler hangs among the pots, under the fleece and off the mat.")));
         }
     }
 

@@ -66,7 +66,7 @@ internal sealed class DesignedBench(Bench bench, BenchNumbers numbers, bool swit
 
     public override IEnumerable<Check> Checks(Conditions conditions) => [BenchSystem.Enough.Found(true, 1, BenchWords.IsEnough(numbers.AreaM2))];
 
-    public override IEnumerable<Setting> Settings(Scenario scenario) => BenchWords.Settings(IsHeated, numbers.SetPointC, scenario.Greenhouse.FrostLimitC);
+    public override IEnumerable<Dial> Dials(Scenario scenario) => BenchWords.Dials(IsHeated, numbers.SetPointC, scenario.Greenhouse.FrostLimitC);
 
     public override void List(Needs needs)
     {

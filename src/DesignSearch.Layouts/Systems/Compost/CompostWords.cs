@@ -82,27 +82,27 @@ internal static class CompostWords
 
     public static string OtherHeat(double factor) => Written.Sentence($"the compost heap gives {factor:0.#} times its heat");
 
-    public static IEnumerable<Setting> Settings(HeapPlan heap) =>
+    public static IEnumerable<Dial> Dials(HeapPlan heap) =>
     [
-        new(
+        new(CompostPurposes.Thermostat, new(
             "Thermostat of the compost heap's pump", Written.Sentence($"{heap.Numbers.SetPointC:0.#} °C"),
-            "Above the stand-by heater, so that the heap's heat goes first."),
-        new(
+            "Above the stand-by heater, so that the heap's heat goes first.")),
+        new(CompostPurposes.CoreThermostat, new(
             "Thermostat of the heap's core",
             Written.Sentence($"opens below {heap.Numbers.RestBelowC:0} °C"),
-            "In line with the other: the pump runs while both call. A heap cooled further needs weeks to come back."),
-        new(
+            "In line with the other: the pump runs while both call. A heap cooled further needs weeks to come back.")),
+        new(CompostPurposes.Glycol, new(
             "Glycol in the heap's pipes",
             Written.Sentence($"{100 * heap.GlycolShare:0} % by mass: {heap.GlycolLitres:0} L in {heap.Litres:0} L"),
-            Written.Sentence($"Ice begins at {heap.FreezesAtC:0} °C; measured with a refractometer, not guessed.")),
-        new(
+            Written.Sentence($"Ice begins at {heap.FreezesAtC:0} °C; measured with a refractometer, not guessed."))),
+        new(CompostPurposes.Header, new(
             "Filling the heap's pipes",
             "from the lowest place until no more air comes, header tank half full when cold",
-            Written.Sentence($"The mix grows in a heap of {HeapPlan.HottestC:0} °C; the overflow leads into a can, not into the bed.")),
-        new(
+            Written.Sentence($"The mix grows in a heap of {HeapPlan.HottestC:0} °C; the overflow leads into a can, not into the bed."))),
+        new(CompostPurposes.Mix, new(
             "Building the heap",
             "moist as a wrung-out sponge, loose enough to breathe, half a metre of cover over the pipe",
-            "Too wet, too dry or too dense it does not heat; measure the core every week."),
+            "Too wet, too dry or too dense it does not heat; measure the core every week.")),
     ];
 
     public static IEnumerable<Caution> Cautions(HeapPlan heap) =>

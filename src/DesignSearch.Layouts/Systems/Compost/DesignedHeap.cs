@@ -44,7 +44,7 @@ internal sealed class DesignedHeap(HeapPlan heap) : DesignedSystem
     public override IEnumerable<Check> ListChecks(Conditions conditions, BuiltLayout built) =>
         HeapChecks.Alone(conditions, built) is { } alone ? [alone] : [];
 
-    public override IEnumerable<Setting> Settings(Scenario scenario) => CompostWords.Settings(heap);
+    public override IEnumerable<Dial> Dials(Scenario scenario) => CompostWords.Dials(heap);
 
     public override void List(Needs needs) => HeapListing.List(heap, needs);
 

@@ -74,21 +74,22 @@ internal static class DayStoreWords
     public static FormattableString Worth(DayStoreJudgement judged) =>
         $"{string.Join(" ", judged.Verdicts().Select(v => Said(v, judged)))}";
 
-    public static IEnumerable<Setting> Settings(double chargeC, double setC, double limitC, double startK) =>
+    public static IEnumerable<Dial> Dials(double chargeC, double setC, double limitC, double startK) =>
     [
-        new(
+        new(Thermostats, new(
             "Upper thermostat of the day-heat store",
             Written.Sentence($"{chargeC:0.#} °C"),
-            "Below the vents, so that the soil gets the heat before the garden does, and above every heater."),
-        new(
+            "Below the vents, so that the soil gets the heat before the garden does, and above every heater.")),
+        new(Thermostats, new(
             "Lower thermostat of the day-heat store",
             Written.Sentence($"{setC:0.#} °C"),
-            Written.Sentence($"Above the limit of {limitC:0.#} °C; the soil is hardly warmer, so that more only runs the fan.")),
-        new(
+            Written.Sentence($"Above the limit of {limitC:0.#} °C; the soil is hardly warmer, so that more only runs the fan."))),
+        new(Controller, new(
             "Difference controller of the day-heat store",
             Written.Sentence($"{startK:0.#} K on, {startK / 3:0.#} K off"),
-            "Between house and soil; with less, the fan takes more than it brings."),
-        new("Fall of the store's pipes", "1 to 2 cm a metre, to the header with the drain", "Water condenses in them and must not stand."),
+            "Between house and soil; with less, the fan takes more than it brings.")),
+        new(Pipe, new(
+            "Fall of the store's pipes", "1 to 2 cm a metre, to the header with the drain", "Water condenses in them and must not stand.")),
     ];
 
     public static IEnumerable<Caution> Cautions(bool isOnMains)

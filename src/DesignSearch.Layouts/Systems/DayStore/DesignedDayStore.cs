@@ -64,8 +64,8 @@ internal sealed class DesignedDayStore(EarthPipe pipe, StoreFan fan, PipeField l
 
     public override Installation Install(Installation plant) => plant.With(numbers);
 
-    public override IEnumerable<Setting> Settings(Scenario scenario) =>
-        DayStoreWords.Settings(
+    public override IEnumerable<Dial> Dials(Scenario scenario) =>
+        DayStoreWords.Dials(
             numbers.ChargeAboveC,
             numbers.SetPointC,
             scenario.Greenhouse.FrostLimitC,

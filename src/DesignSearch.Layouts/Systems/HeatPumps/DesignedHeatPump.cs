@@ -60,8 +60,8 @@ internal sealed class DesignedHeatPump(HeatPump pump, double wishC, HeatPumpNumb
 
     public override Installation Install(Installation plant) => plant.With(numbers);
 
-    public override IEnumerable<Setting> Settings(Scenario scenario) =>
-        HeatPumpWords.Settings(numbers.SetPointC, wishC, scenario.Greenhouse.FrostLimitC);
+    public override IEnumerable<Dial> Dials(Scenario scenario) =>
+        HeatPumpWords.Dials(numbers.SetPointC, wishC, scenario.Greenhouse.FrostLimitC);
 
     public override IEnumerable<Check> Checks(Conditions conditions)
     {

@@ -65,7 +65,7 @@ internal static class HeatPumpWords
         ? $"It works down to {leastC:0} °C outdoors; the coldest hour of the design winters has {lowestC:0.0} °C."
         : (FormattableString)$"It rests below {leastC:0} °C outdoors; the coldest hour has {lowestC:0.0} °C: something else must hold it.";
 
-    public static IEnumerable<Setting> Settings(double setC, double wishC, double limitC)
+    public static IEnumerable<Dial> Dials(double setC, double wishC, double limitC)
     {
         var reason = wishC < setC
             ? Written.Sentence($"""
@@ -73,11 +73,12 @@ internal static class HeatPumpWords
                 current for that is counted.
                 """)
             : Written.Sentence($"Above the limit of {limitC:0.#} °C; where the setting is called frost guard, choose it by name.");
-        yield return new("Heat pump's remote control", Written.Sentence($"{setC:0.#} °C, heating, fan automatic"), OneLine(reason));
         yield return new(
+            Purpose, new("Heat pump's remote control", Written.Sentence($"{setC:0.#} °C, heating, fan automatic"), OneLine(reason)));
+        yield return new(Purpose, new(
             "Heat pump after a power cut",
             "starts by itself",
-            "Pull the breaker once in autumn and see that it comes back with the same setting.");
+            "Pull the breaker once in autumn and see that it comes back with the same setting."));
     }
 
     public static IEnumerable<Caution> Cautions(RefrigerantClass refrigerant)

@@ -55,7 +55,12 @@ internal sealed class DesignedHeater(Heater heater, HeaterNumbers numbers, bool 
 
     public override Installation Install(Installation plant) => plant with { Heater = numbers };
 
-    public override IEnumerable<Setting> Settings(Scenario scenario) => [HeaterWords.Thermostat(numbers.SetPointC, scenario.Greenhouse.FrostLimitC)];
+    public override IEnumerable<Dial> Dials(Scenario scenario) =>
+    [
+        new(
+            heater.HasThermostat ? HeaterWords.Heater : HeaterWords.ThermostatPart,
+            HeaterWords.Thermostat(numbers.SetPointC, scenario.Greenhouse.FrostLimitC)),
+    ];
 
     // The season holds a set point evenly; a real thermostat swings about it. One set below the limit anyhow shows its frost itself.
     public override IEnumerable<Check> Checks(Conditions conditions)

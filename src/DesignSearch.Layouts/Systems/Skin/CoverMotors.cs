@@ -15,6 +15,9 @@ internal sealed record CoverMotors(SmallPart Motor, IReadOnlyList<int> PerFace, 
     // What a motor draws whose row does not say (own choice): little, so that its row gets the figure.
     private const double UnstatedM2 = 1;
 
+    // Opened and closed once a day, six minutes each (common practice, no source).
+    private const double DrawingH = 0.2;
+
     /// <summary>How many motors.</summary>
     public int Count => PerFace.Sum();
 
@@ -34,6 +37,7 @@ internal sealed record CoverMotors(SmallPart Motor, IReadOnlyList<int> PerFace, 
                     yield return new(device, Motor.Volts, Motor.Watts, CableM, SkinWords.MotorSwitch, SkinWords.MotorStops)
                     {
                         StartA = StartA,
+                        HoursADay = DrawingH,
                     };
                 }
             }

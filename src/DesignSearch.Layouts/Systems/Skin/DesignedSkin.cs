@@ -23,12 +23,12 @@ internal sealed class DesignedSkin(Skin skin, Greenhouse house, CoverMotors? mot
 
     public override Installation Install(Installation plant) => plant with { House = skin.On(plant.House, house) };
 
-    public override IEnumerable<Setting> Settings(Scenario scenario)
+    public override IEnumerable<Dial> Dials(Scenario scenario)
     {
         if (skin.NightCover is { } cover)
-            yield return SkinWords.NightCoverSetting(cover.IsAutomatic);
+            yield return new(SkinWords.NightCover, SkinWords.NightCoverSetting(cover.IsAutomatic));
         if (skin.PerimeterBoard is { } edge)
-            yield return SkinWords.Trench(edge.DepthM, edge.ThicknessMm);
+            yield return new(SkinWords.PerimeterBoard, SkinWords.Trench(edge.DepthM, edge.ThicknessMm));
     }
 
     public override void List(Needs needs)

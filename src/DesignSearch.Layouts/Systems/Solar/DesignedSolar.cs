@@ -110,7 +110,7 @@ public sealed class DesignedSolar(SolarLoop loop) : DesignedSystem
     }
 
     /// <inheritdoc/>
-    public override IEnumerable<Setting> Settings(Scenario scenario)
+    public override IEnumerable<Dial> Dials(Scenario scenario)
     {
         ArgumentNullException.ThrowIfNull(scenario);
         return SolarSettings.Of(loop, scenario);

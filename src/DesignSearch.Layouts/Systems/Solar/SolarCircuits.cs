@@ -9,17 +9,21 @@ internal static class SolarCircuits
     // From the box to what stands beside the tank (common practice, no source).
     public const double NearM = 3;
 
+    // Out and back between stops that lie at most half a turn apart.
+    private const double WholeTurnDeg = 360;
+    private const double SecondsPerHour = 3600;
+
     public static IReadOnlyList<Circuit> Of(SolarLoop solar)
     {
         var circuits = new List<Circuit>(5 + solar.Frames);
-        Add(circuits, SolarDevices.Pump, solar.Pump.Volts, solar.Pump.Watts, SolarDevices.Controller, isPump: true);
+        Add(circuits, SolarDevices.Pump, solar.Pump.Volts, solar.Pump.Watts, SolarDevices.Controller, true, RunTime.Daylight);
         if (solar.ReleasePump is { } pump)
-            Add(circuits, SolarDevices.ReleasePump, pump.Volts, pump.Watts, SolarDevices.Thermostat, isPump: true);
+            Add(circuits, SolarDevices.ReleasePump, pump.Volts, pump.Watts, SolarDevices.Thermostat, true);
         var (release, protection) = (solar.Release, solar.Protection);
         Add(circuits, SolarDevices.Fan, release.Volts, release.FanWatts * solar.ReleasePieces, SolarDevices.FanSwitch(solar.IsRelayed));
         var relayed = solar.StaysFull ? protection.Volts != solar.ControllerVolts : protection.Volts >= SupplyPlan.MainsVolts;
         var by = SolarDevices.ProtectionSwitch(solar.StaysFull, relayed);
-        Add(circuits, SolarDevices.Protection(solar.StaysFull), protection.Volts, protection.Watts, by);
+        Add(circuits, SolarDevices.Protection(solar.StaysFull), protection.Volts, protection.Watts, by, false, RunTime.Daylight);
         if (solar.Drive is { } drive)
             AddDrives(circuits, solar, drive);
         return circuits;
@@ -39,14 +43,18 @@ internal static class SolarCircuits
             circuits.Add(new(device, drive.Volts, watts, solar.PipeRunM + NearM, by, SolarDevices.DriveStops(solar.StopsCutCoils))
             {
                 StartA = SolarContacts.StartA(drive) + ((watts - drive.Watts) / drive.Volts),
+                HoursADay = WholeTurnDeg / drive.SpeedDegPerS / SecondsPerHour,
             });
         }
     }
 
     // What has no voltage or draws nothing is no circuit: a release without a fan, a drain-back without valves.
-    private static void Add(List<Circuit> circuits, string device, double volts, double watts, string by, bool isPump = false)
+    private static void Add(
+        List<Circuit> circuits, string device, double volts, double watts, string by, bool isPump = false, RunTime runs = RunTime.Always)
     {
-        if (volts > 0 && watts > 0)
-            circuits.Add(isPump ? Circuit.OfPump(device, volts, watts, NearM, by) : new(device, volts, watts, NearM, by, ""));
+        if (volts <= 0 || watts <= 0)
+            return;
+        var circuit = isPump ? Circuit.OfPump(device, volts, watts, NearM, by) : new(device, volts, watts, NearM, by, "");
+        circuits.Add(circuit with { Runs = runs });
     }
 }

@@ -50,7 +50,8 @@ internal static class SolarListing
         needs.Small(SmallPartRole.Fittings, solar.Count, SolarPurposes.CollectorFittings, [solar.Heat.AtCollector]);
     }
 
-    private static Purpose MountPurpose(SolarLoop solar) => solar.Turns ? SolarPurposes.TurningMount : solar.Mount.Founding switch
+    /// <summary>What its mount is listed for.</summary>
+    public static Purpose MountPurpose(SolarLoop solar) => solar.Turns ? SolarPurposes.TurningMount : solar.Mount.Founding switch
     {
         Founding.Wall => SolarPurposes.WallMount,
         Founding.Ballast => SolarPurposes.BallastMount,

@@ -29,7 +29,7 @@ internal static class SolarScheme
         sketch.Add(
             field,
             SolarPurposes.Ballast, SolarPurposes.WallBolt, SolarPurposes.Stops, SolarPurposes.HandBolt, SolarPurposes.ShaftSeal);
-        sketch.Add(field, SolarPurposes.Grease);
+        sketch.Add(field, SolarPurposes.WallMount, SolarPurposes.BallastMount, SolarPurposes.Grease);
         sketch.PutOn(field, Vent, SolarPurposes.AirVent, SolarSchemeWords.AirVent, Symbol.Vent, Spot.Outdoors);
         if (turns)
             Turning(solar, field, sketch);

@@ -8,68 +8,77 @@ namespace DesignSearch.Layouts.Systems.Solar;
 /// <summary>What to dial in on a finished solar plant.</summary>
 internal static class SolarSettings
 {
-    public static IEnumerable<Setting> Of(SolarLoop solar, Scenario scenario)
+    public static IEnumerable<Dial> Of(SolarLoop solar, Scenario scenario)
     {
-        var (dials, turning) = (solar.Dials, solar.Mount.Turning);
-        yield return SolarSettingWords.Tilt(dials.TiltDeg);
-        yield return SolarSettingWords.Direction(dials.AzimuthDeg);
-        if (solar.Stand.IsCast)
-            yield return SolarSettingWords.Footing(solar.Stand, solar.Mount.Founding == Founding.Post);
-        if (solar.Drive is not null)
-            yield return SolarSettingWords.LimitSwitches(dials.LimitDeg);
-        if (solar.Turns)
-            yield return SolarSettingWords.Stops(dials.LimitDeg);
+        foreach (var dial in OfFrame(solar, scenario))
+            yield return dial;
+        foreach (var dial in OfLoop(solar))
+            yield return dial;
+        yield return new(SolarPurposes.Thermostat, SolarSettingWords.Thermostat(solar.Dials.ReleaseSetC, scenario.Greenhouse.FrostLimitC));
+        yield return new(SolarPurposes.Thermostat, SolarSettingWords.Band(solar.Dials.ReleaseBandK));
+        if (solar.Fluid is { } fluid)
+            yield return new(SolarPurposes.Antifreeze, SolarSettingWords.Antifreeze(fluid.GlycolPercent, solar.ProtectsToC));
+        if (!solar.StaysFull)
+            yield return new(SolarPurposes.Protection, SolarSettingWords.RunsEmpty(solar.IsDrainedByValves));
+        yield return new(SolarPurposes.Collector, SolarSettingWords.Summer);
+    }
+
+    private static IEnumerable<Dial> OfFrame(SolarLoop solar, Scenario scenario)
+    {
+        var (dials, turning, mount) = (solar.Dials, solar.Mount.Turning, SolarListing.MountPurpose(solar));
+        yield return new(mount, SolarSettingWords.Tilt(dials.TiltDeg));
+        yield return new(mount, SolarSettingWords.Direction(dials.AzimuthDeg));
+        yield return new(SolarPurposes.Footing, SolarSettingWords.Footing(solar.Stand, solar.Mount.Founding == Founding.Post));
+        yield return new(SolarPurposes.LimitSwitch, SolarSettingWords.LimitSwitches(dials.LimitDeg));
+        yield return new(SolarPurposes.Stops, SolarSettingWords.Stops(dials.LimitDeg));
         if (turning == TurningKind.TwoPosition)
-            yield return Swing(solar, scenario);
-        if (solar.Drive is not null && turning != TurningKind.TwoPosition)
-            yield return SolarSettingWords.SunClock;
-        if (solar.Drive is not null)
-            yield return SolarSettingWords.FrameLight;
+            yield return Swing(solar, scenario, mount);
+        yield return new(SolarPurposes.SunClock, SolarSettingWords.SunClock);
+        yield return new(SolarPurposes.LightSensor, SolarSettingWords.FrameLight);
         if (solar.Turns)
-            yield return SolarSettingWords.Gale(scenario.Site.WorkingWindMPerS, !solar.IsTurnedByHand, solar.Stand.SpringBolt is not null);
-        yield return SolarSettingWords.PumpStarts(dials.StartDifferenceK);
-        yield return SolarSettingWords.PumpStops(dials.StopDifferenceK);
-        yield return SolarSettingWords.LockOut(solar.Heat);
-        yield return SolarSettingWords.Flow(solar.Flow.KgPerS);
-        if (LostK(solar) is { } lost)
-            yield return SolarSettingWords.WarmPipe(lost);
-        yield return SolarSettingWords.Fill(solar);
-        yield return SolarSettingWords.Ceiling(solar.Heat.CeilingC);
-        yield return SolarSettingWords.CutOut(solar.Heat.CutOutC);
-        if (solar.ClosedLoop is { } loop)
-            yield return SolarSettingWords.Vessel("loop", loop);
-        if (solar.ClosedTank is { } tank)
-            yield return SolarSettingWords.Vessel("tank", tank);
-        if (solar.VesselAboveTankM > 0)
-            yield return SolarSettingWords.DrainVessel(solar.VesselAboveTankM);
-        if (solar.IsDrainedByValves)
         {
-            yield return SolarSettingWords.ValveRelay;
-            yield return SolarSettingWords.ValveLight;
-            if (!solar.Tank.IsClosed)
-                yield return SolarSettingWords.MakeUp;
+            var gale = SolarSettingWords.Gale(scenario.Site.WorkingWindMPerS, !solar.IsTurnedByHand, solar.Stand.SpringBolt is not null);
+            yield return new(solar.Stand.SpringBolt is null ? SolarPurposes.HandBolt : SolarPurposes.SpringBolt, gale);
         }
 
-        yield return SolarSettingWords.Thermostat(dials.ReleaseSetC, scenario.Greenhouse.FrostLimitC);
-        yield return SolarSettingWords.Band(dials.ReleaseBandK);
-        if (turning == TurningKind.Stepped && solar.Drive is not null)
-            yield return SolarSettingWords.Steps(dials.Steps);
-        if (solar.Drive is not null && solar.Frames > 1)
-            yield return SolarSettingWords.DriveOrder;
-        if (solar.Fluid is { } fluid)
-            yield return SolarSettingWords.Antifreeze(fluid.GlycolPercent, solar.ProtectsToC);
-        if (!solar.StaysFull)
-            yield return SolarSettingWords.RunsEmpty(solar.IsDrainedByValves);
-        yield return SolarSettingWords.Summer;
+        if (turning == TurningKind.Stepped)
+            yield return new(SolarPurposes.SunClock, SolarSettingWords.Steps(dials.Steps));
+        if (solar.Frames > 1)
+            yield return new(SolarPurposes.Interlock, SolarSettingWords.DriveOrder);
+    }
+
+    private static IEnumerable<Dial> OfLoop(SolarLoop solar)
+    {
+        var (dials, heat) = (solar.Dials, solar.Heat);
+        yield return new(SolarPurposes.Controller, SolarSettingWords.PumpStarts(dials.StartDifferenceK));
+        yield return new(SolarPurposes.Controller, SolarSettingWords.PumpStops(dials.StopDifferenceK));
+        yield return new(SolarPurposes.Controller, SolarSettingWords.LockOut(heat));
+        yield return new(SolarPurposes.Throttle, SolarSettingWords.Flow(solar.Flow.KgPerS));
+        if (LostK(solar) is { } lost)
+            yield return new(SolarPurposes.LongPipe, SolarSettingWords.WarmPipe(lost));
+        yield return new(SolarPurposes.Protection, SolarSettingWords.Fill(solar));
+        yield return new(SolarPurposes.TankSensors, SolarSettingWords.Ceiling(heat.CeilingC));
+        yield return new(SolarPurposes.TankCutOut, SolarSettingWords.CutOut(heat.CutOutC));
+        if (solar.ClosedLoop is { } loop)
+            yield return new(SolarPurposes.LoopVessel, SolarSettingWords.Vessel("loop", loop));
+        if (solar.ClosedTank is { } tank)
+            yield return new(SolarPurposes.TankVessel, SolarSettingWords.Vessel("tank", tank));
+        if (solar.VesselAboveTankM > 0)
+            yield return new(SolarPurposes.Protection, SolarSettingWords.DrainVessel(solar.VesselAboveTankM));
+        yield return new(SolarPurposes.ValveRelay, SolarSettingWords.ValveRelay);
+        yield return new(SolarPurposes.ValveLight, SolarSettingWords.ValveLight);
+        yield return new(SolarPurposes.MakeUp, SolarSettingWords.MakeUp);
     }
 
     // By hours from dawn where a part on the list can count them or a person may; else by the clock, month by month.
-    private static Setting Swing(SolarLoop solar, Scenario scenario)
+    private static Dial Swing(SolarLoop solar, Scenario scenario, Purpose mount)
     {
         if (solar.Drive is not null && solar.HasDelayRelay)
-            return SolarSettingWords.Delay(solar.Dials.SwitchHours);
+            return new(SolarPurposes.DelayRelay, SolarSettingWords.Delay(solar.Dials.SwitchHours));
         var times = SwingTimes.Of(scenario.Place, scenario.Season, solar.Dials.SwitchHours);
-        return solar.Drive is null ? SolarSettingWords.ByHand(times) : SolarSettingWords.Timer(times);
+        return solar.Drive is null
+            ? new(mount, SolarSettingWords.ByHand(times))
+            : new(SolarPurposes.Timer, SolarSettingWords.Timer(times));
     }
 
     // What the warm pipe should lose on the day that the words tell of; null where there is no pipe to feel or no flow.

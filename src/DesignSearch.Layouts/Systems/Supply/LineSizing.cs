@@ -16,26 +16,39 @@ internal static class LineSizing
     /// <param name="key">All on which the supply depends.</param>
     /// <param name="volts">The voltage [V].</param>
     /// <param name="circuits">Its devices, one or more.</param>
+    /// <param name="spot">Where its supply stands.</param>
     /// <param name="needs">The list.</param>
-    public static LowLine Of(SupplyKey key, double volts, IReadOnlyList<Circuit> circuits, Needs needs)
+    public static LowLine Of(SupplyKey key, double volts, IReadOnlyList<Circuit> circuits, SupplySpot spot, Needs needs)
     {
-        var (shelf, atHouse) = (SupplyShelf.Of(needs.Shelf), key.MainsInHouse);
-        var bare = new LowLine(volts, atHouse ? SupplySizing.ShortCableM : key.MainsCableM, circuits);
+        var shelf = SupplyShelf.Of(needs.Shelf);
+        var bare = new LowLine(volts, spot == SupplySpot.Dwelling ? key.MainsCableM : SupplySizing.ShortCableM, circuits);
         var wanted = Math.Max(bare.Watts * SpareLoad, bare.StartA * volts);
         var isAsked = key.SupplyW > 0;
-        var supply = shelf.Supply(volts, isAsked ? key.SupplyW : wanted - Tiny);
-        needs.Pick(supply, SupplyWords.WantedSupply(volts, isAsked ? key.SupplyW : wanted), 1, SupplyPurposes.Supply(volts, atHouse));
-        needs.Small(SmallPartRole.SupplyBox, 1, SupplyPurposes.SupplyBox(volts, atHouse), [SupplySizing.UnderGlass]);
-        var line = CableChooser.Choose(bare with { Supply = supply }, key.CableMm2, shelf.LowCables);
-        ListCables(line, atHouse, needs);
+        var supply = shelf.Supply(volts, isAsked ? key.SupplyW : wanted - Tiny, spot == SupplySpot.Battery);
+        needs.Pick(supply, SupplyWords.WantedSupply(volts, isAsked ? key.SupplyW : wanted), 1, SupplyPurposes.Supply(volts, spot));
+        return Wired(bare with { Supply = supply }, key, spot, needs);
+    }
+
+    /// <summary>The same of the voltage that the battery gives by itself.</summary>
+    /// <param name="key">All on which the supply depends.</param>
+    /// <param name="circuits">Its devices, one or more.</param>
+    /// <param name="needs">The list.</param>
+    public static LowLine OfBattery(SupplyKey key, IReadOnlyList<Circuit> circuits, Needs needs) => Wired(
+        new LowLine(SupplyPlan.ControlVolts, SupplySizing.ShortCableM, circuits) { IsBatterys = true }, key, SupplySpot.Battery, needs);
+
+    private static LowLine Wired(LowLine bare, SupplyKey key, SupplySpot spot, Needs needs)
+    {
+        needs.Small(SmallPartRole.SupplyBox, 1, SupplyPurposes.SupplyBox(bare.Volts, spot), [SupplySizing.UnderGlass]);
+        var line = CableChooser.Choose(bare, key.CableMm2, SupplyShelf.Of(needs.Shelf).LowCables);
+        ListCables(line, spot, needs);
         ListFuses(line, needs);
         return line;
     }
 
-    private static void ListCables(LowLine line, bool atHouse, Needs needs)
+    private static void ListCables(LowLine line, SupplySpot spot, Needs needs)
     {
         var main = Duty.Current(PlantState.Running, line.MainFuseA);
-        needs.Pick(line.Feeder, SupplyWords.WantedFeeder(line), line.FeederM * NeededPart.Cuts, SupplyPurposes.Feeder(atHouse), main);
+        needs.Pick(line.Feeder, SupplyWords.WantedFeeder(line), line.FeederM * NeededPart.Cuts, SupplyPurposes.Feeder(spot), main);
         foreach (var c in line.Circuits)
         {
             if (c.CableM <= 0)

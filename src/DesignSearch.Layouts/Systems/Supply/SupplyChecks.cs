@@ -2,6 +2,7 @@ using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Layouts.Design.Wiring;
+using DesignSearch.Layouts.Systems.Supply.OffGrid;
 using DesignSearch.Parts.Electrics;
 using DesignSearch.Parts.Small;
 
@@ -27,18 +28,24 @@ internal static class SupplyChecks
     public static List<Check> Of(SupplyPlan plan, IReadOnlyList<NeededPart> parts, SiteLimits site)
     {
         var checks = new List<Check>(SupplyRules.All.Count);
+        if (site.HasNoMains)
+            checks.AddRange(OffGridChecks.Of(plan));
         if (plan.Lines.Count > 0)
         {
             // Of several low voltages the tightest is told.
             checks.Add(Worst(SupplyRules.CableDrop, plan, DropShare, SupplyCheckWords.Drop));
             checks.Add(Worst(SupplyRules.StartDrop, plan, StartDropShare, SupplyCheckWords.StartDrop));
             checks.Add(Worst(SupplyRules.CableFuse, plan, LoadShare, SupplyCheckWords.Fuse));
-            checks.Add(Worst(SupplyRules.SupplyPower, plan, l => l.Watts / l.Supply?.Watts, SupplyCheckWords.Power));
-            checks.Add(Worst(SupplyRules.StartCurrent, plan, l => l.StartA * l.Volts / l.Supply?.Watts, SupplyCheckWords.StartCurrent));
+            if (plan.Lines.Any(l => !l.IsBatterys))
+            {
+                checks.Add(Worst(SupplyRules.SupplyPower, plan, l => l.Watts / l.Supply?.Watts, SupplyCheckWords.Power));
+                checks.Add(Worst(SupplyRules.StartCurrent, plan, l => l.StartA * l.Volts / l.Supply?.Watts, SupplyCheckWords.StartCurrent));
+            }
+
             checks.Add(Apart(plan, parts));
         }
 
-        if (site.MainsLimitA is { } limit)
+        if (!site.HasNoMains && site.MainsLimitA is { } limit)
         {
             var words = SupplyCheckWords.Mains(plan.DwellingA, plan.DwellingStartA, limit);
             checks.Add(SupplyRules.MainsCurrent.Found(plan.DwellingStartA <= limit, 1 - (plan.DwellingStartA / limit), words));

@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Design.Wiring;
+using DesignSearch.Layouts.Systems.Supply.OffGrid;
 using DesignSearch.Parts.Small;
 
 namespace DesignSearch.Layouts.Systems.Supply;
@@ -22,12 +23,15 @@ internal sealed record SupplyKey(
     SmallPart? ControlBox,
     IReadOnlyList<Circuit> Circuits)
 {
+    /// <summary>What a panel and a battery are sized by; null where there are mains.</summary>
+    public OffGridSite? OffGrid { get; init; }
+
     /// <inheritdoc/>
     public bool Equals(SupplyKey? other) =>
         other is not null
         && (MainsInHouse, MainsAtGreenhouse, MainsCableM, MainsLoopOhm)
             == (other.MainsInHouse, other.MainsAtGreenhouse, other.MainsCableM, other.MainsLoopOhm)
-        && (SupplyW, CableMm2, ControlBox?.Id) == (other.SupplyW, other.CableMm2, other.ControlBox?.Id)
+        && (SupplyW, CableMm2, ControlBox?.Id, OffGrid) == (other.SupplyW, other.CableMm2, other.ControlBox?.Id, other.OffGrid)
         && HasCircuitsOf(other);
 
     /// <inheritdoc/>

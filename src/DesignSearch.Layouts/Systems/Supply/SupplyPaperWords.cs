@@ -1,5 +1,6 @@
 using DesignSearch.Layouts.Design.Papers;
 using DesignSearch.Layouts.Design.Wiring;
+using DesignSearch.Layouts.Systems.Supply.OffGrid;
 using DesignSearch.Layouts.Words;
 using DesignSearch.Parts.Electrics;
 using P = DesignSearch.Layouts.Systems.Supply.SupplyPurposes;
@@ -32,7 +33,8 @@ internal static class SupplyPaperWords
     [
         .. plan.MainsCircuits.Count > 0 ? Mains(plan, ground) : [],
         .. plan.Lines.Count > 0 ? Insulated(plan, ground) : [],
-        .. plan.Lines.SelectMany(l => Low(l, plan.MainsCircuits.Count > 0, ground)),
+        .. plan.Battery is { } battery ? OffGridPaperWords.Steps(battery, ground) : [],
+        .. plan.Lines.SelectMany(l => Low(l, SpotOf(plan), ground)),
     ];
 
     public static IEnumerable<EnquiryFact> Enquiry(SupplyPlan plan, PaperGround ground)
@@ -107,12 +109,12 @@ internal static class SupplyPaperWords
     }
 
     private static IEnumerable<CommissioningStep> Insulated(SupplyPlan plan, PaperGround ground) => ground.Try(
-        P.Feeder(plan.MainsCircuits.Count > 0),
+        P.Feeder(SpotOf(plan)),
         Written.Sentence($"dead, controls and electronics unplugged: insulation of all low voltage at {LowTestV:0} V d.c., to earth too"),
         Written.Sentence($"at least {LowMegOhm:0.0} MΩ"),
         MegOhm);
 
-    private static IEnumerable<CommissioningStep> Low(LowLine line, bool atHouse, PaperGround ground)
+    private static IEnumerable<CommissioningStep> Low(LowLine line, SupplySpot spot, PaperGround ground)
     {
         var least = line.Volts * (1 - CableDrop.UsualLimit);
         return
@@ -121,11 +123,14 @@ internal static class SupplyPaperWords
                 P.MainFuse(line.Volts, line.MainFuseA), "read what is printed on it and on the fuses in the control box",
                 Written.Sentence($"{P.Mark(line.MainFuseA)} behind the supply of {line.Volts:0} V; {Fuses(line)}")),
             .. ground.Try(
-                P.Supply(line.Volts, atHouse), "with everything running, measure at the supply and at the farthest device",
+                P.Supply(line.Volts, spot), "with everything running, measure at the supply and at the farthest device",
                 Written.Sentence(
                     $"at least {least:0.0} V there; {line.Volts * (1 - line.WorstDrop):0.0} V is reckoned"), Volt),
         ];
     }
+
+    private static SupplySpot SpotOf(SupplyPlan plan) =>
+        plan.Battery is not null ? SupplySpot.Battery : plan.MainsCircuits.Count > 0 ? SupplySpot.MainsBox : SupplySpot.Dwelling;
 
     private static string Fuses(LowLine line)
     {

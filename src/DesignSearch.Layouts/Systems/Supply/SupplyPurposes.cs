@@ -44,10 +44,10 @@ internal static class SupplyPurposes
 
     public static Purpose Socket(string device) => new(System, $"The {device} is plugged in here; licensed work.", "beside the mains box");
 
-    public static Purpose SupplyBox(double volts, bool atHouse) => new(
+    public static Purpose SupplyBox(double volts, SupplySpot spot) => new(
         System,
         Written.Sentence($"Keeps water and hands off the supply of {volts:0} V; marked with its voltage."),
-        WhereSupply(atHouse));
+        WhereSupply(spot));
 
     public static Purpose MainFuse(double volts, double amperes) => new(
         System,
@@ -97,15 +97,15 @@ internal static class SupplyPurposes
         $"Joins the {device} to the mains box, 5 % for cuts included; licensed work.",
         "inside the greenhouse, apart from the low voltage");
 
-    public static Purpose Supply(double volts, bool atHouse) => new(
+    public static Purpose Supply(double volts, SupplySpot spot) => new(
         System,
         Written.Sentence($"Makes the safe {volts:0} V for pumps, valves and drive; strong enough while a drive starts."),
-        WhereSupply(atHouse));
+        WhereSupply(spot));
 
-    public static Purpose Feeder(bool atHouse) => new(
+    public static Purpose Feeder(SupplySpot spot) => new(
         System,
         "Brings the low voltage without losing more than a twentieth of it, 5 % for cuts included.",
-        atHouse ? "inside the greenhouse" : "from the dwelling to the greenhouse, in a duct apart from any mains");
+        spot != SupplySpot.Dwelling ? "inside the greenhouse" : "from the dwelling to the greenhouse, in a duct apart from any mains");
 
     public static Purpose LowBranch(string device, double volts) => new(
         System,
@@ -124,6 +124,10 @@ internal static class SupplyPurposes
         ? "where the mains already is, at the beginning of the new cable"
         : "in the dwelling's board, at the beginning of the cable";
 
-    private static string WhereSupply(bool atHouse) =>
-        atHouse ? "in a box of its own beside the mains box" : "in the dwelling, beside the fuse board";
+    private static string WhereSupply(SupplySpot spot) => spot switch
+    {
+        SupplySpot.Dwelling => "in the dwelling, beside the fuse board",
+        SupplySpot.MainsBox => "in a box of its own beside the mains box",
+        _ => "in a box of its own beside the battery",
+    };
 }

@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Design.Checks;
+using DesignSearch.Layouts.Systems.Supply.OffGrid;
 
 namespace DesignSearch.Layouts.Systems.Supply;
 
@@ -50,6 +51,6 @@ public static class SupplyRules
     /// <summary>All of them, in the order in which a search counts them.</summary>
     public static IReadOnlyList<CheckRule> All { get; } =
     [
-        CableDrop, CableFuse, SupplyPower, StartCurrent, StartDrop, MainsCurrent, VoltagesApart, LoopImpedance,
+        CableDrop, CableFuse, SupplyPower, StartCurrent, StartDrop, MainsCurrent, VoltagesApart, LoopImpedance, .. OffGridRules.All,
     ];
 }

@@ -1,6 +1,7 @@
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design.Wiring;
+using DesignSearch.Layouts.Systems.Supply.OffGrid;
 
 namespace DesignSearch.Layouts.Systems.Supply;
 
@@ -9,7 +10,9 @@ internal static class SupplyScheme
 {
     public static void Draw(SupplyPlan plan, SchemeSketch sketch)
     {
-        var board = sketch.There(SupplySchemeWords.Board, Spot.Dwelling, Terminal.Feeds);
+        // Without mains the battery takes the place of the dwelling's board.
+        var board = plan.DwellingA > 0 ? sketch.There(SupplySchemeWords.Board, Spot.Dwelling, Terminal.Feeds)
+            : plan.Battery is { } battery ? OffGridScheme.Draw(battery, sketch) : null;
         var box = plan.MainsCircuits.Count > 0 ? MainsBox(plan, board, sketch) : null;
         var control = sketch.Put(
             SupplyPurposes.ControlBox,
@@ -21,12 +24,12 @@ internal static class SupplyScheme
         foreach (var signal in plan.Signals)
             sketch.Add(control ?? box, SupplyPurposes.Signal(signal));
         foreach (var line in plan.Lines)
-            Line(line, box, board, control, sketch);
+            Line(line, SpotOf(plan), board, control, sketch);
         foreach (var circuit in plan.MainsCircuits)
             Feed(box, circuit, SupplyPurposes.MainsBranch(circuit.Device), sketch);
     }
 
-    private static Component? MainsBox(SupplyPlan plan, Component board, SchemeSketch sketch)
+    private static Component? MainsBox(SupplyPlan plan, Component? board, SchemeSketch sketch)
     {
         var box = sketch.Put(SupplyPurposes.MainsBox, SupplySchemeWords.MainsBox, Symbol.Plain, Spot.House, Terminal.Power, Terminal.Feeds);
         sketch.Add(box, SupplyPurposes.MainsBoxGland, SupplyPurposes.Isolator, SupplyPurposes.EarthRod);
@@ -57,20 +60,22 @@ internal static class SupplyScheme
             sketch.Add(box, SupplyPurposes.MainsBranch(circuit.Device));
     }
 
-    private static void Line(LowLine line, Component? box, Component board, Component? control, SchemeSketch sketch)
+    private static SupplySpot SpotOf(SupplyPlan plan) => plan.MainsCircuits.Count > 0 ? SupplySpot.MainsBox
+        : plan.DwellingA > 0 ? SupplySpot.Dwelling : SupplySpot.Battery;
+
+    private static void Line(LowLine line, SupplySpot spot, Component? source, Component? control, SchemeSketch sketch)
     {
-        var atHouse = box is not null;
-        var supply = sketch.PutOne(
-            SupplyPurposes.Supply(line.Volts, atHouse),
+        var supply = line.IsBatterys ? source : sketch.PutOne(
+            SupplyPurposes.Supply(line.Volts, spot),
             line.Supply,
             SupplyWords.SupplyOf(line.Volts),
             Symbol.Plain,
-            atHouse ? Spot.House : Spot.Dwelling, Terminal.Power, Terminal.Feeds);
-        sketch.Add(supply, SupplyPurposes.SupplyBox(line.Volts, atHouse), SupplyPurposes.MainFuse(line.Volts, line.MainFuseA));
+            spot == SupplySpot.Dwelling ? Spot.Dwelling : Spot.House, Terminal.Power, Terminal.Feeds);
+        sketch.Add(supply, SupplyPurposes.SupplyBox(line.Volts, spot), SupplyPurposes.MainFuse(line.Volts, line.MainFuseA));
         sketch.Add(control, SupplyPurposes.Fuse(SupplyWords.Controls, line.ControlsFuseA));
-        if (!atHouse)
-            sketch.Join(board, Terminal.Feeds, supply, Terminal.Power);
-        sketch.Join(supply, Terminal.Feeds, control, Into(line), line.FeederM, SupplyPurposes.Feeder(atHouse), SupplyPurposes.LowConduit);
+        if (spot == SupplySpot.Dwelling)
+            sketch.Join(source, Terminal.Feeds, supply, Terminal.Power);
+        sketch.Join(supply, Terminal.Feeds, control, Into(line), line.FeederM, SupplyPurposes.Feeder(spot), SupplyPurposes.LowConduit);
         foreach (var circuit in line.Circuits)
             sketch.Add(control, SupplyPurposes.Fuse(circuit.Device, line.FuseBefore(circuit)));
         foreach (var circuit in line.Circuits.Where(c => c.IsControl))

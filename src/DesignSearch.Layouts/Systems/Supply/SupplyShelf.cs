@@ -26,7 +26,7 @@ internal sealed class SupplyShelf
 
     private SupplyShelf(PartShelf shelf)
     {
-        supplies = [.. shelf.Of<PowerSupply>().Where(s => !s.IsBattery)];
+        supplies = [.. shelf.Of<PowerSupply>()];
         breakers = [.. shelf.Small(SmallPartRole.CircuitBreaker).OrderBy(p => p.RatedA)];
         PricedCable[] outdoor =
         [
@@ -48,14 +48,15 @@ internal sealed class SupplyShelf
     /// <param name="plan">Works them out.</param>
     public PlannedSupply Plan(SupplyKey key, Func<SupplyKey, PlannedSupply> plan) => plans.Of(key, plan);
 
-    /// <summary>The cheapest supply on the mains that gives a voltage and enough power; null where none does.</summary>
+    /// <summary>The cheapest supply that gives a voltage and enough power; null where none does.</summary>
     /// <param name="volts">The voltage [V].</param>
     /// <param name="leastW">The power [W].</param>
-    public PowerSupply? Supply(double volts, double leastW)
+    /// <param name="onBattery">Fed by a battery; else by the mains.</param>
+    public PowerSupply? Supply(double volts, double leastW, bool onBattery)
     {
         foreach (var supply in supplies)
         {
-            if (supply.Volts == volts && supply.Watts >= leastW)
+            if (supply.IsOnBattery == onBattery && supply.Volts == volts && supply.Watts >= leastW)
                 return supply;
         }
 

@@ -25,7 +25,8 @@ internal static class SupplySizing
         var mains = key.Circuits.Where(c => c.Volts >= SupplyPlan.MainsVolts);
         var low = key.Circuits.Where(c => c.Volts is > 0 and < SupplyPlan.MainsVolts).ToList();
         List<Circuit> signals = [.. key.Circuits.Where(c => c.Volts == 0).Select(c => Signal(c, needs))];
-        var lines = low.GroupBy(c => c.Volts).OrderBy(g => g.Key).Select(g => LineSizing.Of(key, g.Key, [.. g], needs)).ToList();
+        var spot = key.MainsInHouse ? SupplySpot.MainsBox : SupplySpot.Dwelling;
+        var lines = low.GroupBy(c => c.Volts).OrderBy(g => g.Key).Select(g => LineSizing.Of(key, g.Key, [.. g], spot, needs)).ToList();
         if (lines.Count > 0)
             ListBox(key, lines, [.. low, .. signals], needs);
         List<Circuit> onMains = [.. mains, .. lines.Select(Input)];
@@ -59,7 +60,8 @@ internal static class SupplySizing
         };
     }
 
-    private static void ListBox(SupplyKey key, List<LowLine> lines, List<Circuit> entering, Needs needs)
+    /// <summary>Lists the box of the controls with what leads cables into it.</summary>
+    public static void ListBox(SupplyKey key, IReadOnlyList<LowLine> lines, IReadOnlyList<Circuit> entering, Needs needs)
     {
         if (!key.MainsInHouse)
             needs.Small(SmallPartRole.Conduit, lines.Max(l => l.FeederM), SupplyPurposes.LowConduit);
@@ -75,7 +77,8 @@ internal static class SupplySizing
         needs.Small(SmallPartRole.Terminals, Math.Ceiling(cores / TerminalsOfStrip), SupplyPurposes.Terminals);
     }
 
-    private static Circuit Signal(Circuit signal, Needs needs)
+    /// <summary>A switch or sensor with its cable, which is listed.</summary>
+    public static Circuit Signal(Circuit signal, Needs needs)
     {
         if (signal.CableM <= 0)
             return signal;

@@ -2,8 +2,10 @@ using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Design.Wiring;
+using DesignSearch.Layouts.Systems.Supply.OffGrid;
 using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Electrics;
+using DesignSearch.Parts.OffGrid;
 
 namespace DesignSearch.Layouts.Systems.Supply;
 
@@ -11,7 +13,11 @@ namespace DesignSearch.Layouts.Systems.Supply;
 public sealed class SupplySystem : PlantSystem, ISupplier
 {
     /// <inheritdoc/>
-    public override IReadOnlyList<PartKind> Kinds { get; } = [Cable.Definition, PowerSupply.Definition];
+    public override IReadOnlyList<PartKind> Kinds { get; } =
+    [
+        Cable.Definition, PowerSupply.Definition, SunPanel.Definition, PanelBracket.Definition, ChargeController.Definition,
+        Battery.Definition, BatteryFuse.Definition,
+    ];
 
     /// <inheritdoc/>
     public override IReadOnlyList<Choice> Choices => SupplyChoices.All;
@@ -32,6 +38,8 @@ public sealed class SupplySystem : PlantSystem, ISupplier
         var scenario = task.Scenario;
         List<Circuit> all = [.. circuits];
         Controls.Add(needs.Parts, all);
+        if (scenario.Site.HasNoMains)
+            return new SuppliedPlant(OffGrid(task, all, needs), true);
         if (scenario.Site.MainsAtGreenhouse || NeedsMains(all))
             return new SuppliedPlant(Plan(task, true, all, needs));
         // Low voltage alone is brought from the dwelling, or made beside the greenhouse from mains brought there: whichever costs less.
@@ -51,6 +59,26 @@ public sealed class SupplySystem : PlantSystem, ISupplier
         }
 
         return false;
+    }
+
+    private static SupplyPlan OffGrid(DesignTask task, List<Circuit> circuits, Needs needs)
+    {
+        var layout = task.Layout;
+        var key = new SupplyKey(
+            true,
+            false,
+            0,
+            0,
+            layout.Get(SupplyChoices.SupplyW),
+            layout.Get(SupplyChoices.CableMm2),
+            layout.Get(SupplyChoices.ControlBox),
+            circuits)
+        {
+            OffGrid = OffGridSite.Of(task.Scenario),
+        };
+        var planned = SupplyShelf.Of(task.Shelf).Plan(key, k => OffGridSizing.Plan(k, needs.Fresh()));
+        needs.AddAll(planned.Needs);
+        return planned.Plan;
     }
 
     private static SupplyPlan Plan(DesignTask task, bool mainsInHouse, List<Circuit> circuits, Needs needs)

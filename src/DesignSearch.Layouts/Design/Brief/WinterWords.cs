@@ -1,4 +1,4 @@
-namespace DesignSearch.Layouts.Assess;
+namespace DesignSearch.Layouts.Design.Brief;
 
 /// <summary>What is wanted of the winters of a scenario, in words.</summary>
 internal static class WinterWords
