@@ -1,4 +1,5 @@
 using DesignSearch.Files;
+using DesignSearch.Reporting.Drawings;
 using DesignSearch.Reporting.Front;
 using DesignSearch.Reporting.Page;
 using DesignSearch.Reporting.Tables;
@@ -11,8 +12,8 @@ public static class RunFiles
 {
     /// <summary>
     /// Writes <c>front.csv</c>, <c>ranking.csv</c>, <c>pareto.png</c>, <c>pareto.svg</c>, <c>report.html</c> and a shopping list
-    /// <c>lists/RANK-SLUG.csv</c>, and where it needs current a wiring table <c>lists/RANK-SLUG-wiring.csv</c> and its papers, for each
-    /// ranked layout; the same run gives the same bytes. Lists of an earlier search are removed,
+    /// <c>lists/RANK-SLUG.csv</c>, and where it needs current a wiring table <c>lists/RANK-SLUG-wiring.csv</c>, its papers, and pictures
+    /// <c>lists/RANK-SLUG-PICTURE.svg</c> for each ranked layout; the same run gives the same bytes. Lists of an earlier search are removed,
     /// other files in the folder are left alone.
     /// </summary>
     /// <param name="run">The stored run.</param>
@@ -27,6 +28,12 @@ public static class RunFiles
             lists.Add(WiringTable.NameOf(layout), WiringTable.Of(layout));
         foreach (var (_, name, paper) in run.Judgement.Ranking.SelectMany(l => PapersTables.Of(l, run.Scenario.Currency)))
             lists.Add(name, paper);
+        foreach (var layout in run.Judgement.Ranking)
+        {
+            foreach (var picture in PictureSet.Of(layout))
+                lists.Add(PictureSet.NameOf(layout, picture), picture.AsFile(layout.FullTitle));
+        }
+
         var chart = FrontChart.Of(run);
         var (front, ranking, page) = (LayoutTable.Front(run), LayoutTable.Ranking(run), ReportPage.Of(run));
         var (png, svg) = (FrontPicture.Png(chart), FrontPicture.Svg(chart));
@@ -45,9 +52,10 @@ public static class RunFiles
     {
         if (!Directory.Exists(folder))
             return;
-        foreach (var file in Directory.EnumerateFiles(folder, "*.csv").ToList())
+        foreach (var file in Directory.EnumerateFiles(folder, "*.*").ToList())
         {
-            if (Path.GetFileName(file) is var name && ListFile.IsListName(name) && !current.Contains(name))
+            var name = Path.GetFileName(file);
+            if ((ListFile.IsListName(name) || PictureSet.IsPictureName(name)) && !current.Contains(name))
                 File.Delete(file);
         }
     }

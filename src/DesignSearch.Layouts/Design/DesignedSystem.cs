@@ -2,6 +2,7 @@ using DesignSearch.Climate.Plane;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Layouts.Design.Papers;
+using DesignSearch.Layouts.Design.Plans;
 using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Season;
@@ -53,6 +54,14 @@ public abstract class DesignedSystem
     public virtual void Draw(SchemeSketch sketch)
     {
     }
+
+    /// <summary>What of it has a size, each by the name of its component.</summary>
+    /// <param name="scenario">The scenario.</param>
+    public virtual IEnumerable<Body> Bodies(Scenario scenario) => [];
+
+    /// <summary>The frame of its collectors; null without one.</summary>
+    /// <param name="parts">Everything that was listed.</param>
+    public virtual StandPlan? Frame(IReadOnlyList<NeededPart> parts) => null;
 
     /// <summary>Electricity of a season that the season model does not count [kWh].</summary>
     /// <param name="plane">What the mount did in the winter; null without one.</param>

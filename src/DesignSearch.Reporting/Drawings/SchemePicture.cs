@@ -1,26 +1,53 @@
+using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Reporting.Html;
+using DesignSearch.Reporting.Words;
 
 namespace DesignSearch.Reporting.Drawings;
 
 /// <summary>A sheet of a scheme as SVG, in the page's own ink, in print too. A table beside it says the same in words.</summary>
 internal static class SchemePicture
 {
-    /// <summary>The picture.</summary>
-    /// <param name="sheet">The sheet.</param>
-    /// <param name="scheme">The scheme that it is of.</param>
-    /// <param name="title">What it shows, for who cannot see it.</param>
-    public static Markup Of(SchemeSheet sheet, Scheme scheme, string title)
+    /// <summary>What some media join; null where they join nothing.</summary>
+    /// <param name="layout">The layout.</param>
+    /// <param name="name">Short name of the picture.</param>
+    /// <param name="title">What it shows.</param>
+    /// <param name="media">The media.</param>
+    public static Picture? Of(JudgedLayout layout, string name, string title, params Medium[] media)
     {
-        var component = scheme.Components.ToDictionary(c => c.Name, StringComparer.Ordinal);
-        return Markup.Of($"""
-            <svg class="scheme" role="img" aria-label="{title}" xmlns="http://www.w3.org/2000/svg"
-            viewBox="0 0 {sheet.Width} {sheet.Height}"
-            width="{sheet.Width}" height="{sheet.Height}">
-            {Markup.All(sheet.Lines.Select(Line))}{Markup.All(sheet.Boxes.Select(b => Box(b, component[b.Name])))}</svg>
-
-            """);
+        var sheet = SchemeSheet.Of(layout.Scheme, media);
+        if (sheet.Lines.Count == 0)
+            return null;
+        var component = layout.Scheme.Components.ToDictionary(c => c.Name, StringComparer.Ordinal);
+        var body = Markup.All([.. sheet.Lines.Select(Line), .. sheet.Boxes.Select(b => Box(b, component[b.Name]))]);
+        var joints = sheet.Lines.Select(l => $"{Say.Whole(l.Number)} {l.Joint.From} to {l.Joint.To}: {By(l.Joint, layout)}.");
+        return new(name, title, [.. joints], sheet.Width, sheet.Height, body, Table(sheet, layout, title));
     }
+
+    private static string By(Joint joint, JudgedLayout layout)
+    {
+        var names = layout.Bill.Where(l => joint.PartIds.Contains(l.PartId)).Select(l => PlainText.Name(l.Name)).Distinct().ToList();
+        var wire = joint.Medium == Medium.Current ? PlanCables.Of(joint, layout) : null;
+        return names.Count == 0 ? Plain(joint.Medium) : (wire is { Tag.Length: > 0 } ? wire.Tag + ": " : "") + string.Join(", ", names);
+    }
+
+    private static Markup Table(SchemeSheet sheet, JudgedLayout layout, string title) => PageTable.Of(
+        title,
+        [new("no.", true), new("from"), new("to"), new("by"), new("length [m]", true)],
+        sheet.Lines.Select(l => new Cell[]
+        {
+            Cell.Figure(Say.Whole(l.Number), l.Number), l.Joint.From, l.Joint.To, By(l.Joint, layout),
+            l.Joint.LengthM > 0 ? Cell.Figure(Say.Plain(Math.Round(l.Joint.LengthM, 1)), l.Joint.LengthM) : "",
+        }));
+
+    private static string Plain(Medium medium) => medium switch
+    {
+        Medium.Water => "one screwed to the next",
+        Medium.Air => "its own duct or opening",
+        Medium.Shaft => "its shaft",
+        Medium.Signal => "signal",
+        _ => "its own lead, or inside the box",
+    };
 
     private static Markup Line(PlacedLine line)
     {

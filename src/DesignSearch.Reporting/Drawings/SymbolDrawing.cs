@@ -31,6 +31,44 @@ internal static class SymbolDrawing
         _ => Markup.None,
     };
 
+    /// <summary>A fuse in a line to the right.</summary>
+    public static Markup Fuse { get; } = Path("M0 12h24M3 8h18v8h-18z");
+
+    /// <summary>A circuit breaker in a line to the right.</summary>
+    public static Markup Breaker { get; } = Path("M0 12h7M4 9l6 6M10 9l-6 6M24 12h-7l-10 -6");
+
+    /// <summary>A diode that lets current go to the right.</summary>
+    public static Markup Diode { get; } = Path("M0 12h24M7 6v12l10 -6zM17 6v12");
+
+    /// <summary>A diode that lets current go to the left.</summary>
+    public static Markup DiodeBack { get; } = Path("M0 12h24M17 6v12l-10 -6zM7 6v12");
+
+    /// <summary>A relay's coil in a line to the right.</summary>
+    public static Markup Coil { get; } = Path("M0 12h7M24 12h-7M7 3h10v18h-10z");
+
+    /// <summary>A socket with its plug, in a line to the right.</summary>
+    public static Markup Socket { get; } = Path("M0 12h6M14 4a8 8 0 0 0 0 16M14 8v8M14 12h10");
+
+    /// <summary>Protective earth at the beginning of a line to the right.</summary>
+    public static Markup Earth { get; } = Path("M24 12h-12M12 4v16M8 7v10M4 10v4");
+
+    /// <summary>A contact that opens when the end of a way is reached.</summary>
+    public static Markup EndSwitch { get; } = Filled("M13 5l4 -5l3 5z", "M0 12h7v-9M24 12h-7l-11 -7");
+
+    /// <summary>An open contact in a line to the right, with the sign of what works it.</summary>
+    /// <param name="symbol">What works it.</param>
+    public static Markup ContactOf(Symbol symbol) => symbol switch
+    {
+        Symbol.Thermostat => LetteredAbove("θ"),
+        Symbol.Controller => LetteredAbove("ΔT"),
+        Symbol.LightSensor => Path(Closer + "M2 -6l5 5m0 -4v4h-4M8 -8l5 5m0 -4v4h-4"),
+        Symbol.Clock => Path(Closer + "M10 -9a5 5 0 1 0 0.01 0zM10 -7v3h3"),
+        Symbol.LimitSwitch => EndSwitch,
+        _ => Path(Closer),
+    };
+
+    private const string Closer = "M0 12h7M24 12h-7l-10 -6";
+
     // An open contact: the arm leans away from the end that it would touch.
     private const string Contact = "M18 1v6M18 23v-6l-7 -10";
 
@@ -40,4 +78,7 @@ internal static class SymbolDrawing
 
     private static Markup Lettered(string lines, string letters) =>
         Markup.Of($"""<path d="{lines}"/><text class="sign" x="12" y="16">{letters}</text>""");
+
+    private static Markup LetteredAbove(string letters) =>
+        Markup.Of($"""<path d="{Closer}"/><text class="sign" x="12" y="2">{letters}</text>""");
 }

@@ -16,7 +16,9 @@ internal static class ReportPage
     private const int LargestBytes = 950_000;
     private const int MostDetailed = 60;
 
-    private static readonly string Style = Resource("report.css");
+    /// <summary>The style of the page.</summary>
+    public static string StyleSheet { get; } = Resource("report.css");
+
     private static readonly string Script = Resource("report.js");
 
     /// <summary>The page; layouts of the front are told in full as far as the page stays under its size.</summary>
@@ -69,7 +71,7 @@ internal static class ReportPage
             LayoutsSection.Of(run, detailed),
         ];
         var policy = Markup.Of(
-            $"default-src 'none'; img-src data:; style-src '{Hash(Style)}'; script-src '{Hash(Script)}'; "
+            $"default-src 'none'; img-src data:; style-src '{Hash(StyleSheet)}'; script-src '{Hash(Script)}'; "
                 + $"base-uri 'none'; form-action 'none'");
         return Markup.Of($"""
             <!DOCTYPE html>
@@ -82,7 +84,7 @@ internal static class ReportPage
             <meta name="format-version" content="{Format}">
             <link rel="icon" href="data:,">
             <title>{PlainText.Name(run.Scenario.Name)}: heat for the greenhouse</title>
-            <style>{new Markup(Style)}</style>
+            <style>{new Markup(StyleSheet)}</style>
             </head>
             <body>
             <a class="skip" href="#content">Skip to the picks</a>

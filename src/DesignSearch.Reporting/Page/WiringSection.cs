@@ -35,7 +35,7 @@ internal static class WiringSection
             new("current [A]", true),
             new("at start [A]", true),
             new("cable, one way"),
-            new("cores", true),
+            new("cores by number, and their terminals"),
             new("voltage lost [%]", true),
             new("fuse or breaker [A]", true),
             new("switched by, or where"),
@@ -44,12 +44,20 @@ internal static class WiringSection
         layout.Wires.Select(w => new Cell[]
         {
             PlainText.Name(w.Device), Number(w.Volts, 0), Number(w.CurrentA, 2), Number(w.StartA, 2), Cable(w),
-            w.Cores > 0 ? Number(w.Cores, 0) : "",
+            w.Ends.Count > 0 ? PictureWords.Cores(w) : w.Cores > 0 ? Number(w.Cores, 0) : "",
             Number(w.DropPercent, 1),
-            w.FuseA > 0 ? Number(w.FuseA, 2) : w.IsSignal ? "" : "none fits", w.SwitchedBy, w.Stops,
+            w.FuseA > 0 ? Fuse(w) : w.IsSignal ? "" : "none fits", w.SwitchedBy, w.Stops,
         }));
 
     private static Cell Number(double value, int digits) => Cell.Figure(Say.Plain(Math.Round(value, digits)), value);
 
-    private static string Cable(Wire wire) => wire.CableM > 0 ? $"{PlainText.Name(wire.Cable)}, {Say.Plain(Math.Round(wire.CableM, 1))} m" : PlainText.Name(wire.Cable);
+    private static Cell Fuse(Wire wire) =>
+        Cell.Figure((wire.FuseTag.Length > 0 ? wire.FuseTag + ": " : "") + Say.Plain(Math.Round(wire.FuseA, 2)), wire.FuseA);
+
+    private static string Cable(Wire wire)
+    {
+        var tag = wire.Tag.Length > 0 ? wire.Tag + ": " : "";
+        var alike = wire.Count > 1 ? ", each of " + Say.Whole(wire.Count) : "";
+        return tag + PlainText.Name(wire.Cable) + (wire.CableM > 0 ? $", {Say.Plain(Math.Round(wire.CableM, 1))} m{alike}" : "");
+    }
 }

@@ -1,5 +1,6 @@
 using DesignSearch.Files;
 using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Reporting.Words;
 using DesignSearch.Runs.Store;
 
 namespace DesignSearch.Reporting.Tables;
@@ -8,7 +9,7 @@ namespace DesignSearch.Reporting.Tables;
 internal static class WiringTable
 {
     /// <summary>Version of the format.</summary>
-    public const int Format = 2;
+    public const int Format = 3;
 
     /// <summary>What stands in the last but one column of every row.</summary>
     public const string Advice = "advice only: a licensed person decides after the local code";
@@ -20,13 +21,14 @@ internal static class WiringTable
     public static string Of(JudgedLayout layout)
     {
         var table = new CsvText(
-            [], "device", "voltage_v", "current_a", "start_current_a", "cable", "cores", "cable_m", "cable_bears_a",
-            "voltage_lost_percent", "fuse_a", "switched_by", "limit_switches_and_interlock", "note",
+            [], "cable_no", "device", "count", "voltage_v", "current_a", "start_current_a", "cable", "cores", "section_mm2", "core_terminals", "cable_m", "cable_bears_a",
+            "voltage_lost_percent", "fuse_no", "fuse_a", "switched_by", "limit_switches_and_interlock", "note",
             "format_version");
         foreach (var wire in layout.Wires)
             table.Row(
-                wire.Device, wire.Volts, wire.CurrentA, wire.StartA, wire.Cable, wire.Cores, wire.CableM, wire.CableBearsA,
-                wire.DropPercent, wire.FuseA > 0 ? wire.FuseA : wire.IsSignal ? "" : "none fits", wire.SwitchedBy, wire.Stops,
+                wire.Tag, wire.Device, wire.Count, wire.Volts, wire.CurrentA, wire.StartA, wire.Cable, wire.Cores,
+                wire.SectionMm2 > 0 ? wire.SectionMm2 : null, PictureWords.Cores(wire), wire.CableM, wire.CableBearsA,
+                wire.DropPercent, wire.FuseTag, wire.FuseA > 0 ? wire.FuseA : wire.IsSignal ? "" : "none fits", wire.SwitchedBy, wire.Stops,
                 Advice, Format);
         return table.ToString();
     }

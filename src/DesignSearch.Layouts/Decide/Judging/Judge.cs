@@ -6,6 +6,7 @@ using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Design.Money;
 using DesignSearch.Layouts.Design.Papers;
+using DesignSearch.Layouts.Design.Plans;
 using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Layouts.Systems.Solar;
@@ -100,6 +101,8 @@ public sealed class Judge(LayoutAssessor assessor)
             Bill = assessor.Bill(priced),
             Wires = WireWriter.Of(built),
             Scheme = SchemeDrawing.Of(built),
+            Site = SitePlan.Of(built, assessor.Scenario),
+            Frame = built.Systems.Select(s => s.Frame(built.Parts)).FirstOrDefault(f => f is not null),
             Settings = built.Settings(assessor.Scenario),
             Cautions = Cautions(built),
             Upkeep = [.. built.Systems.SelectMany(s => s.Upkeep)],

@@ -7,6 +7,7 @@ using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Design.Money;
 using DesignSearch.Layouts.Design.Papers;
+using DesignSearch.Layouts.Design.Plans;
 using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Parts.Catalogues;
@@ -111,6 +112,12 @@ public sealed record JudgedLayout
 
     /// <summary>The plant drawn from its bill; empty in a run that was stored before there were drawings.</summary>
     public Scheme Scheme { get; init; } = Scheme.Empty;
+
+    /// <summary>Sizes of house and plant; null in a run that was stored before there were plans.</summary>
+    public SitePlan? Site { get; init; }
+
+    /// <summary>The frame of the collectors; null without any.</summary>
+    public StandPlan? Frame { get; init; }
 
     /// <summary>What to dial in.</summary>
     public required IReadOnlyList<Setting> Settings { get; init; }

@@ -17,4 +17,8 @@ public sealed record Component(
     string PartId,
     decimal Count,
     IReadOnlyList<Terminal> Terminals,
-    IReadOnlyList<string> With);
+    IReadOnlyList<string> With)
+{
+    /// <summary>What it was bought for; null for a thing that is there.</summary>
+    public Purpose? Purpose { get; init; }
+}

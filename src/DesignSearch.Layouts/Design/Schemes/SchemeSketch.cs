@@ -30,7 +30,9 @@ public sealed class SchemeSketch(IReadOnlyList<NeededPart> parts)
         if (lines.Count == 0)
             return null;
         var relays = Ids([NeedsWords.RelayBetween(purpose)]);
-        return Keep(new(name, purpose.System, symbol, spot, lines[0].Part.Id, lines.Sum(l => l.Quantity), [.. terminals], relays));
+        var count = lines.Sum(l => l.Quantity);
+        return Keep(
+            new(name, purpose.System, symbol, spot, lines[0].Part.Id, count, [.. terminals], relays) { Purpose = purpose });
     }
 
     /// <summary>Draws what water runs through, inside the house.</summary>
@@ -95,7 +97,7 @@ public sealed class SchemeSketch(IReadOnlyList<NeededPart> parts)
     public Component? PutOne(
         Purpose purpose, IPart? part, string name, Symbol symbol, Spot spot, params ReadOnlySpan<Terminal> terminals) =>
         byPurpose[purpose].FirstOrDefault(l => l.Part.Id == part?.Id) is { } line
-            ? Keep(new(name, purpose.System, symbol, spot, line.Part.Id, line.Quantity, [.. terminals], []))
+            ? Keep(new(name, purpose.System, symbol, spot, line.Part.Id, line.Quantity, [.. terminals], []) { Purpose = purpose })
             : null;
 
     /// <summary>Draws a thing that is there anyway, once.</summary>

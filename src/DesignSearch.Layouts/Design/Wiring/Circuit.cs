@@ -36,6 +36,12 @@ public sealed record Circuit(string Device, double Volts, double Watts, double C
     /// <summary>True for what controls, behind one fuse with the other controls.</summary>
     public bool IsControl { get; init; }
 
+    /// <summary>What a control is bought for; null for a device.</summary>
+    public Purpose? Purpose { get; init; }
+
+    /// <summary>True for a motor that an interlock turns both ways.</summary>
+    public bool Reverses { get; init; }
+
     /// <summary>True for a mains device that wants a breaker for itself.</summary>
     public bool WantsOwnBreaker { get; init; }
 

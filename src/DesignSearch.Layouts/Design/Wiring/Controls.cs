@@ -32,6 +32,7 @@ public static class Controls
                 Cores = Math.Max(CoresOfProbe, needed.Lead.Cores),
                 Count = count,
                 IsControl = true,
+                Purpose = needed.Purpose,
                 // A probe comes with a short cable of its own.
                 BringsLead = part?.Role == SmallPartRole.TemperatureSensor && needed.Lead.Metres == 0,
                 StartA = Math.Max(needed.Lead.StartA, volts > 0 ? watts / volts : 0),

@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace DesignSearch.Layouts.Design.Wiring;
 
 /// <summary>One row of the wiring table. Advice only: a licensed person decides.</summary>
@@ -27,4 +29,36 @@ public sealed record Wire(
     double FuseA,
     bool IsSignal,
     string SwitchedBy,
-    string Stops);
+    string Stops)
+{
+    /// <summary>Number of its cable, for instance W3; empty without one.</summary>
+    public string Tag { get; init; } = "";
+
+    /// <summary>Number of its fuse or breaker, for instance F2; controls share one. Empty without one.</summary>
+    public string FuseTag { get; init; } = "";
+
+    /// <summary>How many alike there are, each with a cable of its own.</summary>
+    public int Count { get; init; } = 1;
+
+    /// <summary>Cross-section of a core [mm²]; 0 without a cable.</summary>
+    public double SectionMm2 { get; init; }
+
+    /// <summary>True for the cable that feeds a box; its fuse or breaker stands where it begins.</summary>
+    public bool IsFeeder { get; init; }
+
+    /// <summary>
+    /// True where its cable ends at a device and not in a box: an end switch in the motor's own circuit, panels and battery at their
+    /// charge controller.
+    /// </summary>
+    public bool EndsAtDevice { get; init; }
+
+    /// <summary>Where its cores are joined in the box; empty without a cable.</summary>
+    public IReadOnlyList<CoreEnd> Ends { get; init; } = [];
+
+    /// <summary>What a control is bought for; null for a device.</summary>
+    public Purpose? Purpose { get; init; }
+
+    /// <summary>What its cores carry, by their numbers, as <see cref="CoreNumbers"/> says.</summary>
+    [JsonIgnore]
+    public IReadOnlyList<string> Carries { get; init; } = [];
+}

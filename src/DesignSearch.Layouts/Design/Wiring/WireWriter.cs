@@ -19,8 +19,8 @@ public static class WireWriter
         foreach (var line in supply.Lines)
             Low(line, From(line, supply), wires);
         foreach (var signal in supply.Signals)
-            wires.Add(Row(signal, 0, 0));
-        return wires;
+            wires.Add(Row(signal, 0, 0, ""));
+        return CoreNumbers.Of(wires);
     }
 
     private static void Mains(SupplyPlan supply, List<Wire> wires)
@@ -34,9 +34,13 @@ public static class WireWriter
             StartA = supply.MainsStartA,
             Cable = cable,
         };
-        wires.Add(Row(feeder, Percent(0), supply.Breaker?.RatedA ?? 0));
+        wires.Add(Row(feeder, Percent(0), supply.Breaker?.RatedA ?? 0, feeder.Device) with { IsFeeder = true });
         foreach (var c in supply.MainsCircuits)
-            wires.Add(Row(c, Percent(c.Cable is null ? 0 : CableDrop.Volts(c.Cable, c.CableM, c.RunningA)), c.BreakerA));
+        {
+            var percent = Percent(c.Cable is null ? 0 : CableDrop.Volts(c.Cable, c.CableM, c.RunningA));
+            var own = c.Breaker == supply.Breaker ? feeder.Device : c.WantsOwnBreaker ? c.Device : WireWords.MainsBox;
+            wires.Add(Row(c, percent, c.BreakerA, own));
+        }
     }
 
     private static string From(LowLine line, SupplyPlan supply) => supply.Battery is not null
@@ -53,7 +57,7 @@ public static class WireWriter
         };
         var lost = plan.PanelCable is { } roof ? CableDrop.Volts(roof, metres, panels.RunningA) / volts : 0;
         // A cable that bears the short circuit of all strings wants no fuse.
-        wires.Add(Row(panels, 100 * lost, 0) with { IsSignal = true });
+        wires.Add(Row(panels, 100 * lost, 0, "") with { IsSignal = true, EndsAtDevice = true });
         var watts = SupplyPlan.ControlVolts * Math.Max(plan.ChargeA, plan.RunningA);
         var battery = new Circuit(WireWords.Battery, SupplyPlan.ControlVolts, watts, plan.BatteryCableM, WireWords.BatteryFuse, WireWords.BatteryStops)
         {
@@ -61,7 +65,7 @@ public static class WireWriter
             Cable = plan.BatteryCable,
         };
         var drop = plan.BatteryCable is { } thick ? CableDrop.Volts(thick, plan.BatteryCableM, battery.RunningA) / SupplyPlan.ControlVolts : 0;
-        wires.Add(Row(battery, 100 * drop, plan.Fuse?.RatedA ?? 0));
+        wires.Add(Row(battery, 100 * drop, plan.Fuse?.RatedA ?? 0, battery.Device) with { EndsAtDevice = true });
     }
 
     private static void Low(LowLine line, string from, List<Wire> wires)
@@ -72,16 +76,19 @@ public static class WireWriter
             StartA = line.StartA,
             Cable = line.Feeder,
         };
-        wires.Add(Row(feeder, 100 * drop, Serving(line.MainFuseA, line.Feeder)));
+        wires.Add(Row(feeder, 100 * drop, Serving(line.MainFuseA, line.Feeder), feeder.Device) with { IsFeeder = true });
         foreach (var c in line.Circuits)
-            wires.Add(Row(c, 100 * line.Drop(c), Serving(line.FuseBefore(c), c.Cable)));
+        {
+            var own = c.IsControl ? feeder.SwitchedBy + feeder.Device : c.Device;
+            wires.Add(Row(c, 100 * line.Drop(c), Serving(line.FuseBefore(c), c.Cable), own));
+        }
     }
 
     // The fuse where its cable bears it.
     private static double Serving(double fuseA, Cable? cable) =>
         cable is null || fuseA * TimeLagFuse.CableShare <= cable.RatedA + 1e-9 ? fuseA : 0;
 
-    private static Wire Row(Circuit c, double percent, double fuse) => new(
+    private static Wire Row(Circuit c, double percent, double fuse, string fuseOf) => new(
         c.Device,
         c.Volts,
         Math.Round(c.RunningA, 2),
@@ -94,5 +101,14 @@ public static class WireWriter
         fuse,
         c.Volts == 0,
         c.SwitchedBy,
-        c.Stops);
+        c.Stops)
+    {
+        FuseTag = fuse > 0 ? fuseOf : "",
+        Count = c.Count,
+        SectionMm2 = c.Cable?.SectionMm2 ?? 0,
+        EndsAtDevice = c.Volts == 0 && c.StartA > 0,
+        Purpose = c.Purpose,
+        // What sits in the box or is plugged into a socket has no cores to number.
+        Carries = c.CableM > 0 || (c.BringsLead && c.Volts < SupplyPlan.MainsVolts) ? CoreNumbers.Carried(c) : [],
+    };
 }

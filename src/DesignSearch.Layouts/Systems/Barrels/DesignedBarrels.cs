@@ -1,5 +1,7 @@
 using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Papers;
+using DesignSearch.Layouts.Design.Plans;
 using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Parts.Barrels;
 using DesignSearch.Parts.Small;
@@ -48,6 +50,9 @@ internal sealed class DesignedBarrels(Barrel barrel, double count, double floorM
         needs.Small(SmallPartRole.Lid, count, BarrelWords.Lid);
         needs.Small(SmallPartRole.WaterTreatment, 1, BarrelWords.Treatment);
     }
+
+    public override IEnumerable<Body> Bodies(Scenario scenario) =>
+        [new(BarrelWords.Store, BodyShape.Round, (int)count, barrel.DiameterM, barrel.DiameterM, barrel.HeightM)];
 
     public override void Draw(SchemeSketch sketch) =>
         sketch.Add(sketch.Put(BarrelWords.Barrel, BarrelWords.Store, Symbol.Plain, Spot.House), BarrelWords.Lid, BarrelWords.Treatment);

@@ -3,6 +3,7 @@ using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Layouts.Design.Duties;
 using DesignSearch.Layouts.Design.Papers;
+using DesignSearch.Layouts.Design.Plans;
 using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Parts.Benches;
@@ -20,6 +21,10 @@ internal sealed class DesignedBench(Bench bench, BenchNumbers numbers, bool swit
     // An electronic thermostat has a supply and a contact, one on the mains line, neutral and earth.
     private const int LowCores = 4;
     private const int MainsCores = 3;
+
+    // No narrower than this where the length of the house allows; the height of a table (common practice, no source).
+    private const double LeastDepthM = 0.6;
+    private const double TableM = 0.8;
 
     // A fleece that does not close at the edge (own choice).
     private const double FleeceDoubt = 1.5;
@@ -85,6 +90,14 @@ internal sealed class DesignedBench(Bench bench, BenchNumbers numbers, bool swit
         var coil = Duty.Current(PlantState.DesignNight, (relay?.Watts ?? 0) / bench.Volts);
         needs.Small(SmallPartRole.Thermostat, 1, BenchWords.ThermostatPart, [coil], bench.Volts, lead);
         needs.Small(SmallPartRole.Relay, 1, BenchWords.RelayPart, [load], bench.Volts);
+    }
+
+    // Along the length of the house, as deep as its area asks.
+    public override IEnumerable<Body> Bodies(Scenario scenario)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        var length = Math.Min(scenario.Greenhouse.LengthM, numbers.AreaM2 / LeastDepthM);
+        return [new(BenchWords.Device, BodyShape.Table, 1, length, numbers.AreaM2 / length, TableM)];
     }
 
     public override void Draw(SchemeSketch sketch)

@@ -2,6 +2,7 @@ using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Layouts.Design.Papers;
+using DesignSearch.Layouts.Design.Plans;
 using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Season;
@@ -47,6 +48,12 @@ internal sealed class DesignedHeap(HeapPlan heap) : DesignedSystem
     public override IEnumerable<Dial> Dials(Scenario scenario) => CompostWords.Dials(heap);
 
     public override void List(Needs needs) => HeapListing.List(heap, needs);
+
+    public override IEnumerable<Body> Bodies(Scenario scenario)
+    {
+        var (width, height) = (2 * Math.Sqrt(CompostHeap.GroundM2(heap.VolumeM3) / Math.PI), CompostHeap.HeightM(heap.VolumeM3));
+        return [new(HeapSchemeWords.Heap, BodyShape.Round, 1, width, width, height)];
+    }
 
     public override void Draw(SchemeSketch sketch) => HeapScheme.Draw(heap, sketch);
 }

@@ -40,6 +40,6 @@ public sealed class DayStoreSystem : PlantSystem
         var sizing = task.Shelf.Once(_ => new DayStoreSizing());
         var (flow, numbers) = sizing.Of(pipe, fan, field, layout.Get(DayStoreChoices.DepthM), task.Scenario.Assumptions);
         var set = numbers with { ChargeAboveC = layout.Get(DayStoreChoices.ChargeC), SetPointC = layout.Get(DayStoreChoices.SetC) };
-        return new DesignedDayStore(pipe, fan, field, flow, set);
+        return new DesignedDayStore(pipe, fan, field, layout.Get(DayStoreChoices.DepthM), flow, set);
     }
 }

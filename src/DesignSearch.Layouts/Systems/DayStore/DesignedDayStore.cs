@@ -3,6 +3,7 @@ using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Layouts.Design.Duties;
 using DesignSearch.Layouts.Design.Papers;
+using DesignSearch.Layouts.Design.Plans;
 using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Parts.DayStore;
@@ -16,9 +17,10 @@ namespace DesignSearch.Layouts.Systems.DayStore;
 /// <param name="pipe">Its pipe.</param>
 /// <param name="fan">Its fan.</param>
 /// <param name="laid">How the pipes lie.</param>
+/// <param name="depthM">How deep they lie [m].</param>
 /// <param name="flowM3PerS">Air through all of them [m³/s].</param>
 /// <param name="numbers">Its numbers.</param>
-internal sealed class DesignedDayStore(EarthPipe pipe, StoreFan fan, PipeField laid, double flowM3PerS, DayStoreNumbers numbers)
+internal sealed class DesignedDayStore(EarthPipe pipe, StoreFan fan, PipeField laid, double depthM, double flowM3PerS, DayStoreNumbers numbers)
     : DesignedSystem
 {
     private const double NearM = 3;
@@ -130,6 +132,14 @@ internal sealed class DesignedDayStore(EarthPipe pipe, StoreFan fan, PipeField l
         return DayStoreRules.Worth.Found(
             true, Math.Clamp(judged.Cop / DayStoreJudgement.LeastCop - 1, 0, 1), DayStoreWords.Worth(judged));
     }
+
+    public override IEnumerable<Body> Bodies(Scenario scenario) =>
+    [
+        new(DayStoreWords.PipesName, BodyShape.Buried, laid.Count, laid.Count * laid.SpacingM, laid.LengthM, pipe.OuterMm / 1000)
+        {
+            LiftM = -depthM,
+        },
+    ];
 
     public override void Draw(SchemeSketch sketch)
     {

@@ -37,6 +37,7 @@ internal sealed record CoverMotors(SmallPart Motor, IReadOnlyList<int> PerFace, 
                     yield return new(device, Motor.Volts, Motor.Watts, CableM, SkinWords.MotorSwitch, SkinWords.MotorStops)
                     {
                         StartA = StartA,
+                        Reverses = true,
                         HoursADay = DrawingH,
                     };
                 }

@@ -3,6 +3,7 @@ using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Layouts.Design.Papers;
+using DesignSearch.Layouts.Design.Plans;
 using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Physics;
@@ -122,6 +123,12 @@ public sealed class DesignedSolar(SolarLoop loop) : DesignedSystem
         ArgumentNullException.ThrowIfNull(sketch);
         SolarScheme.Draw(loop, sketch);
     }
+
+    /// <inheritdoc/>
+    public override IEnumerable<Body> Bodies(Scenario scenario) => SolarBodies.Of(loop);
+
+    /// <inheritdoc/>
+    public override StandPlan? Frame(IReadOnlyList<NeededPart> parts) => SolarBodies.Frame(loop, parts);
 
     private static CollectorNumbers WithLess(CollectorNumbers collector) => collector with { Eta0Beam = LeftStanding * collector.Eta0Beam };
 }

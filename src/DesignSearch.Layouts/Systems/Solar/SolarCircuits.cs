@@ -43,6 +43,7 @@ internal static class SolarCircuits
             circuits.Add(new(device, drive.Volts, watts, solar.PipeRunM + NearM, by, SolarDevices.DriveStops(solar.StopsCutCoils))
             {
                 StartA = SolarContacts.StartA(drive) + ((watts - drive.Watts) / drive.Volts),
+                Reverses = true,
                 HoursADay = WholeTurnDeg / drive.SpeedDegPerS / SecondsPerHour,
             });
         }

@@ -181,10 +181,10 @@ internal static class SolarScheme
             Spot.House,
             [Terminal.Inlet, Terminal.Outlet, .. hasFan ? [Terminal.Power, Terminal.Told] : Array.Empty<Terminal>()]);
         var strainer = sketch.PutInLine(SolarPurposes.ReleaseStrainer, SolarSchemeWords.ReleaseStrainer, Symbol.Plain);
-        sketch.Join(store, HeatOut, strainer ?? mover, Terminal.Inlet, 0, SolarPurposes.ReleasePipe);
+        sketch.Join(store, HeatOut, strainer ?? mover, Terminal.Inlet, SolarListing.ReleasePipeM, SolarPurposes.ReleasePipe);
         sketch.Join(strainer, Terminal.Outlet, mover, Terminal.Inlet);
         sketch.Join(mover, Terminal.Outlet, release, Terminal.Inlet);
-        sketch.Join(release, Terminal.Outlet, store, HeatBack, 0, SolarPurposes.ReleasePipe);
+        sketch.Join(release, Terminal.Outlet, store, HeatBack, SolarListing.ReleasePipeM, SolarPurposes.ReleasePipe);
         var thermostat = sketch.PutTeller(SolarPurposes.Thermostat, SolarDevices.Thermostat, Symbol.Thermostat);
         var relay = sketch.PutControl(SolarPurposes.Relay, SolarSchemeWords.Relay, Symbol.Relay);
         sketch.Tell(thermostat, relay);
