@@ -206,4 +206,7 @@ public enum SmallPartRole
 
     /// <summary>Cuts a photovoltaic panel off, at direct current.</summary>
     PanelSwitch,
+
+    /// <summary>Leads the surge of a near strike of lightning to earth, where a mains cable comes in.</summary>
+    SurgeProtection,
 }

@@ -1,6 +1,3 @@
-using System.CommandLine;
-using System.CommandLine.Invocation;
-using DesignSearch.Cli.Terminal;
 using DesignSearch.Layouts.Tests;
 using Xunit;
 
@@ -46,7 +43,7 @@ public sealed class NoMainsTests
     public void A_search_ends_with_a_pick_and_a_page()
     {
         using var house = new LonelyHouse(Few);
-        var (code, output, _) = Run("search", house.Folder, "--quiet");
+        var (code, output, _) = Cli.Run("search", house.Folder, "--quiet");
         Assert.Equal(ExitCode.Done, code);
         Assert.Contains("Cheapest that holds", output, StringComparison.Ordinal);
         var page = File.ReadAllText(Path.Combine(house.Folder, "report.html"));
@@ -63,21 +60,9 @@ public sealed class NoMainsTests
         using var house = new LonelyHouse(Few);
         var layout = Path.Combine(house.Folder, "layout.toml");
         File.WriteAllText(layout, "format = 1\n[choices]\nheater = \"fan-heater-1kw\"\nheater_set_c = 4\n");
-        var output = Run("simulate", house.Folder, "--layout", layout).Output;
+        var output = Cli.Run("simulate", house.Folder, "--layout", layout).Output;
         Assert.Contains("There are no mains for the stand-by heater", output, StringComparison.Ordinal);
     }
 
     private static bool IsLithium(string page) => page.Contains("Lithium battery", StringComparison.Ordinal);
-
-    private static (int Code, string Output, string Error) Run(params string[] words)
-    {
-        using var output = new StringWriter();
-        using var error = new StringWriter();
-        var session = new Session(output, error, live: false);
-        var parsed = CommandTree.Build(session).Parse(words);
-        if (parsed.Action is ParseErrorAction || (parsed.Errors.Count > 0 && parsed.Action is not SynchronousCommandLineAction { ClearsParseErrors: true }))
-            return (Usage.Explain(parsed, error), output.ToString(), error.ToString());
-        var code = parsed.Invoke(new InvocationConfiguration { Output = output, Error = error });
-        return (code, output.ToString(), error.ToString());
-    }
 }

@@ -36,7 +36,7 @@ public sealed class BillTests
         // 1000 W at 230 V: 4.35 A; over 20 m in 2.5 mm² the drop is 2·20·4.35·8.87e-3 = 1.5 V, far below 5 %; 21 m of cable, 20 m of duct (a coil of 25) and
         // tape (a roll of 100), 3 m more to the cut-out; the heater is plugged in.
         var hand = Price("heaters", "fan-heater-1kw") + 24.2m * Price("cables", "mains-3x2-5") + 25 * Price("small-parts", "conduit-25") + 100 * Price("small-parts", "tape-warning")
-            + new[] { "earth-rod", "isolator-40a", "socket-outlet", "cutout-high-limit" }.Sum(id => Price("small-parts", id))
+            + new[] { "earth-rod", "surge-protection-mains", "isolator-40a", "socket-outlet", "cutout-high-limit" }.Sum(id => Price("small-parts", id))
             + Price("small-parts", "rcd-30ma") + Price("small-parts", "breaker-6a") + Price("small-parts", "box-mains") + 4 * Price("small-parts", "gland-20")
             // New line 3 h, box 2 h, one device 1 h, test and certificate 1.5 h.
             + 7.5m * Price("small-parts", "licensed-electrician");

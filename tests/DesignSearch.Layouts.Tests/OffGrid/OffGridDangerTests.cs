@@ -146,6 +146,7 @@ public sealed class OffGridDangerTests : IDisposable
         [
             SmallPartRole.LicensedHour, SmallPartRole.ResidualCurrentDevice, SmallPartRole.EarthRod, SmallPartRole.CircuitBreaker,
             SmallPartRole.Isolator, SmallPartRole.SocketOutlet, SmallPartRole.WarningTape, SmallPartRole.Conduit,
+            SmallPartRole.SurgeProtection,
         ];
         Assert.DoesNotContain(built.Parts, p => p.Part is SmallPart s && mains.Contains(s.Role));
         var said = built.Systems.SelectMany(s => s.Upkeep).Select(u => u.What)

@@ -17,6 +17,9 @@ internal static class MainsSizing
 
     private const double Tiny = 1e-9;
 
+    // It must let a tenth above the mains pass for good (from memory of IEC 60364-5-53, 534).
+    private static readonly Duty SurgeV = Duty.Voltage(PlantState.Running, 1.1 * SupplyPlan.MainsVolts);
+
     /// <summary>Works it out and lists it.</summary>
     /// <param name="key">All on which the supply depends.</param>
     /// <param name="plan">The plan without mains in the greenhouse.</param>
@@ -52,6 +55,9 @@ internal static class MainsSizing
         needs.Small(SmallPartRole.Conduit, metres, SupplyPurposes.MainsConduit);
         needs.Small(SmallPartRole.WarningTape, metres, SupplyPurposes.WarningTape);
         needs.Small(SmallPartRole.EarthRod, 1, SupplyPurposes.EarthRod);
+        // Whether one is wanted the licensed person says; a catalogue may have none.
+        if (needs.Shelf.Cheapest(SmallPartRole.SurgeProtection) is not null)
+            needs.Small(SmallPartRole.SurgeProtection, 1, SupplyPurposes.SurgeProtection, [SurgeV]);
     }
 
     private static void ListOrigin(SmallPart? breaker, Cable? cable, Load all, bool hasMains, Needs needs)

@@ -25,6 +25,11 @@ internal static class SupplyPurposes
             $"under {EarthFault.LargestRodOhm(ResidualA):0} Ω, measured."),
         "in the ground beside the mains box");
 
+    public static Purpose SurgeProtection { get; } = new(
+        System,
+        "Leads the surge of a near strike to earth; whether it is wanted, and which, the licensed person says.",
+        "in the mains box, where the long cable comes in");
+
     public static Purpose Terminals { get; } = new(System, "A terminal for each core, numbered at both ends.", "in the control box");
 
     private const double ResidualA = 0.03;

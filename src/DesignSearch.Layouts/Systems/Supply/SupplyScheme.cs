@@ -32,7 +32,7 @@ internal static class SupplyScheme
     private static Component? MainsBox(SupplyPlan plan, Component? board, SchemeSketch sketch)
     {
         var box = sketch.Put(SupplyPurposes.MainsBox, SupplySchemeWords.MainsBox, Symbol.Plain, Spot.House, Terminal.Power, Terminal.Feeds);
-        sketch.Add(box, SupplyPurposes.MainsBoxGland, SupplyPurposes.Isolator, SupplyPurposes.EarthRod);
+        sketch.Add(box, SupplyPurposes.MainsBoxGland, SupplyPurposes.Isolator, SupplyPurposes.EarthRod, SupplyPurposes.SurgeProtection);
         foreach (var circuit in plan.MainsCircuits)
             AddBranch(circuit, box, sketch);
         sketch.Add(box, SupplyPurposes.BranchBreaker(SupplyWords.TheOthers));
