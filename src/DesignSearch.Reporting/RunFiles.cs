@@ -12,7 +12,7 @@ public static class RunFiles
 {
     /// <summary>
     /// Writes <c>front.csv</c>, <c>ranking.csv</c>, <c>pareto.png</c>, <c>pareto.svg</c>, <c>report.html</c> and a shopping list
-    /// <c>lists/RANK-SLUG.csv</c>, and where it needs current a wiring table <c>lists/RANK-SLUG-wiring.csv</c>, and pictures
+    /// <c>lists/RANK-SLUG.csv</c>, and where it needs current a wiring table <c>lists/RANK-SLUG-wiring.csv</c>, its papers, and pictures
     /// <c>lists/RANK-SLUG-PICTURE.svg</c> for each ranked layout; the same run gives the same bytes. Lists of an earlier search are removed,
     /// other files in the folder are left alone.
     /// </summary>
@@ -26,6 +26,8 @@ public static class RunFiles
         var lists = run.Judgement.Ranking.ToDictionary(ListFile.NameOf, l => ShoppingList.Of(l, run.Scenario.Currency));
         foreach (var layout in run.Judgement.Ranking.Where(l => l.Wires.Count > 0))
             lists.Add(WiringTable.NameOf(layout), WiringTable.Of(layout));
+        foreach (var (_, name, paper) in run.Judgement.Ranking.SelectMany(l => PapersTables.Of(l, run.Scenario.Currency)))
+            lists.Add(name, paper);
         foreach (var layout in run.Judgement.Ranking)
         {
             foreach (var picture in PictureSet.Of(layout))

@@ -1,6 +1,7 @@
 using DesignSearch.Layouts.Decide.Weigh;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Checks;
+using DesignSearch.Layouts.Design.Papers;
 using DesignSearch.Runs.Store;
 
 namespace DesignSearch.Reporting.Tests;
@@ -43,6 +44,12 @@ internal static class HostileRun
             Apart = Text(),
             Wires = [.. l.Wires.Select(w => w with { Device = Text(), Cable = Text(), SwitchedBy = Text(), Stops = Text() })],
             Cautions = [.. l.Cautions.Select(_ => new Caution(Text(), Text()))],
+            Papers = new()
+            {
+                Steps = [.. l.Papers.Steps.Select(_ => new CommissioningStep(Text(), Text(), Text(), Text()))],
+                Enquiry = [.. l.Papers.Enquiry.Select(f => new EnquiryFact(f.Trade, Text(), Text()))],
+                Log = [.. l.Papers.Log.Select(_ => new LogColumn(Text(), Text()))],
+            },
             Winters = [.. l.Winters.Select(w => w with { Winter = Text() })],
         }).ToList();
         return run with

@@ -3,6 +3,7 @@ using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Layouts.Design.Money;
+using DesignSearch.Layouts.Design.Papers;
 using DesignSearch.Parts.Money;
 using DesignSearch.Reporting.Words;
 using DesignSearch.Season;
@@ -73,8 +74,16 @@ internal static class InventedLayouts
             Settings = Settings(o),
             Wires = o.Heater == 0 ? [] : [new("Heater", 230, 6.5, 6.5, "Mains cable 3 x 2.5 mm2", 3, 85, 16, 3.2, 10, false, "its own thermostat", "")],
             Cautions = Cautions(o),
+            Papers = Papers(o),
         };
     }
+
+    private static PlantPapers Papers(Options o) => new()
+    {
+        Steps = o.Panels == 0 ? [] : [new("Circulating pump 24 V: below the tank", "switch it on & off", "3.6 L/min <steady>", "L/min") { PartIds = ["pump-24"] }],
+        Enquiry = o.Heater == 0 ? [] : [new(Trade.Electrician, "Heater", "8.7 A running"), new(Trade.Plumber, "Closed tank", "300 L")],
+        Log = [new("coldest air inside", "°C"), new("what was seen", "")],
+    };
 
     private static WinterOutcome Winter(string name, double weight, double hardness, Options o, double degreeHours, double standby, double yield)
     {

@@ -1,3 +1,4 @@
+using DesignSearch.Reporting.Tables;
 using Xunit;
 
 namespace DesignSearch.Reporting.Tests;
@@ -11,7 +12,8 @@ public sealed class RunFilesTests
         var run = InventedRun.Finished();
         RunFiles.WriteAll(run, folder.Path);
         string[] expected = ["front.csv", "ranking.csv", "pareto.png", "pareto.svg", "report.html", .. run.Judgement.Ranking.Select(l => $"lists/{l.Rank}-{l.Slug}.csv"),
-            .. run.Judgement.Ranking.Where(l => l.Wires.Count > 0).Select(l => $"lists/{l.Rank}-{l.Slug}-wiring.csv")];
+            .. run.Judgement.Ranking.Where(l => l.Wires.Count > 0).Select(l => $"lists/{l.Rank}-{l.Slug}-wiring.csv"),
+            .. run.Judgement.Ranking.SelectMany(l => PapersTables.Of(l, "").Select(p => $"lists/{l.Rank}-{l.Slug}-{p.Paper}.csv"))];
         Assert.Equal(expected.Order(StringComparer.Ordinal), folder.Files());
     }
 

@@ -1,6 +1,7 @@
 using DesignSearch.Climate.Plane;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
+using DesignSearch.Layouts.Design.Papers;
 using DesignSearch.Layouts.Design.Plans;
 using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design.Wiring;
@@ -87,4 +88,15 @@ public abstract class DesignedSystem
 
     /// <summary>What it asks for year by year.</summary>
     public virtual IEnumerable<Upkeep> Upkeep => [];
+
+    /// <summary>What to try on it before it is left to itself.</summary>
+    /// <param name="ground">Scenario and bill.</param>
+    public virtual IEnumerable<CommissioningStep> Commissioning(PaperGround ground) => [];
+
+    /// <summary>What a licensed person must know of it; nothing where its work is the builder's own.</summary>
+    /// <param name="ground">Scenario and bill.</param>
+    public virtual IEnumerable<EnquiryFact> Enquiry(PaperGround ground) => [];
+
+    /// <summary>What to write down of it while it runs.</summary>
+    public virtual IEnumerable<LogColumn> Log => [];
 }

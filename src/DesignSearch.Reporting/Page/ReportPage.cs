@@ -50,7 +50,7 @@ internal static class ReportPage
             ? Markup.All(
             [
                 SettingsSection.Of(same), SchemeSection.Of(same), WiringSection.Of(same), ChecksSection.Of(same, run),
-                UpkeepSection.Of(same, run.Scenario),
+                UpkeepSection.Of(same, run.Scenario), PapersSection.Of(same, run.Scenario),
             ])
             : Markup.None;
         Markup[] sections =
@@ -117,6 +117,7 @@ internal static class ReportPage
             ("wiring", "Wiring", first?.Wires.Count > 0),
             ("checks", "Checks", first?.Checks.Count > 0),
             ("upkeep", "Looking after it", first?.Upkeep.Count > 0 || first?.Wears.Count > 0),
+            ("papers", "Papers", first?.Papers.Log.Count > 0),
             ("heat", "Heat", true),
             ("winters", "Winters", true),
             ("unseen", "Unseen winters", run.Weighing.Picks.Any(p => p.Unseen is not null)),

@@ -54,13 +54,15 @@ internal static class ShoppingSection
     private static Markup Articles(JudgedLayout layout, string currency)
     {
         var caption = "Shopping list, layout " + layout.Rank;
-        string[] figures = ["to buy", "of it used", "left over", "price of one", "to pay"];
+        // On a narrow screen what to buy, what is left and what to pay are enough.
+        Markup[] figures = [Head("to buy"), Head("of it used", "n more"), Head("left over"), Head("price of one", "n more"), Head("to pay")];
         return PageTable.Box(caption, Markup.Of($"""
             <table class="bill articles"><caption>{caption}</caption>
-            <thead><tr><th scope="col">got it</th><th scope="col">part</th>{figures.Select(Head)}</tr></thead>
+            <thead><tr><th scope="col">got it</th><th scope="col">part</th>{figures}</tr></thead>
             <tbody>
             {BillArticle.Of(layout.Bill).Select(Article)}
-            <tr class="sum"><td></td><th scope="row" colspan="5">Build price</th>{Price(layout, currency)}</tr></tbody></table>
+            <tr class="sum"><td></td><th scope="row" colspan="2">Build price</th><td class="more"></td><td></td><td class="more"></td>{Price(layout, currency)}</tr>
+            </tbody></table>
             """));
     }
 
@@ -73,8 +75,8 @@ internal static class ShoppingSection
             article.Owned > 0, () => Markup.Of($"<small>and {Amount(article.Owned, article.Unit)} on hand</small>"));
         return Markup.Of($"""
             <tr><td class="tick"><input type="checkbox" aria-label="got it: {name}"></td><th scope="row">{name}</th>
-            <td class="n">{ToBuy(article)}</td><td class="n">{Amount(used, article.Unit)}{onHand}</td><td class="n">{left}</td>
-            <td class="n">{Say.Cents(article.UnitPrice)}</td><td class="n">{Say.Cents(article.Total)}</td></tr>
+            <td class="n">{ToBuy(article)}</td><td class="n more">{Amount(used, article.Unit)}{onHand}</td><td class="n">{left}</td>
+            <td class="n more">{Say.Cents(article.UnitPrice)}</td><td class="n">{Say.Cents(article.Total)}</td></tr>
 
             """);
     }
@@ -103,7 +105,7 @@ internal static class ShoppingSection
     private static Markup Price(JudgedLayout layout, string currency) =>
         Markup.Of($"""<td class="n">{Say.Cents(layout.BuildPrice)} {PlainText.Cut(currency, 24)}</td>""");
 
-    private static Markup Head(string words) => Markup.Of($"""<th scope="col" class="n">{words}</th>""");
+    private static Markup Head(string words, string kind = "n") => Markup.Of($"""<th scope="col" class="{kind}">{words}</th>""");
 
     private static string Where(BillLine line) => line.Where.Length == 0 ? "" : $"Goes: {PlainText.Name(line.Where)}.";
 

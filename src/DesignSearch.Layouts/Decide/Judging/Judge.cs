@@ -5,6 +5,7 @@ using DesignSearch.Layouts.Decide.Weigh;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Design.Money;
+using DesignSearch.Layouts.Design.Papers;
 using DesignSearch.Layouts.Design.Plans;
 using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design.Wiring;
@@ -105,6 +106,7 @@ public sealed class Judge(LayoutAssessor assessor)
             Settings = built.Settings(assessor.Scenario),
             Cautions = Cautions(built),
             Upkeep = [.. built.Systems.SelectMany(s => s.Upkeep)],
+            Papers = PlantPapers.Of(assessor.Scenario, built),
             LicensedPerHour = assessor.LicensedPerHour,
             Wears = Pricer.Wears(built.Parts, assessor.Scenario.Stock, assessor.Scenario.Money),
             Plants = built.Plants,

@@ -6,6 +6,7 @@ using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Design.Money;
+using DesignSearch.Layouts.Design.Papers;
 using DesignSearch.Layouts.Design.Plans;
 using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design.Wiring;
@@ -126,6 +127,9 @@ public sealed record JudgedLayout
 
     /// <summary>What it asks for year by year.</summary>
     public IReadOnlyList<Upkeep> Upkeep { get; init; } = [];
+
+    /// <summary>What to try, to ask and to write down; empty in a run that was stored before there were papers.</summary>
+    public PlantPapers Papers { get; init; } = PlantPapers.Empty;
 
     /// <summary>What an hour of a licensed person is counted at in it.</summary>
     public decimal LicensedPerHour { get; init; }

@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Papers;
 using DesignSearch.Layouts.Words;
 
 namespace DesignSearch.Layouts.Systems.Barrels;
@@ -27,6 +28,14 @@ internal static class BarrelWords
     public static IEnumerable<Upkeep> Upkeep { get; } =
     [
         new("Top the barrels up, treat the water and look at the lids.", "every autumn", 1),
+    ];
+
+    public static IEnumerable<CommissioningStep> Steps(double filled, PaperGround ground) =>
+    [
+        .. ground.Try(
+            Barrel, "fill one, and look at it again after a night",
+            Written.Sentence($"upright on firm ground, {100 * filled:0} % full, no drop beside it")),
+        .. ground.Try(Lid, "lift each by its edge, as a child would", "it does not come off"),
     ];
 
     public static string Title(int count, double litres) => Written.Sentence($"{Written.Count(count, "barrel")} ({litres:0} L)");

@@ -1,5 +1,6 @@
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
+using DesignSearch.Layouts.Design.Papers;
 using DesignSearch.Layouts.Design.Plans;
 using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Parts.Barrels;
@@ -30,6 +31,8 @@ internal sealed class DesignedBarrels(Barrel barrel, double count, double floorM
     public override IEnumerable<Caution> Cautions => [Dangers.WeightAndDrowning, BarrelWords.Ice(Filled, 1 / (1 + IceGrowth))];
 
     public override IEnumerable<Upkeep> Upkeep => BarrelWords.Upkeep;
+
+    public override IEnumerable<CommissioningStep> Commissioning(PaperGround ground) => BarrelWords.Steps(Filled, ground);
 
     private double Water => count * barrel.VolumeL * Filled;
 

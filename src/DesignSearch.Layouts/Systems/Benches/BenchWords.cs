@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Papers;
 using DesignSearch.Layouts.Words;
 
 namespace DesignSearch.Layouts.Systems.Benches;
@@ -56,6 +57,25 @@ internal static class BenchWords
     public static string SayEnoughFirst(string key) => $"'{key}' in [greenhouse], the bench that is enough, before a bench may be chosen";
 
     public static string LooseFleece(double factor) => Written.Sentence($"the fleece lets {factor:0.#} times as much heat out");
+
+    public static IEnumerable<LogColumn> Log(bool isHeated)
+    {
+        yield return new("coldest under the fleece", PaperWords.Celsius);
+        if (isHeated)
+            yield return new("electricity meter of the bench", "kWh");
+    }
+
+    public static IEnumerable<CommissioningStep> Steps(double setC, double volts, bool isOnMains, PaperGround ground) =>
+    [
+        .. ground.Try(
+            Heated, "before sand or pots lie on it: look at cable or mat on its whole length, then let it warm for an hour",
+            Written.Sentence($"whole, nowhere crossed, and evenly warm to the hand; {volts:0} V on its label"), "", isOnMains),
+        .. ground.Try(
+            ThermostatPart, "hang its feeler among the pots with a good thermometer, and close the fleece in the evening",
+            Written.Sentence($"heats below {setC:0.#} °C, and nothing under the fleece is hot"), PaperWords.Celsius),
+        .. ground.Try(RelayPart, "listen to it while the thermostat switches", "pulls in and drops out"),
+        .. ground.Try(Unheated, "close the fleece and walk round it", "no gap at edge or ends"),
+    ];
 
     public static string Title(double areaM2, bool isHeated) =>
         Written.Sentence($"{areaM2:0.#} m² {(isHeated ? "heated " : "")}bench under fleece");

@@ -2,6 +2,7 @@ using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Layouts.Design.Duties;
+using DesignSearch.Layouts.Design.Papers;
 using DesignSearch.Layouts.Design.Plans;
 using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design.Wiring;
@@ -60,6 +61,11 @@ internal sealed class DesignedBench(Bench bench, BenchNumbers numbers, bool swit
     private string SwitchedBy => switchesDirectly ? BenchWords.Thermostat : BenchWords.Relay;
 
     private bool OnMains => bench.Volts >= SupplyPlan.MainsVolts;
+
+    public override IEnumerable<CommissioningStep> Commissioning(PaperGround ground) =>
+        BenchWords.Steps(numbers.SetPointC, bench.Volts, OnMains, ground);
+
+    public override IEnumerable<LogColumn> Log => BenchWords.Log(IsHeated);
 
     public override Installation Install(Installation plant) => plant.With(numbers);
 

@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Papers;
 using DesignSearch.Layouts.Words;
 
 namespace DesignSearch.Layouts.Systems.Compost;
@@ -24,6 +25,28 @@ internal static class CompostWords
     public static IEnumerable<Upkeep> Upkeep(double buildHours) =>
     [
         Core, Loop, Fluid, new("Cart the old heap away and build it anew with fresh material.", "before every season", buildHours),
+    ];
+
+    public static LogColumn CoreColumn { get; } = new("core of the heap", PaperWords.Celsius);
+
+    public static IEnumerable<CommissioningStep> Steps(HeapPlan heap, PaperGround ground) =>
+    [
+        .. ground.Try(
+            CompostPurposes.Coil, "before the heap is built over it: fill with water from the lowest place, header tank too, and leave it",
+            "no drop at any joint after a night, and no joint inside the heap"),
+        .. ground.Try(
+            CompostPurposes.Glycol, "measure a drop with a refractometer once it has gone round for an hour",
+            Written.Sentence($"ice no sooner than {heap.FreezesAtC:0.#} °C"), PaperWords.Celsius),
+        .. ground.Try(CompostPurposes.Header, "look into it with the loop cold", "half full, its overflow led into a can"),
+        .. ground.Try(
+            CompostPurposes.Thermostat, PaperWords.Cooled(HeapListing.ControlVolts(heap)),
+            Written.Sentence($"while the core is warm the pump starts below {heap.Numbers.SetPointC:0.#} °C"), PaperWords.Celsius),
+        .. ground.Try(
+            CompostPurposes.CoreThermostat, "put its sensor into cold water while the house calls for heat",
+            Written.Sentence($"the pump stops below {heap.Numbers.RestBelowC:0} °C"), PaperWords.Celsius),
+        .. ground.Try(
+            CompostPurposes.Probe, "measure the core at several places in the second week",
+            Written.Sentence($"over {heap.Numbers.RestBelowC:0} °C, and under {HeapPlan.HottestC:0} °C"), PaperWords.Celsius),
     ];
 
     public static string Title(double volumeM3, double coilM) =>

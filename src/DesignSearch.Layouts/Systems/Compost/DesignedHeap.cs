@@ -1,6 +1,7 @@
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
+using DesignSearch.Layouts.Design.Papers;
 using DesignSearch.Layouts.Design.Plans;
 using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design.Wiring;
@@ -32,6 +33,10 @@ internal sealed class DesignedHeap(HeapPlan heap) : DesignedSystem
             CompostWords.OtherHeat(f), plant => plant.With(Numbers with { HeatJPerKg = f * Numbers.HeatJPerKg })));
 
     private CompostNumbers Numbers => heap.Numbers;
+
+    public override IEnumerable<CommissioningStep> Commissioning(PaperGround ground) => CompostWords.Steps(heap, ground);
+
+    public override IEnumerable<LogColumn> Log => [CompostWords.CoreColumn];
 
     public override Installation Install(Installation plant) => plant.With(Numbers);
 

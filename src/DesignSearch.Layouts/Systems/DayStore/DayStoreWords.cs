@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Papers;
 using DesignSearch.Layouts.Words;
 
 namespace DesignSearch.Layouts.Systems.DayStore;
@@ -40,6 +41,20 @@ internal static class DayStoreWords
     [
         new("Clean the mesh and the wheel of the store's fan.", "every autumn and at mid-winter", 1),
         new("Open both headers: see that water has run off, look into the pipes with a lamp, wash slime out.", "every autumn", 2),
+    ];
+
+    public static LogColumn SoilColumn { get; } = new("soil at the store's pipes", PaperWords.Celsius);
+
+    public static IEnumerable<CommissioningStep> Steps(double chargeC, double setC, PaperGround ground) =>
+    [
+        .. ground.Try(
+            Pipe, "before it is covered: lay a spirit level on every pipe", "falls 1 to 2 cm a metre to the header that drains", "cm/m"),
+        .. ground.Try(Header, "pour a bucket of water into the upper one", "all of it comes out at the drain of the lower one"),
+        .. ground.Try(
+            Thermostats, "turn the upper one down, then the lower one up, past what a good thermometer beside them shows",
+            Written.Sentence($"the fan starts each time; set back to {chargeC:0.#} °C and {setC:0.#} °C"), PaperWords.Celsius),
+        .. ground.Try(Controller, "bring sensor and thermostat to the same warmth", "the fan stops"),
+        .. ground.Try(Fan, "hold a strip of paper before each pipe's end", "air moves in all of them"),
     ];
 
     public static string Title(PipeField field) => Written.Sentence($"day-heat store of {field.TotalM:0} m of pipe");

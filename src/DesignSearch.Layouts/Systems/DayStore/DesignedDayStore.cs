@@ -2,6 +2,7 @@ using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Layouts.Design.Duties;
+using DesignSearch.Layouts.Design.Papers;
 using DesignSearch.Layouts.Design.Plans;
 using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design.Wiring;
@@ -57,6 +58,11 @@ internal sealed class DesignedDayStore(EarthPipe pipe, StoreFan fan, PipeField l
     ];
 
     private bool OnMains => fan.Volts >= SupplyPlan.MainsVolts;
+
+    public override IEnumerable<CommissioningStep> Commissioning(PaperGround ground) =>
+        DayStoreWords.Steps(numbers.ChargeAboveC, numbers.SetPointC, ground);
+
+    public override IEnumerable<LogColumn> Log => [DayStoreWords.SoilColumn];
 
     public override Installation Install(Installation plant) => plant.With(numbers);
 

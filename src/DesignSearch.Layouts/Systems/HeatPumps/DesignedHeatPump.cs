@@ -1,6 +1,7 @@
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
+using DesignSearch.Layouts.Design.Papers;
 using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Parts.HeatPumps;
@@ -50,6 +51,12 @@ internal sealed class DesignedHeatPump(HeatPump pump, double wishC, HeatPumpNumb
         new(HeatPumpWords.LessHeat, plant => plant.With(numbers with { HeatW = numbers.HeatW.Times(Worse) })),
         new(HeatPumpWords.StopsEarlier(EarlierK), plant => plant.With(numbers with { LeastOutdoorC = numbers.LeastOutdoorC + EarlierK })),
     ];
+
+    public override IEnumerable<CommissioningStep> Commissioning(PaperGround ground) => HeatPumpWords.Steps(numbers.SetPointC, ground);
+
+    public override IEnumerable<EnquiryFact> Enquiry(PaperGround ground) => HeatPumpWords.Enquiry(pump, numbers.SetPointC);
+
+    public override IEnumerable<LogColumn> Log => [HeatPumpWords.Meter];
 
     public override Installation Install(Installation plant) => plant.With(numbers);
 

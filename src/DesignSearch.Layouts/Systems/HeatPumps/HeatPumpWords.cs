@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Papers;
 using DesignSearch.Layouts.Words;
 using DesignSearch.Parts.HeatPumps;
 
@@ -25,6 +26,35 @@ internal static class HeatPumpWords
         new("Clear leaves, ice and snow from the outdoor unit; see that melt water runs off.", "every month of the season, after snow", 2),
         new("Have a licensed person look for leaks and clean the coils.", "every second autumn", 0) { LicensedHoursPerYear = 0.5 },
     ];
+
+    public static LogColumn Meter { get; } = new("electricity meter of the heat pump", "kWh");
+
+    public static IEnumerable<CommissioningStep> Steps(double setC, PaperGround ground) =>
+    [
+        .. ground.Try(
+            Purpose, "joints tried for leaks, pipes emptied of air and filled by weight",
+            "tight, and the charge written on the unit's label", "g", isLicensed: true),
+        .. ground.Try(
+            Purpose, "let it heat on a cold evening, a good thermometer at plant height",
+            Written.Sentence($"the house comes to {setC:0.#} °C; melt water runs off outdoors and freezes on no path"),
+            PaperWords.Celsius),
+        .. ground.Try(Purpose, "pull its breaker and put it back", "starts by itself with the same setting"),
+    ];
+
+    public static IEnumerable<EnquiryFact> Enquiry(HeatPump pump, double setC)
+    {
+        yield return Asked("Heat pump", Written.Sentence(
+            $"{pump.Name}, {pump.HeatAt7W / 1000:0.#} kW of heat; kept at {setC:0.#} °C in a damp greenhouse all winter"));
+        yield return Asked("Refrigerant", Written.Sentence($"class {pump.Refrigerant.ToString().ToUpperInvariant()} (ISO 817)"));
+        yield return Asked("Where it goes", Purpose.Where);
+        yield return Asked(
+            "Its circuit", Written.Sentence($"{pump.MostA:0.#} A at most at {pump.Volts:0} V; asked of the electrician apart"));
+        yield return Asked("The builder's own work", "feet or brackets, hole through the wall, lead for the melt water");
+        yield return Asked(
+            "Asked of you", "hang and join both units, fill, try for leaks, register where the law asks for it, and the yearly look");
+    }
+
+    private static EnquiryFact Asked(string what, string value) => new(Trade.Plumber, what, value);
 
     public static string Title(double watts, double setC) => Written.Sentence($"{watts / 1000:0.#} kW heat pump at {setC:0.#} °C");
 

@@ -2,6 +2,7 @@ using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Layouts.Design.Duties;
+using DesignSearch.Layouts.Design.Papers;
 using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Parts.Heaters;
@@ -44,6 +45,13 @@ internal sealed class DesignedHeater(Heater heater, HeaterNumbers numbers, bool 
     public override IEnumerable<Caution> Cautions => [HeaterWords.Fire, Dangers.CarbonMonoxide];
 
     public override IEnumerable<Upkeep> Upkeep => HeaterWords.Upkeep;
+
+    public override IEnumerable<CommissioningStep> Commissioning(PaperGround ground) =>
+        HeaterWords.Steps(numbers.SetPointC, numbers.BandK, (heater.HasThermostat, ThermostatVolts), ground);
+
+    public override IEnumerable<LogColumn> Log => [HeaterWords.Meter];
+
+    private double ThermostatVolts => heater.HasThermostat || switchesDirectly ? heater.Volts : SupplyPlan.ControlVolts;
 
     public override Installation Install(Installation plant) => plant with { Heater = numbers };
 

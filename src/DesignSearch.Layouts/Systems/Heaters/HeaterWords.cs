@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Papers;
 using DesignSearch.Layouts.Words;
 
 namespace DesignSearch.Layouts.Systems.Heaters;
@@ -40,6 +41,21 @@ internal static class HeaterWords
 
     public static IEnumerable<Upkeep> Upkeep { get; } =
         [new("Run the heater once, press the test button of the residual-current device and dust the grille.", "every autumn", 0.5)];
+
+    public static LogColumn Meter { get; } = new("electricity meter of the heater", "kWh");
+
+    public static IEnumerable<CommissioningStep> Steps(double setC, double bandK, (bool IsOwn, double Volts) thermostat, PaperGround ground)
+    {
+        var swings = Written.Sentence($"heats at {setC - bandK / 2:0.#} °C and stops at {setC + bandK / 2:0.#} °C");
+        return
+        [
+            .. ground.Try(thermostat.IsOwn ? Heater : ThermostatPart, PaperWords.Cooled(thermostat.Volts), swings, PaperWords.Celsius),
+            .. ground.Try(ContactorPart, "listen to it while the thermostat switches", "pulls in and drops out, without a hum"),
+            .. ground.Try(
+                HighLimit, "hold a bottle of hot water to its feeler while the heater runs",
+                "the heater stops, stays off when it cools, and comes back when it is reset by hand"),
+        ];
+    }
 
     public static string Title(double watts) => Written.Sentence($"{watts / 1000:0.#} kW heater");
 

@@ -1,5 +1,6 @@
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
+using DesignSearch.Layouts.Design.Papers;
 using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Parts.Small;
@@ -17,6 +18,8 @@ internal sealed class DesignedSkin(Skin skin, Greenhouse house, CoverMotors? mot
     public override IEnumerable<Caution> Cautions => SkinWords.Cautions(skin, house.CoverLayers == 1);
 
     public override IEnumerable<Upkeep> Upkeep => SkinWords.Upkeep(skin);
+
+    public override IEnumerable<CommissioningStep> Commissioning(PaperGround ground) => SkinWords.Steps(ground);
 
     public override Installation Install(Installation plant) => plant with { House = skin.On(plant.House, house) };
 

@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Papers;
 using DesignSearch.Layouts.Words;
 
 namespace DesignSearch.Layouts.Systems.Skin;
@@ -105,6 +106,17 @@ internal static class SkinWords
         The night cover moves by itself at dusk and dawn: no ladder, hair, hand or child near wires and tubes, and its current off before
         anyone works at it.
         """.ReplaceLineEndings(" "));
+
+    public static IEnumerable<CommissioningStep> Steps(PaperGround ground) =>
+    [
+        .. ground.Try(
+            CoverMotor, "run each screen to both ends by its hand switch",
+            "its own limit switch stops it each time, and it comes back from there; edges closed, nothing caught"),
+        .. ground.Try(
+            Interlock, "ask for one way by the hand switch and the other by the light sensor", "only one of its coils is ever in"),
+        .. ground.Try(HandSwitch, "turn it through its places", "draws, stops, opens, and leaves the cover to the light sensor"),
+        .. ground.Try(LightSensor, "cover it with a cap", "every screen closes, and opens again when the cap is off"),
+    ];
 
     public static IEnumerable<string> Title(Skin skin)
     {

@@ -2,6 +2,7 @@ using DesignSearch.Climate.Plane;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
+using DesignSearch.Layouts.Design.Papers;
 using DesignSearch.Layouts.Design.Plans;
 using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design.Wiring;
@@ -57,6 +58,19 @@ public sealed class DesignedSolar(SolarLoop loop) : DesignedSystem
 
     /// <inheritdoc/>
     public override IEnumerable<Upkeep> Upkeep => SolarUpkeepWords.Of(loop);
+
+    /// <inheritdoc/>
+    public override IEnumerable<LogColumn> Log => SolarPaperWords.Log(loop);
+
+    /// <inheritdoc/>
+    public override IEnumerable<CommissioningStep> Commissioning(PaperGround ground)
+    {
+        ArgumentNullException.ThrowIfNull(ground);
+        return SolarPaperWords.Steps(loop, ground);
+    }
+
+    /// <inheritdoc/>
+    public override IEnumerable<EnquiryFact> Enquiry(PaperGround ground) => SolarPaperWords.Enquiry(loop);
 
     /// <inheritdoc/>
     public override Installation Install(Installation plant)

@@ -14,11 +14,11 @@ internal static class SolarSettingWords
     private const double DegPerFacing = 45;
 
     // The vessel takes a little water at once: its reserve (own choice).
-    private const double FillOverBar = 0.1;
+    public const double FillOverBar = 0.1;
 
     // A collector may lose 4 K more to a clear sky than its sensor tells (see the freezing check); shutting earlier is an own choice.
-    private const double ValvesOpenC = 9;
-    private const double ValvesShutC = 6;
+    public const double ValvesOpenC = 9;
+    public const double ValvesShutC = 6;
 
     private const string Full = "The loop is filled with antifreeze and stays full.";
     private const string LetOut = "Every evening the loop's water leaves through the drain point, and the make-up refills the tank.";

@@ -1,6 +1,7 @@
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
+using DesignSearch.Layouts.Design.Papers;
 using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Layouts.Systems.Supply.OffGrid;
@@ -44,6 +45,12 @@ internal sealed class SuppliedPlant(SupplyPlan plan, bool isOffGrid = false) : S
                 yield return work;
         }
     }
+
+    public override IEnumerable<CommissioningStep> Commissioning(PaperGround ground) => SupplyPaperWords.Steps(Plan, ground);
+
+    public override IEnumerable<LogColumn> Log => Plan.Battery is null ? [] : [OffGridPaperWords.AtSunrise];
+
+    public override IEnumerable<EnquiryFact> Enquiry(PaperGround ground) => SupplyPaperWords.Enquiry(Plan, ground);
 
     public override IEnumerable<Dial> Dials(Scenario scenario) => Plan.Battery is { } battery ? OffGridWords.Dials(battery) : [];
 

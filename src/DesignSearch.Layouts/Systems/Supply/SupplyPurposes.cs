@@ -32,7 +32,8 @@ internal static class SupplyPurposes
 
     public static Purpose Terminals { get; } = new(System, "A terminal for each core, numbered at both ends.", "in the control box");
 
-    private const double ResidualA = 0.03;
+    /// <summary>Residual current at which the device trips [A].</summary>
+    public const double ResidualA = 0.03;
     private const double LargestSmallA = 6.3;
 
     public static Purpose ResidualCurrentDevice(bool hasMains) =>
@@ -117,8 +118,12 @@ internal static class SupplyPurposes
         "from the control box to the device");
 
     // Small ones after IEC 60127, larger ones after IEC 60269.
-    private static string Size(double amperes) =>
-        Written.Sentence(amperes <= LargestSmallA ? $"Time-lag, T {amperes:0.##} A" : (FormattableString)$"Slow, gG {amperes:0.##} A");
+    private static string Size(double amperes) => (amperes <= LargestSmallA ? "Time-lag, " : "Slow, ") + Mark(amperes);
+
+    /// <summary>What is printed on a fuse.</summary>
+    /// <param name="amperes">Its size [A].</param>
+    public static string Mark(double amperes) =>
+        Written.Sentence(amperes <= LargestSmallA ? $"T {amperes:0.##} A" : (FormattableString)$"gG {amperes:0.##} A");
 
     private static string Origin(bool hasMains) => hasMains
         ? "where the mains already is, at the beginning of the new cable"

@@ -99,7 +99,7 @@ internal static class OffGridWords
     public static FormattableString WantedBatteryCable(double amperes) => $"a cable for {amperes:0} A at the battery";
 
     // End of charge, kept charged, cut off, given back [V], for 24 V; from memory.
-    private static (double Most, double Keep, double Off, double On) Limits(BatteryChemistry chemistry) => chemistry switch
+    public static (double Most, double Keep, double Off, double On) Limits(BatteryChemistry chemistry) => chemistry switch
     {
         BatteryChemistry.OpenLead => (28.8, 27.0, 23.6, 25.6),
         BatteryChemistry.SealedLead => (28.4, 27.2, 23.6, 25.6),
