@@ -117,7 +117,7 @@ internal sealed class WiringSheet
         y += Gap;
     }
 
-    // Panels and battery end at their controller, before any box.
+    // Panels and battery end at their controller, each on clamps of its own and never on one rail, before any box.
     private static bool IsSource(Wire wire) => wire.EndsAtDevice && wire.Volts > 0;
 
     private double Open(string title, WiringStrip first)
@@ -196,7 +196,7 @@ internal sealed class WiringSheet
         {
             var (core, at) = (strip.Cores[i], line + strip.LineAt(i));
             var begins = TerminalX - 56;
-            if (i == 0 && strip.Wire.Volts > 0)
+            if (i == 0 && strip.Wire.Volts > 0 && !IsSource(strip.Wire))
                 begins = Contacts(strip, strip.Series, at);
             else if (strip.Component?.Symbol == Symbol.Motor && i == 1)
                 begins = OtherWay(strip, at);
@@ -209,7 +209,7 @@ internal sealed class WiringSheet
             Now.Words(PictureWords.CoreIs(core), TerminalX + 10, at - 4);
         }
 
-        if (strip.Wire.IsFeeder && strip.Wire.FuseTag.Length > 0)
+        if ((strip.Wire.IsFeeder || IsSource(strip.Wire)) && strip.Wire.FuseTag.Length > 0)
             Now.Sign(FuseSign(strip.Wire), DeviceX - 40, line - 12);
         if (strip.HasStops)
             Stops(line);

@@ -189,7 +189,7 @@ internal static class PictureWords
     }
 
     public const string ChangesOver = ", which changes + and 0 V over";
-    public const string SourceTitle = "charge controller of panels and battery";
+    public const string SourceTitle = "charge controller: panels and battery on clamps of their own";
     public const string GoesOn = ", goes on";
 
     public static string InBox(Wire wire)

@@ -85,6 +85,25 @@ public sealed class WiringSheetTests
         }
     }
 
+    /// <summary>Panels on a battery without the controller between them would boil it: nothing joins the two in the picture.</summary>
+    [Fact]
+    public void Panels_and_battery_hang_on_no_common_rail()
+    {
+        var seen = 0;
+        foreach (var (seed, _, layout) in DrawnPlants.All.Where(p => p.Built.Supply is { Battery: not null }))
+        {
+            var first = new Side(WiringSheet.Of(layout).Sheets[0]);
+            var frame = first.Frames[0];
+            Assert.Contains(Words.PictureWords.SourceTitle, first.Words);
+            Assert.DoesNotContain(first.Dots, d => d.Y > frame.Y && d.Y < frame.Y + frame.Height);
+            Assert.DoesNotContain(first.Wires, w => w.From.X == w.To.X && w.From.Y > frame.Y && w.From.Y < frame.Y + frame.Height);
+            seen += layout.Wires.Count(w => w is { EndsAtDevice: true, Volts: > 0 }) == 2 ? 1 : 0;
+            Assert.True(seen > 0, $"seed {seed}: no row for panels and battery");
+        }
+
+        Assert.True(seen > 10, $"{seen} plants without mains");
+    }
+
     [Fact]
     public void A_cables_cores_are_numbered_in_the_order_of_what_they_carry()
     {
@@ -106,7 +125,8 @@ public sealed class WiringSheetTests
             var all = XDocument.Parse("<svg>" + sheet.Body + "</svg>").Root!.Elements().ToList();
             Words = [.. all.Where(e => e.Name == "text").Select(e => e.Value)];
             Wires = [.. all.Where(e => (string?)e.Attribute("class") == "wire").Select(Points).SelectMany(p => p.Zip(p.Skip(1)))];
-            Boxes = [.. all.Where(e => (string?)e.Attribute("class") == "box").Select(Points).Select(p => (p[0].X, p[0].Y, p[2].X - p[0].X, p[2].Y - p[0].Y))];
+            Boxes = Squares(all, "box");
+            Frames = Squares(all, "group");
             Dots = [.. all.Where(e => e.Name == "circle" && (string?)e.Attribute("class") == "full").Select(e => (Figure(e.Attribute("cx")!.Value), Figure(e.Attribute("cy")!.Value)))];
         }
 
@@ -114,9 +134,14 @@ public sealed class WiringSheetTests
 
         public IReadOnlyList<((double X, double Y) From, (double X, double Y) To)> Wires { get; }
 
-        public IReadOnlyList<(double X, double Y, double Width, double Height)> Boxes { get; }
+        public List<(double X, double Y, double Width, double Height)> Boxes { get; }
+
+        public List<(double X, double Y, double Width, double Height)> Frames { get; }
 
         public HashSet<(double X, double Y)> Dots { get; }
+
+        private static List<(double X, double Y, double Width, double Height)> Squares(IEnumerable<XElement> all, string kind) =>
+            [.. all.Where(e => (string?)e.Attribute("class") == kind).Select(Points).Select(p => (p[0].X, p[0].Y, p[2].X - p[0].X, p[2].Y - p[0].Y))];
 
         private static List<(double X, double Y)> Points(XElement line) =>
             [.. line.Attribute("points")!.Value.Split(' ').Select(p => p.Split(',')).Select(p => (Figure(p[0]), Figure(p[1])))];
