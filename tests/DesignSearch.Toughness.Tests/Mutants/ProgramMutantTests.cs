@@ -26,7 +26,7 @@ public sealed class ProgramMutantTests
     {
         using var run = new SmallScenario();
         File.Copy(Repository.At("runs", "sample-finished", "run.json"), Path.Combine(run.Folder, "run.json"));
-        File.Copy(Directory.EnumerateFiles(Repository.At("runs", "sample-finished", "lists"), "27-*.toml").Single(), Path.Combine(run.Folder, "layout.toml"));
+        File.Copy(Directory.EnumerateFiles(Repository.At("runs", "sample-finished", "lists"), "*-bare.toml").Single(), Path.Combine(run.Folder, "layout.toml"));
         File.WriteAllText(Path.Combine(run.Folder, "w.csv"), string.Join('\n', new MadeSky().Plain().Split('\n').Take(60)));
         var path = Path.Combine(run.Folder, name);
         File.WriteAllBytes(path, new Mutator(i + 77_000).Spoil(File.ReadAllBytes(path)));
