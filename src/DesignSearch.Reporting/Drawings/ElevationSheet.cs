@@ -116,16 +116,15 @@ internal sealed class ElevationSheet
         var drawn = run.IsBroken ? run.Points.Zip(run.Points.Skip(1), Apart).Sum() : run.LengthM;
         var fits = drawn > Math.Abs(above);
         var away = fits ? Math.Sqrt((drawn * drawn) - (above * above)) : 0.5;
-        var (water, top) = (tank.HeightM, tank.HeightM + above);
-        var ground = top - frame.RiseM - frame.ClearanceM;
-        var end = away + frame.ReachM + 0.5;
-        Solid("water", (0, water), (away, top));
+        var (water, low) = (tank.HeightM, tank.HeightM + above);
+        var (ground, end, back) = (low - frame.ClearanceM, away + 0.5, away - frame.ReachM);
+        Solid("water", (0, water), (away, low));
         if (run.IsBroken || !fits)
-            Break((away / 2, (water + top) / 2));
+            Break((away / 2, (water + low) / 2));
         if (!fits)
             notes.Add(PictureWords.PipeTooShort);
-        Solid("ground", (0, 0), (Math.Min(0.3, away / 3), 0), (Math.Max(0.3, away - 0.3), ground), (end, ground));
-        Solid("plate", (away, top), (away + frame.ReachM, top - frame.RiseM));
+        Solid("ground", (0, 0), (Math.Min(0.3, away / 3), 0), (Math.Max(0.3, back - 0.3), ground), (end, ground));
+        Solid("plate", (back, low + frame.RiseM), (away, low));
         foreach (var piece in frame.Pieces)
         {
             var (from, to) = (Side(piece.From), Side(piece.To));
@@ -134,19 +133,19 @@ internal sealed class ElevationSheet
         }
 
         foreach (var block in frame.Blocks)
-            Box("concrete", away + frame.ReachM - block.X - (block.SideM / 2), ground - block.DepthM, block.SideM, block.DepthM);
+            Box("concrete", away - block.X - (block.SideM / 2), ground - block.DepthM, block.SideM, block.DepthM);
         Solid("hidden", (0, water), (away, water));
-        measures.Add(((away, water), (away, top), 8, PictureWords.UpperEdge));
-        measures.Add(((away + frame.ReachM, ground), (away + frame.ReachM, ground + frame.ClearanceM), 16, "clearance"));
+        measures.Add(((away, water), (away, low), 8, PictureWords.LowerEdge));
+        measures.Add(((away, ground), (away, low), 16, "clearance"));
         if (frame.DepthM > 0)
             measures.Add(((end, ground - frame.DepthM), (end, ground), 10, "depth of the footing"));
         Row(
             "collectors",
             PictureWords.Heights(frame, above, ground),
-            (away + (frame.ReachM / 2), top - (frame.RiseM / 2)));
+            (away - (frame.ReachM / 2), low + (frame.RiseM / 2)));
         Row("pipe", PictureWords.PipeIs(run.LengthM, run.IsBroken || !fits), (away * 0.6, water + (0.6 * above)));
         notes.Add(PictureWords.LevelGround);
-        (double X, double Y) Side(Spot3 at) => (away + frame.ReachM - at.X, ground + at.Z);
+        (double X, double Y) Side(Spot3 at) => (away - at.X, ground + at.Z);
     }
 
     private double Heap(HouseSize house)

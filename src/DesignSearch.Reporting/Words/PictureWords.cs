@@ -64,7 +64,7 @@ internal static class PictureWords
         "The ground at the collectors is drawn where heights of tank, frame and site put it: measure it before you dig.";
 
     public const string PipeTooShort = "The pipe run is shorter than the height between collector and tank: one of the two is wrong.";
-    public const string UpperEdge = "upper edge of the collectors above the tank's water";
+    public const string LowerEdge = "lower edge of the collectors above the tank's water";
 
     public const string Joints =
         "Lengths run from joint to joint: add what your joints overlap, and what the saw takes.";
@@ -162,7 +162,7 @@ internal static class PictureWords
             + (frame.SweepM > 0 ? Sweeps(frame.SweepM) : " about its slope");
 
     public static string Heights(StandPlan frame, double above, double ground) => Written.Sentence(
-        $"upper edge {Over(above)} the tank's water, lower edge {frame.ClearanceM:0.00} m above their ground,",
+        $"lower edge {Over(above)} the tank's water and {frame.ClearanceM:0.00} m above their ground,",
         $"which lies {Over(ground)} the floor of the house; tilt {frame.TiltDeg:0}°");
 
     public static string PipeIs(double metres, bool isBroken) =>

@@ -206,7 +206,7 @@ public sealed class PlantPictureTests
         foreach (var (_, _, layout) in Plants.Where(p => p.Layout.Frame is not null))
         {
             var drawing = new ElevationSheet(layout, layout.Site!, SitePlanSheet.Of(layout)!);
-            var (low, high, _, _) = drawing.Measures.Single(m => m.What == "upper edge of the collectors above the tank's water");
+            var (low, high, _, _) = drawing.Measures.Single(m => m.What == "lower edge of the collectors above the tank's water");
             Assert.Equal(layout.Site!.CollectorAboveTankM, high.Y - low.Y, 9);
             Assert.Equal(layout.Site.Bodies.First(b => b.Shape == BodyShape.Square).HeightM, low.Y, 9);
             var pipe = drawing.Lines.First(l => l.Kind == "water").Points;

@@ -5,7 +5,7 @@ namespace DesignSearch.Layouts.Design.Plans;
 /// <summary>What has a size at a plant: plan and elevation are drawn from it and from the lengths of the scheme's joints.</summary>
 /// <param name="House">The greenhouse.</param>
 /// <param name="Bodies">What stands in it and beside it.</param>
-/// <param name="CollectorAboveTankM">Top of the collector above the tank's water [m].</param>
+/// <param name="CollectorAboveTankM">Lower edge of the collector above the tank's water [m].</param>
 public sealed record SitePlan(HouseSize House, IReadOnlyList<Body> Bodies, double CollectorAboveTankM)
 {
     /// <summary>The sizes of a layout; only when it is shown, for a search has no use for them.</summary>
