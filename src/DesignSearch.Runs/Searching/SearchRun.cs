@@ -152,6 +152,7 @@ public static class SearchRun
         StopReason.Cancelled => "stopped",
         StopReason.Stagnation => "stagnation",
         StopReason.Target => "target",
+        StopReason.Unfound => "unfound",
         _ => "exhausted",
     };
 

@@ -13,6 +13,30 @@ internal sealed class EngineRun
     private const int PopulationSize = 24;
     private const int SinglePopulation = 96;
     private const int Attempts = 400;
+    private const int LeastAttempts = 20;
+
+    // Where proposals fail: draws and steps through the rest in turn, and how often before the search ends without a proof. Without bounds only a
+    // space that can be gone through is worth a walk; a box is dear to bound.
+    private const int Draws = 1000;
+    private const int MostRounds = 60;
+    private const int MostWalked = 4_000_000;
+    private const int Steps = MostWalked / MostRounds;
+    private const int Boxes = 1000;
+    private const int Climbs = 2;
+    private const int EveryClimb = 4;
+    private const int FreshAttempts = 50;
+
+    // How a point was chosen: as it came, as the best by the model of some, by a climb in the model, by the fresh start, or anywhere.
+    private const int Plain = 0;
+    private const int Ranked = 1;
+    private const int Climbed = 2;
+    private const int OfFresh = 3;
+    private const int Drawn = 4;
+
+    // One point in twenty is drawn anywhere where pairs of levels are learnt: what is never seen is never learnt.
+    private const int EveryDrawn = 20;
+    private const long FreshFrom = 500;
+    private const int Lately = 1024;
     private const int ModelSteps = 10;
 
     private readonly IProblem problem;
@@ -32,11 +56,16 @@ internal sealed class EngineRun
     private readonly ScreenMemo screen;
     private EvaluatedPoint? nearestMiss;
     private SearchProof? proof;
+    private readonly Remainder? rest;
+    private readonly List<double[]> lately = [];
+    private int attempts = Attempts;
     private long evaluations;
-    private readonly Credit arms = new(2, 0.1);
-    private readonly List<(bool Ranked, int Way)> origins = [];
-    private bool ranked;
+    private readonly Credit arms;
+    private readonly List<(int Ranked, int Way)> origins = [];
+    private int ranked;
     private int way;
+    private readonly bool drawsAnywhere;
+    private readonly FreshStart? fresh;
 
     public EngineRun(IProblem problem, SearchSpace space, SearchSettings settings, BlockEvaluator evaluator,
         IProgress<SearchProgress>? progress, CancellationToken cancel)
@@ -49,14 +78,20 @@ internal sealed class EngineRun
         proposer = new(space, archive, population);
         trend = new(problem.Objectives.Count);
         ranking = new(space, archive, problem.Objectives.Count);
+        arms = new(ranking.Climber.IsOfUse ? 3 : 2, 0.1);
         bounds = new double[problem.Objectives.Count];
         screen = new(problem);
+        var reals = space.Variables.Count(v => v.Kind == VariableKind.Real);
+        drawsAnywhere = reals == 0 && ranking.Climber.IsOfUse;
+        fresh = reals > 0 && reals < space.Count && bounds.Length > 1 ? new(space, problem.Objectives.Count, PopulationSize) : null;
+        rest = space.IsFinite && (problem is IBoundedProblem || space.Size <= MostWalked) ? new(problem, space, archive) : null;
     }
 
     public SearchResult ToTheEnd(bool throughAll)
     {
         var reason = throughAll ? Enumerate() : Search();
-        if (reason is not (StopReason.Enumerated or StopReason.Cancelled) && settings.ProofSimulations > 0 && space.IsFinite && problem is IBoundedProblem bounded)
+        var isOpen = reason is not (StopReason.Enumerated or StopReason.Exhausted or StopReason.Cancelled);
+        if (isOpen && settings.ProofSimulations > 0 && space.IsFinite && problem is IBoundedProblem bounded)
             proof = new Prover(bounded, space, archive, Settle, settings.ProofSimulations, settings.ProofBoxes, () => cancel.IsCancellationRequested).Run();
         return Result(reason);
     }
@@ -109,7 +144,7 @@ internal sealed class EngineRun
             }
 
             if (block.Count == 0)
-                return StopReason.Exhausted;
+                return rest is { IsThrough: true } ? StopReason.Exhausted : Ended() ?? StopReason.Unfound;
             Take(block);
         }
     }
@@ -126,26 +161,94 @@ internal sealed class EngineRun
     private double[]? Next(long index)
     {
         var random = new SplitMixStream(settings.Seed, (ulong)index, 0);
-        ranked = ranking.Ready && arms.Choose(ref random) == 1;
-        if (ranked && MostPromising(index, ref random) is { } promising)
-            return promising;
-        ranked = false;
-        for (var attempt = 0; attempt < Attempts; attempt++)
+        if (drawsAnywhere && ranking.Ready && random.Below(EveryDrawn) == 0 && Passing(proposer.Anywhere(ref random), ref random) is { } unlike)
         {
-            var point = attempt < Attempts * 3 / 4 ? proposer.Propose(index, ref random, settings.Seed) : proposer.Anywhere(ref random);
-            for (var change = 0; change < 8 && met.Contains(SearchSpace.KeyOf(point)); change++)
-                proposer.Disturb(point, ref random);
-            if (!met.Add(SearchSpace.KeyOf(point)))
+            (ranked, way) = (Drawn, -1);
+            return unlike;
+        }
+
+        if (fresh is not null && index >= FreshFrom && random.Below(2) == 0 && Fresh(ref random) is { } begun)
+            return begun;
+
+        ranked = ranking.Ready ? arms.Choose(ref random) : Plain;
+        // A climb looks at some hundred points, so not every one that pays is taken.
+        if (ranked == Climbed && random.Below(EveryClimb) > 0)
+            ranked = Ranked;
+        if (ranked != Plain && MostPromising(index, ref random) is { } promising)
+            return promising;
+        ranked = Plain;
+        for (var attempt = 0; attempt < attempts; attempt++)
+        {
+            var drawn = attempt < attempts * 3 / 4 ? proposer.Propose(index, ref random, settings.Seed) : proposer.Anywhere(ref random);
+            if (Passing(drawn, ref random) is not { } point || archive.Covers(bounds))
                 continue;
-            if (Refused(point) && !Repaired(point, ref random))
+            (way, attempts) = (proposer.Way, Attempts);
+            return point;
+        }
+
+        // What failed now will mostly fail again soon.
+        attempts = Math.Max(LeastAttempts, attempts / 2);
+        way = -1;
+        return Left(ref random);
+    }
+
+    // Where proposals fail. A violation may lead astray, so nothing is repaired here: changes of what passed, draws from anywhere, and a walk through
+    // all there is, in turn. Null once the walk is at its end, or after many rounds in vain.
+    private double[]? Left(ref SplitMixStream random)
+    {
+        for (var round = 0; round < MostRounds && rest is not { IsThrough: true }; round++)
+        {
+            if (cancel.IsCancellationRequested || settings.TimeIsUp?.Invoke() == true)
+                return null;
+            for (var draw = 0; draw < Draws; draw++)
+            {
+                var point = proposer.Anywhere(ref random);
+                if (lately.Count > 0 && draw % 2 == 0)
+                {
+                    point = (double[])lately[random.Below(lately.Count)].Clone();
+                    proposer.Disturb(point, ref random);
+                }
+
+                if (IsLeft(point))
+                    return point;
+            }
+
+            var steps = problem is IBoundedProblem ? Boxes : Steps;
+            for (var step = 0; step < steps && rest?.Next(steps - step) is { } next; step++)
+            {
+                if (IsLeft(next))
+                    return next;
+            }
+        }
+
+        return null;
+    }
+
+    // Whether a point was never met, passes and may better the front; it counts as met then.
+    private bool IsLeft(double[] point) =>
+        !met.Contains(SearchSpace.KeyOf(point)) && screen.Missed(point, bounds, double.Epsilon) == 0 && !archive.Covers(bounds) && met.Add(SearchSpace.KeyOf(point));
+
+    // A point of the fresh start beside this search.
+    private double[]? Fresh(ref SplitMixStream random)
+    {
+        for (var attempt = 0; attempt < FreshAttempts; attempt++)
+        {
+            if (Passing(fresh!.Propose(ref random), ref random) is not { } point)
                 continue;
-            if (archive.Covers(bounds))
-                continue;
-            way = proposer.Way;
+            fresh.Made();
+            (ranked, way) = (OfFresh, fresh.Way);
             return point;
         }
 
         return null;
+    }
+
+    // The point, changed where it was met and repaired where it must; null where that did not help. It counts as met then.
+    private double[]? Passing(double[] point, ref SplitMixStream random)
+    {
+        for (var change = 0; change < 8 && met.Contains(SearchSpace.KeyOf(point)); change++)
+            proposer.Disturb(point, ref random);
+        return met.Add(SearchSpace.KeyOf(point)) && (!Refused(point) || Repaired(point, ref random)) ? point : null;
     }
 
     private double[]? MostPromising(long index, ref SplitMixStream random)
@@ -153,10 +256,17 @@ internal sealed class EngineRun
         double[]? chosen = null;
         var most = double.NegativeInfinity;
         // Few or many, from 2 to 32: many trust the model, few leave room where it is wrong.
-        var pool = 2 << random.Below(5);
+        var pool = ranked == Climbed ? Climbs : 2 << random.Below(5);
         for (var candidate = 0; candidate < pool; candidate++)
         {
             var point = proposer.Propose(index, ref random, settings.Seed);
+            if (ranked == Climbed)
+            {
+                if (Refused(point) || ranking.Climber.From(point, met, p => !Refused(p), proposer.Descent, ref random) is not { } climbed)
+                    continue;
+                point = climbed;
+            }
+
             if (met.Contains(SearchSpace.KeyOf(point)))
             {
                 proposer.Disturb(point, ref random);
@@ -213,12 +323,19 @@ internal sealed class EngineRun
         var results = evaluator.Evaluate(points);
         for (var i = 0; i < points.Length; i++)
         {
+            if (lately.Count < Lately)
+                lately.Add(points[i]);
+            else
+                lately[(int)(evaluations % Lately)] = points[i];
             var point = new EvaluatedPoint(points[i], results[i], evaluations++);
-            if (i < origins.Count)
+            var aside = i < origins.Count && origins[i].Ranked == OfFresh;
+            if (aside)
+                fresh!.Take(point, origins[i].Way);
+            else if (i < origins.Count && origins[i].Ranked != Drawn)
                 Book(origins[i].Ranked, origins[i].Way, results[i]);
-            var kept = Learn(point);
+            var kept = Learn(point, aside);
             // With one objective there is no area to gain: what finds a place among the parents counts.
-            if (i < origins.Count && bounds.Length == 1 && population.Count == SinglePopulation)
+            if (i < origins.Count && !aside && bounds.Length == 1 && population.Count == SinglePopulation)
                 proposer.Book(origins[i].Way, kept ? 1 : 0);
         }
 
@@ -227,20 +344,21 @@ internal sealed class EngineRun
     }
 
     // What a way gained: the share of the front's box that is new. While there is no box, and so with one objective, ways stay even.
-    private void Book(bool wasRanked, int made, Evaluation result)
+    private void Book(int wasRanked, int made, Evaluation result)
     {
         if (!ranking.Ready)
             return;
         var gain = result.TotalViolation > 0 ? 0 : Math.Max(0, ranking.Gain(result.Objectives));
-        arms.Book(wasRanked ? 1 : 0, gain);
+        arms.Book(wasRanked, gain);
         proposer.Book(made, gain);
     }
 
-    private bool Learn(EvaluatedPoint point)
+    private bool Learn(EvaluatedPoint point, bool aside)
     {
         Missed(point.Point);
         ranking.Learn(point, bounds, ModelSteps);
-        var kept = population.Add(point);
+        // What a fresh start finds is a parent here only where it betters the front.
+        var kept = (!aside || (point.Evaluation.TotalViolation == 0 && !archive.Covers(point.Evaluation.Objectives))) && population.Add(point);
         var missed = point.Evaluation.TotalViolation;
         if (missed == 0)
         {
@@ -264,7 +382,7 @@ internal sealed class EngineRun
         DistinctPoints = met.Count,
         StoppedBecause = reason,
         StoppedInWords = proof is null ? Words(reason) : Words(reason) + " " + Words(proof),
-        IsExact = reason == StopReason.Enumerated || proof is { IsComplete: true },
+        IsExact = reason is StopReason.Enumerated or StopReason.Exhausted || proof is { IsComplete: true },
         Proof = proof,
         HypervolumeTrend = trend.Points,
     };
@@ -280,7 +398,14 @@ internal sealed class EngineRun
             CultureInfo.InvariantCulture,
             $"All {met.Count} choices were looked at and the {evaluations} that pass the first checks were evaluated, so the answer "
                 + $"is exact."),
-        _ => FormattableString.Invariant($"After {evaluations} evaluations no further choice turned up that could better the front."),
+        StopReason.Exhausted => string.Create(
+            CultureInfo.InvariantCulture,
+            $"After {evaluations} evaluations everything else was gone through: nothing that passes the first checks is left that could "
+                + $"better the front, so the answer is exact."),
+        _ => string.Create(
+            CultureInfo.InvariantCulture,
+            $"After {evaluations} evaluations many further draws found no choice that passes the first checks and could better the front; "
+                + $"that is no proof that there is none."),
     };
 
     private static string Words(SearchProof proof) => proof.IsComplete

@@ -26,7 +26,7 @@ public sealed record SearchResult
     /// <summary>The same in a sentence.</summary>
     public required string StoppedInWords { get; init; }
 
-    /// <summary>Whether the whole space was enumerated or the front proved by branch and bound, so that the front is the true one.</summary>
+    /// <summary>Whether the whole space was gone through or the front proved by branch and bound, so that the front is the true one.</summary>
     public required bool IsExact { get; init; }
 
     /// <summary>What branch and bound could say; null where none was asked for or the problem offers no bounds.</summary>

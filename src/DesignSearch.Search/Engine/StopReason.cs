@@ -21,6 +21,9 @@ public enum StopReason
     /// <summary>Every point that passes the screen was evaluated; the answer is exact.</summary>
     Enumerated,
 
-    /// <summary>No further point that passes the screen and could better the front was found.</summary>
+    /// <summary>Nothing is left that passes the screen and could better the front: all else was gone through; the answer is exact.</summary>
     Exhausted,
+
+    /// <summary>Many draws found no further point that passes the screen and could better the front; nothing proves that there is none.</summary>
+    Unfound,
 }

@@ -15,11 +15,17 @@ internal sealed class Ranking
     private const int Needed = 60;
     private const double Optimism = 0.5;
     private const double Reach = 1.1;
+    private const long FirstSettled = 200;
+    private const long BetweenPasses = 200;
+    private const long BetweenWeighings = 1000;
+    private const int Passes = 4;
     private const int MostMembers = 300;
 
     private readonly int objectives;
     private readonly FrontArchive archive;
     private readonly RidgeModel model;
+    private readonly bool[] learned;
+    private readonly bool isUnpaired;
     private readonly bool isCoarse;
     private readonly double[] ideal;
     private readonly double[] width;
@@ -27,14 +33,21 @@ internal sealed class Ranking
     private readonly bool[] needed;
     private readonly double[] predicted;
     private readonly double[] ofParent;
+    private readonly double[] ofDescent;
     private readonly double[] scaled;
     private double[][] front = [];
     private bool stale = true;
+    private long due = FirstSettled;
 
     public Ranking(SearchSpace space, FrontArchive archive, int objectives)
     {
         (this.archive, this.objectives) = (archive, objectives);
-        model = new(new(space), objectives + 1);
+        var features = new Features(space);
+        model = new(features, objectives + 1);
+        isUnpaired = !features.HasPairs;
+        learned = new bool[objectives + 1];
+        Climber = new(space, features, model, this, learned);
+        Array.Fill(learned, Climber.IsOfUse, 0, objectives);
         isCoarse = space.Variables.Any(v => v.Kind == VariableKind.Real);
         ideal = new double[objectives];
         width = new double[objectives];
@@ -42,8 +55,12 @@ internal sealed class Ranking
         needed = new bool[objectives + 1];
         predicted = new double[objectives + 1];
         ofParent = new double[objectives + 1];
+        ofDescent = new double[objectives + 1];
         scaled = new double[objectives];
     }
+
+    /// <summary>Looks for new points within the model.</summary>
+    public Climber Climber { get; }
 
     /// <summary>Whether enough is known to rank by.</summary>
     public bool Ready => model.Count >= Needed && archive.Count >= 2;
@@ -62,14 +79,10 @@ internal sealed class Ranking
     {
         Refresh();
         model.Predict(point, predicted, needed);
-        if (isCoarse)
-        {
-            Ground(descent.First, 1 - descent.ShareOfSecond);
-            Ground(descent.Second, descent.ShareOfSecond);
-        }
-
+        GroundOf(descent, ofDescent);
         for (var k = 0; k < objectives; k++)
         {
+            predicted[k] += ofDescent[k];
             var low = double.IsFinite(bounds[k]) ? Scale(k, bounds[k]) : double.NegativeInfinity;
             scaled[k] = !needed[k] ? low : Math.Max(predicted[k] - (Optimism * error[k]), low);
         }
@@ -100,24 +113,49 @@ internal sealed class Ranking
         needed[objectives] |= violation > 0;
         for (var k = 0; k < objectives; k++)
             needed[k] |= bounds[k] != figures[k];
+        for (var k = 0; k <= objectives; k++)
+            learned[k] |= needed[k];
         model.Add(point.Point, [.. figures, violation]);
         if (archive.Count >= 2)
         {
             Refresh();
-            model.Improve(steps, Scale, needed);
+            model.Improve(steps, Scale, learned);
+            if (point.Index + 1 >= due)
+                Settle(point.Index + 1);
         }
     }
 
-    // Adds a share of what the model misses of a parent.
-    private void Ground(EvaluatedPoint? parent, double share)
+    // A few steps a point leave the model behind what is known. From time to time it catches up: where levels have pairs, with those that matter
+    // counting for more; where there are too many for pairs, as it is.
+    private void Settle(long evaluations)
+    {
+        if (Climber.IsOfUse)
+            model.Reweigh(Scale, learned);
+        else if (isUnpaired)
+            model.Improve(Passes * model.Count, Scale, learned);
+        due = evaluations + Math.Min(evaluations, isUnpaired ? BetweenPasses : BetweenWeighings);
+    }
+
+    /// <summary>What is to be added to predictions because the model misses the parents; nothing where it is not coarse.</summary>
+    public void GroundOf(Descent descent, Span<double> figures)
+    {
+        Refresh();
+        figures.Clear();
+        if (!isCoarse)
+            return;
+        Ground(descent.First, 1 - descent.ShareOfSecond, figures);
+        Ground(descent.Second, descent.ShareOfSecond, figures);
+    }
+
+    private void Ground(EvaluatedPoint? parent, double share, Span<double> figures)
     {
         if (parent is null || share <= 0)
             return;
-        model.Predict(parent.Point, ofParent, needed);
+        model.Predict(parent.Point, ofParent, learned);
         for (var k = 0; k < objectives; k++)
         {
-            if (needed[k])
-                predicted[k] += share * (Scale(k, parent.Evaluation.Objectives[k]) - ofParent[k]);
+            if (learned[k])
+                figures[k] += share * (Scale(k, parent.Evaluation.Objectives[k]) - ofParent[k]);
         }
     }
 
@@ -170,7 +208,8 @@ internal sealed class Ranking
 
     private double At(int place, int figure) => (archive[place].Evaluation.Objectives[figure] - ideal[figure]) / width[figure];
 
-    private double Score(double[] figures) => objectives == 2 ? Area(figures[0], figures[1]) : Margin(figures);
+    /// <summary>What the front gains by scaled figures; falls below 0 with the distance behind it.</summary>
+    public double Score(double[] figures) => objectives == 2 ? Area(figures[0], figures[1]) : Margin(figures);
 
     // The area that is new in the box up to 1.1; where there is none, how far below the front's step the point would have to lie.
     private double Area(double first, double second)

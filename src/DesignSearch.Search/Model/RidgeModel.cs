@@ -9,6 +9,7 @@ internal sealed class RidgeModel(Features features, int figures)
 {
     private const int Capacity = 4096;
     private const double Ridge = 0.1;
+    private const int Passes = 3;
 
     private readonly double[][] weights = [.. Enumerable.Range(0, figures).Select(_ => new double[features.Size])];
     private readonly List<Known> known = [];
@@ -18,9 +19,15 @@ internal sealed class RidgeModel(Features features, int figures)
     private int turn;
 
     // A point by its features, so that they are worked out once.
-    private sealed record Known(int[] Index, double[] Value, double Square, double[] Target, double[] Dual);
+    private sealed record Known(double[] Point, int[] Index, double[] Value, double[] Target, double[] Dual)
+    {
+        public double Square { get; set; }
+    }
 
     public int Count => known.Count;
+
+    /// <summary>The weights of a figure.</summary>
+    public ReadOnlySpan<double> Weights(int figure) => weights[figure];
 
     /// <summary>Predicts the figures of a point that are needed.</summary>
     public void Predict(ReadOnlySpan<double> point, Span<double> result, bool[] needed)
@@ -34,13 +41,13 @@ internal sealed class RidgeModel(Features features, int figures)
     }
 
     /// <summary>Adds a point, to be solved for next; the oldest makes room when there are too many.</summary>
-    public void Add(ReadOnlySpan<double> point, double[] target)
+    public void Add(double[] point, double[] target)
     {
         var count = features.Of(point, index, value);
         var square = 0.0;
         for (var f = 0; f < count; f++)
             square += value[f] * value[f];
-        var one = new Known(index[..count], value[..count], square, target, new double[figures]);
+        var one = new Known(point, index[..count], value[..count], target, new double[figures]) { Square = square };
         if (known.Count < Capacity)
         {
             turn = known.Count;
@@ -68,6 +75,26 @@ internal sealed class RidgeModel(Features features, int figures)
 
             turn = (turn + 1) % known.Count;
         }
+    }
+
+    /// <summary>Lets pairs that matter count for more, then takes every known point a few times in turn.</summary>
+    public void Reweigh(Func<int, double, double> scale, bool[] needed)
+    {
+        features.Reweigh([.. weights.Where((_, k) => needed[k])]);
+        foreach (var weight in weights)
+            Array.Clear(weight);
+        foreach (var one in known)
+        {
+            var square = 0.0;
+            features.Of(one.Point, one.Index, one.Value);
+            for (var f = 0; f < one.Value.Length; f++)
+                square += one.Value[f] * one.Value[f];
+            one.Square = square;
+            for (var k = 0; k < figures; k++)
+                Shift(weights[k], one, one.Dual[k]);
+        }
+
+        Improve(Passes * known.Count, scale, needed);
     }
 
     private void Solve(Known one, int figure, double target)

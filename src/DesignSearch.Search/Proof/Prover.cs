@@ -71,7 +71,7 @@ internal sealed class Prover(IBoundedProblem problem, SearchSpace space, FrontAr
     private void Offer(int[] low, int[] high, double[] parent)
     {
         looked++;
-        Pin(low, high);
+        space.Pin(low, high);
         var box = new LevelBox(low, high);
         var figures = new double[parent.Length];
         Array.Fill(figures, double.NegativeInfinity);
@@ -94,19 +94,6 @@ internal sealed class Prover(IBoundedProblem problem, SearchSpace space, FrontAr
         }
 
         open.Enqueue(new(low, high, figures), (-Promise(figures), made++));
-    }
-
-    // Whatever is known sleeping holds its first level.
-    private void Pin(int[] low, int[] high)
-    {
-        var known = new PartialPoint(low.Length);
-        for (var i = 0; i < low.Length; i++)
-        {
-            if (space.Variables[i].AwakeWhen is not null && !known.Ask(space.Variables[i], out var missing) && missing < 0)
-                low[i] = high[i] = 0;
-            if (low[i] == high[i])
-                known.Set(i, low[i]);
-        }
     }
 
     // Keeps the tighter of two bounds in the first.

@@ -94,6 +94,19 @@ public sealed class SearchSpace
         return Walk();
     }
 
+    /// <summary>Sets in a box of levels whatever is known sleeping to its first level.</summary>
+    internal void Pin(int[] low, int[] high)
+    {
+        var known = new PartialPoint(low.Length);
+        for (var i = 0; i < low.Length; i++)
+        {
+            if (variables[i].AwakeWhen is not null && !known.Ask(variables[i], out var missing) && missing < 0)
+                low[i] = high[i] = 0;
+            if (low[i] == high[i])
+                known.Set(i, low[i]);
+        }
+    }
+
     internal double LowOf(int variable) => variables[variable].Kind == VariableKind.Real ? variables[variable].Low : 0;
 
     internal double HighOf(int variable) => variables[variable].Kind == VariableKind.Real ? variables[variable].High : variables[variable].Levels - 1;

@@ -16,23 +16,23 @@ public class PinnedRunTests
 {
     public static TheoryData<string, string> Runs => new()
     {
-        { "catalogue, one at a time", "f2bdb20301dba7af" },
-        { "catalogue, blocks of 16", "07dfb983a14471fb" },
-        { "catalogue without a screen, blocks of 64", "4c07c39125ffda16" },
-        { "catalogue of other figures, proved in part", "dfeb8d3378181383" },
+        { "catalogue, one at a time", "8cee724eca376f7a" },
+        { "catalogue, blocks of 16", "104bd1e4bf36d09f" },
+        { "catalogue without a screen, blocks of 64", "2f68b4f44dea1604" },
+        { "catalogue of other figures, proved in part", "a4a2738be1acf5c8" },
         { "gear, whole numbers", "d7d6ccd08dd49c19" },
-        { "thirty reals", "f4a6db76d46de4a1" },
-        { "reals, levels and kinds, three objectives, two constraints, sleepers", "edd2918276867956" },
+        { "thirty reals", "5451003ea88ec1ff" },
+        { "reals, levels and kinds, three objectives, two constraints, sleepers", "4330d572d0c9c8b0" },
         { "nothing meets the constraints", "05d5a071805ec990" },
-        { "until the volume stagnates", "6db385550383cc7a" },
+        { "until the volume stagnates", "22f4120be5bf3119" },
         { "until a volume is reached", "fd0c820041a29c5f" },
         { "one objective, reals, levels and kinds", "d7e4dff22dc69171" },
         { "one objective, a constraint, nearly an equation", "8dd179274db23d47" },
-        { "two objectives, reals and kinds, long", "75e4df7756131fa1" },
+        { "two objectives, reals and kinds, long", "2a7d4bda5799da94" },
         { "a space gone through, a last block that is short", "90eb64701120b20a" },
         { "a proof to the end, with sleepers", "f56d213db3decf47" },
         { "more points than the model keeps", "526cda5082774112" },
-        { "three objectives, long", "d5921bb686606122" },
+        { "three objectives, long", "259b843e808dd2ec" },
     };
 
     [SkippableTheory]

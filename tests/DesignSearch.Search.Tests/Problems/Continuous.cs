@@ -23,6 +23,28 @@ public static class Continuous
         static double Place(int i) => 0.2 + (0.6 * ((i * 0.6180339887498949) % 1));
     }
 
+    /// <summary>
+    /// A problem of the family of ZDT1 to 3 whose x2 … xn are best at drawn places away from the bounds, and the distances count by a power.
+    /// The front is that of the original.
+    /// </summary>
+    /// <param name="number">1, 2 or 3.</param>
+    /// <param name="seed">Of the places, 0.15 … 0.85.</param>
+    /// <param name="power">1 for the distance itself, 2 for its square.</param>
+    /// <param name="drift">How far each place shifts along the front, at most.</param>
+    public static FormulaProblem Moved(int number, int seed, double power = 1, double drift = 0)
+    {
+        var random = new Random(seed);
+        var places = Enumerable.Range(0, 30).Select(_ => 0.15 + (0.7 * random.NextDouble())).ToArray();
+        var bounds = Enumerable.Repeat((0.0, 1.0), 30).ToArray();
+        return new(FormulaProblem.Reals(bounds), 2, 0, x =>
+        {
+            var y = x.Select((v, i) => i == 0 ? v : Far(v, Math.Clamp(places[i] + (drift * Math.Sin((6 * x[0]) + i)), 0.1, 0.9))).ToArray();
+            return (Value(number, y), []);
+        });
+
+        double Far(double v, double place) => Math.Pow(Math.Abs(v - place) / Math.Max(place, 1 - place), power);
+    }
+
     private static double[] Value(int number, double[] x)
     {
         var rest = 0.0;

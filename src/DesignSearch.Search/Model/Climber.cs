@@ -1,0 +1,134 @@
+using DesignSearch.Search.Moves;
+using DesignSearch.Search.Space;
+
+namespace DesignSearch.Search.Model;
+
+/// <summary>
+/// Looks for new points within the model, where a look costs nothing: from a point on, one variable after another takes the level that the model
+/// thinks best, the others standing, until none helps. The new point on the way by which the front would gain most is remembered.
+/// </summary>
+internal sealed class Climber
+{
+    // Rounds over all variables at most.
+    private const int MostRounds = 10;
+    private const double LeastStep = 1e-9;
+    private const double LeastWeight = 0.02;
+
+    private readonly SearchSpace space;
+    private readonly Features features;
+    private readonly RidgeModel model;
+    private readonly Ranking ranking;
+    private readonly bool[] learned;
+    private readonly int objectives;
+    private readonly double[][] along;
+    private readonly double[] now;
+    private readonly double[] tried;
+    private readonly double[] offset;
+    private readonly double[] weights;
+    private bool isWorstCounted;
+    private double[]? best;
+    private double most;
+
+    public Climber(SearchSpace space, Features features, RidgeModel model, Ranking ranking, bool[] learned)
+    {
+        (this.space, this.features, this.model, this.ranking, this.learned) = (space, features, model, ranking, learned);
+        objectives = learned.Length - 1;
+        IsOfUse = features.HasPairs && Enumerable.Range(0, space.Count).Any(features.IsLevelled);
+        var widest = Enumerable.Range(0, space.Count).Max(features.LevelsOf);
+        along = [.. learned.Select(_ => new double[widest])];
+        (now, tried, offset, weights) = (new double[learned.Length], new double[learned.Length], new double[learned.Length], new double[objectives]);
+    }
+
+    /// <summary>Whether there is anything to climb by: levels whose pairs the model knows.</summary>
+    public bool IsOfUse { get; }
+
+    /// <summary>The most promising new point on the way up from one; null where none was new. Changes the point.</summary>
+    /// <param name="point">Where to start, canonical; it passes the screen.</param>
+    /// <param name="met">What was met before.</param>
+    /// <param name="passes">Asks the screen.</param>
+    /// <param name="descent">Whom the start was made from.</param>
+    /// <param name="random">Draws what counts on this climb.</param>
+    public double[]? From(double[] point, PointSet met, Func<double[], bool> passes, Descent descent, ref SplitMixStream random)
+    {
+        ranking.GroundOf(descent, offset);
+        for (var k = 0; k < objectives; k++)
+            weights[k] = LeastWeight + random.Unit();
+        isWorstCounted = random.Below(2) == 0;
+        Stand(point);
+        (most, best) = (double.NegativeInfinity, null);
+        var n = space.Count;
+        for (int at = random.Below(n), still = 0, turn = 0; still < n && turn < MostRounds * n; at = (at + 1) % n, turn++)
+            still = Move(point, at, met, passes) ? 0 : still + 1;
+        return best;
+    }
+
+    private void Stand(double[] point)
+    {
+        model.Predict(point, now, learned);
+        for (var k = 0; k < objectives; k++)
+            now[k] += offset[k];
+    }
+
+    private bool Move(double[] point, int at, PointSet met, Func<double[], bool> passes)
+    {
+        if (features.LevelsOf(at) < 2 || !space.IsAwake(at, point))
+            return false;
+        for (var k = 0; k <= objectives; k++)
+        {
+            if (learned[k])
+                features.Along(at, point, model.Weights(k), along[k]);
+        }
+
+        var old = (int)point[at];
+        var (chosen, least) = (old, Sum(now) - LeastStep);
+        for (var level = 0; level < features.LevelsOf(at); level++)
+        {
+            if (level == old)
+                continue;
+            for (var k = 0; k <= objectives; k++)
+                tried[k] = learned[k] ? now[k] + along[k][level] - along[k][old] : 0;
+            double sum = Sum(tried), gain = Gain(tried);
+            if (sum >= least && gain <= most)
+                continue;
+            point[at] = level;
+            Consider(point, gain, met, passes);
+            if (sum < least && passes(point))
+                (chosen, least) = (level, sum);
+            point[at] = old;
+        }
+
+        if (chosen == old)
+            return false;
+        point[at] = chosen;
+        space.Canonicalise(point);
+        Stand(point);
+        return true;
+    }
+
+    private void Consider(double[] point, double gain, PointSet met, Func<double[], bool> passes)
+    {
+        if (gain <= most)
+            return;
+        var other = (double[])point.Clone();
+        space.Canonicalise(other);
+        if (!met.Contains(SearchSpace.KeyOf(other)) && passes(other))
+            (best, most) = (other, gain);
+    }
+
+    private double Gain(double[] figures) => ranking.Score(figures) - Miss(figures);
+
+    private double Miss(double[] figures) => learned[objectives] ? Math.Max(0, figures[objectives]) : 0;
+
+    // Either a weighted sum of the figures, which leads to the corners of a front, or mostly the worst of them, which leads into its hollows too.
+    private double Sum(double[] figures)
+    {
+        double sum = 0, worst = double.NegativeInfinity;
+        for (var k = 0; k < objectives; k++)
+        {
+            sum += (isWorstCounted ? 0.05 : weights[k]) * figures[k];
+            worst = Math.Max(worst, weights[k] * (figures[k] + 0.1));
+        }
+
+        return sum + (isWorstCounted ? worst : 0) + Miss(figures);
+    }
+}
