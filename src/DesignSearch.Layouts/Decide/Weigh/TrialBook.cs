@@ -17,6 +17,19 @@ internal sealed class TrialBook(LayoutAssessor assessor, int threads)
 
     public Scenario Scenario => assessor.Scenario;
 
+    /// <summary>The best so far that fits and passes every check, whatever it was simulated for; null for none.</summary>
+    public Trial? Best(Func<Layout, bool> fits)
+    {
+        Trial? best = null;
+        foreach (var trial in known.Values)
+        {
+            if (trial.Figures.PassesChecks && fits(trial.Layout) && (best is null || trial.Beats(best)))
+                best = trial;
+        }
+
+        return best;
+    }
+
     public Trial Of(Layout layout) => Of([layout])[0];
 
     public IReadOnlyList<Trial> Of(IReadOnlyList<Layout> layouts)

@@ -33,6 +33,9 @@ internal sealed class WayFinder(TrialBook book, IReadOnlyList<(Layout Layout, do
             best = book.Of(start.Item3);
         if (near is not null && isOfTheWay(near) && book.Of(near) is var other && (best is null || other.Beats(best)))
             best = other;
+        // What was simulated for another question may answer this one.
+        if (!isExact && book.Best(isOfTheWay) is { } known && (best is null || known.Beats(best)))
+            best = known;
         for (var step = 0; best is not null && step < MostSteps && !isExact; step++)
         {
             var better = Step(best, isOfTheWay);

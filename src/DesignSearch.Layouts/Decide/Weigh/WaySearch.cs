@@ -12,12 +12,9 @@ namespace DesignSearch.Layouts.Decide.Weigh;
 /// <param name="book">Scenario and winters.</param>
 /// <param name="threads">Threads to work on; what comes out does not depend on it.</param>
 /// <param name="seed">Seed of the search that is weighed.</param>
-/// <param name="evaluations">Layouts to simulate for each way, over all beginnings, 1 or more.</param>
+/// <param name="evaluations">Layouts to simulate for each way, 1 or more.</param>
 internal sealed class WaySearch(TrialBook book, int threads, ulong seed, long evaluations)
 {
-    private const int Beginnings = 2;
-    private const ulong SeedStep = 0x9E3779B97F4A7C15;
-
     // The levels that a way leaves decide what it is, whatever it is called.
     private readonly Dictionary<string, WayFound> known = new(StringComparer.Ordinal);
 
@@ -31,33 +28,22 @@ internal sealed class WaySearch(TrialBook book, int threads, ulong seed, long ev
         return best;
     }
 
+    // Frost stays an objective: with frost as a constraint a search this short found worse layouts (docs/decisions/0014-questions.md).
     private WayFound Search(IReadOnlyList<VariedChoice> choices)
     {
         if (choices.Any(c => c.Levels.Count == 0))
             return new(null, true, 0);
-        var assessor = new LayoutAssessor(book.Scenario with { Choices = choices }, book.Assessor.Winters);
-        var bareKh = Math.Max(1, book.Of(Layout.Bare(book.Scenario.Systems.Choices)).Figures.FrostDegreeHoursKh);
-        var problem = new HoldingProblem(new LayoutProblem(assessor), bareKh);
-        var (found, tried) = ((Trial?)null, 0L);
-        for (var beginning = 0; beginning < Beginnings; beginning++)
+        var problem = new LayoutProblem(new LayoutAssessor(book.Scenario with { Choices = choices }, book.Assessor.Winters));
+        var settings = new SearchSettings
         {
-            var settings = new SearchSettings
-            {
-                Seed = seed + ((ulong)beginning * SeedStep),
-                MaxEvaluations = beginning == 0 ? evaluations - (evaluations / Beginnings) : Math.Max(1, evaluations / Beginnings),
-                EnumerateUpTo = evaluations,
-                Threads = threads,
-                BestByMerit = 0,
-            };
-            var result = new SearchEngine(problem, settings).Run();
-            tried += result.Evaluations;
-            var point = result.Front.Count > 0 ? result.Front[0] : result.NearestMiss;
-            if (point is not null && book.Of(problem.Space.At(point.Point)) is var trial && (found is null || trial.Beats(found)))
-                found = trial;
-            if (result.IsExact)
-                return new(found?.Layout, true, tried);
-        }
-
-        return new(found?.Layout, false, tried);
+            Seed = seed,
+            MaxEvaluations = evaluations,
+            EnumerateUpTo = evaluations,
+            Threads = threads,
+            BestByMerit = 0,
+        };
+        var result = new SearchEngine(problem, settings).Run();
+        var best = result.Front.OrderBy(p => p.Evaluation.Objectives[1]).ThenBy(p => p.Evaluation.Objectives[0]).FirstOrDefault();
+        return new((best ?? result.NearestMiss) is { } point ? problem.Space.At(point.Point) : null, result.IsExact, result.Evaluations);
     }
 }
