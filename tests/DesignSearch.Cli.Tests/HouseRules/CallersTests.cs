@@ -27,7 +27,6 @@ public sealed class CallersTests
         ["SearchProgress.Hypervolume"] = "what a search tells of itself; its tests and pins read it",
         ["SearchResult.DistinctPoints"] = "what a search tells of itself; its tests and pins read it",
         ["SearchResult.HypervolumeTrend"] = "what a search tells of itself; its tests and pins read it",
-        ["SearchResult.NearestMiss"] = "what a search tells of itself; its tests and pins read it",
         ["SearchResult.Proof"] = "what a search tells of itself; its tests and pins read it",
         ["WeatherRecord.BeamNormalWPerM2"] = "tests close the light of each file by it",
         ["SourceStart.House(Int32)"] = "what the next source may start from; none of the house asks yet",

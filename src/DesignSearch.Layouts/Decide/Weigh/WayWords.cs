@@ -58,7 +58,7 @@ internal static class WayWords
 
     // Only what was gone through whole is said not to be there.
     private static string Nothing(string way, int frostHours, WayFound? asked) => Written.Sentence(asked is { IsExact: false }
-        ? $"{way} nothing was found that holds, in {asked.Tried} layouts tried for it: at best {Hours(frostHours)} left in the worst winter."
+        ? $"{way} nothing was found that holds, of {asked.Tried} layouts tried: at best {Hours(frostHours)} left in the worst winter."
         : (FormattableString)$"{way} nothing holds: at best {Hours(frostHours)} left in the worst winter.");
 
     private static string Searched(bool isProved) => isProved ? "" : " (searched, not proved)";
