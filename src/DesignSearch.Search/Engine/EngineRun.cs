@@ -18,9 +18,9 @@ internal sealed class EngineRun
     // Where proposals fail: draws and steps through the rest in turn, and how often before the search ends without a proof. Without bounds only a
     // space that can be gone through is worth a walk; a box is dear to bound.
     private const int Draws = 1000;
-    private const int MostRounds = 60;
     private const int MostWalked = 4_000_000;
-    private const int Steps = MostWalked / MostRounds;
+    private const int Steps = MostWalked / UsualRounds;
+    private const int UsualRounds = 10;
     private const int Boxes = 1000;
     private const int Climbs = 2;
     private const int EveryClimb = 4;
@@ -196,7 +196,7 @@ internal sealed class EngineRun
     // all there is, in turn. Null once the walk is at its end, or after many rounds in vain.
     private double[]? Left(ref SplitMixStream random)
     {
-        for (var round = 0; round < MostRounds && rest is not { IsThrough: true }; round++)
+        for (var round = 0; round < settings.RoundsInVain && rest is not { IsThrough: true }; round++)
         {
             if (cancel.IsCancellationRequested || settings.TimeIsUp?.Invoke() == true)
                 return null;

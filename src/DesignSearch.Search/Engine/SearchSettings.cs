@@ -42,6 +42,12 @@ public sealed record SearchSettings
     /// <summary>Ends the search at the first block after which this <see cref="SearchProgress.Hypervolume"/> is reached; null never.</summary>
     public double? TargetHypervolume { get; init; }
 
+    /// <summary>
+    /// Rounds of a thousand draws and a stretch of a walk through all there is that may find nothing worth an evaluation before the search
+    /// ends as <see cref="StopReason.Unfound"/>, 1 or more.
+    /// </summary>
+    public int RoundsInVain { get; init; } = 10;
+
     /// <summary>Asked before each block; true means that the time is up. The engine itself has no clock.</summary>
     public Func<bool>? TimeIsUp { get; init; }
 
@@ -56,5 +62,6 @@ public sealed record SearchSettings
         ArgumentOutOfRangeException.ThrowIfNegative(ProofSimulations);
         ArgumentOutOfRangeException.ThrowIfLessThan(ProofBoxes, 1);
         ArgumentOutOfRangeException.ThrowIfLessThan(StagnationEvaluations, 1);
+        ArgumentOutOfRangeException.ThrowIfLessThan(RoundsInVain, 1);
     }
 }

@@ -39,6 +39,7 @@ internal sealed class WaySearch(TrialBook book, int threads, ulong seed, long ev
             Seed = seed,
             MaxEvaluations = evaluations,
             EnumerateUpTo = evaluations,
+            RoundsInVain = 1,
             Threads = threads,
             BestByMerit = 0,
         };
