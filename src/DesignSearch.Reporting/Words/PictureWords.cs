@@ -195,7 +195,7 @@ internal static class PictureWords
     public static string InBox(Wire wire)
     {
         var count = wire.Count > 1 ? Written.Sentence($"{wire.Count:0} of \"{wire.Device}\"") : $"\"{wire.Device}\"";
-        return $"Not drawn: {count}, {wire.SwitchedBy}. {wire.Stops}";
+        return $"Also there: {count}, {wire.SwitchedBy}. {wire.Stops}";
     }
 
     public static string FeederFrom(Wire wire) => $"beginning of {wire.Tag}: {wire.Device}";

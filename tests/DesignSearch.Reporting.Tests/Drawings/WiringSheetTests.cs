@@ -25,6 +25,8 @@ public sealed class WiringSheetTests
             {
                 Assert.True(wire.CableM <= 0 || wire.Ends.Count == wire.Count * Math.Max(wire.Cores, 2) || wire.Cable.StartsWith("none", StringComparison.Ordinal), $"seed {seed}: {wire}");
                 Assert.True((wire.Ends.Count > 0) == (wire.Tag.Length > 0), $"seed {seed}: {wire}");
+                // An end switch ends at its motor; a cut-out stands in the pump's line, but its cable comes back to the box.
+                Assert.True(!wire.Device.StartsWith("Tank cut-out", StringComparison.Ordinal) || wire.Ends.All(e => e.Terminal.Length > 0), $"seed {seed}: {wire}");
             }
 
             var drawn = WiringSheet.Of(layout);

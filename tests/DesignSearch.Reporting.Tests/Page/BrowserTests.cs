@@ -127,8 +127,13 @@ public sealed class BrowserTests(BrowserFixture browser) : IClassFixture<Browser
         var first = Assert.Single(Enumerable.Range(0, pages.Count), i => pages[i].TrimStart().StartsWith("Shopping list", StringComparison.Ordinal));
         var last = Enumerable.Range(first, pages.Count - first).First(i => pages[i].Contains("Build price", StringComparison.Ordinal));
         Assert.InRange(last - first, 0, 1);
-        Assert.All(pages.Skip(first).Take(last - first + 1), p => Assert.Matches(@"part\s+much", p));
+        Assert.All(pages.Skip(first).Take(last - first + 1), p => Assert.Matches(@"got it\s+part\s+to buy", p));
         Assert.Matches(@"Build price.*\s*$", pages[last]);
+        // The same by what each part is for, likewise, on the sheets behind it.
+        Assert.StartsWith("What each part is for", pages[last + 1].TrimStart(), StringComparison.Ordinal);
+        var end = Enumerable.Range(last + 1, pages.Count - last - 1).First(i => pages[i].Contains("Build price", StringComparison.Ordinal));
+        Assert.All(pages.Skip(last + 1).Take(end - last), p => Assert.Matches(@"part\s+how much\s+its share", p));
+        Assert.Matches(@"Build price.*\s*$", pages[end]);
         // The front runs over a sheet: the head with its sort buttons stands on both.
         Assert.Equal(2, pages.Count(p => System.Text.RegularExpressions.Regex.IsMatch(p, @"turning\s+holds")));
         // Nothing that only works on a screen, and no word broken in a narrow column.

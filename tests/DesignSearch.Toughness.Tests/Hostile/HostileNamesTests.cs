@@ -27,7 +27,8 @@ public sealed partial class HostileNamesTests
         Assert.DoesNotContain("<script>alert", File.ReadAllText(Path.Combine(run.Folder, "pareto.svg")), StringComparison.Ordinal);
         // Everything new lies in the run folder, and nothing in it has a strange name.
         Assert.Equal(["catalogue", "journal", "lists", "pareto.png", "pareto.svg", "ranking.csv", "report.html", "run.json", "scenario.toml", "front.csv"], Directory.EnumerateFileSystemEntries(run.Folder).Select(f => Path.GetFileName(f)).OrderBy(f => f == "front.csv" ? 1 : 0).ThenBy(f => f, StringComparer.Ordinal));
-        Assert.All(Directory.EnumerateFiles(Path.Combine(run.Folder, "lists")).Select(f => Path.GetFileName(f)), f => Assert.Matches("^[0-9]+-[a-z0-9-]+\\.(csv|toml)$", f));
+        Assert.All(Directory.EnumerateFiles(Path.Combine(run.Folder, "lists")).Select(f => Path.GetFileName(f)), f => Assert.Matches("^[0-9]+-[a-z0-9-]+\\.(csv|toml|svg)$", f));
+        Assert.All(Directory.EnumerateFiles(Path.Combine(run.Folder, "lists"), "*.svg").Select(File.ReadAllText), s => Assert.True(!s.Contains("<script", StringComparison.Ordinal) && !s.Contains("<img", StringComparison.Ordinal), s));
         foreach (var table in Directory.EnumerateFiles(run.Folder, "*.csv").Concat(Directory.EnumerateFiles(Path.Combine(run.Folder, "lists"), "*.csv")))
         {
             foreach (var cell in CsvRows.Of(File.ReadAllText(table)).SelectMany(r => r.Values))

@@ -21,6 +21,9 @@ public sealed record Circuit(string Device, double Volts, double Watts, double C
     /// <summary>True where it brings its own lead into the box.</summary>
     public bool BringsLead { get; init; }
 
+    /// <summary>True where its cable goes to the device that it stops, and not back to the box.</summary>
+    public bool EndsAtDevice { get; init; }
+
     /// <summary>True where its price holds a licensed person's joining already.</summary>
     public bool IsJoinedInPrice { get; init; }
 

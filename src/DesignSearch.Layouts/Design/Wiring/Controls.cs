@@ -31,6 +31,7 @@ public static class Controls
             {
                 Cores = Math.Max(CoresOfProbe, needed.Lead.Cores),
                 Count = count,
+                EndsAtDevice = needed.Lead.EndsAtDevice,
                 IsControl = true,
                 Purpose = needed.Purpose,
                 // A probe comes with a short cable of its own.

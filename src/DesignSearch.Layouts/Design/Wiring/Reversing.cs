@@ -68,7 +68,7 @@ public static class Reversing
             return;
         }
 
-        needs.Small(SmallPartRole.LimitSwitch, stops, stop, [Start(startA)], 0, new Lead(ToStopsM, 2) { StartA = startA });
+        needs.Small(SmallPartRole.LimitSwitch, stops, stop, [Start(startA)], 0, new Lead(ToStopsM, 2) { StartA = startA, EndsAtDevice = true });
         needs.Small(SmallPartRole.Diode, stops, diode, [Start(startA), Blocks(volts)]);
     }
 

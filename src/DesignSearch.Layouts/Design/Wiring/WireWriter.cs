@@ -106,7 +106,7 @@ public static class WireWriter
         FuseTag = fuse > 0 ? fuseOf : "",
         Count = c.Count,
         SectionMm2 = c.Cable?.SectionMm2 ?? 0,
-        EndsAtDevice = c.Volts == 0 && c.StartA > 0,
+        EndsAtDevice = c.EndsAtDevice,
         Purpose = c.Purpose,
         // What sits in the box or is plugged into a socket has no cores to number.
         Carries = c.CableM > 0 || (c.BringsLead && c.Volts < SupplyPlan.MainsVolts) ? CoreNumbers.Carried(c) : [],
