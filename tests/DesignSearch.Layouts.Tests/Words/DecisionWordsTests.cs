@@ -13,8 +13,10 @@ public sealed class DecisionWordsTests(WeighedSample sample) : IClassFixture<Wei
     public void The_nearest_miss_has_its_hours(int hours, string expected)
     {
         var (bare, nearest) = (sample.Judgement.BareHouse with { Holds = false }, sample.Judgement.Ranking[0] with { WorstFrostHours = hours });
-        var answer = AnswerWords.Answer(sample.Scenario, bare, [nearest], new Picks(null, null, 1));
+        var answer = AnswerWords.Answer(sample.Scenario, bare, [nearest], new Picks(null, null, 1), isExact: true);
         Assert.Contains(expected, answer, StringComparison.Ordinal);
+        Assert.StartsWith("Nothing within", answer, StringComparison.Ordinal);
+        Assert.StartsWith("Nothing was found within", AnswerWords.Answer(sample.Scenario, bare, [nearest], new Picks(null, null, 1), isExact: false), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -33,7 +35,9 @@ public sealed class DecisionWordsTests(WeighedSample sample) : IClassFixture<Wei
     {
         var scenario = sample.Scenario with { Money = sample.Scenario.Money with { Years = 1 } };
         var bare = sample.Judgement.BareHouse with { Holds = false };
-        var answer = AnswerWords.Answer(scenario, bare, sample.Judgement.Ranking, new Picks(1, 1, 1));
+        var answer = AnswerWords.Answer(scenario, bare, sample.Judgement.Ranking, new Picks(1, 1, 1), isExact: true);
+        Assert.Contains("lowest whole-life cost, build", answer, StringComparison.Ordinal);
+        Assert.Contains("lowest whole-life cost found, build", AnswerWords.Answer(scenario, bare, sample.Judgement.Ranking, new Picks(1, 1, 1), isExact: false), StringComparison.Ordinal);
         Assert.Contains(" over 1 year.", answer, StringComparison.Ordinal);
     }
 

@@ -31,7 +31,8 @@ internal static class AnswerWords
         away: hang up a thermometer and compare.
         """.ReplaceLineEndings(" ");
 
-    public static string Answer(Scenario scenario, JudgedLayout bare, IReadOnlyList<JudgedLayout> ranking, Picks picks)
+    // "Lowest" and "nothing" are said only where every layout was gone through; else what was found is called found.
+    public static string Answer(Scenario scenario, JudgedLayout bare, IReadOnlyList<JudgedLayout> ranking, Picks picks, bool isExact)
     {
         var limit = scenario.Greenhouse.FrostLimitC;
         var money = scenario.Money;
@@ -40,9 +41,11 @@ internal static class AnswerWords
         if (picks.CheapestThatHolds is { } rank)
         {
             var best = ranking[rank - 1];
-            var solar = best.CollectorAreaM2 > 0 ? "" : " No collector is worth its money here.";
+            var none = isExact ? " No collector is worth its money here." : " No collector that was found is worth its money here.";
+            var solar = best.CollectorAreaM2 > 0 ? "" : none;
             return Written.Sentence(
-                $"To hold {limit:0.#} °C in every design winter at the lowest whole-life cost, build {best.Title}:",
+                $"To hold {limit:0.#} °C in every design winter at the lowest whole-life cost{(isExact ? "" : " found")}, build",
+                $"{best.Title}:",
                 $"{best.BuildPrice:0} {money.Currency} to build,",
                 $"{best.LifeCost:0} {money.Currency} over {Written.Count(money.Years, "year")}.{Held(best)}{solar}");
         }
@@ -51,7 +54,8 @@ internal static class AnswerWords
         {
             var nearest = ranking[second - 1];
             return Written.Sentence(
-                $"Nothing within {money.Budget:0} {money.Currency} holds {limit:0.#} °C in every design winter;",
+                $"Nothing {(isExact ? "within" : "was found within")} {money.Budget:0} {money.Currency}",
+                $"{(isExact ? "holds" : "that holds")} {limit:0.#} °C in every design winter;",
                 $"the nearest is {nearest.Title}, which still has {Written.Count(nearest.WorstFrostHours, "frost hour")}",
                 $"in the worst winter.{Held(nearest)}");
         }

@@ -50,7 +50,7 @@ public sealed class Judge(LayoutAssessor assessor)
             .OrderBy(l => l.LifeCost).ThenBy(l => l.FrostDegreeHoursKh).Select(l => l.Rank);
         return new Judgement
         {
-            Answer = AnswerWords.Answer(assessor.Scenario, bare, ranking, picks),
+            Answer = AnswerWords.Answer(assessor.Scenario, bare, ranking, picks, result.IsExact),
             AnythingHolds = picks.CheapestThatHolds is not null || bare.Holds,
             BareHouse = bare,
             Ranking = ranking,
