@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Numerics;
 using DesignSearch.Search.Archive;
 using DesignSearch.Search.Model;
 using DesignSearch.Search.Moves;
@@ -25,6 +26,7 @@ internal sealed class EngineRun
     private const int Climbs = 2;
     private const int EveryClimb = 4;
     private const int FreshAttempts = 50;
+    private const int RepairsTried = 60;
 
     // How a point was chosen: as it came, as the best by the model of some, by a climb in the model, by the fresh start, or anywhere.
     private const int Plain = 0;
@@ -54,6 +56,7 @@ internal sealed class EngineRun
     private readonly Ranking ranking;
     private readonly double[] bounds;
     private readonly ScreenMemo screen;
+    private readonly RepairGuide guide;
     private EvaluatedPoint? nearestMiss;
     private SearchProof? proof;
     private readonly Remainder? rest;
@@ -81,6 +84,7 @@ internal sealed class EngineRun
         arms = new(ranking.Climber.IsOfUse ? 3 : 2, 0.1);
         bounds = new double[problem.Objectives.Count];
         screen = new(problem);
+        guide = new(space, Math.Clamp(problem.Constraints.Count, 1, 64));
         var reals = space.Variables.Count(v => v.Kind == VariableKind.Real);
         drawsAnywhere = reals == 0 && ranking.Climber.IsOfUse;
         fresh = reals > 0 && reals < space.Count && bounds.Length > 1 ? new(space, problem.Objectives.Count, PopulationSize) : null;
@@ -99,7 +103,7 @@ internal sealed class EngineRun
     // Evaluates a point that was never met and that the screen lets pass; says whether it did.
     private bool Settle(double[] point)
     {
-        if (!met.Add(SearchSpace.KeyOf(point)) || Refused(point))
+        if (!met.Add(SearchSpace.KeyOf(point)) || IsRefused(point))
             return false;
         origins.Clear();
         Take([point]);
@@ -111,7 +115,7 @@ internal sealed class EngineRun
         var block = new List<double[]>(settings.BlockSize);
         foreach (var point in space.Points())
         {
-            if (!met.Add(SearchSpace.KeyOf(point)) || Refused(point))
+            if (!met.Add(SearchSpace.KeyOf(point)) || IsRefused(point))
                 continue;
             block.Add(point);
             if (block.Count < settings.BlockSize)
@@ -161,7 +165,7 @@ internal sealed class EngineRun
     private double[]? Next(long index)
     {
         var random = new SplitMixStream(settings.Seed, (ulong)index, 0);
-        if (drawsAnywhere && ranking.Ready && random.Below(EveryDrawn) == 0 && Passing(proposer.Anywhere(ref random), ref random) is { } unlike)
+        if (drawsAnywhere && ranking.Ready && random.Below(EveryDrawn) == 0 && Passing(proposer.Anywhere(ref random), default, ref random) is { } unlike)
         {
             (ranked, way) = (Drawn, -1);
             return unlike;
@@ -179,8 +183,9 @@ internal sealed class EngineRun
         ranked = Plain;
         for (var attempt = 0; attempt < attempts; attempt++)
         {
-            var drawn = attempt < attempts * 3 / 4 ? proposer.Propose(index, ref random, settings.Seed) : proposer.Anywhere(ref random);
-            if (Passing(drawn, ref random) is not { } point || archive.Covers(bounds))
+            var isMade = attempt < attempts * 3 / 4;
+            var drawn = isMade ? proposer.Propose(index, ref random, settings.Seed) : proposer.Anywhere(ref random);
+            if (Passing(drawn, isMade ? proposer.Descent : default, ref random) is not { } point || archive.Covers(bounds))
                 continue;
             (way, attempts) = (proposer.Way, Attempts);
             return point;
@@ -226,14 +231,14 @@ internal sealed class EngineRun
 
     // Whether a point was never met, passes and may better the front; it counts as met then.
     private bool IsLeft(double[] point) =>
-        !met.Contains(SearchSpace.KeyOf(point)) && screen.Missed(point, bounds, double.Epsilon) == 0 && !archive.Covers(bounds) && met.Add(SearchSpace.KeyOf(point));
+        !met.Contains(SearchSpace.KeyOf(point)) && !IsRefused(point) && !archive.Covers(bounds) && met.Add(SearchSpace.KeyOf(point));
 
     // A point of the fresh start beside this search.
     private double[]? Fresh(ref SplitMixStream random)
     {
         for (var attempt = 0; attempt < FreshAttempts; attempt++)
         {
-            if (Passing(fresh!.Propose(ref random), ref random) is not { } point)
+            if (Passing(fresh!.Propose(ref random), default, ref random) is not { } point)
                 continue;
             fresh.Made();
             (ranked, way) = (OfFresh, fresh.Way);
@@ -243,12 +248,16 @@ internal sealed class EngineRun
         return null;
     }
 
-    // The point, changed where it was met and repaired where it must; null where that did not help. It counts as met then.
-    private double[]? Passing(double[] point, ref SplitMixStream random)
+    // The point, changed where it was met; where it is refused, taken back towards its parent, or repaired where it has none. Null where that did not
+    // help. It counts as met then.
+    private double[]? Passing(double[] point, Descent descent, ref SplitMixStream random)
     {
         for (var change = 0; change < 8 && met.Contains(SearchSpace.KeyOf(point)); change++)
             proposer.Disturb(point, ref random);
-        return met.Add(SearchSpace.KeyOf(point)) && (!Refused(point) || Repaired(point, ref random)) ? point : null;
+        if (!met.Add(SearchSpace.KeyOf(point)))
+            return null;
+        var passes = !IsRefused(point) || (descent.First is { } parent ? TakenBack(point, parent, ref random) : Repaired(point, ref random));
+        return passes ? point : null;
     }
 
     private double[]? MostPromising(long index, ref SplitMixStream random)
@@ -262,7 +271,7 @@ internal sealed class EngineRun
             var point = proposer.Propose(index, ref random, settings.Seed);
             if (ranked == Climbed)
             {
-                if (Refused(point) || ranking.Climber.From(point, met, p => !Refused(p), proposer.Descent, ref random) is not { } climbed)
+                if (IsRefused(point) || ranking.Climber.From(point, met, p => !IsRefused(p), proposer.Descent, ref random) is not { } climbed)
                     continue;
                 point = climbed;
             }
@@ -274,7 +283,7 @@ internal sealed class EngineRun
                     continue;
             }
 
-            if (Refused(point))
+            if (IsRefused(point))
             {
                 met.Add(SearchSpace.KeyOf(point));
                 continue;
@@ -293,28 +302,77 @@ internal sealed class EngineRun
         return chosen;
     }
 
-    private bool Refused(double[] point) => Missed(point) > 0;
-
     private double Missed(double[] point) => screen.Missed(point, bounds);
 
-    // A few changes that each miss the limits by less; in place. True once the point passes and is new.
+    // A point's parent passes, so half of what was changed is taken back, or half of that, until it passes too; in place. A few screens where a repair
+    // takes forty, and what is left is mostly new. True once it passes and is new.
+    private bool TakenBack(double[] point, EvaluatedPoint parent, ref SplitMixStream random)
+    {
+        var changed = new int[space.Count];
+        var count = 0;
+        for (var i = 0; i < changed.Length; i++)
+        {
+            if (point[i] == parent.Point[i])
+                continue;
+            var place = random.Below(++count);
+            (changed[count - 1], changed[place]) = (changed[place], i);
+        }
+
+        double[]? taken = null;
+        for (int fails = 0, passes = count; passes - fails > 1;)
+        {
+            var middle = (fails + passes) / 2;
+            var other = (double[])point.Clone();
+            for (var i = 0; i < middle; i++)
+                other[changed[i]] = parent.Point[changed[i]];
+            space.Canonicalise(other);
+            if (IsRefused(other))
+                fails = middle;
+            else
+                (passes, taken) = (middle, other);
+        }
+
+        if (taken is null || !met.Add(SearchSpace.KeyOf(taken)))
+            return false;
+        taken.CopyTo(point, 0);
+        return true;
+    }
+
+    // Whether a point misses something; the objectives' bounds are filled where it does not.
+    private bool IsRefused(double[] point) => screen.Missed(point, bounds, double.Epsilon) > 0;
+
+    // Changes that each miss the limits by less; in place. True once the point passes and is new.
     private bool Repaired(double[] point, ref SplitMixStream random)
     {
         var missed = Missed(point);
-        for (var change = 0; change < 4 * space.Count; change++)
+        var lacking = screen.Lacking;
+        for (var change = 0; change < RepairsTried; change++)
         {
+            var limit = Chosen(lacking, ref random);
+            var variable = guide.Choose(limit, point, ref random);
+            if (variable < 0)
+                return false;
             var other = (double[])point.Clone();
-            proposer.Disturb(other, ref random);
+            proposer.Disturb(other, variable, ref random);
             var after = screen.Missed(other, bounds, missed);
+            guide.Book(limit, variable, after < missed);
             if (after >= missed)
                 continue;
             other.CopyTo(point, 0);
-            missed = after;
+            (missed, lacking) = (after, screen.Lacking);
             if (missed == 0)
                 return met.Add(SearchSpace.KeyOf(point));
         }
 
         return false;
+    }
+
+    // One of the bits that are set.
+    private static int Chosen(ulong bits, ref SplitMixStream random)
+    {
+        for (var skip = random.Below(BitOperations.PopCount(bits)); skip > 0; skip--)
+            bits &= bits - 1;
+        return BitOperations.TrailingZeroCount(bits);
     }
 
     private void Take(List<double[]> block)
