@@ -23,7 +23,7 @@ internal sealed class EngineRun
     private const int Steps = MostWalked / UsualRounds;
     private const int UsualRounds = 10;
     private const int Boxes = 1000;
-    private const int Climbs = 2;
+    private const int Climbs = 4;
     private const int EveryClimb = 4;
     private const int FreshAttempts = 50;
     private const int RepairsTried = 60;
@@ -268,7 +268,7 @@ internal sealed class EngineRun
         var pool = ranked == Climbed ? Climbs : 2 << random.Below(5);
         for (var candidate = 0; candidate < pool; candidate++)
         {
-            var point = proposer.Propose(index, ref random, settings.Seed);
+            var point = ranked == Climbed && candidate % 2 == 1 ? proposer.Anywhere(ref random) : proposer.Propose(index, ref random, settings.Seed);
             if (ranked == Climbed)
             {
                 if (IsRefused(point) || ranking.Climber.From(point, met, p => !IsRefused(p), proposer.Descent, ref random) is not { } climbed)
