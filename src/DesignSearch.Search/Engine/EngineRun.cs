@@ -1,5 +1,3 @@
-using System.Globalization;
-using System.Numerics;
 using DesignSearch.Search.Archive;
 using DesignSearch.Search.Model;
 using DesignSearch.Search.Moves;
@@ -16,17 +14,9 @@ internal sealed class EngineRun
     private const int Attempts = 400;
     private const int LeastAttempts = 20;
 
-    // Where proposals fail: draws and steps through the rest in turn, and how often before the search ends without a proof. Without bounds only a
-    // space that can be gone through is worth a walk; a box is dear to bound.
-    private const int Draws = 1000;
-    private const int MostWalked = 4_000_000;
-    private const int Steps = MostWalked / UsualRounds;
-    private const int UsualRounds = 10;
-    private const int Boxes = 1000;
     private const int Climbs = 4;
     private const int EveryClimb = 4;
     private const int FreshAttempts = 50;
-    private const int RepairsTried = 60;
 
     // How a point was chosen: as it came, as the best by the model of some, by a climb in the model, by the fresh start, or anywhere.
     private const int Plain = 0;
@@ -38,7 +28,6 @@ internal sealed class EngineRun
     // One point in twenty is drawn anywhere where pairs of levels are learnt: what is never seen is never learnt.
     private const int EveryDrawn = 20;
     private const long FreshFrom = 500;
-    private const int Lately = 1024;
     private const int ModelSteps = 10;
 
     private readonly IProblem problem;
@@ -54,21 +43,18 @@ internal sealed class EngineRun
     private readonly Proposer proposer;
     private readonly VolumeTrend trend;
     private readonly Ranking ranking;
+    private readonly Passage passage;
+    private readonly LastResort resort;
     private readonly double[] bounds;
-    private readonly ScreenMemo screen;
-    private readonly RepairGuide guide;
-    private EvaluatedPoint? nearestMiss;
-    private SearchProof? proof;
-    private readonly Remainder? rest;
-    private readonly List<double[]> lately = [];
-    private int attempts = Attempts;
-    private long evaluations;
     private readonly Credit arms;
-    private readonly List<(int Ranked, int Way)> origins = [];
-    private int ranked;
-    private int way;
     private readonly bool drawsAnywhere;
     private readonly FreshStart? fresh;
+    private EvaluatedPoint? nearestMiss;
+    private SearchProof? proof;
+    private int attempts = Attempts;
+    private long evaluations;
+    private int ranked;
+    private int way;
 
     public EngineRun(IProblem problem, SearchSpace space, SearchSettings settings, BlockEvaluator evaluator,
         IProgress<SearchProgress>? progress, CancellationToken cancel)
@@ -82,13 +68,12 @@ internal sealed class EngineRun
         trend = new(problem.Objectives.Count);
         ranking = new(space, archive, problem.Objectives.Count);
         arms = new(ranking.Climber.IsOfUse ? 3 : 2, 0.1);
-        bounds = new double[problem.Objectives.Count];
-        screen = new(problem);
-        guide = new(space, Math.Clamp(problem.Constraints.Count, 1, 64));
+        passage = new(problem, space, proposer, met);
+        bounds = passage.Bounds;
+        resort = new(problem, space, archive, proposer, passage, met);
         var reals = space.Variables.Count(v => v.Kind == VariableKind.Real);
         drawsAnywhere = reals == 0 && ranking.Climber.IsOfUse;
         fresh = reals > 0 && reals < space.Count && bounds.Length > 1 ? new(space, problem.Objectives.Count, PopulationSize) : null;
-        rest = space.IsFinite && (problem is IBoundedProblem || space.Size <= MostWalked) ? new(problem, space, archive) : null;
     }
 
     public SearchResult ToTheEnd(bool throughAll)
@@ -103,10 +88,9 @@ internal sealed class EngineRun
     // Evaluates a point that was never met and that the screen lets pass; says whether it did.
     private bool Settle(double[] point)
     {
-        if (!met.Add(SearchSpace.KeyOf(point)) || IsRefused(point))
+        if (!met.Add(SearchSpace.KeyOf(point)) || passage.Refuses(point))
             return false;
-        origins.Clear();
-        Take([point]);
+        Take(new([point], []));
         return true;
     }
 
@@ -115,42 +99,59 @@ internal sealed class EngineRun
         var block = new List<double[]>(settings.BlockSize);
         foreach (var point in space.Points())
         {
-            if (!met.Add(SearchSpace.KeyOf(point)) || IsRefused(point))
+            if (!met.Add(SearchSpace.KeyOf(point)) || passage.Refuses(point))
                 continue;
             block.Add(point);
             if (block.Count < settings.BlockSize)
                 continue;
             if (Ended() is { } reason && reason is StopReason.Time or StopReason.Cancelled)
                 return reason;
-            Take(block);
+            Take(new([.. block], []));
             block.Clear();
         }
 
         if (block.Count > 0)
-            Take(block);
+            Take(new([.. block], []));
         return StopReason.Enumerated;
     }
 
+    // While a block is evaluated, the next one is proposed: its points know what the block before that one taught. A block of one point waits for none.
     private StopReason Search()
     {
-        var block = new List<double[]>(settings.BlockSize);
+        (ProposedBlock Block, PendingBlock Work)? running = null;
         while (true)
         {
-            if (Ended() is { } reason)
-                return reason;
-            block.Clear();
-            origins.Clear();
-            var room = (int)Math.Min(settings.BlockSize, settings.MaxEvaluations - evaluations);
-            while (block.Count < room && Next(evaluations + block.Count) is { } point)
+            var reason = Ended();
+            var ahead = running?.Block.Points.Length ?? 0;
+            var block = reason is null && evaluations + ahead < settings.MaxEvaluations ? Propose(evaluations + ahead) : null;
+            if (running is null && block is null)
+                return reason ?? (resort.IsThrough ? StopReason.Exhausted : Ended() ?? StopReason.Unfound);
+            (ProposedBlock Block, PendingBlock Work)? next = block is null ? null : (block, evaluator.Begin(block.Points));
+            if (running is { } first)
+                Take(first.Block, evaluator.Finish(first.Work));
+            running = next;
+            if (settings.BlockSize == 1 && next is { } alone)
             {
-                block.Add(point);
-                origins.Add((ranked, way));
+                Take(alone.Block, evaluator.Finish(alone.Work));
+                running = null;
             }
-
-            if (block.Count == 0)
-                return rest is { IsThrough: true } ? StopReason.Exhausted : Ended() ?? StopReason.Unfound;
-            Take(block);
+            else if (next is not null && Ended() is { } ended && ended is not StopReason.Budget)
+                return ended;
         }
+    }
+
+    // A block of points worth evaluating; null where none turns up.
+    private ProposedBlock? Propose(long from)
+    {
+        var (points, origins) = (new List<double[]>(settings.BlockSize), new List<(int, int)>(settings.BlockSize));
+        var room = (int)Math.Min(settings.BlockSize, settings.MaxEvaluations - from);
+        while (points.Count < room && Next(from + points.Count) is { } point)
+        {
+            points.Add(point);
+            origins.Add((ranked, way));
+        }
+
+        return points.Count == 0 ? null : new([.. points], origins);
     }
 
     private StopReason? Ended() =>
@@ -165,7 +166,7 @@ internal sealed class EngineRun
     private double[]? Next(long index)
     {
         var random = new SplitMixStream(settings.Seed, (ulong)index, 0);
-        if (drawsAnywhere && ranking.Ready && random.Below(EveryDrawn) == 0 && Passing(proposer.Anywhere(ref random), default, ref random) is { } unlike)
+        if (drawsAnywhere && ranking.Ready && random.Below(EveryDrawn) == 0 && passage.Through(proposer.Anywhere(ref random), default, ref random) is { } unlike)
         {
             (ranked, way) = (Drawn, -1);
             return unlike;
@@ -185,7 +186,7 @@ internal sealed class EngineRun
         {
             var isMade = attempt < attempts * 3 / 4;
             var drawn = isMade ? proposer.Propose(index, ref random, settings.Seed) : proposer.Anywhere(ref random);
-            if (Passing(drawn, isMade ? proposer.Descent : default, ref random) is not { } point || archive.Covers(bounds))
+            if (passage.Through(drawn, isMade ? proposer.Descent : default, ref random) is not { } point || archive.Covers(bounds))
                 continue;
             (way, attempts) = (proposer.Way, Attempts);
             return point;
@@ -194,51 +195,15 @@ internal sealed class EngineRun
         // What failed now will mostly fail again soon.
         attempts = Math.Max(LeastAttempts, attempts / 2);
         way = -1;
-        return Left(ref random);
+        return resort.Next(settings.RoundsInVain, () => cancel.IsCancellationRequested || settings.TimeIsUp?.Invoke() == true, ref random);
     }
-
-    // Where proposals fail. A violation may lead astray, so nothing is repaired here: changes of what passed, draws from anywhere, and a walk through
-    // all there is, in turn. Null once the walk is at its end, or after many rounds in vain.
-    private double[]? Left(ref SplitMixStream random)
-    {
-        for (var round = 0; round < settings.RoundsInVain && rest is not { IsThrough: true }; round++)
-        {
-            if (cancel.IsCancellationRequested || settings.TimeIsUp?.Invoke() == true)
-                return null;
-            for (var draw = 0; draw < Draws; draw++)
-            {
-                var point = proposer.Anywhere(ref random);
-                if (lately.Count > 0 && draw % 2 == 0)
-                {
-                    point = (double[])lately[random.Below(lately.Count)].Clone();
-                    proposer.Disturb(point, ref random);
-                }
-
-                if (IsLeft(point))
-                    return point;
-            }
-
-            var steps = problem is IBoundedProblem ? Boxes : Steps;
-            for (var step = 0; step < steps && rest?.Next(steps - step) is { } next; step++)
-            {
-                if (IsLeft(next))
-                    return next;
-            }
-        }
-
-        return null;
-    }
-
-    // Whether a point was never met, passes and may better the front; it counts as met then.
-    private bool IsLeft(double[] point) =>
-        !met.Contains(SearchSpace.KeyOf(point)) && !IsRefused(point) && !archive.Covers(bounds) && met.Add(SearchSpace.KeyOf(point));
 
     // A point of the fresh start beside this search.
     private double[]? Fresh(ref SplitMixStream random)
     {
         for (var attempt = 0; attempt < FreshAttempts; attempt++)
         {
-            if (Passing(fresh!.Propose(ref random), default, ref random) is not { } point)
+            if (passage.Through(fresh!.Propose(ref random), default, ref random) is not { } point)
                 continue;
             fresh.Made();
             (ranked, way) = (OfFresh, fresh.Way);
@@ -246,18 +211,6 @@ internal sealed class EngineRun
         }
 
         return null;
-    }
-
-    // The point, changed where it was met; where it is refused, taken back towards its parent, or repaired where it has none. Null where that did not
-    // help. It counts as met then.
-    private double[]? Passing(double[] point, Descent descent, ref SplitMixStream random)
-    {
-        for (var change = 0; change < 8 && met.Contains(SearchSpace.KeyOf(point)); change++)
-            proposer.Disturb(point, ref random);
-        if (!met.Add(SearchSpace.KeyOf(point)))
-            return null;
-        var passes = !IsRefused(point) || (descent.First is { } parent ? TakenBack(point, parent, ref random) : Repaired(point, ref random));
-        return passes ? point : null;
     }
 
     private double[]? MostPromising(long index, ref SplitMixStream random)
@@ -268,10 +221,13 @@ internal sealed class EngineRun
         var pool = ranked == Climbed ? Climbs : 2 << random.Below(5);
         for (var candidate = 0; candidate < pool; candidate++)
         {
-            var point = ranked == Climbed && candidate % 2 == 1 ? proposer.Anywhere(ref random) : proposer.Propose(index, ref random, settings.Seed);
+            // Every second climb starts anywhere: what lies in another basin is not found from what is near.
+            var isMade = ranked != Climbed || candidate % 2 == 0;
+            var point = isMade ? proposer.Propose(index, ref random, settings.Seed) : proposer.Anywhere(ref random);
+            var (descent, made) = isMade ? (proposer.Descent, proposer.Way) : (default, -1);
             if (ranked == Climbed)
             {
-                if (IsRefused(point) || ranking.Climber.From(point, met, p => !IsRefused(p), proposer.Descent, ref random) is not { } climbed)
+                if (passage.Refuses(point) || ranking.Climber.From(point, met, p => !passage.Refuses(p), descent, ref random) is not { } climbed)
                     continue;
                 point = climbed;
             }
@@ -283,7 +239,7 @@ internal sealed class EngineRun
                     continue;
             }
 
-            if (IsRefused(point))
+            if (passage.Refuses(point))
             {
                 met.Add(SearchSpace.KeyOf(point));
                 continue;
@@ -291,9 +247,9 @@ internal sealed class EngineRun
 
             if (archive.Covers(bounds))
                 continue;
-            var promise = ranking.Promise(point, bounds, proposer.Descent);
+            var promise = ranking.Promise(point, bounds, descent);
             if (promise > most)
-                (chosen, most, way) = (point, promise, proposer.Way);
+                (chosen, most, way) = (point, promise, made);
         }
 
         if (chosen is null)
@@ -302,89 +258,14 @@ internal sealed class EngineRun
         return chosen;
     }
 
-    private double Missed(double[] point) => screen.Missed(point, bounds);
+    private void Take(ProposedBlock block) => Take(block, evaluator.Evaluate(block.Points));
 
-    // A point's parent passes, so half of what was changed is taken back, or half of that, until it passes too; in place. A few screens where a repair
-    // takes forty, and what is left is mostly new. True once it passes and is new.
-    private bool TakenBack(double[] point, EvaluatedPoint parent, ref SplitMixStream random)
+    private void Take(ProposedBlock block, Evaluation[] results)
     {
-        var changed = new int[space.Count];
-        var count = 0;
-        for (var i = 0; i < changed.Length; i++)
-        {
-            if (point[i] == parent.Point[i])
-                continue;
-            var place = random.Below(++count);
-            (changed[count - 1], changed[place]) = (changed[place], i);
-        }
-
-        double[]? taken = null;
-        for (int fails = 0, passes = count; passes - fails > 1;)
-        {
-            var middle = (fails + passes) / 2;
-            var other = (double[])point.Clone();
-            for (var i = 0; i < middle; i++)
-                other[changed[i]] = parent.Point[changed[i]];
-            space.Canonicalise(other);
-            if (IsRefused(other))
-                fails = middle;
-            else
-                (passes, taken) = (middle, other);
-        }
-
-        if (taken is null || !met.Add(SearchSpace.KeyOf(taken)))
-            return false;
-        taken.CopyTo(point, 0);
-        return true;
-    }
-
-    // Whether a point misses something; the objectives' bounds are filled where it does not.
-    private bool IsRefused(double[] point) => screen.Missed(point, bounds, double.Epsilon) > 0;
-
-    // Changes that each miss the limits by less; in place. True once the point passes and is new.
-    private bool Repaired(double[] point, ref SplitMixStream random)
-    {
-        var missed = Missed(point);
-        var lacking = screen.Lacking;
-        for (var change = 0; change < RepairsTried; change++)
-        {
-            var limit = Chosen(lacking, ref random);
-            var variable = guide.Choose(limit, point, ref random);
-            if (variable < 0)
-                return false;
-            var other = (double[])point.Clone();
-            proposer.Disturb(other, variable, ref random);
-            var after = screen.Missed(other, bounds, missed);
-            guide.Book(limit, variable, after < missed);
-            if (after >= missed)
-                continue;
-            other.CopyTo(point, 0);
-            (missed, lacking) = (after, screen.Lacking);
-            if (missed == 0)
-                return met.Add(SearchSpace.KeyOf(point));
-        }
-
-        return false;
-    }
-
-    // One of the bits that are set.
-    private static int Chosen(ulong bits, ref SplitMixStream random)
-    {
-        for (var skip = random.Below(BitOperations.PopCount(bits)); skip > 0; skip--)
-            bits &= bits - 1;
-        return BitOperations.TrailingZeroCount(bits);
-    }
-
-    private void Take(List<double[]> block)
-    {
-        double[][] points = [.. block];
-        var results = evaluator.Evaluate(points);
+        var (points, origins) = block;
         for (var i = 0; i < points.Length; i++)
         {
-            if (lately.Count < Lately)
-                lately.Add(points[i]);
-            else
-                lately[(int)(evaluations % Lately)] = points[i];
+            resort.Take(points[i]);
             var point = new EvaluatedPoint(points[i], results[i], evaluations++);
             var aside = i < origins.Count && origins[i].Ranked == OfFresh;
             if (aside)
@@ -413,7 +294,7 @@ internal sealed class EngineRun
 
     private bool Learn(EvaluatedPoint point, bool aside)
     {
-        Missed(point.Point);
+        passage.Refuses(point.Point);
         ranking.Learn(point, bounds, ModelSteps);
         // What a fresh start finds is a parent here only where it betters the front.
         var kept = (!aside || (point.Evaluation.TotalViolation == 0 && !archive.Covers(point.Evaluation.Objectives))) && population.Add(point);
@@ -439,37 +320,9 @@ internal sealed class EngineRun
         Evaluations = evaluations,
         DistinctPoints = met.Count,
         StoppedBecause = reason,
-        StoppedInWords = proof is null ? Words(reason) : Words(reason) + " " + Words(proof),
+        StoppedInWords = StopWords.Of(reason, settings, evaluations, met.Count) + (proof is null ? "" : " " + StopWords.Of(proof)),
         IsExact = reason is StopReason.Enumerated or StopReason.Exhausted || proof is { IsComplete: true },
         Proof = proof,
         HypervolumeTrend = trend.Points,
     };
-
-    private string Words(StopReason reason) => reason switch
-    {
-        StopReason.Budget => FormattableString.Invariant($"All {settings.MaxEvaluations} evaluations of the budget were spent."),
-        StopReason.Time => FormattableString.Invariant($"The time was up after {evaluations} evaluations."),
-        StopReason.Cancelled => FormattableString.Invariant($"It was stopped after {evaluations} evaluations."),
-        StopReason.Stagnation => FormattableString.Invariant($"The front hardly moved over the last {settings.StagnationEvaluations} of {evaluations} evaluations."),
-        StopReason.Target => FormattableString.Invariant($"The target was reached after {evaluations} evaluations."),
-        StopReason.Enumerated => string.Create(
-            CultureInfo.InvariantCulture,
-            $"All {met.Count} choices were looked at and the {evaluations} that pass the first checks were evaluated, so the answer "
-                + $"is exact."),
-        StopReason.Exhausted => string.Create(
-            CultureInfo.InvariantCulture,
-            $"After {evaluations} evaluations everything else was gone through: nothing that passes the first checks is left that could "
-                + $"better the front, so the answer is exact."),
-        _ => string.Create(
-            CultureInfo.InvariantCulture,
-            $"After {evaluations} evaluations many further draws found no choice that passes the first checks and could better the front; "
-                + $"that is no proof that there is none."),
-    };
-
-    private static string Words(SearchProof proof) => proof.IsComplete
-        ? FormattableString.Invariant($"Branch and bound with {proof.Simulations} simulations proved that nothing better exists.")
-        : string.Create(
-            CultureInfo.InvariantCulture,
-            $"Branch and bound could not prove it with {proof.Simulations} simulations and {proof.Boxes} boxes; bounds leave at most "
-                + $"{100 * proof.Gap:0.0} % of the dominated volume open.");
 }
