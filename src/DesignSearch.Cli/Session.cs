@@ -105,7 +105,8 @@ public sealed class Session(TextWriter output, TextWriter error, bool live, Func
             case InputException input:
                 foreach (var fault in input.Faults)
                     error.WriteLine(fault);
-                error.WriteLine($"{Written.Count(input.Faults.Count, "fault")}; nothing was written.");
+                var all = Written.Count(input.Faults.Count + input.Untold, "fault");
+                error.WriteLine(input.Untold > 0 ? $"{all}, of which {input.Faults.Count} are named; nothing was written." : $"{all}; nothing was written.");
                 return ExitCode.BadInput;
             case OperationCanceledException:
                 error.WriteLine("Stopped before there was a result.");

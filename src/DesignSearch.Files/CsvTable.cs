@@ -51,9 +51,9 @@ public static class CsvTable
         var entries = new List<CsvEntry<T>>();
         foreach (var (line, cells, places) in reading.Rows(text))
         {
-            var before = faults.Faults.Count;
+            var before = faults.Count;
             var value = readRow(new CsvRow(file, line, cells, places, faults));
-            if (faults.Faults.Count == before && reading.HasEveryColumn)
+            if (faults.Count == before && reading.HasEveryColumn)
                 entries.Add(new(value, file, line, places));
         }
 

@@ -3,25 +3,43 @@ namespace DesignSearch.Files;
 /// <summary>Gathers every fault of one reading, so that the person hears of all of them at once.</summary>
 public sealed class FaultList
 {
+    /// <summary>So many faults are kept; the rest are only counted.</summary>
+    public const int MostKept = 100;
+
     private readonly List<InputFault> faults = [];
 
-    /// <summary>The faults so far, in the order they were found.</summary>
+    /// <summary>The first faults, in the order they were found, <see cref="MostKept"/> at most.</summary>
     public IReadOnlyList<InputFault> Faults => faults;
 
+    /// <summary>How many there are, with those that were only counted.</summary>
+    public int Count { get; private set; }
+
     /// <summary>True when nothing is wrong so far.</summary>
-    public bool IsEmpty => faults.Count == 0;
+    public bool IsEmpty => Count == 0;
 
     /// <summary>Adds a fault; see <see cref="InputFault"/> for the meaning of each part.</summary>
-    public void Add(string file, int line, int column, string value, string expected) => faults.Add(new(file, line, column, value, expected));
+    public void Add(string file, int line, int column, string value, string expected) => Add(new(file, line, column, value, expected));
 
-    /// <summary>Adds faults found elsewhere.</summary>
-    public void AddRange(IEnumerable<InputFault> more) => faults.AddRange(more);
+    /// <summary>Adds the faults of a reading of its own.</summary>
+    public void AddRange(InputException other)
+    {
+        foreach (var fault in other.Faults.Except(faults))
+            Add(fault);
+        Count += other.Untold;
+    }
 
     /// <summary>Throws once if anything was found.</summary>
-    /// <exception cref="InputException">With every fault, sorted by file, line and column.</exception>
+    /// <exception cref="InputException">With every fault kept, sorted by file, line and column.</exception>
     public void ThrowIfAny()
     {
-        if (faults.Count > 0)
-            throw new InputException([.. faults.OrderBy(f => f.File, StringComparer.Ordinal).ThenBy(f => f.Line).ThenBy(f => f.Column)]);
+        if (Count > 0)
+            throw new InputException([.. faults.OrderBy(f => f.File, StringComparer.Ordinal).ThenBy(f => f.Line).ThenBy(f => f.Column)], Count - faults.Count);
+    }
+
+    private void Add(InputFault fault)
+    {
+        Count++;
+        if (faults.Count < MostKept)
+            faults.Add(fault);
     }
 }

@@ -8,6 +8,11 @@ namespace DesignSearch.Files;
 /// <param name="Expected">A plain sentence part: what should stand there.</param>
 public sealed record InputFault(string File, int Line, int Column, string Value, string Expected)
 {
+    private const int LongestValue = 80;
+
+    // The longest sentence of our own names every choice of a scenario.
+    private const int LongestExpected = 1000;
+
     /// <summary>One line for the console: <c>file:line:column: found 'value'; expected …</c>.</summary>
     public override string ToString()
     {
@@ -16,8 +21,16 @@ public sealed record InputFault(string File, int Line, int Column, string Value,
             (0, _) => File,
             _ => FormattableString.Invariant($"{File}:{Line}:{Math.Max(1, Column)}"),
         };
-        var shown = Value.Length > 80 ? Value[..77] + "..." : Value;
-        return OneLine(Value.Length == 0 ? $"{place}: expected {Expected}" : $"{place}: found '{shown}'; expected {Expected}");
+        var expected = Cut(Expected, LongestExpected);
+        return OneLine(Value.Length == 0 ? $"{place}: expected {expected}" : $"{place}: found '{Cut(Value, LongestValue)}'; expected {expected}");
+    }
+
+    private static string Cut(string text, int most)
+    {
+        if (text.Length <= most)
+            return text;
+        var end = most - 3;
+        return text[..(char.IsHighSurrogate(text[end - 1]) ? end - 1 : end)] + "...";
     }
 
     // What was found can stand in the expectation too, where a reader of ours quotes it.

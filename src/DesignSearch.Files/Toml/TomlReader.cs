@@ -9,7 +9,7 @@ namespace DesignSearch.Files.Toml;
 /// <summary>Reads a TOML file into tables that know their lines. A line whose grammar is broken is reported and passed over, so that one slip does not hide the others.</summary>
 public static partial class TomlReader
 {
-    private const int LargestFile = 4_000_000;
+    private const int LargestFile = 1_000_000;
     private const int Passes = 40;
 
     /// <summary>Reads a file.</summary>
@@ -51,7 +51,7 @@ public static partial class TomlReader
     public static TomlTable ReadText(string text, string shownAs, FaultList faults)
     {
         var lines = text.ReplaceLineEndings("\n").Split('\n');
-        var broken = new List<(int Line, string Key)>();
+        var broken = Forgotten(lines, shownAs, faults);
         for (var pass = 0; pass < Passes; pass++)
         {
             // The parser stumbles over a backslash at the very end of a file, so a line end always stands behind it.
@@ -61,34 +61,50 @@ public static partial class TomlReader
             foreach (var (line, column, message) in errors)
             {
                 var at = Math.Clamp(line, 1, lines.Length);
-                if (broken.Any(b => b.Line == at))
+                if (broken.ContainsKey(at))
                     continue;
                 faults.Add(
                     shownAs, at, column, lines[at - 1].Trim(),
                     DecimalComma().IsMatch(lines[at - 1])
                         ? "a number with a decimal point, for instance 4.5"
                         : "valid TOML here: " + message);
-                broken.Add((at, KeyOf(lines[at - 1])));
+                broken.Add(at, KeyOf(lines[at - 1]));
             }
 
-            if (broken.All(b => lines[b.Line - 1].Length == 0))
+            // Where so much is wrong, what is missing too would only be noise.
+            if (broken.Count > FaultList.MostKept || broken.Keys.All(line => lines[line - 1].Length == 0))
                 break;
-            foreach (var (line, _) in broken)
+            foreach (var line in broken.Keys)
                 lines[line - 1] = "";
         }
 
         return new TomlTable(shownAs, "", 1, new FaultList());
     }
 
+    // Values that a forgotten bracket or quote spoils, or brackets without end, are told and taken out before the parser sees them.
+    private static SortedDictionary<int, string> Forgotten(string[] lines, string shownAs, FaultList faults)
+    {
+        var broken = new SortedDictionary<int, string>();
+        foreach (var slip in TomlBrackets.Find(lines))
+        {
+            faults.Add(shownAs, slip.Line + 1, slip.Column, lines[slip.Line].Trim(), slip.Expected);
+            broken.TryAdd(slip.First + 1, KeyOf(lines[slip.First]));
+            for (var line = slip.First; line <= slip.Last; line++)
+                lines[line] = "";
+        }
+
+        return broken;
+    }
+
     private static List<(int Line, int Column, string Message)> FirstErrors(string text)
     {
         var found = new List<(int, int, string)>();
-        foreach (var message in SyntaxParser.Parse(text, "input").Diagnostics)
-            found.Add((message.Span.Start.Line + 1, message.Span.Start.Column + 1, message.Message.ReplaceLineEndings(" ")));
-        if (found.Count > 0)
-            return found;
         try
         {
+            foreach (var message in SyntaxParser.Parse(text, "input").Diagnostics)
+                found.Add((message.Span.Start.Line + 1, message.Span.Start.Column + 1, message.Message.ReplaceLineEndings(" ")));
+            if (found.Count > 0)
+                return found;
             var parser = TomlParser.Create(text, new TomlSerializerOptions());
             while (parser.MoveNext())
             {
@@ -111,7 +127,7 @@ public static partial class TomlReader
         return (equals < 0 ? line : line[..equals]).Trim(' ', '\t', '"', '[', ']');
     }
 
-    private static TomlTable Build(string text, string file, FaultList faults, List<(int Line, string Key)> broken)
+    private static TomlTable Build(string text, string file, FaultList faults, SortedDictionary<int, string> broken)
     {
         var root = new TomlTable(file, "", 1, faults);
         var parser = TomlParser.Create(text, new TomlSerializerOptions());
@@ -156,8 +172,7 @@ public static partial class TomlReader
             }
         }
 
-        foreach (var (line, name) in broken)
-            Owner(root, text, line).MarkUnreadable(name);
+        MarkUnreadable(root, text, broken);
         return root;
     }
 
@@ -169,14 +184,21 @@ public static partial class TomlReader
             ((List<TomlValue>)open.Peek()).Add(value);
     }
 
-    // The table whose header stands last above a line: a key that could not be read there is not reported as missing too.
-    private static TomlTable Owner(TomlTable root, string text, int line)
+    // A key that could not be read is not reported as missing too; it belongs to the table whose header stands last above it.
+    private static void MarkUnreadable(TomlTable root, string text, SortedDictionary<int, string> broken)
     {
-        var header = text.Split('\n').Take(line).LastOrDefault(l => l.TrimStart().StartsWith('['));
-        var table = root;
-        foreach (var part in header?.Trim().Trim('[', ']').Split('.') ?? [])
-            table = table.Inner(part.Trim().Trim('"')) ?? table;
-        return table;
+        var lines = text.Split('\n');
+        var (owner, seen) = (root, 0);
+        foreach (var (line, name) in broken)
+        {
+            for (; seen < line; seen++)
+            {
+                if (lines[seen].TrimStart().StartsWith('['))
+                    owner = lines[seen].Trim().Trim('[', ']').Split('.').Aggregate(root, (table, part) => table.Inner(part.Trim().Trim('"')) ?? table);
+            }
+
+            owner.MarkUnreadable(name);
+        }
     }
 
     private static TomlValue Scalar(TomlParseEvent e, TomlParser parser) => e.Kind switch

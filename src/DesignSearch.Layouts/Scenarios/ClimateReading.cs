@@ -131,7 +131,7 @@ internal sealed class ClimateReading(TomlTable? table, string folder, List<(stri
         }
         catch (InputException e)
         {
-            faults.AddRange(e.Faults);
+            faults.AddRange(e);
             return null;
         }
     }

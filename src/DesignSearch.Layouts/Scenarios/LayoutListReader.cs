@@ -49,9 +49,9 @@ public static class LayoutListReader
         var set = scenario.Systems.Choices;
         (string? Name, string?[] Cells) Row(ICsvCells cells) => (
             cells.TextIfAny(NameColumn, "how the layout is called"), [.. set.All.Select(c => cells.TextIfAny(c.Key, c.Title))]);
-        var before = faults.Faults.Count;
+        var before = faults.Count;
         var rows = read(Row);
-        if (rows.Count == 0 && faults.Faults.Count == before)
+        if (rows.Count == 0 && faults.Count == before)
             faults.Add(shownAs, 0, 0, "", "a row for each layout");
         var ground = new ChoiceGround(scenario.Place.LatitudeDeg, scenario.Greenhouse.FrostLimitC);
         var layouts = new List<NamedLayout>();
@@ -73,9 +73,9 @@ public static class LayoutListReader
                 return value ?? choice.AtRest;
             }
 
-            var known = faults.Faults.Count;
+            var known = faults.Count;
             var layout = Layout.Of([.. set.All.Select((c, i) => Value(c, row.Value.Cells[i]))], set);
-            if (faults.Faults.Count == known)
+            if (faults.Count == known)
             {
                 foreach (var (part, expected) in LayoutFileReader.Missing(layout))
                     Fault(part, "", expected);

@@ -75,7 +75,7 @@ public static class SimulateRun
             }
             catch (InputException e)
             {
-                faults.AddRange(e.Faults.Except(faults.Faults));
+                faults.AddRange(e);
             }
         }
 

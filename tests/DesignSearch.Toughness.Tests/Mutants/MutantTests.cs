@@ -150,10 +150,14 @@ public sealed class MutantTests
         return format switch { "tmy3" => sky.Tmy3(), "pvgis" => sky.PvgisTypical(means: true, 0), "nsrdb" => sky.Nsrdb(60, 30), "nasa" => sky.Nasa(), "era5" => sky.Era5(), _ => sky.Plain() };
     }
 
-    private static void Run(string folder)
+    /// <summary>Puts the sample's scenario into a folder, with the catalogues beside it: the text, and so each stroke, is the same wherever the checkout lies.</summary>
+    internal static void Run(string folder)
     {
-        var text = File.ReadAllText(Path.Combine(Sample, "scenario.toml")).Replace("../../catalogs", Repository.At("catalogs").Replace('\\', '/'), StringComparison.Ordinal);
+        var text = File.ReadAllText(Path.Combine(Sample, "scenario.toml")).Replace("../../catalogs/starter", "starter", StringComparison.Ordinal);
         File.WriteAllText(Path.Combine(folder, "scenario.toml"), text);
+        var own = Directory.CreateDirectory(Path.Combine(folder, "starter"));
+        foreach (var file in Directory.EnumerateFiles(Repository.At("catalogs", "starter")))
+            File.Copy(file, Path.Combine(own.FullName, Path.GetFileName(file)));
     }
 
     // The finished sample with two layouts of its ranking, so that a stroke falls on what matters.

@@ -25,6 +25,7 @@ public sealed class ProgramMutantTests
     private static void Spoil(string name, Func<string, string[]> words) => Parallel.For(0, Each, new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount }, i =>
     {
         using var run = new SmallScenario();
+        MutantTests.Run(run.Folder);
         File.Copy(Repository.At("runs", "sample-finished", "run.json"), Path.Combine(run.Folder, "run.json"));
         File.Copy(Directory.EnumerateFiles(Repository.At("runs", "sample-finished", "lists"), "*-bare.toml").Single(), Path.Combine(run.Folder, "layout.toml"));
         File.WriteAllText(Path.Combine(run.Folder, "w.csv"), string.Join('\n', new MadeSky().Plain().Split('\n').Take(60)));
