@@ -99,10 +99,10 @@ internal sealed class SimulateCommand : Command
 
     private static byte[] All(Stream input)
     {
-        using var all = new MemoryStream();
+        // One byte more than a table may have, so that what is too long is known to be.
+        var all = new byte[CsvTable.MostBytes + 1];
         using (input)
-            input.CopyTo(all);
-        return all.ToArray();
+            return all[..input.ReadAtLeast(all, all.Length, throwOnEndOfStream: false)];
     }
 
     private static void Tell(TextWriter output, Simulation simulation)

@@ -104,19 +104,24 @@ public sealed class MutantTests
     public void Journals()
     {
         var head = new JournalHead("test", 1, 16, []);
+        var sample = File.ReadAllLines(Path.Combine(Sample, "journal")).Skip(2).Take(40).ToList();
+        var shape = Shape(sample[0]);
         void Make(string folder)
         {
-            using var journal = JournalFile.Begin(Path.Combine(folder, "journal"), head);
-            journal.Append(JournalFile.Points(Path.Combine(Sample, "journal")).Take(40));
+            using (JournalFile.Begin(Path.Combine(folder, "journal"), head, over: false))
+            {
+            }
+
+            File.AppendAllLines(Path.Combine(folder, "journal"), sample);
         }
 
         void TakeUp(string path)
         {
-            using (JournalFile.TakeUp(path, head, out _))
+            using (JournalFile.TakeUp(path, head, shape))
             {
             }
 
-            JournalFile.Points(path);
+            JournalFile.TakeUp(path, head, shape).Dispose();
         }
 
         new Bench().Run(0.04, Make, "journal", folder => TakeUp(Path.Combine(folder, "journal")), leastRefused: 0);
@@ -140,6 +145,12 @@ public sealed class MutantTests
         var run = Shortened();
         new Bench().Run(0.04, folder => File.WriteAllText(Path.Combine(folder, "run.json"), run), "run.json", folder => RunStore.Load(new RunFolder(folder)));
         new Bench().Run(0.01, folder => File.WriteAllText(Path.Combine(folder, "run.json"), run), "run.json", folder => RunFiles.WriteAll(RunStore.Load(new RunFolder(folder)), folder));
+    }
+
+    private static JournalShape Shape(string line)
+    {
+        var parts = line[..line.LastIndexOf(' ')].Split(';').Select(p => p.Split(',').Length).ToList();
+        return new(parts[0], parts[1], parts[2]);
     }
 
     private static void Weather(string folder) => WeatherFile.Read(Path.Combine(folder, "w.csv"));
