@@ -70,6 +70,7 @@ public static class InputFile
         look.Start();
         if (!look.Join(Patience))
             return false;
-        return failure is UnauthorizedAccessException ? throw new UnauthorizedAccessException(failure.Message, failure) : empty;
+        // What is in use or cannot be read says so when it is read.
+        return failure is not null || empty;
     }
 }

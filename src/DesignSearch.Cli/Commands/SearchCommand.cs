@@ -83,9 +83,10 @@ internal sealed class SearchCommand : Command
         session.Out.WriteLine(judgement.Answer);
         session.Out.WriteLine();
         var picks = judgement.Picks;
+        var beside = judgement.BareHouse.Holds ? "Beside the bare house, c" : "C";
         (string Name, int? Rank)[] named =
         [
-            ("Cheapest that holds", picks.CheapestThatHolds), ("Best value", picks.BestValue), ("Most protection", picks.MostProtection),
+            (beside + "heapest that holds", picks.CheapestThatHolds), ("Best value", picks.BestValue), ("Most protection", picks.MostProtection),
         ];
         foreach (var (name, rank) in named)
             session.Out.WriteLine($"{name + ":",-21}{(rank is { } r ? Line(judgement.Ranking[r - 1], currency) : "none within the budget")}");

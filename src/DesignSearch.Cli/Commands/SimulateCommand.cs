@@ -61,7 +61,8 @@ internal sealed class SimulateCommand : Command
 
             var table = parsed.GetValue(hourly) is null ? null : new HourlyTable();
             var simulation = SimulateRun.Execute(new RunFolder(parsed.GetValue(run)!), parsed.GetValue(layout)!, parsed.GetValue(weather), table is null ? null : table.Add);
-            table?.Save(parsed.GetValue(hourly)!);
+            if (table is not null)
+                OutputFile.Write("--hourly", parsed.GetValue(hourly)!, table.ToFile(), simulation.Files);
             line.End();
             if (parsed.GetValue(session.Json))
                 session.WriteJson(SimulationSummary.Of(simulation));

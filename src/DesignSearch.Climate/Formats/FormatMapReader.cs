@@ -53,6 +53,8 @@ internal static class FormatMapReader
         };
         if (map.TimeColumns.Count == 0 || map.TimePatterns.Count == 0)
             faults.Add(file.File, time?.Line ?? 1, 0, "", "[time] with columns and patterns");
+        if (!map.Fields.Any(f => f is { Field: WeatherField.Air, Needed: true }))
+            faults.Add(file.File, file.Table("fields", required: false)?.Line ?? 1, 0, "", "the air temperature among [fields]: air = { names = [\"…\"], needed = true }");
         CheckHead(map, head, faults);
         foreach (var table in (TomlTable?[])[file, head, time, stamp])
             table?.ReportUnknown();

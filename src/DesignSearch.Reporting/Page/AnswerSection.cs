@@ -45,9 +45,11 @@ internal static class AnswerSection
         $"<p class=\"banner\" role=\"note\"><strong>Not whole.</strong> {string.Join(' ', unmade.Select(PlainText.Sentence))} What is here can be used.</p>\n"));
 
     private static Markup HowSure(SearchRecord search) => search.IsExact
-        ? Markup.Of(
-            $"Every one of the {Say.Whole(search.Evaluations)} layouts that can be made from the choices was simulated, so no better "
-                + $"one exists in this model with these parts.")
+        ? search.Evaluations == 1
+            ? Markup.Of($"The only layout that can be made from the choices was simulated.")
+            : Markup.Of(
+                $"Every one of the {Say.Whole(search.Evaluations)} layouts that can be made from the choices was simulated, so no better "
+                    + $"one exists in this model with these parts.")
         : Markup.Of($"The search simulated {Say.Whole(search.Evaluations)} of {Space(search.SpaceSize)} possible layouts{Settled(search)}");
 
     private static string Settled(SearchRecord search) => search.SettledShare switch

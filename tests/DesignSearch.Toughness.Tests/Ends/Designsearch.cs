@@ -10,6 +10,9 @@ internal static partial class Designsearch
 {
     public const int Interrupt = 2;
     public const int Kill = 9;
+    public const int HangUp = 1;
+    public const int GoOn = 18;
+    public const int Hold = 19;
     public const int Terminate = 15;
 
     private static readonly string Program = Path.Combine(AppContext.BaseDirectory, "designsearch.dll");

@@ -88,17 +88,19 @@ public sealed class MutantTests
     [InlineData("pvgis")]
     public void Whole_weather_years(string format) => new Bench().Run(0.005, folder => File.WriteAllText(Path.Combine(folder, "w.csv"), Text(format)), "w.csv", Weather);
 
-    [Fact]
-    public void Weather_formats() => new Bench().Run(0.05, folder =>
+    // Each kind of head: by patterns, by places, by labels, by names, and none.
+    [Theory]
+    [InlineData("nasa-hourly", "nasa")]
+    [InlineData("tmy3", "tmy3")]
+    [InlineData("pvgis-typical-year", "pvgis")]
+    [InlineData("nsrdb-satellite", "nsrdb")]
+    [InlineData("temperature-logger", "plain")]
+    public void Weather_formats(string map, string format) => new Bench().Run(0.02, folder =>
     {
-        File.WriteAllText(Path.Combine(folder, "w.csv"), string.Join('\n', Text("plain").Split('\n').Take(40)));
+        File.WriteAllText(Path.Combine(folder, "w.csv"), string.Join('\n', Text(format).Split('\n').Take(200)));
         Directory.CreateDirectory(Path.Combine(folder, "formats"));
-        File.Copy(Repository.At("src", "DesignSearch.Climate", "Formats", "Maps", "nasa-hourly.toml"), Path.Combine(folder, "formats", "own.toml"));
-    }, "formats/own.toml", folder =>
-    {
-        Weather(folder);
-        throw new InputException(new InputFault("w.csv", 1, 1, "", "a longer file"));
-    });
+        File.Copy(Repository.At("src", "DesignSearch.Climate", "Formats", "Maps", map + ".toml"), Path.Combine(folder, "formats", "own.toml"));
+    }, "formats/own.toml", Weather);
 
     [Fact]
     public void Journals()
@@ -144,6 +146,9 @@ public sealed class MutantTests
     {
         var run = Shortened();
         new Bench().Run(0.04, folder => File.WriteAllText(Path.Combine(folder, "run.json"), run), "run.json", folder => RunStore.Load(new RunFolder(folder)));
+        // Values of another kind in every place.
+        new Bench(JsonSwap.Spoil).Run(0.04, folder => File.WriteAllText(Path.Combine(folder, "run.json"), run), "run.json", folder => RunStore.Load(new RunFolder(folder)));
+        new Bench(JsonSwap.Spoil).Run(0.01, folder => File.WriteAllText(Path.Combine(folder, "run.json"), run), "run.json", folder => RunFiles.WriteAll(RunStore.Load(new RunFolder(folder)), folder));
         new Bench().Run(0.01, folder => File.WriteAllText(Path.Combine(folder, "run.json"), run), "run.json", folder => RunFiles.WriteAll(RunStore.Load(new RunFolder(folder)), folder));
     }
 
