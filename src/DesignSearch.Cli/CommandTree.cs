@@ -14,8 +14,8 @@ public static class CommandTree
           2    usage or input at fault; every fault is named with file, line and column
           3    the search ended and nothing holds the frost limit
           4    a file cannot be written
-          70   a fault of the program itself
-          130  stopped by Ctrl+C, 143 stopped by a request to end; the partial result is kept
+          70   a fault of the program itself; what a search found before it is kept
+          130  stopped by Ctrl+C, 143 stopped by a request to end, 129 by a closed terminal; the partial result is kept
 
         """;
 

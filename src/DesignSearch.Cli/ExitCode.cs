@@ -18,6 +18,9 @@ public static class ExitCode
     /// <summary>A fault of the program itself.</summary>
     public const int Internal = 70;
 
+    /// <summary>The terminal was closed; the partial result is kept.</summary>
+    public const int HungUp = 129;
+
     /// <summary>Stopped by Ctrl+C; the partial result is kept.</summary>
     public const int Interrupted = 130;
 

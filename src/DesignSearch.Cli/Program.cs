@@ -6,7 +6,7 @@ using DesignSearch.Cli;
 using DesignSearch.Cli.Terminal;
 
 Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
-var error = new LenientWriter(Console.Error);
+var error = VisibleWriter.Over(new LenientWriter(Console.Error), "the error stream");
 var session = new Session(Console.Out, error, ErrorTerminal.CanRewrite);
 var parsed = CommandTree.Build(session).Parse(args);
 if (parsed.Action is ParseErrorAction || (parsed.Errors.Count > 0 && parsed.Action is not SynchronousCommandLineAction { ClearsParseErrors: true }))
@@ -19,13 +19,14 @@ void OnSignal(PosixSignalContext context)
     if (Interlocked.Increment(ref signals) > 1)
         return;
     context.Cancel = true;
-    session.StopCode = context.Signal == PosixSignal.SIGTERM ? ExitCode.Terminated : ExitCode.Interrupted;
+    session.StopCode = context.Signal switch { PosixSignal.SIGTERM => ExitCode.Terminated, PosixSignal.SIGHUP => ExitCode.HungUp, _ => ExitCode.Interrupted };
     error.WriteLine();
     error.WriteLine("Stopping after this block and keeping the best so far; press Ctrl+C again to quit at once.");
     stop.Cancel();
 }
 
 using var interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, OnSignal);
+using var hangUp = PosixSignalRegistration.Create(PosixSignal.SIGHUP, OnSignal);
 using var terminate = PosixSignalRegistration.Create(PosixSignal.SIGTERM, OnSignal);
 // Past a limit on the size of files the system would kill the program; like this the write fails, and a sentence says so.
 const int FileSizeSignal = 25;

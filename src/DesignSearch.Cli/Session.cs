@@ -19,6 +19,9 @@ namespace DesignSearch.Cli;
 /// <param name="columns">Tells the width of that terminal; null for the width of this process's own.</param>
 public sealed class Session(TextWriter output, TextWriter error, bool live, Func<int>? columns = null)
 {
+    private readonly TextWriter output = VisibleWriter.Over(output, "standard output");
+    private readonly TextWriter error = VisibleWriter.Over(error, "the error stream");
+
     private static readonly JsonSerializerOptions OneLine = new(RunStore.Json) { WriteIndented = false };
 
     /// <summary>Version of the program.</summary>
@@ -43,7 +46,7 @@ public sealed class Session(TextWriter output, TextWriter error, bool live, Func
         Recursive = true,
     };
 
-    /// <summary>Exit code of a search that was stopped: 130 for Ctrl+C, 143 for a request to end.</summary>
+    /// <summary>Exit code of a search that was stopped: 130 for Ctrl+C, 143 for a request to end, 129 for a closed terminal.</summary>
     public int StopCode { get; set; } = ExitCode.Interrupted;
 
     /// <summary>The argument RUN.</summary>
@@ -62,13 +65,24 @@ public sealed class Session(TextWriter output, TextWriter error, bool live, Func
     }
 
     /// <summary>Writes one JSON document.</summary>
-    public void WriteJson<T>(T value) => output.WriteLine(JsonSerializer.Serialize(value, RunStore.Json));
+    public void WriteJson<T>(T value) => output.Write(Escaped(JsonSerializer.Serialize(value, RunStore.Json)) + "\n");
 
     /// <summary>Writes one JSON document on a line of its own, at once.</summary>
     public void WriteJsonLine<T>(T value)
     {
-        output.WriteLine(JsonSerializer.Serialize(value, OneLine));
+        output.Write(Escaped(JsonSerializer.Serialize(value, OneLine)) + "\n");
         output.Flush();
+    }
+
+    /// <summary>Tells on the error stream what a person should know beside a result.</summary>
+    /// <param name="sentences">A line each.</param>
+    /// <param name="code">The exit code that goes with them.</param>
+    /// <returns>The code.</returns>
+    public int Tell(IEnumerable<string> sentences, int code)
+    {
+        foreach (var sentence in sentences)
+            error.WriteLine(sentence);
+        return code;
     }
 
     /// <summary>Runs a command: a first sign of life at once, and failures as a sentence and an exit code.</summary>
@@ -121,6 +135,10 @@ public sealed class Session(TextWriter output, TextWriter error, bool live, Func
                 return ExitCode.Internal;
         }
     }
+
+    // Inside a document nothing may be replaced: what cannot be seen is escaped, which reads back as it was.
+    private static string Escaped(string json) => string.Concat(json.EnumerateRunes().Select(r =>
+        r.Value is '\n' or '\r' || !VisibleText.IsHidden(r) ? r.ToString() : string.Concat(r.ToString().Select(c => FormattableString.Invariant($"\\u{(int)c:x4}")))));
 
     private static IEnumerable<CompletionItem> Runs()
     {

@@ -6,7 +6,8 @@ namespace DesignSearch.Files;
 /// </summary>
 public static class CsvTable
 {
-    private const int MostBytes = 5_000_000;
+    /// <summary>Greatest size of a table [bytes].</summary>
+    public const int MostBytes = 5_000_000;
 
     /// <summary>Reads a file.</summary>
     /// <typeparam name="T">What a row becomes.</typeparam>
@@ -16,20 +17,9 @@ public static class CsvTable
     /// <returns>The rows without a fault.</returns>
     public static IReadOnlyList<CsvEntry<T>> ReadFile<T>(string path, Func<ICsvCells, T> readRow, FaultList faults)
     {
-        byte[] bytes;
-        try
+        if (InputFile.Read(path, MostBytes, out var expected) is not { } bytes)
         {
-            if (new FileInfo(path) is { Exists: true, Length: > MostBytes } file)
-            {
-                faults.Add(path, 0, 0, FormattableString.Invariant($"{file.Length} bytes"), FormattableString.Invariant($"a table of at most {MostBytes} bytes"));
-                return [];
-            }
-
-            bytes = File.ReadAllBytes(path);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException or NotSupportedException)
-        {
-            faults.Add(path, 0, 0, "", e is FileNotFoundException or DirectoryNotFoundException ? "a file of this name, but there is none" : "a file that can be read");
+            faults.Add(path, 0, 0, "", expected);
             return [];
         }
 
@@ -45,6 +35,12 @@ public static class CsvTable
     /// <returns>The rows without a fault.</returns>
     public static IReadOnlyList<CsvEntry<T>> Read<T>(string file, byte[] bytes, Func<ICsvCells, T> readRow, FaultList faults)
     {
+        if (bytes.Length > MostBytes)
+        {
+            faults.Add(file, 0, 0, "", FormattableString.Invariant($"a table of at most {MostBytes / 1_000_000} MB"));
+            return [];
+        }
+
         if (!CsvEncoding.TryDecode(file, bytes, faults, out var text))
             return [];
         var reading = new CsvReading(file, CsvColumns.Of(readRow), faults);

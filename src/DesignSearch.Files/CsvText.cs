@@ -57,13 +57,12 @@ public sealed class CsvText
     };
 
     // Controls get their picture; marks that turn the direction of writing could make a name read as something else.
-    private static string OneLine(string raw) => string.Concat(raw.Select(c => c switch
+    private static string OneLine(string raw) => VisibleText.Of(string.Concat(raw.Select(c => c switch
     {
         < ' ' => (char)('\u2400' + c),
         '\u007F' => '\u2421',
-        (>= '\u0080' and <= '\u009F') or (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069') or '\u2028' or '\u2029' or '\uFEFF' => '\uFFFD',
         _ => c,
-    }));
+    })));
 
     private void Append(IReadOnlyList<string> cells)
     {

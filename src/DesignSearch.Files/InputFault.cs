@@ -34,5 +34,5 @@ public sealed record InputFault(string File, int Line, int Column, string Value,
     }
 
     // What was found can stand in the expectation too, where a reader of ours quotes it.
-    private static string OneLine(string text) => string.Concat(text.Select(c => char.IsControl(c) ? '\u00B7' : c));
+    private static string OneLine(string text) => VisibleText.Of(string.Concat(text.Select(c => char.IsControl(c) ? '\u00B7' : c)));
 }

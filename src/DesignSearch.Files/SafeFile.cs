@@ -23,7 +23,10 @@ public static class SafeFile
     {
         var folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
         Directory.CreateDirectory(folder);
-        var beside = path + ".tmp";
+        var beside = path + ".designsearch.tmp";
+        // Through a link the bytes would go somewhere else.
+        if (new FileInfo(beside).LinkTarget is not null)
+            File.Delete(beside);
         try
         {
             FileLimit.Guard(path, () =>

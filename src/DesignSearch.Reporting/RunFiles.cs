@@ -3,6 +3,8 @@ using DesignSearch.Reporting.Drawings;
 using DesignSearch.Reporting.Front;
 using DesignSearch.Reporting.Page;
 using DesignSearch.Reporting.Tables;
+using DesignSearch.Reporting.Words;
+using DesignSearch.Runs.Folder;
 using DesignSearch.Runs.Store;
 
 namespace DesignSearch.Reporting;
@@ -13,50 +15,48 @@ public static class RunFiles
     /// <summary>
     /// Writes <c>front.csv</c>, <c>ranking.csv</c>, <c>pareto.png</c>, <c>pareto.svg</c>, <c>report.html</c> and a shopping list
     /// <c>lists/RANK-SLUG.csv</c>, and where it needs current a wiring table <c>lists/RANK-SLUG-wiring.csv</c>, its papers, and pictures
-    /// <c>lists/RANK-SLUG-PICTURE.svg</c> for each ranked layout; the same run gives the same bytes. Lists of an earlier search are removed,
-    /// other files in the folder are left alone.
+    /// <c>lists/RANK-SLUG-PICTURE.svg</c> for each ranked layout; the same run gives the same bytes. Lists that an earlier search
+    /// wrote are removed, other files in the folder are left alone.
     /// </summary>
     /// <param name="run">The stored run.</param>
     /// <param name="folder">The run's folder; it is made if it is missing.</param>
+    /// <returns>What could not be made, each in a sentence; the page says the same. Empty where all could.</returns>
     /// <exception cref="InputException">The stored run contradicts itself; nothing was written.</exception>
     /// <exception cref="IOException">The folder cannot be written.</exception>
     /// <exception cref="UnauthorizedAccessException">The folder may not be written.</exception>
-    public static void WriteAll(StoredRun run, string folder)
+    public static IReadOnlyList<string> WriteAll(StoredRun run, string folder)
     {
-        var lists = run.Judgement.Ranking.ToDictionary(ListFile.NameOf, l => ShoppingList.Of(l, run.Scenario.Currency));
-        foreach (var layout in run.Judgement.Ranking.Where(l => l.Wires.Count > 0))
-            lists.Add(WiringTable.NameOf(layout), WiringTable.Of(layout));
-        foreach (var (_, name, paper) in run.Judgement.Ranking.SelectMany(l => PapersTables.Of(l, run.Scenario.Currency)))
-            lists.Add(name, paper);
+        var unmade = run.Unmade.ToList();
+        var files = new List<(string Name, byte[] Content)>();
+        void Make(string what, Func<IEnumerable<(string Name, byte[] Content)>> make)
+        {
+            try
+            {
+                files.AddRange(make().ToList());
+            }
+            catch (Exception e) when (e is not (InputException or OutOfMemoryException))
+            {
+                unmade.Add(Unmade.Sentence(what, e));
+            }
+        }
+
         foreach (var layout in run.Judgement.Ranking)
         {
-            foreach (var picture in PictureSet.Of(layout))
-                lists.Add(PictureSet.NameOf(layout, picture), picture.AsFile(layout.FullTitle));
+            var number = FormattableString.Invariant($"of layout no. {layout.Rank}");
+            Make("The shopping list " + number, () => [List(ListFile.NameOf(layout), ShoppingList.Of(layout, run.Scenario.Currency))]);
+            Make("The wiring table " + number, () => layout.Wires.Count > 0 ? [List(WiringTable.NameOf(layout), WiringTable.Of(layout))] : []);
+            Make("The papers " + number, () => PapersTables.Of(layout, run.Scenario.Currency).Select(p => List(p.Item2, p.Item3)));
+            Make("The pictures " + number, () => PictureSet.Of(layout).Select(p => List(PictureSet.NameOf(layout, p), p.AsFile(layout.FullTitle))));
         }
 
-        var chart = FrontChart.Of(run);
-        var (front, ranking, page) = (LayoutTable.Front(run), LayoutTable.Ranking(run), ReportPage.Of(run));
-        var (png, svg) = (FrontPicture.Png(chart), FrontPicture.Svg(chart));
-
-        foreach (var (name, list) in lists)
-            SafeFile.Write(Path.Combine(folder, ListFile.Folder, name), list);
-        RemoveStaleLists(Path.Combine(folder, ListFile.Folder), lists.Keys);
-        SafeFile.Write(Path.Combine(folder, "front.csv"), front);
-        SafeFile.Write(Path.Combine(folder, "ranking.csv"), ranking);
-        SafeFile.Write(Path.Combine(folder, "pareto.png"), png);
-        SafeFile.Write(Path.Combine(folder, "pareto.svg"), svg);
-        SafeFile.Write(Path.Combine(folder, "report.html"), page);
+        Make("front.csv", () => [("front.csv", RunOutputs.Bytes(LayoutTable.Front(run)))]);
+        Make("ranking.csv", () => [("ranking.csv", RunOutputs.Bytes(LayoutTable.Ranking(run)))]);
+        Make("pareto.png", () => [("pareto.png", FrontPicture.Png(FrontChart.Of(run)))]);
+        Make("pareto.svg", () => [("pareto.svg", RunOutputs.Bytes(FrontPicture.Svg(FrontChart.Of(run))))]);
+        Make("report.html", () => [("report.html", RunOutputs.Bytes(ReportPage.Of(run with { Unmade = unmade }, unmade.Add)))]);
+        RunOutputs.Of(new RunFolder(folder)).Replace(name => name.StartsWith(ListFile.Folder + "/", StringComparison.Ordinal) && !name.EndsWith(".toml", StringComparison.Ordinal), files);
+        return unmade;
     }
 
-    private static void RemoveStaleLists(string folder, IReadOnlyCollection<string> current)
-    {
-        if (!Directory.Exists(folder))
-            return;
-        foreach (var file in Directory.EnumerateFiles(folder, "*.*").ToList())
-        {
-            var name = Path.GetFileName(file);
-            if ((ListFile.IsListName(name) || PictureSet.IsPictureName(name)) && !current.Contains(name))
-                File.Delete(file);
-        }
-    }
+    private static (string, byte[]) List(string name, string text) => (ListFile.Folder + "/" + name, RunOutputs.Bytes(text));
 }

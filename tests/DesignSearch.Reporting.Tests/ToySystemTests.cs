@@ -52,7 +52,7 @@ public sealed class ToySystemTests : IDisposable
         Assert.All(toy.Winters, w => Assert.True(w.Outcome.Books.Of(ToyBooks.Given) > 50 && w.Outcome.Books.Of(ToyBooks.Current) >= w.Outcome.Books.Of(ToyBooks.Given) - 1));
         Assert.True(toy.FrostDegreeHoursKh < bare.FrostDegreeHoursKh && toy.Running.ElectricityPerYear > 0);
 
-        var page = ReportPage.Of(InventedRun.Of([toy]));
+        var page = ReportPage.Of(InventedRun.Of([toy]), Assert.Fail);
         Assert.Contains("charging the bricks", page, StringComparison.Ordinal);
         Assert.Contains("Small pile of hot bricks", page, StringComparison.Ordinal);
         Assert.Contains("hot bricks burn", page, StringComparison.OrdinalIgnoreCase);

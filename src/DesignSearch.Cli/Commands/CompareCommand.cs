@@ -20,8 +20,10 @@ internal sealed class CompareCommand : Command
         Options.Add(session.Json);
         SetAction(parsed => session.Guarded(parsed, "Reading the stored run", line =>
         {
-            var stored = RunStore.Load(new RunFolder(parsed.GetValue(run)!));
+            var folder = new RunFolder(parsed.GetValue(run)!);
+            var stored = RunStore.Load(folder);
             line.End();
+            session.Tell(RunAge.Of(folder, stored), ExitCode.Done);
             if (parsed.GetValue(session.Json))
                 session.WriteJson(new { stored.Weighing.Turning, stored.Weighing.Comparisons });
             else

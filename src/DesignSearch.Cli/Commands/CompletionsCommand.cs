@@ -30,7 +30,7 @@ internal sealed class CompletionsCommand : Command
         Arguments.Add(shell);
         SetAction(parsed => session.Guarded(parsed, "", _ =>
         {
-            session.Out.WriteLine((parsed.GetValue(shell) == "bash" ? Bash : PowerShell).ReplaceLineEndings("\n"));
+            session.Out.Write((parsed.GetValue(shell) == "bash" ? Bash : PowerShell).ReplaceLineEndings("\n") + "\n");
             return ExitCode.Done;
         }));
     }

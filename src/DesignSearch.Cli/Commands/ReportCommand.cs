@@ -15,12 +15,16 @@ internal sealed class ReportCommand : Command
         SetAction(parsed => session.Guarded(parsed, "Reading the stored run", line =>
         {
             var folder = new RunFolder(parsed.GetValue(run)!);
+            using var held = FolderHold.Of(folder);
             var stored = RunStore.Load(folder);
-            RunFiles.WriteAll(stored, folder.Path);
+            RunOutputs.Of(folder).RefuseForeign();
+            var unmade = RunFiles.WriteAll(stored, folder.Path);
             line.End();
+            session.Tell(RunAge.Of(folder, stored), ExitCode.Done);
             session.Out.WriteLine(stored.Judgement.Answer);
             session.Out.WriteLine($"Report: {folder.Report}");
-            return ExitCode.Done;
+            // All that goes in is the stored run.
+            return session.Tell(unmade, unmade.Count == 0 ? ExitCode.Done : ExitCode.BadInput);
         }));
     }
 }

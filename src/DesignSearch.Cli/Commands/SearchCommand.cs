@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Diagnostics;
+using System.Globalization;
 using DesignSearch.Cli.Terminal;
 using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Layouts.Words;
@@ -40,16 +41,22 @@ internal sealed class SearchCommand : Command
             (int)(parsed.GetValue(threads) ?? Environment.ProcessorCount),
             parsed.GetValue(resume),
             parsed.GetValue(force),
-            Session.Version);
+            Session.Version,
+            string.Create(CultureInfo.InvariantCulture, $"process {Environment.ProcessId} on {Environment.MachineName}, begun {DateTime.Now:yyyy-MM-dd HH:mm:ss}"));
         var clock = Stopwatch.StartNew();
-        var run = SearchRun.Execute(request, () => clock.Elapsed, new Teller(line), cancel);
-        line.End();
-        Explain(session, parsed, run, request);
-        RunFiles.WriteAll(run, folder.Path);
+        IReadOnlyList<string> unmade = [];
+        var run = SearchRun.Execute(request, () => clock.Elapsed, new Teller(line), cancel, found =>
+        {
+            line.End();
+            Explain(session, parsed, found, request);
+            unmade = RunFiles.WriteAll(found, folder.Path);
+        });
         if (parsed.GetValue(session.Json))
             session.WriteJson(SearchSummary.Of(run));
         else
             Tell(session, run, folder);
+        if (unmade.Count > 0)
+            return session.Tell(unmade, ExitCode.Internal);
         if (run.Search.IsPartial)
             return session.StopCode;
         return run.Judgement.AnythingHolds ? ExitCode.Done : ExitCode.NothingHolds;
@@ -76,9 +83,10 @@ internal sealed class SearchCommand : Command
         session.Out.WriteLine(judgement.Answer);
         session.Out.WriteLine();
         var picks = judgement.Picks;
+        var beside = judgement.BareHouse.Holds ? "Beside the bare house, c" : "C";
         (string Name, int? Rank)[] named =
         [
-            ("Cheapest that holds", picks.CheapestThatHolds), ("Best value", picks.BestValue), ("Most protection", picks.MostProtection),
+            (beside + "heapest that holds", picks.CheapestThatHolds), ("Best value", picks.BestValue), ("Most protection", picks.MostProtection),
         ];
         foreach (var (name, rank) in named)
             session.Out.WriteLine($"{name + ":",-21}{(rank is { } r ? Line(judgement.Ranking[r - 1], currency) : "none within the budget")}");

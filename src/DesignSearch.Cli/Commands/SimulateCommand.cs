@@ -61,7 +61,8 @@ internal sealed class SimulateCommand : Command
 
             var table = parsed.GetValue(hourly) is null ? null : new HourlyTable();
             var simulation = SimulateRun.Execute(new RunFolder(parsed.GetValue(run)!), parsed.GetValue(layout)!, parsed.GetValue(weather), table is null ? null : table.Add);
-            table?.Save(parsed.GetValue(hourly)!);
+            if (table is not null)
+                OutputFile.Write("--hourly", parsed.GetValue(hourly)!, table.ToFile(), simulation.Files);
             line.End();
             if (parsed.GetValue(session.Json))
                 session.WriteJson(SimulationSummary.Of(simulation));
@@ -99,10 +100,10 @@ internal sealed class SimulateCommand : Command
 
     private static byte[] All(Stream input)
     {
-        using var all = new MemoryStream();
+        // One byte more than a table may have, so that what is too long is known to be.
+        var all = new byte[CsvTable.MostBytes + 1];
         using (input)
-            input.CopyTo(all);
-        return all.ToArray();
+            return all[..input.ReadAtLeast(all, all.Length, throwOnEndOfStream: false)];
     }
 
     private static void Tell(TextWriter output, Simulation simulation)

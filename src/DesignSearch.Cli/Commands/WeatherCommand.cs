@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
 using DesignSearch.Climate.Weather;
-using DesignSearch.Files;
 using DesignSearch.Layouts.Scenarios;
 using DesignSearch.Layouts.Words;
 using DesignSearch.Reporting.Weather;
@@ -34,7 +33,9 @@ internal sealed class WeatherCommand : Command
             var scenario = parsed.GetValue(run) is { } folder ? ScenarioReader.Read(folder, path) : null;
             var record = scenario?.Climate.Record ?? WeatherFile.Read(path);
             if (parsed.GetValue(picture) is { } target)
-                SafeFile.Write(target, WeatherPicture.Png(WeatherDaysMaker.Of(record, scenario?.Greenhouse.FrostLimitC ?? 0)));
+                OutputFile.Write(
+                    "--picture", target, WeatherPicture.Png(WeatherDaysMaker.Of(record, scenario?.Greenhouse.FrostLimitC ?? 0)),
+                    (scenario?.Files.Select(f => f.Path) ?? []).Append(path));
             line.End();
             if (parsed.GetValue(session.Json))
                 session.WriteJson(WeatherReport.Of(record));

@@ -27,7 +27,7 @@ public sealed class LenientWriter(TextWriter inner) : TextWriter
         {
             write();
         }
-        catch (IOException)
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ObjectDisposedException)
         {
             // There is nowhere left to complain to.
         }

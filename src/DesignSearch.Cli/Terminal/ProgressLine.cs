@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using DesignSearch.Files;
 
 namespace DesignSearch.Cli.Terminal;
 
@@ -30,7 +31,7 @@ public sealed class ProgressLine
         if (quiet || (last is { } t && clock.Elapsed - t < TimeSpan.FromSeconds(live ? 0.1 : 10)))
             return;
         last = clock.Elapsed;
-        var line = (double.IsNaN(done) ? "" : FormattableString.Invariant($"{100 * done,3:0} %{Left(done)}: ")) + text;
+        var line = (double.IsNaN(done) ? "" : FormattableString.Invariant($"{100 * done,3:0} %{Left(done)}: ")) + VisibleText.Of(text);
         if (live)
         {
             // The last column stays free: a line that fills it would wrap and could not be taken back.

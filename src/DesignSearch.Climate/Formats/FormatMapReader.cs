@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
 using DesignSearch.Climate.Weather;
 using DesignSearch.Files;
@@ -17,6 +18,11 @@ internal static class FormatMapReader
     private static readonly string[] YearWords = ["real", "typical", "as they come"];
     private static readonly string[] OriginWords = ["measured", "modelled"];
 
+    private const int MostFields = 1000;
+
+    /// <summary>How expressions are matched: in a time that grows with the line only, whatever the expression.</summary>
+    public const RegexOptions Patterns = RegexOptions.CultureInvariant | RegexOptions.NonBacktracking;
+
     /// <summary>Reads one; faults go to the list.</summary>
     /// <param name="id">Name of the file without its ending.</param>
     /// <param name="file">The whole file.</param>
@@ -35,7 +41,7 @@ internal static class FormatMapReader
             RadiationOrigin = (FieldOrigin)Choice(file, "radiation_origin", OriginWords, "modelled"),
             Head = (HeadKind)Choice(head, "kind", HeadKinds, "none"),
             HeadKeys = Keys(head),
-            TimeColumns = time?.Find("columns") is { } columns ? [.. columns.Items.Select(Names)] : [],
+            TimeColumns = TimeColumns(time),
             TimePatterns = Words(time, "patterns"),
             Zone = time?.Word("zone", ["head", "utc", "longitude"], "head") ?? "head",
             Years = (YearKind)Choice(time, "years", YearWords, "as they come"),
@@ -43,48 +49,103 @@ internal static class FormatMapReader
             Radiation = (StampMeaning)Choice(stamp, "radiation", StampWords, "instant"),
             Weather = (StampMeaning)Choice(stamp, "weather", StampWords[..3], "instant"),
             Fields = Fields(file.Table("fields", required: true)),
-            MissingCodes = file.Find("missing") is { } codes ? [.. codes.Items.Select(c => c.Number)] : [-9900, -9999, -9999.9, -999, -99.9, 9999, 99999],
+            MissingCodes = Codes(file),
         };
         if (map.TimeColumns.Count == 0 || map.TimePatterns.Count == 0)
             faults.Add(file.File, time?.Line ?? 1, 0, "", "[time] with columns and patterns");
-        if (map.Head == HeadKind.Patterns)
-            CheckPatterns(map, head!, faults);
+        if (!map.Fields.Any(f => f is { Field: WeatherField.Air, Needed: true }))
+            faults.Add(file.File, file.Table("fields", required: false)?.Line ?? 1, 0, "", "the air temperature among [fields]: air = { names = [\"…\"], needed = true }");
+        CheckHead(map, head, faults);
         foreach (var table in (TomlTable?[])[file, head, time, stamp])
             table?.ReportUnknown();
         return map;
     }
 
-    private static void CheckPatterns(FormatMap map, TomlTable head, FaultList faults)
+    private static void CheckHead(FormatMap map, TomlTable? head, FaultList faults)
     {
-        foreach (var (key, pattern) in map.HeadKeys)
+        foreach (var (key, where) in map.HeadKeys)
         {
-            try
+            void Fault(string expected)
             {
-                _ = new Regex(pattern, RegexOptions.CultureInvariant);
+                var value = head!.Find(key)!;
+                faults.Add(head.File, value.Line, value.Column, where, expected);
             }
-            catch (ArgumentException)
-            {
-                var value = head.Find(key)!;
-                faults.Add(head.File, value.Line, value.Column, pattern, "a regular expression with one group in brackets");
-            }
+
+            if (map.Head == HeadKind.Positions && !(int.TryParse(where, NumberStyles.None, CultureInfo.InvariantCulture, out var position) && position is >= 1 and <= MostFields))
+                Fault(FormattableString.Invariant($"the number of a field in quotes, \"1\" to \"{MostFields}\", for '{key}'"));
+            if (map.Head == HeadKind.Patterns && !IsPattern(where))
+                Fault($"a regular expression with one group in brackets, that neither looks around nor back, for '{key}'");
         }
     }
 
-    private static IReadOnlyList<string> Names(TomlValue columns) =>
-        columns.Kind == TomlKind.List ? [.. columns.Items.Select(i => i.Text)] : [columns.Text];
+    private static bool IsPattern(string text)
+    {
+        try
+        {
+            return new Regex(text, Patterns).GetGroupNumbers().Length > 1;
+        }
+        catch (Exception e) when (e is ArgumentException or NotSupportedException)
+        {
+            return false;
+        }
+    }
+
+    private static List<IReadOnlyList<string>> TimeColumns(TomlTable? time)
+    {
+        if (time?.Find("columns") is not { } columns)
+            return [];
+        const string expected = "a list of column names, or of lists of them, for 'columns'";
+        if (columns.Kind != TomlKind.List)
+        {
+            time.Fault(columns, expected);
+            return [];
+        }
+
+        var sets = new List<IReadOnlyList<string>>();
+        foreach (var item in columns.Items)
+        {
+            IReadOnlyList<TomlValue> names = item.Kind == TomlKind.List ? item.Items : [item];
+            if (names.Count > 0 && names.All(n => n.Kind == TomlKind.Text && n.Text.Length > 0))
+                sets.Add([.. names.Select(n => n.Text)]);
+            else
+                time.Fault(item, expected);
+        }
+
+        return sets;
+    }
+
+    private static double[] Codes(TomlTable file)
+    {
+        if (file.Find("missing") is not { } codes)
+            return [-9900, -9999, -9999.9, -999, -99.9, 9999, 99999];
+        if (codes.Kind != TomlKind.List || codes.Items.Any(c => c.Kind is not (TomlKind.Whole or TomlKind.Real)))
+            file.Fault(codes, "a list of numbers for 'missing'");
+        return [.. codes.Items.Select(c => c.Number)];
+    }
 
     private static int Choice(TomlTable? table, string key, string[] words, string usual) =>
         table is null ? Array.IndexOf(words, usual) : Array.IndexOf(words, table.Word(key, words, usual));
 
-    private static string[] Words(TomlTable? table, string key) => table?.Find(key) is { Kind: TomlKind.List } list ? [.. list.Items.Select(i => i.Text)] : [];
+    private static string[] Words(TomlTable? table, string key)
+    {
+        if (table?.Find(key) is not { } list)
+            return [];
+        if (list.Kind != TomlKind.List || list.Items.Any(i => i.Kind != TomlKind.Text || i.Text.Length == 0))
+            table.Fault(list, $"a list of words in quotes for '{key}'");
+        return [.. list.Items.Select(i => i.Text)];
+    }
 
     private static Dictionary<string, string> Keys(TomlTable? head)
     {
         var keys = new Dictionary<string, string>();
         foreach (var key in HeadKeyNames)
         {
-            if (head?.Find(key) is { Kind: TomlKind.Text } value)
+            if (head?.Find(key) is not { } value)
+                continue;
+            if (value.Kind == TomlKind.Text)
                 keys[key] = value.Text;
+            else
+                head.Fault(value, $"words in quotes for '{key}'");
         }
 
         return keys;
@@ -97,7 +158,10 @@ internal static class FormatMapReader
         {
             if (table.Table(FieldNames[f], required: false) is not { } field)
                 continue;
-            fields.Add(new((WeatherField)f, Words(field, "names"), field.Text("unit", 20, ""), field.Flag("needed", false)));
+            var names = Words(field, "names");
+            if (names.Length == 0)
+                field.FaultAt("names", "", $"the names of the column in a list for 'names' in [{field.Name}]");
+            fields.Add(new((WeatherField)f, names, field.Text("unit", 20, ""), field.Flag("needed", false)));
             field.ReportUnknown();
         }
 

@@ -77,7 +77,7 @@ internal sealed class HeadFacts
     {
         for (var l = 0; l < Math.Min(lines.Count, HeadLines); l++)
         {
-            var match = Regex.Match(lines[l], pattern, RegexOptions.CultureInvariant, TimeSpan.FromSeconds(1));
+            var match = Regex.Match(lines[l], pattern, FormatMapReader.Patterns);
             if (match.Success)
                 return (match.Groups[1].Value, l + 1, match.Groups[1].Index + 1);
         }

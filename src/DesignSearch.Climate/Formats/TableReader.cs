@@ -10,6 +10,7 @@ internal sealed class TableReader(string file, FormatMap map, YearKind years, IR
     public const int NominalYear = 2001;
 
     private const int MostFaults = 8;
+    private int next;
     private int wordCells;
     private (string Text, int Line) firstWord;
 
@@ -51,7 +52,9 @@ internal sealed class TableReader(string file, FormatMap map, YearKind years, IR
     {
         if (!IsBlank(lines[line]))
             return false;
-        var next = line + 1;
+        // Looked for once for all the lines of a gap.
+        if (next <= line)
+            next = line + 1;
         while (next < lines.Count && IsBlank(lines[next]))
             next++;
         if (next == lines.Count)

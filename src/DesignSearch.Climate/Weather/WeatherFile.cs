@@ -9,6 +9,9 @@ public static class WeatherFile
 {
     private const long LargestBytes = 200_000_000;
 
+    // Twenty years of ten minutes each are a million.
+    private const int MostLines = 2_000_000;
+
     /// <summary>Reads one file into hour means of local standard time.</summary>
     /// <param name="path">The file.</param>
     /// <param name="options">What the file does not say itself.</param>
@@ -37,19 +40,10 @@ public static class WeatherFile
 
     private static string[] ReadLines(string path)
     {
-        byte[] bytes;
-        try
-        {
-            var file = new FileInfo(path);
-            if (file is { Exists: true, Length: > LargestBytes })
-                throw new InputException(new InputFault(path, 0, 0, "", "a weather file under 200 MB"));
-            bytes = File.ReadAllBytes(path);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
-        {
-            throw new InputException(new InputFault(path, 0, 0, "", "a weather file that can be read"));
-        }
-
+        if (InputFile.Read(path, LargestBytes, out var expected) is not { } bytes)
+            throw new InputException(new InputFault(path, 0, 0, "", expected.Replace("a file", "a weather file", StringComparison.Ordinal)));
+        if (bytes.AsSpan().Count((byte)'\n') is > MostLines and var many)
+            throw new InputException(new InputFault(path, 0, 0, FormattableString.Invariant($"{many} lines"), FormattableString.Invariant($"a weather file of at most {MostLines} lines")));
         var text = Decode(bytes);
         var lines = text.Split('\n').Select(l => l.TrimEnd('\r')).ToArray();
         return lines.All(l => l.Trim().Length == 0) ? throw new InputException(new InputFault(path, 0, 0, "", "a weather file that is not empty")) : lines;

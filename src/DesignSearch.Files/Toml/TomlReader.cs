@@ -11,6 +11,7 @@ public static partial class TomlReader
 {
     private const int LargestFile = 1_000_000;
     private const int Passes = 40;
+    private static readonly UTF8Encoding Utf8 = new(false, throwOnInvalidBytes: true);
 
     /// <summary>Reads a file.</summary>
     /// <param name="path">Where it lies.</param>
@@ -19,28 +20,24 @@ public static partial class TomlReader
     /// <returns>The whole file as a table; empty where it could not be opened.</returns>
     public static TomlTable ReadFile(string path, string shownAs, FaultList faults)
     {
-        try
+        if (InputFile.Read(path, LargestFile, out var expected) is { } bytes)
         {
-            if (new FileInfo(path).Length > LargestFile)
-                faults.Add(shownAs, 0, 0, "", FormattableString.Invariant($"a file of at most {LargestFile / 1_000_000} MB"));
-            else
-                return ReadText(new UTF8Encoding(false, throwOnInvalidBytes: true).GetString(File.ReadAllBytes(path)).TrimStart('\uFEFF'), shownAs, faults);
+            try
+            {
+                return ReadText(Utf8.GetString(bytes).TrimStart('\uFEFF'), shownAs, faults);
+            }
+            catch (DecoderFallbackException e)
+            {
+                faults.Add(
+                    shownAs,
+                    1 + bytes.Take(e.Index).Count(b => b == '\n'),
+                    0, "",
+                    "text in UTF-8, but this line holds other bytes; save the file as UTF-8 in the editor");
+            }
         }
-        catch (DecoderFallbackException e)
+        else
         {
-            faults.Add(
-                shownAs,
-                1 + File.ReadAllBytes(path).Take(e.Index).Count(b => b == '\n'),
-                0, "",
-                "text in UTF-8, but this line holds other bytes; save the file as UTF-8 in the editor");
-        }
-        catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
-        {
-            faults.Add(shownAs, 0, 0, "", "a file of this name; there is none");
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            faults.Add(shownAs, 0, 0, "", "a file that can be read: " + e.Message);
+            faults.Add(shownAs, 0, 0, "", expected);
         }
 
         return new TomlTable(shownAs, "", 1, new FaultList());

@@ -23,7 +23,7 @@ internal static class AnswerSection
             $"{It(run)} must stay above {Say.Plain(scenario.FrostLimitC)}{"\u00A0"}°C from {scenario.Season}, on a budget of {budget}");
         return Markup.Of($"""
             <header>
-            {Banner(run.Search)}<p class="place">{PlainText.Name(scenario.Name)} · {PlainText.Name(scenario.PlaceName)}</p>
+            {Banner(run.Search)}{Missing(run.Unmade)}<p class="place">{PlainText.Name(scenario.Name)} · {PlainText.Name(scenario.PlaceName)}</p>
             <h1>{PlainText.Sentence(run.Judgement.Answer)}</h1>
             {NearestMiss(run)}<p>{scenario.Description}</p>
             <p>The house: {scenario.House}. {limit} for building. {HowSure(run.Search)}</p>
@@ -41,10 +41,15 @@ internal static class AnswerSection
         $"<p class=\"banner\" role=\"note\"><strong>Stopped early.</strong> {search.StoppedInWords} What stands here is the best found "
             + $"so far, from {Say.Count(search.Evaluations, "layout")}; a longer search may find better.</p>\n"));
 
+    private static Markup Missing(IReadOnlyList<string> unmade) => Markup.When(unmade.Count > 0, () => Markup.Of(
+        $"<p class=\"banner\" role=\"note\"><strong>Not whole.</strong> {string.Join(' ', unmade.Select(PlainText.Sentence))} What is here can be used.</p>\n"));
+
     private static Markup HowSure(SearchRecord search) => search.IsExact
-        ? Markup.Of(
-            $"Every one of the {Say.Whole(search.Evaluations)} layouts that can be made from the choices was simulated, so no better "
-                + $"one exists in this model with these parts.")
+        ? search.Evaluations == 1
+            ? Markup.Of($"The only layout that can be made from the choices was simulated.")
+            : Markup.Of(
+                $"Every one of the {Say.Whole(search.Evaluations)} layouts that can be made from the choices was simulated, so no better "
+                    + $"one exists in this model with these parts.")
         : Markup.Of($"The search simulated {Say.Whole(search.Evaluations)} of {Space(search.SpaceSize)} possible layouts{Settled(search)}");
 
     private static string Settled(SearchRecord search) => search.SettledShare switch

@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using System.Text;
+using DesignSearch.Files;
 using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Reporting.Html;
 using DesignSearch.Reporting.Words;
@@ -22,11 +23,16 @@ internal static class ReportPage
     private static readonly string Script = Resource("report.js");
 
     /// <summary>The page; layouts of the front are told in full as far as the page stays under its size.</summary>
-    public static string Of(StoredRun run)
+    /// <param name="run">The run.</param>
+    /// <param name="tell">Takes a sentence for each part that could not be made; the page says it in its place.</param>
+    public static string Of(StoredRun run, Action<string> tell)
     {
         for (var most = MostDetailed; ; most /= 2)
         {
-            var page = Build(run, Detailed(run.Judgement, most));
+            var told = new List<string>();
+            var page = Build(run, Detailed(run.Judgement, most), told);
+            if (most == 0 || Encoding.UTF8.GetByteCount(page) <= LargestBytes)
+                told.ForEach(tell);
             if (most == 0 || Encoding.UTF8.GetByteCount(page) <= LargestBytes)
                 return page;
         }
@@ -39,36 +45,47 @@ internal static class ReportPage
         .. judgement.Front.Where(r => r > 0).Order().Take(most),
     ];
 
-    private static string Build(StoredRun run, HashSet<int> detailed)
+    private static string Build(StoredRun run, HashSet<int> detailed, List<string> unmade)
     {
+        Markup Part(string name, Func<Markup> make)
+        {
+            try
+            {
+                return make();
+            }
+            catch (Exception e) when (e is not (InputException or OutOfMemoryException))
+            {
+                unmade.Add(Unmade.Sentence($"The part '{name}' of the page", e));
+                return Markup.Of($"<p class=\"banner\" role=\"note\">{unmade[^1]}</p>\n");
+            }
+        }
+
         var judgement = run.Judgement;
         var first = PickNames.Of(judgement) is [var pick, ..] ? pick : default;
-        var ofFirst = first.Layout is { } layout
-            ? Markup.All([CautionsSection.Of(layout), ShoppingSection.Of(layout, first.Names, run.Scenario.Currency)])
-            : Markup.None;
-        var afterChart = first.Layout is { } same
-            ? Markup.All(
-            [
-                SettingsSection.Of(same), SchemeSection.Of(same), WiringSection.Of(same), ChecksSection.Of(same, run),
-                UpkeepSection.Of(same, run.Scenario), PapersSection.Of(same, run.Scenario),
-            ])
-            : Markup.None;
+        Markup OfFirst(string name, Func<JudgedLayout, Markup> make) => first.Layout is { } layout ? Part(name, () => make(layout)) : Markup.None;
+
         Markup[] sections =
         [
-            PicksSection.Of(run),
-            ofFirst,
-            FrontSection.Of(run, detailed),
-            CompareSection.Of(run),
-            MoneySection.Of(run),
-            WeekSection.Of(run),
-            afterChart,
-            HeatSection.Of(judgement),
-            WintersSection.Of(run),
-            UnseenSection.Of(run),
-            SwapsSection.Of(run),
-            DoubtsSection.Of(run),
-            MethodSection.Of(run),
-            LayoutsSection.Of(run, detailed),
+            Part("Picks", () => PicksSection.Of(run)),
+            OfFirst("What can hurt you", CautionsSection.Of),
+            OfFirst("Shopping list", l => ShoppingSection.Of(l, first.Names, run.Scenario.Currency)),
+            Part("Cost against frost", () => FrontSection.Of(run, detailed)),
+            Part("Is it worth it?", () => CompareSection.Of(run)),
+            Part("Money", () => MoneySection.Of(run)),
+            Part("The hardest week", () => WeekSection.Of(run)),
+            OfFirst("What to dial in", SettingsSection.Of),
+            OfFirst("Water and control", SchemeSection.Of),
+            OfFirst("Wiring", WiringSection.Of),
+            OfFirst("Checks", l => ChecksSection.Of(l, run)),
+            OfFirst("Looking after it", l => UpkeepSection.Of(l, run.Scenario)),
+            OfFirst("Papers", l => PapersSection.Of(l, run.Scenario)),
+            Part("Heat", () => HeatSection.Of(judgement)),
+            Part("Winters", () => WintersSection.Of(run)),
+            Part("Unseen winters", () => UnseenSection.Of(run)),
+            Part("Which choice matters", () => SwapsSection.Of(run)),
+            Part("How sure?", () => DoubtsSection.Of(run)),
+            Part("How it was found", () => MethodSection.Of(run)),
+            Part("Layouts in full", () => LayoutsSection.Of(run, detailed)),
         ];
         var policy = Markup.Of(
             $"default-src 'none'; img-src data:; style-src '{Hash(StyleSheet)}'; script-src '{Hash(Script)}'; "

@@ -28,7 +28,7 @@ internal static class UpkeepSection
                 + (layout.LabourCost > 0 ? "licensed hours, and your own at your rate." : "licensed hours; your own cost nothing there.")
             : "They stand in no cost.";
         return Markup.Of($"""
-            <p>About {Say.TwoFigures(own)} hours of your own work a year, an order of magnitude. {counted}</p>
+            <p>About {Hours(own)} of your own work a year, an order of magnitude. {counted}</p>
             {Calendar(layout)}
             """);
     }
@@ -67,4 +67,6 @@ internal static class UpkeepSection
             }))}
 
         """);
+
+    private static string Hours(double hours) => Say.TwoFigures(hours) is "1" ? "1 hour" : Say.TwoFigures(hours) + " hours";
 }

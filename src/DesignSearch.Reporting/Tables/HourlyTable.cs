@@ -1,5 +1,6 @@
 using System.Globalization;
 using DesignSearch.Files;
+using DesignSearch.Runs.Folder;
 using DesignSearch.Season.Kernel;
 
 namespace DesignSearch.Reporting.Tables;
@@ -51,11 +52,9 @@ public sealed class HourlyTable
         ]);
     }
 
-    /// <summary>Writes the table.</summary>
-    /// <param name="path">The file.</param>
-    /// <exception cref="IOException">It cannot be written.</exception>
+    /// <summary>The table as a file holds it.</summary>
     /// <exception cref="InvalidOperationException">No hour was added.</exception>
-    public void Save(string path) => SafeFile.Write(path, (text ?? throw new InvalidOperationException("No hour was added.")).ToString());
+    public byte[] ToFile() => RunOutputs.Bytes((text ?? throw new InvalidOperationException("No hour was added.")).ToString());
 
     private static double? Cell(double value) => double.IsFinite(value) ? Math.Round(value, 3) : null;
 }

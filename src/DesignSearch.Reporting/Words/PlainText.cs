@@ -1,5 +1,5 @@
-using System.Text;
 using System.Text.RegularExpressions;
+using DesignSearch.Files;
 
 namespace DesignSearch.Reporting.Words;
 
@@ -11,8 +11,6 @@ internal static partial class PlainText
 
     /// <summary>Longest text of one sentence or paragraph on the page, in characters.</summary>
     public const int LongestSentence = 2000;
-
-    private const char Replacement = '\uFFFD';
 
     /// <summary>Furthest that a cut goes back to end at a whole word, in characters.</summary>
     private const int LongestWord = 24;
@@ -40,24 +38,7 @@ internal static partial class PlainText
     }
 
     /// <summary>The text with control characters, half surrogates and marks that turn the reading direction replaced.</summary>
-    public static string Visible(string text)
-    {
-        var shown = new StringBuilder(text.Length);
-        foreach (var rune in text.EnumerateRunes())
-        {
-            if (rune.Value is '\n' or '\t')
-                shown.Append(' ');
-            else if (IsHidden(rune))
-                shown.Append(Replacement);
-            else
-                shown.Append(rune.ToString());
-        }
-
-        return shown.ToString();
-    }
-
-    private static bool IsHidden(Rune rune) =>
-        Rune.IsControl(rune) || rune.Value is 0x061C or (>= 0x200B and <= 0x200F) or (>= 0x2028 and <= 0x202E) or (>= 0x2060 and <= 0x206F) or 0xFEFF or 0xFFFE or 0xFFFF;
+    public static string Visible(string text) => VisibleText.Of(text.Replace('\n', ' ').Replace('\t', ' '));
 
     [GeneratedRegex(@"(?<=\d) (?=(?:°C|K·h|kWh|kW|W|K|m²|m³|m|mm|cm|kg|kPa|L|V|A|h|N|Nm|%)(?![\w²³]))")]
     private static partial Regex UnitGap();

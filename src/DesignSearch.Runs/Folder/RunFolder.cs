@@ -6,6 +6,8 @@ namespace DesignSearch.Runs.Folder;
 /// <param name="path">The folder.</param>
 public sealed class RunFolder(string path)
 {
+    private const string NoteName = "searching.txt";
+
     /// <summary>The folder as the person named it.</summary>
     public string Path { get; } = path.TrimEnd('/', '\\') is { Length: > 0 } trimmed ? trimmed : path;
 
@@ -18,6 +20,12 @@ public sealed class RunFolder(string path)
     /// <summary>Every simulated layout, for resuming.</summary>
     public string Journal => At("journal");
 
+    /// <summary>Note of a search that is under way or was broken off.</summary>
+    public string UnderWay => At(NoteName);
+
+    /// <summary>Names of the files that searches wrote.</summary>
+    public string Written => At("written.txt");
+
     /// <summary>The page to open.</summary>
     public string Report => At("report.html");
 
@@ -29,6 +37,12 @@ public sealed class RunFolder(string path)
 
     /// <summary>True when a search was begun and can be taken up.</summary>
     public bool HasJournal => File.Exists(Journal);
+
+    /// <summary>True when the journal is newer than the results: a search was broken off, or is under way.</summary>
+    public bool IsBrokenOff => HasJournal && (!IsFinished || File.Exists(UnderWay));
+
+    /// <summary>Path of the note that belongs to a journal.</summary>
+    public static string NoteBeside(string journal) => System.IO.Path.Combine(System.IO.Path.GetDirectoryName(journal) ?? "", NoteName);
 
     /// <summary>A path inside the folder.</summary>
     public string At(string name) => System.IO.Path.Combine(Path, name);

@@ -11,4 +11,5 @@ namespace DesignSearch.Runs.Searching;
 /// <param name="Resume">Take up the journal of a search that was broken off.</param>
 /// <param name="Force">Begin anew over a finished run or an old journal.</param>
 /// <param name="ProgramVersion">Version of the program, for the files.</param>
-public sealed record SearchRequest(RunFolder Folder, ulong? Seed, long? Evaluations, double? Minutes, int Threads, bool Resume, bool Force, string ProgramVersion);
+/// <param name="Holder">Who searches, told to another process that wants the same folder.</param>
+public sealed record SearchRequest(RunFolder Folder, ulong? Seed, long? Evaluations, double? Minutes, int Threads, bool Resume, bool Force, string ProgramVersion, string Holder = "a process without a name");

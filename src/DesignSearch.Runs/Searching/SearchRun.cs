@@ -30,9 +30,10 @@ public static class SearchRun
     /// <param name="elapsed">Time since the search began.</param>
     /// <param name="progress">Told how far the search is; null for silence.</param>
     /// <param name="cancel">Stops the search; the best so far is judged and stored.</param>
+    /// <param name="finish">Makes what people read of it, while the folder is still held; null for nothing.</param>
     /// <exception cref="InputException">The scenario is at fault, or the folder holds results that may not be overwritten.</exception>
     /// <exception cref="IOException">The folder cannot be written.</exception>
-    public static StoredRun Execute(SearchRequest request, Func<TimeSpan> elapsed, IProgress<RunProgress>? progress, CancellationToken cancel)
+    public static StoredRun Execute(SearchRequest request, Func<TimeSpan> elapsed, IProgress<RunProgress>? progress, CancellationToken cancel, Action<StoredRun>? finish = null)
     {
         var folder = request.Folder;
         Guard(request);
@@ -53,8 +54,10 @@ public static class SearchRun
         };
         var engine = new SearchEngine(problem, settings);
         var head = new JournalHead(request.ProgramVersion, seed, BlockSize, inputs, engine.GoesThroughAll);
-        IReadOnlyList<(double[] Point, Evaluation Evaluation)> replay = [];
-        using var journal = request.Resume && folder.HasJournal ? JournalFile.TakeUp(folder.Journal, head, out replay) : JournalFile.Begin(folder.Journal, head);
+        using var journal = request.Resume && folder.HasJournal
+            ? JournalFile.TakeUp(folder.Journal, head, JournalShape.Of(problem))
+            : JournalFile.Begin(folder.Journal, head, request.Force || request.Resume, () => FolderHold.Begin(folder, request.Holder));
+        var replay = journal.Evaluated.ToList();
         if (replay.Count > settings.MaxEvaluations)
             throw new InputException(new InputFault(
                 folder.Journal, 0, 0, "",
@@ -62,23 +65,12 @@ public static class SearchRun
                     CultureInfo.InvariantCulture,
                     $"--evaluations of at least {replay.Count}, which are simulated already, not {settings.MaxEvaluations}; or start "
                         + $"afresh with --force")));
+        FolderHold.Begin(folder, request.Holder);
         var log = new Log(journal);
         log.See(replay);
         var result = Search(engine, new Teller(progress, scenario, log), log, replay, folder, cancel);
-        var tried = JournalFile.Points(folder.Journal);
-        var others = BestOfEachMount(tried, problem.Space);
-        var (judge, weigher, found) = (new Judge(assessor), new Weigher(assessor, request.Threads, seed), new List<Layout>());
-        var judgement = judge.Of(result, problem.Space, others);
-        // What the comparison of the ways betters is ranked first, or the answer would contradict it.
-        for (var round = 0; round < MostRounds && weigher.Better(judgement, tried, problem.Space, result.IsExact) is { Count: > 0 } better; round++)
-        {
-            found.AddRange(better);
-            judgement = judge.Of(result, problem.Space, others, found);
-        }
-
-        var weighing = weigher.Of(judgement, tried, problem.Space, result.IsExact);
-        if (weighing.Miss is { } miss)
-            judgement = judgement with { NearestMiss = [.. judgement.NearestMiss, .. miss.Sentences] };
+        var tried = journal.Evaluated;
+        var (judge, others) = (new Judge(assessor), BestOfEachMount(tried, problem.Space));
         var run = new StoredRun
         {
             FormatVersion = StoredRun.CurrentFormat,
@@ -91,12 +83,48 @@ public static class SearchRun
                 Math.Round(elapsed().TotalSeconds, 1),
                 result.IsExact ? null : Math.Round(result.UnchangedInLastHalf, 3)),
             Scenario = ScenarioRecords.Of(scenario, assessor.Winters),
-            Judgement = judgement,
-            Weighing = weighing,
+            Judgement = judge.Of(result, problem.Space, others),
+            Weighing = Weighing.None,
+            Unmade = ["What the result is worth was not weighed."],
         };
+        // Whatever becomes of the weighing, what was found is not lost.
+        RunStore.Save(run, folder);
+        run = Weighed(run, new Weigher(assessor, request.Threads, seed), tried, result, problem.Space, found => judge.Of(result, problem.Space, others, found));
+        run = run with { Search = run.Search with { Seconds = Math.Round(elapsed().TotalSeconds, 1) } };
         LayoutLists.Write(folder, run, scenario);
         RunStore.Save(run, folder);
+        finish?.Invoke(run);
+        FolderHold.End(folder);
         return run;
+    }
+
+    private static StoredRun Weighed(
+        StoredRun run,
+        Weigher weigher,
+        IReadOnlyList<(double[] Point, Evaluation Evaluation)> tried,
+        SearchResult result,
+        LayoutSpace space,
+        Func<IReadOnlyList<Layout>, Judgement> judge)
+    {
+        try
+        {
+            // What the comparison of the ways betters is ranked first, or the answer would contradict it.
+            var (judgement, found) = (run.Judgement, new List<Layout>());
+            for (var round = 0; round < MostRounds && weigher.Better(judgement, tried, space, result.IsExact) is { Count: > 0 } better; round++)
+            {
+                found.AddRange(better);
+                judgement = judge(found);
+            }
+
+            var weighing = weigher.Of(judgement, tried, space, result.IsExact);
+            if (weighing.Miss is { } miss)
+                judgement = judgement with { NearestMiss = [.. judgement.NearestMiss, .. miss.Sentences] };
+            return run with { Judgement = judgement, Weighing = weighing, Unmade = [] };
+        }
+        catch (Exception e) when (e is not OutOfMemoryException)
+        {
+            return run with { Unmade = [$"What the result is worth could not be weighed ({e.GetType().Name}: {e.Message.ReplaceLineEndings(" ")})."] };
+        }
     }
 
     // The head of the journal names what differs; this is for a journal that was written by something else.
@@ -137,12 +165,14 @@ public static class SearchRun
         var folder = request.Folder;
         if (!Directory.Exists(folder.Path))
             throw new InputException(new InputFault(folder.Path, 0, 0, "", "a run folder; there is none of this name"));
-        if (folder.IsFinished && !request.Force && !request.Resume)
-            throw new InputException(new InputFault(folder.RunFile, 0, 0, "", "an unsearched folder; this run is finished. Use --force to search it anew"));
-        if (!folder.IsFinished && folder.HasJournal && !request.Force && !request.Resume)
+        JournalFile.CheckOurs(folder.Journal);
+        if (folder.IsBrokenOff && !request.Force && !request.Resume)
             throw new InputException(new InputFault(
                 folder.Journal, 0, 0, "",
                 "an unsearched folder; a search was broken off here. Use --resume to take it up or --force to begin anew"));
+        if (folder.IsFinished && !request.Force && !request.Resume)
+            throw new InputException(new InputFault(folder.RunFile, 0, 0, "", "an unsearched folder; this run is finished. Use --force to search it anew"));
+        RunOutputs.Of(folder).RefuseForeign();
     }
 
     private static string Word(StopReason reason) => reason switch

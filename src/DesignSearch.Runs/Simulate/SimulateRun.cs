@@ -38,7 +38,7 @@ public static class SimulateRun
                 SeasonSimulator.Run(forcing, new LayoutCase(built.Installation, assessor.Plane(built, winter)), row => hourly(winter.Name, row.Hour >= winter.WarmUpHours, row));
         }
 
-        return new Simulation(scenario.Name, scenario.Money.Currency, scenario.Greenhouse.FrostLimitC, HouseLoss.CoefficientWPerK(built.Installation.House), judged);
+        return new Simulation(scenario.Name, scenario.Money.Currency, scenario.Greenhouse.FrostLimitC, HouseLoss.CoefficientWPerK(built.Installation.House), judged, [layoutFile, .. scenario.Files.Select(f => f.Path)]);
     }
 
     /// <summary>Simulates many layouts in a run's scenario, in blocks side by side, and tells each when its block is done.</summary>

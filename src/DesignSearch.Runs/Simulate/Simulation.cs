@@ -8,4 +8,5 @@ namespace DesignSearch.Runs.Simulate;
 /// <param name="FrostLimitC">Its frost limit [°C].</param>
 /// <param name="LossWPerK">Loss coefficient of the house with what is added to its skin, night cover open, in calm air [W/K].</param>
 /// <param name="Layout">The layout with all its figures.</param>
-public sealed record Simulation(string Scenario, string Currency, double FrostLimitC, double LossWPerK, JudgedLayout Layout);
+/// <param name="Files">Paths of the files that were read.</param>
+public sealed record Simulation(string Scenario, string Currency, double FrostLimitC, double LossWPerK, JudgedLayout Layout, IReadOnlyList<string> Files);

@@ -1,4 +1,3 @@
-using DesignSearch.Files;
 using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
@@ -11,14 +10,10 @@ internal static class LayoutLists
 {
     public static void Write(RunFolder folder, StoredRun run, Scenario scenario)
     {
-        if (Directory.Exists(folder.Lists))
-        {
-            foreach (var old in Directory.EnumerateFiles(folder.Lists, "*.toml"))
-                File.Delete(old);
-        }
-
-        foreach (var ranked in run.Judgement.Ranking)
-            SafeFile.Write(Path.Combine(folder.Lists, ListFile.LayoutNameOf(ranked)), Text(ranked, run, scenario));
+        const string ending = ".toml";
+        RunOutputs.Of(folder).Replace(
+            name => name.EndsWith(ending, StringComparison.Ordinal),
+            run.Judgement.Ranking.Select(l => (ListFile.Folder + "/" + ListFile.LayoutNameOf(l), RunOutputs.Bytes(Text(l, run, scenario)))));
     }
 
     private static string Text(JudgedLayout ranked, StoredRun run, Scenario scenario) =>

@@ -1,3 +1,4 @@
+using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
@@ -9,6 +10,9 @@ namespace DesignSearch.Runs.Store;
 /// <summary>Writes and reads <c>run.json</c>.</summary>
 public static class RunStore
 {
+    private const int MostBytes = 200_000_000;
+    private const string Undamaged = "an undamaged run file; search again";
+
     /// <summary>How every JSON document of the program is written: camel case, indented, numbers in full, a missing temperature as null.</summary>
     public static JsonSerializerOptions Json { get; } = new()
     {
@@ -22,7 +26,8 @@ public static class RunStore
     };
 
     /// <summary>Writes a run beside the old one and renames it into place.</summary>
-    public static void Save(StoredRun run, RunFolder folder) => SafeFile.Write(folder.RunFile, JsonSerializer.Serialize(run, Json) + "\n");
+    public static void Save(StoredRun run, RunFolder folder) =>
+        RunOutputs.Of(folder).Replace(_ => false, [(Path.GetFileName(folder.RunFile), RunOutputs.Bytes(JsonSerializer.Serialize(run, Json) + "\n"))]);
 
     /// <summary>Reads a finished run.</summary>
     /// <exception cref="InputException">There is none, it is damaged, or it is of another format.</exception>
@@ -30,11 +35,13 @@ public static class RunStore
     {
         if (!folder.IsFinished)
             throw new InputException(new InputFault(folder.RunFile, 0, 0, "", "the result of a search; run 'search' on this folder first"));
+        if (InputFile.Read(folder.RunFile, MostBytes, out var expected) is not { } bytes)
+            throw new InputException(new InputFault(folder.RunFile, 0, 0, "", expected));
         try
         {
-            using var stream = File.OpenRead(folder.RunFile);
-            using var document = JsonDocument.Parse(stream);
-            var format = document.RootElement.TryGetProperty("formatVersion", out var version) && version.TryGetInt32(out var number) ? number : 0;
+            using var document = JsonDocument.Parse(bytes.AsMemory(bytes.AsSpan().StartsWith(Encoding.UTF8.Preamble) ? Encoding.UTF8.Preamble.Length : 0));
+            var format = document.RootElement is { ValueKind: JsonValueKind.Object } root && root.TryGetProperty("formatVersion", out var version)
+                && version.ValueKind == JsonValueKind.Number && version.TryGetInt32(out var number) ? number : 0;
             if (format != StoredRun.CurrentFormat)
                 throw new InputException(new InputFault(
                     folder.RunFile, 1, 0,
@@ -42,13 +49,15 @@ public static class RunStore
                     FormattableString.Invariant($"format {StoredRun.CurrentFormat}; search again with this version of the program")));
             return document.Deserialize<StoredRun>(Json) ?? throw new JsonException("empty");
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            throw new InputException(new InputFault(folder.RunFile, 0, 0, "", "a file that can be read: " + e.Message.ReplaceLineEndings(" ")));
-        }
         catch (JsonException e)
         {
-            throw new InputException(new InputFault(folder.RunFile, (int)(e.LineNumber ?? 0) + 1, (int)(e.BytePositionInLine ?? 0) + 1, "", "an undamaged run file; search again"));
+            throw new InputException(new InputFault(
+                folder.RunFile, (int)Math.Min(e.LineNumber ?? 0, MostBytes) + 1, (int)Math.Min(e.BytePositionInLine ?? 0, MostBytes) + 1, "", Undamaged));
+        }
+        catch (Exception e) when (e is InvalidOperationException or NotSupportedException or ArgumentException or OverflowException or FormatException)
+        {
+            // What the reader of JSON throws where a value has a kind that its place cannot take.
+            throw new InputException(new InputFault(folder.RunFile, 1, 0, "", Undamaged));
         }
     }
 }

@@ -29,4 +29,7 @@ public sealed record StoredRun
 
     /// <summary>What that is worth.</summary>
     public required Weighing Weighing { get; init; }
+
+    /// <summary>What could not be worked out, each in a sentence; empty where all could.</summary>
+    public IReadOnlyList<string> Unmade { get; init; } = [];
 }

@@ -139,7 +139,7 @@ public sealed class CsvTableTests
     {
         var faults = new FaultList();
         Assert.Empty(CsvTable.ReadFile("no-such.csv", Row, faults));
-        Assert.Equal("no-such.csv: expected a file of this name, but there is none", Assert.Single(faults.Faults).ToString());
+        Assert.Equal("no-such.csv: expected a file of this name; there is none", Assert.Single(faults.Faults).ToString());
     }
 
     [Fact]

@@ -11,7 +11,7 @@ namespace DesignSearch.Reporting.Tests;
 
 public sealed partial class ReportPageTests
 {
-    private static readonly string Page = ReportPage.Of(InventedRun.Finished());
+    private static readonly string Page = ReportPage.Of(InventedRun.Finished(), Assert.Fail);
 
     [Fact]
     public void The_answer_is_the_heading_of_the_page()
@@ -81,7 +81,7 @@ public sealed partial class ReportPageTests
         Assert.DoesNotContain(fleece, TextOf(Page), StringComparison.Ordinal);
         var ranking = run.Judgement.Ranking.Select(l => l with { Plants = place }).ToList();
         var weighed = run.Weighing.Picks.Select(p => p with { Week = p.Week with { Plants = place } }).ToList();
-        var page = ReportPage.Of(run with { Judgement = run.Judgement with { Ranking = ranking }, Weighing = run.Weighing with { Picks = weighed } });
+        var page = ReportPage.Of(run with { Judgement = run.Judgement with { Ranking = ranking }, Weighing = run.Weighing with { Picks = weighed } }, Assert.Fail);
         var text = TextOf(page);
         Assert.Contains("It, or a bench under fleece in it, must stay above", text, StringComparison.Ordinal);
         Assert.Contains("are those under the fleece.", text, StringComparison.Ordinal);
@@ -142,7 +142,7 @@ public sealed partial class ReportPageTests
     public void How_settled_the_search_was_stands_in_the_head(double? settled, string stopped, string words)
     {
         var run = InventedRun.Finished();
-        var page = TextOf(ReportPage.Of(run with { Search = run.Search with { Evaluations = 6000, SpaceSize = 4.2e7, IsExact = false, StoppedBecause = stopped, SettledShare = settled } }));
+        var page = TextOf(ReportPage.Of(run with { Search = run.Search with { Evaluations = 6000, SpaceSize = 4.2e7, IsExact = false, StoppedBecause = stopped, SettledShare = settled } }, Assert.Fail));
         Assert.Contains(words, page, StringComparison.Ordinal);
     }
 
@@ -150,7 +150,7 @@ public sealed partial class ReportPageTests
     public void A_run_stopped_by_hand_says_so_first_and_a_miss_tells_how_near_it_came()
     {
         var run = InventedRun.NothingHolds();
-        var text = TextOf(ReportPage.Of(run));
+        var text = TextOf(ReportPage.Of(run, Assert.Fail));
         Assert.True(text.IndexOf("Stopped early.", StringComparison.Ordinal) is > 0 and var banner && banner < text.IndexOf(run.Judgement.Answer, StringComparison.Ordinal));
         Assert.Contains(run.Judgement.NearestMiss[1], text, StringComparison.Ordinal);
         Assert.DoesNotContain("Stopped early.", TextOf(Page), StringComparison.Ordinal);
@@ -159,7 +159,7 @@ public sealed partial class ReportPageTests
     [Fact]
     public void Hostile_text_is_text()
     {
-        var page = ReportPage.Of(HostileRun.Make());
+        var page = ReportPage.Of(HostileRun.Make(), Assert.Fail);
         AssertBalanced(page);
         Assert.Equal(1, Regex.Count(page, "<script"));
         Assert.DoesNotContain("<img", page, StringComparison.Ordinal);
@@ -183,7 +183,7 @@ public sealed partial class ReportPageTests
         });
         var run = InventedRun.Of(many);
         Assert.True(run.Judgement.Front.Count > 390);
-        var page = ReportPage.Of(run);
+        var page = ReportPage.Of(run, Assert.Fail);
         Assert.True(Encoding.UTF8.GetByteCount(page) < 1_000_000);
         Assert.Contains("layout-1\"", page, StringComparison.Ordinal);
     }
@@ -191,7 +191,7 @@ public sealed partial class ReportPageTests
     [Fact]
     public void A_run_without_ranked_layouts_has_a_page()
     {
-        var page = ReportPage.Of(InventedRun.Of([]));
+        var page = ReportPage.Of(InventedRun.Of([]), Assert.Fail);
         AssertBalanced(page);
         Assert.Contains("Nothing to pick", page, StringComparison.Ordinal);
         Assert.DoesNotContain("id=\"shopping\"", page, StringComparison.Ordinal);

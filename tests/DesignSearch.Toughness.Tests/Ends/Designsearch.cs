@@ -10,6 +10,9 @@ internal static partial class Designsearch
 {
     public const int Interrupt = 2;
     public const int Kill = 9;
+    public const int HangUp = 1;
+    public const int GoOn = 18;
+    public const int Hold = 19;
     public const int Terminate = 15;
 
     private static readonly string Program = Path.Combine(AppContext.BaseDirectory, "designsearch.dll");
@@ -47,13 +50,13 @@ internal static partial class Designsearch
         return process;
     }
 
-    /// <summary>Waits for it; a minute is a hang.</summary>
+    /// <summary>Waits for it; four minutes are a hang, even where much else goes on.</summary>
     public static Ended Wait(Process process)
     {
         using (process)
         {
             var (output, error) = (process.StandardOutput.ReadToEndAsync(), process.StandardError.ReadToEndAsync());
-            if (!process.WaitForExit(TimeSpan.FromSeconds(90)))
+            if (!process.WaitForExit(TimeSpan.FromSeconds(240)))
             {
                 process.Kill();
                 Assert.Fail("It hangs: " + error.Result);

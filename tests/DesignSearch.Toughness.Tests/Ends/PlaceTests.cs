@@ -74,12 +74,21 @@ public sealed class PlaceTests
         File.SetUnixFileMode(run.Folder, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
     }
 
-    [Fact]
-    public void A_journal_that_another_search_holds_ends_in_four_with_a_sentence()
+    // All three streams, or one of them.
+    [SkippableTheory]
+    [InlineData("<&- >&- 2>&-", 0)]
+    [InlineData("2>&-", 0)]
+    [InlineData(">&-", 4)]
+    [InlineData(">/dev/full", 4)]
+    public void A_search_whose_streams_are_closed_keeps_its_results(string closed, int code)
     {
+        Skip.IfNot(OperatingSystem.IsLinux(), "Streams are closed the way of Linux.");
         using var run = new SmallScenario();
-        using var held = new FileStream(Path.Combine(run.Folder, "journal"), FileMode.Create, FileAccess.Write, FileShare.None);
-        OneSentence(Designsearch.Run("search", run.Folder, "--force", "--quiet").With(4), "Cannot write");
+        var ended = Designsearch.RunIn(["/bin/sh", "-c", $"exec \"$@\" {closed}", "sh"], [], "search", run.Folder, "--evaluations", "64", "--quiet").With(code);
+        Assert.True(File.Exists(Path.Combine(run.Folder, "report.html")));
+        Assert.False(File.Exists(Path.Combine(run.Folder, "searching.txt")));
+        if (code == 4)
+            Assert.Contains("standard output", ended.Error, StringComparison.Ordinal);
     }
 
     [SkippableFact]

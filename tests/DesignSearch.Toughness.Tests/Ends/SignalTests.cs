@@ -10,6 +10,7 @@ public sealed class SignalTests
     [SkippableTheory]
     [InlineData(Designsearch.Interrupt, 130)]
     [InlineData(Designsearch.Terminate, 143)]
+    [InlineData(Designsearch.HangUp, 129)]
     public void A_stopped_search_leaves_a_partial_report_with_a_banner_and_can_be_taken_up(int signal, int code)
     {
         Skip.IfNot(OperatingSystem.IsLinux(), "Signals are sent the way of Linux.");
@@ -36,6 +37,7 @@ public sealed class SignalTests
     [SkippableTheory]
     [InlineData(Designsearch.Interrupt, 130)]
     [InlineData(Designsearch.Terminate, 143)]
+    [InlineData(Designsearch.HangUp, 129)]
     public void Stopped_before_the_first_layout_it_says_so_in_a_sentence(int signal, int code)
     {
         Skip.IfNot(OperatingSystem.IsLinux(), "Signals are sent the way of Linux.");

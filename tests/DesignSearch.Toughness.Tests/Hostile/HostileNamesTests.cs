@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.RegularExpressions;
+using DesignSearch.Files;
 using DesignSearch.Layouts.Tests;
 using DesignSearch.Reporting.Tests;
 using DesignSearch.Testing;
@@ -10,7 +11,8 @@ namespace DesignSearch.Toughness.Tests;
 /// <summary>Names that try to break out, through the whole program: shown as text, kept inside the run folder, harmless in a spreadsheet.</summary>
 public sealed partial class HostileNamesTests
 {
-    public static TheoryData<string> Names => new("<script>alert(1)</script>", "\"'><img src=x onerror=alert(1)>", "=1+1", "+cmd|' /C calc'!A0", "@SUM(A1)", "../../x", "..\\..\\x", "abc\u202Egpj\u200Fexe", "a\tb & c; d|e");
+    public static TheoryData<string> Names => new("<script>alert(1)</script>", "\"'><img src=x onerror=alert(1)>", "=1+1", "+cmd|' /C calc'!A0", "@SUM(A1)", "../../x", "..\\..\\x", "abc\u202Egpj\u200Fexe", "a\tb & c; d|e",
+        "x\u001b[2J\u001b]0;owned\u0007", "bell\u0007", "one\u009B31mtwo", "isolate\u2066x\u2069", "zero\u200Bwidth\uFEFF", "two\nlines", "back\rover", "line\u2028end", "joined\u200Dx", "$(reboot)", "`id`; rm x", "100%s%n");
 
     [Theory]
     [MemberData(nameof(Names))]
@@ -18,7 +20,25 @@ public sealed partial class HostileNamesTests
     {
         using var run = With(name, name);
         var ended = Designsearch.Run("search", run.Folder, "--evaluations", "64", "--quiet").With(0);
-        Assert.DoesNotContain('\u001b', ended.Output);
+        IsHarmless("search", ended.Output + ended.Error);
+        var layout = Directory.EnumerateFiles(Path.Combine(run.Folder, "lists"), "1-*.toml").Single();
+        string[][] commands =
+        [
+            ["check", run.Folder, "--verbose"], ["simulate", run.Folder, "--layout", layout], ["simulate", run.Folder, "--layouts", Path.Combine(run.Folder, "lists")],
+            ["simulate", run.Folder, "--layout", layout, "--json"], ["parts", "--catalog", Path.Combine(run.Folder, "catalogue")], ["report", run.Folder],
+            ["compare", run.Folder], ["compare", run.Folder, "--json"],
+        ];
+        // The plainer ones go through every command on the build machine only.
+        foreach (var words in Longer.IsOn || name.Contains('\u001b', StringComparison.Ordinal) ? commands : [])
+        {
+            var said = Designsearch.Run(words).With(0);
+            IsHarmless(words[0], said.Output + said.Error);
+            if (words[^1] == "--json")
+                JsonDocument.Parse(said.Output).Dispose();
+        }
+
+        foreach (var file in Directory.EnumerateFiles(run.Folder, "*", SearchOption.AllDirectories).Where(f => Path.GetExtension(f) is ".csv" or ".svg" or ".html" && !f.Contains("catalogue", StringComparison.Ordinal)))
+            IsHarmless(file, File.ReadAllText(file));
         using var stored = JsonDocument.Parse(File.ReadAllText(Path.Combine(run.Folder, "run.json")));
         Assert.Equal(name, stored.RootElement.GetProperty("scenario").GetProperty("name").GetString());
         var page = File.ReadAllText(Path.Combine(run.Folder, "report.html"));
@@ -26,7 +46,7 @@ public sealed partial class HostileNamesTests
         Assert.DoesNotContain("<img", page, StringComparison.Ordinal);
         Assert.DoesNotContain("<script>alert", File.ReadAllText(Path.Combine(run.Folder, "pareto.svg")), StringComparison.Ordinal);
         // Everything new lies in the run folder, and nothing in it has a strange name.
-        Assert.Equal(["catalogue", "journal", "lists", "pareto.png", "pareto.svg", "ranking.csv", "report.html", "run.json", "scenario.toml", "front.csv"], Directory.EnumerateFileSystemEntries(run.Folder).Select(f => Path.GetFileName(f)).OrderBy(f => f == "front.csv" ? 1 : 0).ThenBy(f => f, StringComparer.Ordinal));
+        Assert.Equal(["catalogue", "journal", "lists", "pareto.png", "pareto.svg", "ranking.csv", "report.html", "run.json", "scenario.toml", "written.txt", "front.csv"], Directory.EnumerateFileSystemEntries(run.Folder).Select(f => Path.GetFileName(f)).OrderBy(f => f == "front.csv" ? 1 : 0).ThenBy(f => f, StringComparer.Ordinal));
         Assert.All(Directory.EnumerateFiles(Path.Combine(run.Folder, "lists")).Select(f => Path.GetFileName(f)), f => Assert.Matches("^[0-9]+-[a-z0-9-]+\\.(csv|toml|svg)$", f));
         Assert.All(Directory.EnumerateFiles(Path.Combine(run.Folder, "lists"), "*.svg").Select(File.ReadAllText), s => Assert.True(!s.Contains("<script", StringComparison.Ordinal) && !s.Contains("<img", StringComparison.Ordinal), s));
         foreach (var table in Directory.EnumerateFiles(run.Folder, "*.csv").Concat(Directory.EnumerateFiles(Path.Combine(run.Folder, "lists"), "*.csv")))
@@ -34,6 +54,13 @@ public sealed partial class HostileNamesTests
             foreach (var cell in CsvRows.Of(File.ReadAllText(table)).SelectMany(r => r.Values))
                 Assert.True(cell.Length == 0 || (!"=+@\t\r".Contains(cell[0]) && (cell[0] != '-' || double.TryParse(cell, out _))), $"{table}: {cell}");
         }
+    }
+
+    // No letter that a terminal obeys or that turns the direction of reading, but for the ends of lines.
+    private static void IsHarmless(string where, string text)
+    {
+        foreach (var rune in text.EnumerateRunes())
+            Assert.False(rune.Value is not ('\n' or '\r' or '\t') && VisibleText.IsHidden(rune), $"U+{rune.Value:X4} in {where}");
     }
 
     [Theory]

@@ -88,35 +88,42 @@ public sealed class MutantTests
     [InlineData("pvgis")]
     public void Whole_weather_years(string format) => new Bench().Run(0.005, folder => File.WriteAllText(Path.Combine(folder, "w.csv"), Text(format)), "w.csv", Weather);
 
-    [Fact]
-    public void Weather_formats() => new Bench().Run(0.05, folder =>
+    // Each kind of head: by patterns, by places, by labels, by names, and none.
+    [Theory]
+    [InlineData("nasa-hourly", "nasa")]
+    [InlineData("tmy3", "tmy3")]
+    [InlineData("pvgis-typical-year", "pvgis")]
+    [InlineData("nsrdb-satellite", "nsrdb")]
+    [InlineData("temperature-logger", "plain")]
+    public void Weather_formats(string map, string format) => new Bench().Run(0.02, folder =>
     {
-        File.WriteAllText(Path.Combine(folder, "w.csv"), string.Join('\n', Text("plain").Split('\n').Take(40)));
+        File.WriteAllText(Path.Combine(folder, "w.csv"), string.Join('\n', Text(format).Split('\n').Take(200)));
         Directory.CreateDirectory(Path.Combine(folder, "formats"));
-        File.Copy(Repository.At("src", "DesignSearch.Climate", "Formats", "Maps", "nasa-hourly.toml"), Path.Combine(folder, "formats", "own.toml"));
-    }, "formats/own.toml", folder =>
-    {
-        Weather(folder);
-        throw new InputException(new InputFault("w.csv", 1, 1, "", "a longer file"));
-    });
+        File.Copy(Repository.At("src", "DesignSearch.Climate", "Formats", "Maps", map + ".toml"), Path.Combine(folder, "formats", "own.toml"));
+    }, "formats/own.toml", Weather);
 
     [Fact]
     public void Journals()
     {
         var head = new JournalHead("test", 1, 16, []);
+        var sample = File.ReadAllLines(Path.Combine(Sample, "journal")).Skip(2).Take(40).ToList();
+        var shape = Shape(sample[0]);
         void Make(string folder)
         {
-            using var journal = JournalFile.Begin(Path.Combine(folder, "journal"), head);
-            journal.Append(JournalFile.Points(Path.Combine(Sample, "journal")).Take(40));
+            using (JournalFile.Begin(Path.Combine(folder, "journal"), head, over: false))
+            {
+            }
+
+            File.AppendAllLines(Path.Combine(folder, "journal"), sample);
         }
 
         void TakeUp(string path)
         {
-            using (JournalFile.TakeUp(path, head, out _))
+            using (JournalFile.TakeUp(path, head, shape))
             {
             }
 
-            JournalFile.Points(path);
+            JournalFile.TakeUp(path, head, shape).Dispose();
         }
 
         new Bench().Run(0.04, Make, "journal", folder => TakeUp(Path.Combine(folder, "journal")), leastRefused: 0);
@@ -139,7 +146,16 @@ public sealed class MutantTests
     {
         var run = Shortened();
         new Bench().Run(0.04, folder => File.WriteAllText(Path.Combine(folder, "run.json"), run), "run.json", folder => RunStore.Load(new RunFolder(folder)));
+        // Values of another kind in every place.
+        new Bench(JsonSwap.Spoil).Run(0.04, folder => File.WriteAllText(Path.Combine(folder, "run.json"), run), "run.json", folder => RunStore.Load(new RunFolder(folder)));
+        new Bench(JsonSwap.Spoil).Run(0.01, folder => File.WriteAllText(Path.Combine(folder, "run.json"), run), "run.json", folder => RunFiles.WriteAll(RunStore.Load(new RunFolder(folder)), folder));
         new Bench().Run(0.01, folder => File.WriteAllText(Path.Combine(folder, "run.json"), run), "run.json", folder => RunFiles.WriteAll(RunStore.Load(new RunFolder(folder)), folder));
+    }
+
+    private static JournalShape Shape(string line)
+    {
+        var parts = line[..line.LastIndexOf(' ')].Split(';').Select(p => p.Split(',').Length).ToList();
+        return new(parts[0], parts[1], parts[2]);
     }
 
     private static void Weather(string folder) => WeatherFile.Read(Path.Combine(folder, "w.csv"));

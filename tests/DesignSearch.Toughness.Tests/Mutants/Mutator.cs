@@ -11,6 +11,8 @@ internal sealed class Mutator(int seed)
         "0", "-0", "-1", "1e308", "-1e308", "1e-320", "1e999", "nan", "inf", "-inf", "99999999999999999999", "0x1F", "1,5", "1.000,5", "1_0", "١٢", "½",
         "", " ", "\"", "'", "\"\"\"", "[", "]", "[[", "{", "}", "=", "=1+1", "#", ",", ";", "\t", "\r", "\n", "\r\n", "\\", "\\u0000", "\\uD800", "\0", "\u0007", "\u001b[2J", "\u202e", "\ufeff",
         "<script>alert(1)</script>", "../../x", "/dev/null", "CON", "none", "true", "null", "1979-05-27", "{ from = 1, to = 0, step = 0 }", "{ from = 0, to = 1e9, step = 1e-9 }", "[[], []]",
+        new('[', 20), new('[', 70), new('{', 70), string.Concat(Enumerable.Repeat("{a=", 70)), string.Concat(Enumerable.Repeat("[{a=", 300)), string.Concat(Enumerable.Repeat("{\"a\":", 80)),
+        "'''", "first", "99999999999", "[]", "{}", "[[]]", "[1]", "\"1\"", "0.5", "-3", @"^(\w+\s?)*$", "(a+)+$", "((((a))))", "(?<=x)(y)", @"(.)\1",
     ];
 
     private readonly Random random = new(seed);

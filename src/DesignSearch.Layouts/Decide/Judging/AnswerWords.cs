@@ -60,13 +60,22 @@ internal static class AnswerWords
                 $"in the worst winter.{Held(nearest)}");
         }
 
-        return Written.Sentence($"Nothing that passes every check was found within {money.Budget:0} {money.Currency}.");
+        return ranking.Count == 0
+            ? Written.Sentence(
+                $"Nothing can be added within {money.Budget:0} {money.Currency}: what is left is the bare house, which has",
+                $"{Written.Count(bare.WorstFrostHours, "frost hour")} in the worst winter.")
+            : Written.Sentence($"Nothing that passes every check was found within {money.Budget:0} {money.Currency}.");
     }
 
     public static IReadOnlyList<string> NearestMiss(Scenario scenario, IReadOnlyList<JudgedLayout> ranking, Picks picks)
     {
         if (picks.MostProtection is not { } rank)
-            return ["Every layout tried fails a check: raise the budget, or allow more kinds of parts."];
+        {
+            return ranking.Count == 0
+                ? ["Nothing else was to be tried: raise the budget, or allow more kinds of parts."]
+                : ["Every layout tried fails a check: raise the budget, or allow more kinds of parts."];
+        }
+
         var best = ranking[rank - 1];
         var worst = best.Winters.MaxBy(w => w.Outcome.FrostHours)!;
         var limit = scenario.Greenhouse.FrostLimitC;

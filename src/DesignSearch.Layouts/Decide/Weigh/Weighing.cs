@@ -3,6 +3,20 @@ namespace DesignSearch.Layouts.Decide.Weigh;
 /// <summary>What a search's result is worth: picks on other winters, with one part changed, with doubtful figures; ways compared; what to buy first.</summary>
 public sealed record Weighing
 {
+    /// <summary>Nothing weighed: of a search whose result is stored before it is weighed.</summary>
+    public static Weighing None { get; } = new()
+    {
+        UnseenFrom = "",
+        Picks = [],
+        Comparisons = [],
+        Turning = new(null, null, null, null, null, null, null, "It was not worked out."),
+        Purchases = [],
+        PurchaseStep = 1,
+        Stages = [],
+        CheckCosts = [],
+        Miss = null,
+    };
+
     /// <summary>How the unseen winters were made, in a sentence; empty without them.</summary>
     public required string UnseenFrom { get; init; }
 

@@ -1,0 +1,37 @@
+using DesignSearch.Files;
+using DesignSearch.Runs.Store;
+
+namespace DesignSearch.Runs.Folder;
+
+/// <summary>Says whether a stored run is still that of the files beside it.</summary>
+public static class RunAge
+{
+    private const long MostBytes = 200_000_000;
+
+    /// <summary>A sentence for each thing that is newer than the run; none where nothing is.</summary>
+    /// <param name="folder">The run's folder.</param>
+    /// <param name="run">What is stored in it.</param>
+    public static IReadOnlyList<string> Of(RunFolder folder, StoredRun run)
+    {
+        var said = new List<string>();
+        var changed = run.Inputs.Where(i => HasChanged(folder, i)).Select(i => $"'{i.File}'").ToList();
+        if (changed.Count > 0)
+            said.Add($"Since this search {string.Join(", ", changed)} changed or went away; what is told here is the result from before. 'search --force' makes a new one.");
+        if (folder.IsBrokenOff)
+            said.Add("A later search was broken off in this folder; what is told here is the result from before. 'search --resume' takes it up.");
+        return said;
+    }
+
+    private static bool HasChanged(RunFolder folder, StoredInput input)
+    {
+        try
+        {
+            var path = folder.At(input.File);
+            return InputFile.WhyNot(path, MostBytes).Length > 0 || FileHash.Of(path) != input.Sha256;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            return true;
+        }
+    }
+}
