@@ -1,0 +1,124 @@
+using DesignSearch.Layouts.Assess.Problem;
+using DesignSearch.Layouts.Design.Money;
+using DesignSearch.Search.Proof;
+using DesignSearch.Season;
+using DesignSearch.Season.Kernel;
+
+namespace DesignSearch.Layouts.Assess.Cheapest;
+
+/// <summary>The cheapest layout over the years that passes every check and has no frost in any design winter, as a problem that can be proved.</summary>
+/// <param name="assessor">Prices, checks and simulates.</param>
+public sealed class CheapestLayouts(LayoutAssessor assessor) : ICheapestProblem
+{
+    // A plant at least as good as a whole set has no more frost and needs no more current, but for this much.
+    private const double FrostSlackKh = 0.05;
+    private const double WideFrostSlackKh = 2;
+    private const double CurrentSlack = 0.005;
+    private const int Stretch = 16;
+
+    private readonly LayoutProblem problem = new(assessor);
+    private readonly BestPlant best = new(assessor, new LayoutSpace(assessor.Scenario));
+    private readonly PriceFloor floor = new(assessor);
+    private readonly SplitOrder order = new(assessor, new LayoutSpace(assessor.Scenario).Variables);
+    private readonly (int Rule, int[] Choices)[] scopes =
+        [.. RuleScopes.All.Select(p => (assessor.Scenario.Systems.PlaceOf(p.Key), p.Value.Select(assessor.Scenario.Systems.Choices.IndexOf).ToArray()))];
+
+    // The coldest winter first: where it brings frost the others need not be asked.
+    private readonly int[] winters = [.. Enumerable.Range(0, assessor.Winters.Winters.Count).OrderBy(w => assessor.Winters.Winters[w].Winter.AirC.Min())];
+
+    /// <inheritdoc/>
+    public LevelSets All { get; } = LevelSets.All(new LayoutSpace(assessor.Scenario).Variables);
+
+    private double Slack => 0.02 + (0.11 * (double)assessor.Scenario.Money.LabourRatePerHour);
+
+    /// <inheritdoc/>
+    public double Cheaply(LevelSets set)
+    {
+        ArgumentNullException.ThrowIfNull(set);
+        Span<double> violations = stackalloc double[problem.Constraints.Count];
+        if (set.IsPoint)
+        {
+            var priced = assessor.Screen(problem.Space.At(set.Lowest()), violations)!;
+            return violations.ContainsAnyExcept(0) ? double.PositiveInfinity : (double)priced.LifeCostWithoutCurrent(assessor.Scenario.Money) - Slack;
+        }
+
+        var least = floor.Of(set);
+        return least.Build > (double)assessor.Scenario.Money.Budget || IsRefused(set, violations) ? double.PositiveInfinity : least.Life;
+    }
+
+    /// <inheritdoc/>
+    public bool CanSimulate(LevelSets set) => order.CanSimulate(set);
+
+    /// <inheritdoc/>
+    public Branching Split(LevelSets set) => order.Split(set);
+
+    /// <inheritdoc/>
+    public void Simulate(ReadOnlySpan<LevelSets> sets, Span<double> added, int threads)
+    {
+        var all = sets.ToArray();
+        var optima = new Optimum[all.Length];
+        Share.Out(all.Length, threads, i => optima[i] = best.Of(all[i]));
+        var plants = optima.SelectMany((o, i) => o.Usual.Select(u => (Set: i, Plant: u, Counts: true)).Concat(o.Sparing.Select(s => (Set: i, Plant: s, Counts: false)))).ToArray();
+        var (kwh, frost) = (new double[plants.Length], new bool[plants.Length]);
+        foreach (var w in winters)
+        {
+            var (winter, weight, forcing) = assessor.Winters.Winters[w];
+            // A plant that has frost is still asked for its current where a sparing one of the same set holds.
+            var holds = plants.Where((_, i) => !frost[i]).Select(p => p.Set).ToHashSet();
+            int[] left = [.. Enumerable.Range(0, plants.Length).Where(i => holds.Contains(plants[i].Set) && (plants[i].Counts || !frost[i]))];
+            Share.Out((left.Length + Stretch - 1) / Stretch, threads, part =>
+            {
+                int[] some = [.. left.Skip(part * Stretch).Take(Stretch)];
+                LayoutCase[] cases = [.. some.Select(i => new LayoutCase(plants[i].Plant, optima[plants[i].Set].Plane(winter)))];
+                var outcomes = new Outcome[cases.Length];
+                SeasonSimulator.Run(forcing, cases, outcomes);
+                for (var i = 0; i < some.Length; i++)
+                {
+                    frost[some[i]] |= outcomes[i].FrostDegreeHoursKh > (optima[plants[some[i]].Set].IsWide ? WideFrostSlackKh : FrostSlackKh);
+                    kwh[some[i]] += weight * outcomes[i].StandbyKwh;
+                }
+            });
+        }
+
+        for (var i = 0; i < all.Length; i++)
+            added[i] = double.PositiveInfinity;
+        foreach (var set in Enumerable.Range(0, plants.Length).GroupBy(i => plants[i].Set).Where(g => g.Any(i => !frost[i])))
+            added[set.Key] = order.IsOneHeater(all[set.Key]) ? Current(set.Where(i => plants[i].Counts).Select(i => kwh[i]).DefaultIfEmpty(0).Min()) : 0;
+    }
+
+    /// <inheritdoc/>
+    public void Evaluate(ReadOnlySpan<LevelSets> points, Span<double> costs, int threads)
+    {
+        PricedLayout[] priced = [.. points.ToArray().Select(p => assessor.Price(problem.Space.At(p.Lowest())))];
+        var outcomes = assessor.Simulate([.. priced.Select(p => p.Built)], threads);
+        for (var i = 0; i < priced.Length; i++)
+        {
+            var figures = assessor.Figures(priced[i], outcomes[i], assessor.Checks(priced[i], outcomes[i]).All(c => c.Passed));
+            costs[i] = figures.Holds ? (double)figures.LifeCost : double.PositiveInfinity;
+        }
+    }
+
+    // At the cheaper of the tariffs.
+    private double Current(double kwh)
+    {
+        var terms = assessor.Scenario.Money;
+        var tariff = terms.Night is { } night && night.PerKwh < terms.TariffPerKwh ? night.PerKwh : terms.TariffPerKwh;
+        var running = Pricer.Running(kwh * (1 - CurrentSlack), 0, 0, terms with { TariffPerKwh = tariff, Night = null });
+        return Math.Max(0, (double)running.PresentValue - Slack);
+    }
+
+    // Whether a check refuses all of them that hangs on nothing that is open.
+    private bool IsRefused(LevelSets set, Span<double> violations)
+    {
+        if (!Array.Exists(scopes, s => Array.TrueForAll(s.Choices, set.IsSingle)))
+            return false;
+        assessor.Screen(problem.Space.At(set.Lowest()), violations, double.Epsilon);
+        foreach (var (rule, choices) in scopes)
+        {
+            if (violations[rule] > 0 && Array.TrueForAll(choices, set.IsSingle))
+                return true;
+        }
+
+        return false;
+    }
+}

@@ -1,0 +1,53 @@
+namespace DesignSearch.Layouts.Assess.Cheapest;
+
+/// <summary>The least of a figure over some choices, by changing one at a time from several starts.</summary>
+internal static class Descent
+{
+    private const int Starts = 4;
+    private const int Seed = 1;
+
+    /// <summary>The least that is found of each of two sums.</summary>
+    /// <param name="levels">Levels of every choice; those with one stay.</param>
+    /// <param name="figure">The sums of a point.</param>
+    public static Costs Least(int[][] levels, Func<int[], Costs> figure)
+    {
+        var (known, random) = (new Dictionary<string, Costs>(StringComparer.Ordinal), new Random(Seed));
+        Costs Of(int[] point)
+        {
+            var key = string.Join(',', point);
+            return known.TryGetValue(key, out var sums) ? sums : known[key] = figure(point);
+        }
+
+        var least = Costs.Endless;
+        for (var start = 0; start < Starts; start++)
+        {
+            int[] from = [.. levels.Select(l => start == 0 ? l[0] : start == 1 ? l[^1] : l[random.Next(l.Length)])];
+            least = new(Math.Min(least.Build, Down([.. from], levels, p => Of(p).Build)), Math.Min(least.Life, Down([.. from], levels, p => Of(p).Life)));
+        }
+
+        return least;
+    }
+
+    private static double Down(int[] point, int[][] levels, Func<int[], double> figure)
+    {
+        var least = figure(point);
+        for (var better = true; better;)
+        {
+            better = false;
+            for (var i = 0; i < levels.Length; i++)
+            {
+                var stays = point[i];
+                foreach (var level in levels[i])
+                {
+                    point[i] = level;
+                    if (figure(point) is var other && other < least - 1e-9)
+                        (least, stays, better) = (other, level, true);
+                }
+
+                point[i] = stays;
+            }
+        }
+
+        return least;
+    }
+}
