@@ -11,4 +11,8 @@ namespace DesignSearch.Runs.Searching;
 /// <param name="Resume">Take up the journal of a search that was broken off.</param>
 /// <param name="Force">Begin anew over a finished run or an old journal.</param>
 /// <param name="ProgramVersion">Version of the program, for the files.</param>
-public sealed record SearchRequest(RunFolder Folder, ulong? Seed, long? Evaluations, double? Minutes, int Threads, bool Resume, bool Force, string ProgramVersion);
+public sealed record SearchRequest(RunFolder Folder, ulong? Seed, long? Evaluations, double? Minutes, int Threads, bool Resume, bool Force, string ProgramVersion)
+{
+    /// <summary>Whether the first answer is proved as far as it goes.</summary>
+    public bool Proves { get; init; }
+}

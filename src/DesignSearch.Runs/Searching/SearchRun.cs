@@ -2,6 +2,7 @@ using System.Globalization;
 using DesignSearch.Files;
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Assess.Problem;
+using DesignSearch.Layouts.Decide.Certify;
 using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Layouts.Decide.Weigh;
 using DesignSearch.Layouts.Design.Brief;
@@ -13,6 +14,7 @@ using DesignSearch.Runs.Journal;
 using DesignSearch.Runs.Store;
 using DesignSearch.Search;
 using DesignSearch.Search.Engine;
+using DesignSearch.Search.Proof;
 using DesignSearch.Search.Space;
 
 namespace DesignSearch.Runs.Searching;
@@ -76,6 +78,9 @@ public static class SearchRun
             judgement = judge.Of(result, problem.Space, others, found);
         }
 
+        var certificate = Certify(request, result, judgement, assessor, tried, progress, cancel, out var cheaper);
+        if (cheaper is not null)
+            judgement = judge.Of(result, problem.Space, others, [.. found, cheaper]);
         var weighing = weigher.Of(judgement, tried, problem.Space, result.IsExact);
         if (weighing.Miss is { } miss)
             judgement = judgement with { NearestMiss = [.. judgement.NearestMiss, .. miss.Sentences] };
@@ -92,11 +97,34 @@ public static class SearchRun
                 result.IsExact ? null : Math.Round(result.UnchangedInLastHalf, 3)),
             Scenario = ScenarioRecords.Of(scenario, assessor.Winters),
             Judgement = judgement,
+            Certificate = certificate,
             Weighing = weighing,
         };
         LayoutLists.Write(folder, run, scenario);
         RunStore.Save(run, folder);
         return run;
+    }
+
+    // A search that was stopped by hand or by its clock is not proved: that would go on for minutes.
+    private static Certificate? Certify(
+        SearchRequest request,
+        SearchResult result,
+        Judgement judgement,
+        LayoutAssessor assessor,
+        IReadOnlyList<(double[] Point, Evaluation Evaluation)> tried,
+        IProgress<RunProgress>? progress,
+        CancellationToken cancel,
+        out Layout? cheaper)
+    {
+        cheaper = null;
+        if (!request.Proves || cancel.IsCancellationRequested || result.StoppedBecause == StopReason.Time)
+            return null;
+        var cheapest = judgement.BareHouse.Holds ? 0 : judgement.Picks.CheapestThatHolds is { } rank ? judgement.Ranking[rank - 1].LifeCost : (decimal?)null;
+        if (result.IsExact)
+            return Certifier.Exact(cheapest);
+        var teller = new ProofTeller(progress, assessor.Scenario.Money.Currency, result.Evaluations);
+        (var certificate, cheaper) = new Certifier(assessor, request.Threads).Of(cheapest, tried, teller, cancel);
+        return certificate;
     }
 
     // The head of the journal names what differs; this is for a journal that was written by something else.
@@ -179,6 +207,12 @@ public static class SearchRun
                     CheapestThatHolds = evaluation.Objectives[0];
             }
         }
+    }
+
+    private sealed class ProofTeller(IProgress<RunProgress>? progress, string currency, long evaluations) : IProgress<CheapestProof>
+    {
+        public void Report(CheapestProof value) =>
+            progress?.Report(new RunProgress(1, evaluations, FormattableString.Invariant($"proving: none that holds below {value.Bound:0} {currency}")));
     }
 
     private sealed class Teller(IProgress<RunProgress>? progress, Scenario scenario, Log log) : IProgress<SearchProgress>

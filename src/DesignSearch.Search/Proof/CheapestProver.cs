@@ -27,15 +27,25 @@ public sealed class CheapestProver(ICheapestProblem problem, long mostSimulation
     /// <summary>Proves, or comes as far as it may.</summary>
     /// <param name="known">The cheapest point known that serves; null without one.</param>
     /// <param name="knownCost">What it costs; infinite without one.</param>
+    /// <param name="progress">Told how far it is after every block; null for silence.</param>
     /// <param name="cancel">Ends it early; what was proved so far stands.</param>
-    public CheapestProof Run(double[]? known, double knownCost, CancellationToken cancel = default)
+    public CheapestProof Run(double[]? known, double knownCost, IProgress<CheapestProof>? progress = null, CancellationToken cancel = default)
     {
         (best, cost) = (known, knownCost);
         Offer(problem.All, 0, 0, true);
         while (simulations < mostSimulations && boxes < mostBoxes && !cancel.IsCancellationRequested && Fill())
+        {
             Work();
+            progress?.Report(Told(false));
+        }
+
+        return Told(cancel.IsCancellationRequested);
+    }
+
+    private CheapestProof Told(bool isStopped)
+    {
         var least = open.TryPeek(out var lowest, out _) ? Math.Min(lowest.Bound, cost) : cost;
-        return new(least >= cost, least, best, cost, simulations, boxes, cancel.IsCancellationRequested);
+        return new(least >= cost, least, best, cost, simulations, boxes, isStopped);
     }
 
     // Splits from the lowest bound on until there is a block to simulate; false where nothing is left.

@@ -24,6 +24,10 @@ public sealed class LevelSets
     public static LevelSets All(IReadOnlyList<Variable> variables) =>
         new LevelSets([.. variables.Select(v => Enumerable.Range(0, v.Levels).ToArray())]).AtRest(variables);
 
+    /// <summary>One point alone.</summary>
+    /// <param name="point">One level a variable.</param>
+    public static LevelSets At(IReadOnlyList<double> point) => new([.. point.Select(level => new[] { (int)level })]);
+
     /// <summary>Whether only one level of a variable is left.</summary>
     /// <param name="variable">Its place, from 0.</param>
     public bool IsSingle(int variable) => left[variable].Length == 1;

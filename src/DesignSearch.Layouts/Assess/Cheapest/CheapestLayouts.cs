@@ -98,6 +98,15 @@ public sealed class CheapestLayouts(LayoutAssessor assessor) : ICheapestProblem
         }
     }
 
+    /// <summary>Whether a layout that passes costs less than the floor says of it: then no proof may rest on the floor.</summary>
+    /// <param name="point">A canonical point that passes the checks that need no season.</param>
+    public bool Contradicts(IReadOnlyList<double> point)
+    {
+        ArgumentNullException.ThrowIfNull(point);
+        var (least, priced) = (floor.Of(LevelSets.At(point)), assessor.Price(problem.Space.At([.. point])));
+        return least.Build > (double)priced.BuildPrice || least.Life > (double)priced.LifeCostWithoutCurrent(assessor.Scenario.Money);
+    }
+
     // At the cheaper of the tariffs.
     private double Current(double kwh)
     {
