@@ -3,13 +3,22 @@ namespace DesignSearch.Layouts.Assess.Cheapest;
 /// <summary>The least of a figure over some choices, by changing one at a time from several starts.</summary>
 internal static class Descent
 {
-    private const int Starts = 4;
+    private const int Starts = 6;
+
+    // What is lacking weighs more than all money; where nothing is complete, that is left out of account.
+    private const double Lacking = 1e9;
     private const int Seed = 1;
 
     /// <summary>The least that is found of each of two sums.</summary>
     /// <param name="levels">Levels of every choice; those with one stay.</param>
-    /// <param name="figure">The sums of a point.</param>
-    public static Costs Least(int[][] levels, Func<int[], Costs> figure)
+    /// <param name="figure">The sums of a point, and how much it lacks that no catalogue gives: such a point counts only where all lack something.</param>
+    public static Costs Least(int[][] levels, Func<int[], (Costs Sums, int Lacks)> figure)
+    {
+        var complete = Least(levels, point => figure(point) is var (sums, lacks) ? new Costs(sums.Build + (lacks * Lacking), sums.Life + (lacks * Lacking)) : default);
+        return complete.Build < Lacking / 2 && complete.Life < Lacking / 2 ? complete : Least(levels, point => figure(point).Sums);
+    }
+
+    private static Costs Least(int[][] levels, Func<int[], Costs> figure)
     {
         var (known, random) = (new Dictionary<string, Costs>(StringComparer.Ordinal), new Random(Seed));
         Costs Of(int[] point)

@@ -7,33 +7,24 @@ using DesignSearch.Parts.Money;
 namespace DesignSearch.Layouts.Assess.Cheapest;
 
 /// <summary>
-/// What the systems of a layout list by themselves, the supply of current left out. Packs are taken by what is used of them, since another
-/// system may use the rest, so that the costs of several systems add up to no more than a bill of all.
+/// What a layout costs at least, beside whatever else: packs are taken by what is used of them, since another system may use the rest, so
+/// that the costs of several systems add up to no more than a bill of all.
 /// </summary>
 /// <param name="assessor">Scenario and prices.</param>
 internal sealed class OwnCosts(LayoutAssessor assessor)
 {
-    /// <summary>All that is listed.</summary>
-    public Costs Of(Layout layout) => Of(layout, _ => true);
-
-    /// <summary>What is listed of some parts, and the upkeep of all.</summary>
-    public Costs Of(Layout layout, Func<IPart, bool> counts)
+    /// <summary>All of a priced layout.</summary>
+    public Costs Floor(PricedLayout priced)
     {
-        var (scenario, money) = (assessor.Scenario, assessor.Scenario.Money);
-        var begun = LayoutBuilder.Begin(scenario, layout);
-        var sum = new Costs(0, (double)Pricer.OverTheYears(Pricer.UpkeepPerYear(begun.Systems, assessor.LicensedPerHour, money), money));
-        foreach (var need in Listed(begun))
-        {
-            if (counts(need.Part))
-                sum += CostOf(need.Part, need.Quantity, need.IsHired);
-        }
-
+        var sum = new Costs(0, (double)Pricer.OverTheYears(priced.UpkeepPerYear, assessor.Scenario.Money));
+        foreach (var need in priced.Built.Parts)
+            sum += CostOf(need.Part, need.Quantity, need.IsHired);
         return sum;
     }
 
     /// <summary>How much is listed of each part.</summary>
     public IEnumerable<(string Id, decimal Quantity)> Quantities(Layout layout) =>
-        Listed(LayoutBuilder.Begin(assessor.Scenario, layout)).GroupBy(n => n.Part.Id, StringComparer.Ordinal).Select(g => (g.Key, g.Sum(n => n.Quantity)));
+        Listed(LayoutBuilder.Begin(assessor.Scenario, layout)).Parts.GroupBy(n => n.Part.Id, StringComparer.Ordinal).Select(g => (g.Key, g.Sum(n => n.Quantity)));
 
     /// <summary>What so much of a part costs, what is owned left out.</summary>
     public Costs CostOf(IPart part, decimal quantity, bool isHired = false)
@@ -47,12 +38,12 @@ internal sealed class OwnCosts(LayoutAssessor assessor)
         return new(build, build + again + work);
     }
 
-    private IReadOnlyList<NeededPart> Listed(BegunLayout begun)
+    private Needs Listed(BegunLayout begun)
     {
         var scenario = assessor.Scenario;
         var needs = new Needs(scenario.Offered, scenario.Money.Prices) { LicensedRate = scenario.Money.LicensedRatePerHour };
         foreach (var system in begun.Systems)
             system.List(needs);
-        return needs.Parts;
+        return needs;
     }
 }

@@ -14,7 +14,7 @@ namespace DesignSearch.Layouts.Assess.Cheapest;
 internal sealed class PriceFloor
 {
     // Of what is found by descent, so much is taken off; cents and tenths of an hour, as they are rounded.
-    private const double Doubted = 0.02;
+    private const double Doubted = 0.01;
     private const double Cents = 0.1;
     private const double LabourTenth = 0.11;
     private const int Contexts = 6;
@@ -28,8 +28,7 @@ internal sealed class PriceFloor
 
     // What each level of a choice costs by itself, as much of it as is always listed; of a root, for one piece where pieces are counted.
     private readonly Costs[][] parts;
-    private readonly Dictionary<(int, int, string), Costs> rests = [];
-    private readonly Dictionary<string, Costs> supplies = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Costs> rests = new(StringComparer.Ordinal);
 
     public PriceFloor(LayoutAssessor assessor)
     {
@@ -49,18 +48,20 @@ internal sealed class PriceFloor
     /// <param name="set">Layouts.</param>
     public Costs Of(LevelSets set)
     {
-        var (sum, present) = (new Costs(-Slack, -Slack), new List<PartGroup>());
+        var (sum, wired) = (new Costs(-Slack, -Slack), new List<PartGroup>());
         for (var g = 0; g < groups.Count; g++)
         {
             var group = groups[g];
             if (MayBeNone(set, group))
                 continue;
-            sum += Own(set, group);
+            sum += Chosen(set, group);
             if (drawsCurrent[g])
-                present.Add(group);
+                wired.Add(group);
+            else
+                sum += (1 - Doubted) * Rest(set, [group]);
         }
 
-        return present.Count == 0 ? sum : sum + ((1 - Doubted) * Supply(set, present));
+        return wired.Count == 0 ? sum : sum + ((1 - Doubted) * Rest(set, wired));
     }
 
     private IReadOnlyList<ChoiceValue> Levels(int choice) => assessor.Scenario.Choices[choice].Levels;
@@ -76,11 +77,11 @@ internal sealed class PriceFloor
         return false;
     }
 
-    private Costs Own(LevelSets set, PartGroup group)
+    // The parts chosen, at their cheapest.
+    private Costs Chosen(LevelSets set, PartGroup group)
     {
-        var (least, count) = (Costs.Endless, group.Count < 0 ? 1 : set[group.Count].ToArray().Min(l => Levels(group.Count)[l].Number));
-        foreach (var root in set[group.Root])
-            least = Costs.Least(least, (count * parts[group.Root][root]) + ((1 - Doubted) * Rest(group, root, Mounts(set))));
+        var count = group.Count < 0 ? 1 : set[group.Count].ToArray().Min(l => Levels(group.Count)[l].Number);
+        var least = count * Least(set[group.Root], parts[group.Root]);
         foreach (var i in group.Under.Where(IsCounted))
             least += Least(set[i], parts[i]);
         return least;
@@ -94,8 +95,9 @@ internal sealed class PriceFloor
         return least;
     }
 
-    // A choice that may sleep is left to what comes with the rest.
-    private bool IsCounted(int choice) => assessor.Scenario.Choices[choice].Choice is PartChoice { Also: null };
+    // A choice that may sleep, and what changes with others what else must be bought, is left to what comes with the rest.
+    private bool IsCounted(int choice) => assessor.Scenario.Choices[choice].Choice is PartChoice { Also: null } part
+        && part != SolarChoices.LoopPump && part != SolarChoices.Pipe && part != SolarChoices.Insulation && part != SolarChoices.Protection;
 
     // The mounts left, told apart only by whether they turn: that is what much else hangs on.
     private int[] Mounts(LevelSets set)
@@ -106,44 +108,34 @@ internal sealed class PriceFloor
 
     private bool Turns(int level) => Levels(mount)[level].Part is CollectorMount { Turning: not TurningKind.Fixed };
 
-    private Costs Rest(PartGroup group, int root, int[] mounts)
+    // What always comes with groups beside the parts chosen: small parts, and the supply of current for all of them.
+    private Costs Rest(LevelSets set, List<PartGroup> present)
     {
-        var key = (group.Root, root, group.Under.Contains(mount) ? string.Join(',', mounts) : "");
-        if (rests.TryGetValue(key, out var rest))
-            return rest;
-        int[] places = [group.Root, .. group.Under];
-        int[][] levels = [.. places.Select(i => i == group.Root ? [root] : All(i, mounts))];
-        return rests[key] = Descent.Least(levels, point => own.Of(At(places, point)) - Direct(group, places, point));
+        var mounts = Mounts(set);
+        var key = string.Join(';', present.Select(g => $"{g.Root}:{string.Join(',', set[g.Root].ToArray())}{(g.Under.Contains(mount) ? "/" + string.Join(',', mounts) : "")}"));
+        if (rests.TryGetValue(key, out var known))
+            return known;
+        int[] places = [.. present.SelectMany(g => g.Under.Prepend(g.Root)), .. supply];
+        int[][] levels = [.. places.Select(i => present.Any(g => g.Root == i) ? set[i].ToArray() : All(i, mounts))];
+        return rests[key] = Descent.Least(levels, point =>
+        {
+            var priced = assessor.Price(At(places, point));
+            return (own.Floor(priced) - Direct(present, places, point), priced.Built.Missing.Count);
+        });
     }
 
-    private Costs Direct(PartGroup group, int[] places, int[] point)
+    private Costs Direct(List<PartGroup> present, int[] places, int[] point)
     {
         var sum = new Costs(0, 0);
         for (var i = 0; i < places.Length; i++)
         {
-            if (places[i] == group.Root)
+            if (present.Find(g => g.Root == places[i]) is { } group)
                 sum += (group.Count < 0 ? 1 : Levels(group.Count)[point[Array.IndexOf(places, group.Count)]].Number) * parts[places[i]][point[i]];
             else if (IsCounted(places[i]))
                 sum += parts[places[i]][point[i]];
         }
 
         return sum;
-    }
-
-    private Costs Supply(LevelSets set, List<PartGroup> present)
-    {
-        var mounts = Mounts(set);
-        var key = string.Join(';', present.Select(g => $"{g.Root}:{string.Join(',', set[g.Root].ToArray())}{(g.Under.Contains(mount) ? "/" + string.Join(',', mounts) : "")}"));
-        if (supplies.TryGetValue(key, out var known))
-            return known;
-        int[] places = [.. present.SelectMany(g => g.Under.Prepend(g.Root)), .. supply];
-        int[][] levels = [.. places.Select(i => present.Any(g => g.Root == i) ? set[i].ToArray() : All(i, mounts))];
-        return supplies[key] = Descent.Least(levels, point =>
-        {
-            var layout = At(places, point);
-            var priced = assessor.Price(layout);
-            return new Costs((double)priced.BuildPrice, (double)priced.LifeCostWithoutCurrent(assessor.Scenario.Money)) - own.Of(layout);
-        });
     }
 
     private int[] All(int choice, int[] mounts) => choice == mount ? mounts : [.. Enumerable.Range(0, Levels(choice).Count)];
