@@ -19,6 +19,7 @@ internal sealed class BestPlant(LayoutAssessor assessor, Problem.LayoutSpace spa
 {
     private readonly ChoiceSet choices = assessor.Scenario.Systems.Choices;
     private readonly BestSkin skins = new(assessor.Scenario);
+    private readonly OpenStores stores = new(assessor, space);
     private readonly BestLoop loops = new(assessor, space);
     private readonly BestPlane planes = new(assessor, space);
 
@@ -28,10 +29,11 @@ internal sealed class BestPlant(LayoutAssessor assessor, Problem.LayoutSpace spa
     {
         var built = LayoutBuilder.Build(assessor.Scenario, space.At(Strongest(set)));
         var plant = built.Installation with { House = skins.Of([.. SkinChoices.All.Select(c => set[choices.IndexOf(c)].ToArray())]) };
+        var (plants, isOpen) = (stores.Of(set, plant), stores.IsOpen(set));
         if (built.Find<DesignedSolar>() is null)
-            return new([plant], [], _ => null, false);
+            return new(plants, [], _ => null, isOpen);
         var (usual, sparing, isWide) = loops.Of(set);
-        return new([.. usual.Select(l => l.On(plant))], [.. sparing.Select(l => l.On(plant))], planes.Of(set), isWide);
+        return new([.. plants.SelectMany(p => usual.Select(l => l.On(p)))], [.. plants.SelectMany(p => sparing.Select(l => l.On(p)))], planes.Of(set), isWide || isOpen);
     }
 
     private double[] Strongest(LevelSets set)

@@ -14,6 +14,10 @@ public sealed class CheapestLayouts(LayoutAssessor assessor) : ICheapestProblem
     private const double FrostSlackKh = 0.05;
     private const double WideFrostSlackKh = 2;
     private const double CurrentSlack = 0.005;
+
+    // Where stores are open their ends stand for what lies between, and long steps will do.
+    private const double WideCurrentSlack = 0.02;
+    private const double WideStepSeconds = 900;
     private const int Stretch = 16;
 
     private readonly LayoutProblem problem = new(assessor);
@@ -58,32 +62,22 @@ public sealed class CheapestLayouts(LayoutAssessor assessor) : ICheapestProblem
         var all = sets.ToArray();
         var optima = new Optimum[all.Length];
         Share.Out(all.Length, threads, i => optima[i] = best.Of(all[i]));
-        var plants = optima.SelectMany((o, i) => o.Usual.Select(u => (Set: i, Plant: u, Counts: true)).Concat(o.Sparing.Select(s => (Set: i, Plant: s, Counts: false)))).ToArray();
-        var (kwh, frost) = (new double[plants.Length], new bool[plants.Length]);
-        foreach (var w in winters)
+        var runs = optima.SelectMany((o, i) => o.Sparing.Select(p => new Run(i, p, false)).Concat(o.Usual.Select(p => new Run(i, p, true)))).ToList();
+        foreach (var isWide in new[] { true, false })
         {
-            var (winter, weight, forcing) = assessor.Winters.Winters[w];
-            // A plant that has frost is still asked for its current where a sparing one of the same set holds.
-            var holds = plants.Where((_, i) => !frost[i]).Select(p => p.Set).ToHashSet();
-            int[] left = [.. Enumerable.Range(0, plants.Length).Where(i => holds.Contains(plants[i].Set) && (plants[i].Counts || !frost[i]))];
-            Share.Out((left.Length + Stretch - 1) / Stretch, threads, part =>
-            {
-                int[] some = [.. left.Skip(part * Stretch).Take(Stretch)];
-                LayoutCase[] cases = [.. some.Select(i => new LayoutCase(plants[i].Plant, optima[plants[i].Set].Plane(winter)))];
-                var outcomes = new Outcome[cases.Length];
-                SeasonSimulator.Run(forcing, cases, outcomes);
-                for (var i = 0; i < some.Length; i++)
-                {
-                    frost[some[i]] |= outcomes[i].FrostDegreeHoursKh > (optima[plants[some[i]].Set].IsWide ? WideFrostSlackKh : FrostSlackKh);
-                    kwh[some[i]] += weight * outcomes[i].StandbyKwh;
-                }
-            });
+            var some = runs.Where(r => optima[r.Set].IsWide == isWide).ToList();
+            // What waits for the last moment first: where it holds, and no current is asked for, nothing else need be known.
+            Through([.. some.Where(r => !r.Counts)], optima, isWide, threads);
+            var held = some.Where(r => !r.Counts && !r.HasFrost).Select(r => r.Set).ToHashSet();
+            foreach (var run in some.Where(r => r.Counts && held.Contains(r.Set)))
+                run.GoesOn = true;
+            Through([.. some.Where(r => r.Counts && !(held.Contains(r.Set) && !order.IsOneHeater(all[r.Set])))], optima, isWide, threads);
         }
 
         for (var i = 0; i < all.Length; i++)
             added[i] = double.PositiveInfinity;
-        foreach (var set in Enumerable.Range(0, plants.Length).GroupBy(i => plants[i].Set).Where(g => g.Any(i => !frost[i])))
-            added[set.Key] = order.IsOneHeater(all[set.Key]) ? Current(set.Where(i => plants[i].Counts).Select(i => kwh[i]).DefaultIfEmpty(0).Min()) : 0;
+        foreach (var set in runs.GroupBy(r => r.Set).Where(g => g.Any(r => !r.HasFrost)))
+            added[set.Key] = order.IsOneHeater(all[set.Key]) ? Current(set.Where(r => r.Counts).Select(r => r.Kwh).DefaultIfEmpty(0).Min(), optima[set.Key].IsWide) : 0;
     }
 
     /// <inheritdoc/>
@@ -107,12 +101,34 @@ public sealed class CheapestLayouts(LayoutAssessor assessor) : ICheapestProblem
         return least.Build > (double)priced.BuildPrice || least.Life > (double)priced.LifeCostWithoutCurrent(assessor.Scenario.Money);
     }
 
+    // Winter by winter; what has frost stops, unless its current is asked for all the same.
+    private void Through(List<Run> runs, Optimum[] optima, bool isWide, int threads)
+    {
+        foreach (var w in winters)
+        {
+            var (winter, weight, forcing) = assessor.Winters.Winters[w];
+            Run[] left = [.. runs.Where(r => !r.HasFrost || r.GoesOn)];
+            Share.Out((left.Length + Stretch - 1) / Stretch, threads, part =>
+            {
+                Run[] some = [.. left.Skip(part * Stretch).Take(Stretch)];
+                LayoutCase[] cases = [.. some.Select(r => new LayoutCase(r.Plant, optima[r.Set].Plane(winter)))];
+                var outcomes = new Outcome[cases.Length];
+                SeasonSimulator.Run(forcing, cases, outcomes, isWide ? WideStepSeconds : SeasonSimulator.UsualStepSeconds);
+                for (var i = 0; i < some.Length; i++)
+                {
+                    some[i].HasFrost |= outcomes[i].FrostDegreeHoursKh > (isWide ? WideFrostSlackKh : FrostSlackKh);
+                    some[i].Kwh += weight * outcomes[i].StandbyKwh;
+                }
+            });
+        }
+    }
+
     // At the cheaper of the tariffs.
-    private double Current(double kwh)
+    private double Current(double kwh, bool isWide)
     {
         var terms = assessor.Scenario.Money;
         var tariff = terms.Night is { } night && night.PerKwh < terms.TariffPerKwh ? night.PerKwh : terms.TariffPerKwh;
-        var running = Pricer.Running(kwh * (1 - CurrentSlack), 0, 0, terms with { TariffPerKwh = tariff, Night = null });
+        var running = Pricer.Running(kwh * (1 - (isWide ? WideCurrentSlack : CurrentSlack)), 0, 0, terms with { TariffPerKwh = tariff, Night = null });
         return Math.Max(0, (double)running.PresentValue - Slack);
     }
 
@@ -129,5 +145,22 @@ public sealed class CheapestLayouts(LayoutAssessor assessor) : ICheapestProblem
         }
 
         return false;
+    }
+
+    // One plant of a set on its way through the winters.
+    private sealed class Run(int set, Installation plant, bool counts)
+    {
+        public int Set => set;
+
+        public Installation Plant => plant;
+
+        // Whether its current is a bound of the set's.
+        public bool Counts => counts;
+
+        public bool GoesOn { get; set; }
+
+        public bool HasFrost { get; set; }
+
+        public double Kwh { get; set; }
     }
 }

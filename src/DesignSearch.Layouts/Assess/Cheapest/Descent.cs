@@ -3,7 +3,7 @@ namespace DesignSearch.Layouts.Assess.Cheapest;
 /// <summary>The least of a figure over some choices, by changing one at a time from several starts.</summary>
 internal static class Descent
 {
-    private const int Starts = 6;
+    private const int Starts = 3;
 
     // What is lacking weighs more than all money; where nothing is complete, that is left out of account.
     private const double Lacking = 1e9;

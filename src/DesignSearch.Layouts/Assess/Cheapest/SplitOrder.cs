@@ -1,5 +1,6 @@
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Systems.Barrels;
+using DesignSearch.Layouts.Systems.DayStore;
 using DesignSearch.Layouts.Systems.Heaters;
 using DesignSearch.Layouts.Systems.Skin;
 using DesignSearch.Layouts.Systems.Solar;
@@ -19,6 +20,9 @@ internal sealed class SplitOrder
     private const double Alike = 8;
     private const double GroupRatio = 3;
 
+    // Place among the stages of what empties the tank.
+    private const int Emptied = 3;
+
     private readonly LayoutAssessor assessor;
     private readonly IReadOnlyList<Variable> variables;
     private readonly int collector, mount, heater, release;
@@ -33,12 +37,15 @@ internal sealed class SplitOrder
         int[] Places(params IEnumerable<Choice> of) => [.. of.Select(choices.IndexOf)];
         (collector, mount, heater) = (choices.IndexOf(SolarChoices.Collector), choices.IndexOf(SolarChoices.Mount), choices.IndexOf(HeaterChoices.Heater));
         release = choices.IndexOf(SolarChoices.Release);
+        var (barrel, dayStore) = (choices.IndexOf(BarrelChoices.Barrel), choices.IndexOf(DayStoreChoices.Pipe));
         heaters = Places(HeaterChoices.Heater, HeaterChoices.SetC);
         bool IsRoot(int i) => choices.All[i] is PartChoice { IsRoot: true };
         priceOnly = [.. Places(SolarChoices.Drive, SolarChoices.ShaftSeal), .. Enumerable.Range(0, choices.All.Count).Where(i => choices.All[i].Under is null && !IsRoot(i))];
         stages =
         [
+            Places(BarrelChoices.Barrel, BarrelChoices.Count),
             Places(SolarChoices.Tank, SolarChoices.Collector),
+            Places(DayStoreChoices.All),
             Places(SolarChoices.ReleaseCount, SolarChoices.Jacket, SolarChoices.Release),
             [.. heaters, choices.IndexOf(SolarChoices.CollectorCount)],
             Places(SkinChoices.Plain),
@@ -47,8 +54,8 @@ internal sealed class SplitOrder
                 SolarChoices.AzimuthDeg, SolarChoices.LimitDeg, SolarChoices.SwitchHours, SolarChoices.Steps),
         ];
         int[] late = [.. stages.SelectMany(s => s), .. priceOnly];
-        roots = [.. Enumerable.Range(0, choices.All.Count).Where(i => IsRoot(i) && (i == collector || (!late.Contains(i) && choices.All[i] != BarrelChoices.Barrel)))];
-        needed = [.. roots.Where(i => i != collector), .. Enumerable.Range(0, choices.All.Count).Except([.. roots, .. late])];
+        roots = [.. Enumerable.Range(0, choices.All.Count).Where(i => IsRoot(i) && i != barrel && (i == collector || i == dayStore || !late.Contains(i)))];
+        needed = [.. roots.Where(i => i != collector && i != dayStore), .. Enumerable.Range(0, choices.All.Count).Except([.. roots, .. late])];
     }
 
     /// <summary>Whether releases are so alike that the strongest and the weakest stand for all.</summary>
@@ -67,9 +74,11 @@ internal sealed class SplitOrder
         if (HasCollector(set) && MayTurnOrNot(set))
             return new([.. set[mount].ToArray().GroupBy(Turns).OrderBy(g => g.Key).Select(g => set.With(mount, [.. g], variables))], true);
         var at = Open(needed, set);
+        if (at < 0 && !HasCollector(set))
+            at = Open(heaters, set);
         for (var stage = 0; at < 0 && stage < stages.Length; stage++)
         {
-            if (stage == 1 && HasCollector(set) && Groups(set) is { Count: > 1 } groups)
+            if (stage == Emptied && HasCollector(set) && Groups(set) is { Count: > 1 } groups)
                 return new([.. groups.Select(g => set.With(release, g, variables))], true);
             at = Open(stages[stage], set);
         }
