@@ -1,4 +1,3 @@
-using DesignSearch.Climate.Winters;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Systems.Heaters;

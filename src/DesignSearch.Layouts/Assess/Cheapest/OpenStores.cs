@@ -1,6 +1,5 @@
 using System.Collections.Concurrent;
 using DesignSearch.Layouts.Design;
-using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Systems.Barrels;
 using DesignSearch.Layouts.Systems.DayStore;
 using DesignSearch.Search.Proof;

@@ -11,8 +11,9 @@ using DesignSearch.Search.Proof;
 namespace DesignSearch.Layouts.Assess.Cheapest;
 
 /// <summary>
-/// In which order sets of layouts are split: what is built at all, barrels, heaps and the like one by one; there a set can be simulated for the
-/// first time. Then tank and collector, what empties the tank in groups of like strength, heater, area, skin, the way from collector to tank.
+/// In which order sets of layouts are split: what is built at all, heaps, heat pumps and benches one by one; there a set can be simulated for the
+/// first time. Then tank and collector, what empties the tank in groups of like strength, barrels and day-heat stores, what empties the tank one
+/// by one, heater, area, skin, the way from collector to tank.
 /// </summary>
 internal sealed class SplitOrder
 {
@@ -20,8 +21,8 @@ internal sealed class SplitOrder
     private const double Alike = 8;
     private const double GroupRatio = 3;
 
-    // Place among the stages of what empties the tank.
-    private const int Emptied = 3;
+    // Before this stage what empties the tank is split into groups.
+    private const int Emptied = 1;
 
     private readonly LayoutAssessor assessor;
     private readonly IReadOnlyList<Variable> variables;
@@ -43,9 +44,8 @@ internal sealed class SplitOrder
         priceOnly = [.. Places(SolarChoices.Drive, SolarChoices.ShaftSeal), .. Enumerable.Range(0, choices.All.Count).Where(i => choices.All[i].Under is null && !IsRoot(i))];
         stages =
         [
-            Places(BarrelChoices.Barrel, BarrelChoices.Count),
             Places(SolarChoices.Tank, SolarChoices.Collector),
-            Places(DayStoreChoices.All),
+            [.. Places(BarrelChoices.All), .. Places(DayStoreChoices.All)],
             Places(SolarChoices.ReleaseCount, SolarChoices.Jacket, SolarChoices.Release),
             [.. heaters, choices.IndexOf(SolarChoices.CollectorCount)],
             Places(SkinChoices.Plain),
