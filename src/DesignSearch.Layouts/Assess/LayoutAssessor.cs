@@ -1,4 +1,3 @@
-using System.Numerics;
 using DesignSearch.Climate.Plane;
 using DesignSearch.Climate.Winters;
 using DesignSearch.Layouts.Assess.Checks;
@@ -10,7 +9,6 @@ using DesignSearch.Layouts.Design.Money;
 using DesignSearch.Parts.Money;
 using DesignSearch.Parts.Small;
 using DesignSearch.Season;
-using DesignSearch.Season.Kernel;
 
 namespace DesignSearch.Layouts.Assess;
 
@@ -19,9 +17,6 @@ namespace DesignSearch.Layouts.Assess;
 /// <param name="winters">Its winters.</param>
 public sealed class LayoutAssessor(Scenario scenario, WinterSet winters)
 {
-    private const int StretchLanes = 2;
-    private const int StretchesPerThread = 2;
-
     private readonly Lazy<double> bareFrostHours = new(
         () => Simulate(winters, [LayoutBuilder.Build(scenario, Layout.Bare(scenario.Systems.Choices))], 1)[0]
             .Select((o, i) => o.FrostHours * winters.Winters[i].Weight)
@@ -97,6 +92,9 @@ public sealed class LayoutAssessor(Scenario scenario, WinterSet winters)
     /// <returns>For each layout, one outcome a winter.</returns>
     public Outcome[][] Simulate(IReadOnlyList<BuiltLayout> layouts, int threads = 1) => Simulate(winters, layouts, threads);
 
+    /// <summary>Begins to simulate layouts through every winter, in pieces that threads may share.</summary>
+    internal SeasonPieces Begin(IReadOnlyList<BuiltLayout> layouts, int threads) => new(winters, layouts, threads);
+
     /// <summary>Figures of a simulated layout.</summary>
     public LayoutFigures Figures(PricedLayout priced, IReadOnlyList<Outcome> outcomes, bool passesChecks)
     {
@@ -144,26 +142,10 @@ public sealed class LayoutAssessor(Scenario scenario, WinterSet winters)
         return new(scenario, winters.LowestOutsideC, apart, outcomes);
     }
 
-    // Cut between winters first, for a long stretch of layouts goes faster through the kernel than two short ones; then into more stretches than
-    // threads, as long as each fills a few lanes: a thread that was held up leaves its last one to another.
     private static Outcome[][] Simulate(WinterSet winters, IReadOnlyList<BuiltLayout> layouts, int threads)
     {
-        var results = layouts.Select(_ => new Outcome[winters.Winters.Count]).ToArray();
-        var count = winters.Winters.Count;
-        var least = threads / (int)BigInteger.GreatestCommonDivisor(threads, count);
-        var stretches = threads == 1 ? 1 : Math.Clamp(layouts.Count / (StretchLanes * SeasonSimulator.LaneWidth) / least, 1, StretchesPerThread) * least;
-        Share.Out(count * stretches, threads, part =>
-        {
-            var (w, stretch) = (part % count, part / count);
-            var (from, to) = (layouts.Count * stretch / stretches, layouts.Count * (stretch + 1) / stretches);
-            var (winter, _, forcing) = winters.Winters[w];
-            var (cases, outcomes) = (new LayoutCase[to - from], new Outcome[to - from]);
-            for (var i = 0; i < cases.Length; i++)
-                cases[i] = new LayoutCase(layouts[from + i].Installation, layouts[from + i].Mount is { } mount ? winters.Planes.Get(winter, mount) : null);
-            SeasonSimulator.Run(forcing, cases, outcomes);
-            for (var i = 0; i < outcomes.Length; i++)
-                results[from + i][w] = outcomes[i];
-        });
-        return results;
+        var work = new SeasonPieces(winters, layouts, threads);
+        Share.Out(work.Pieces, threads, work.Do);
+        return work.Outcomes;
     }
 }

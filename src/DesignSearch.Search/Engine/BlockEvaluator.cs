@@ -2,13 +2,16 @@ using System.Globalization;
 
 namespace DesignSearch.Search.Engine;
 
-/// <summary>Turns a block of points into results: replayed ones first, the rest evaluated by all threads in stretches of the block.</summary>
-internal sealed class BlockEvaluator(IProblem problem, int threads, IEnumerator<(double[] Point, Evaluation Evaluation)> replay, ISearchLog? log)
+/// <summary>Turns blocks of points into results, in their order: replayed ones first, the rest evaluated in pieces that all threads share.</summary>
+internal sealed class BlockEvaluator(IProblem problem, int threads, IEnumerator<(double[] Point, Evaluation Evaluation)> replay, ISearchLog? log) : IDisposable
 {
+    private readonly Crew crew = new(threads);
     private bool replaying = true;
+    private long begun;
     private long done;
 
-    public Evaluation[] Evaluate(double[][] points)
+    /// <summary>Begins the work on a block; while it goes on, another may be begun.</summary>
+    public PendingBlock Begin(double[][] points)
     {
         var results = new Evaluation[points.Length];
         var replayed = 0;
@@ -18,46 +21,41 @@ internal sealed class BlockEvaluator(IProblem problem, int threads, IEnumerator<
             if (!point.AsSpan().SequenceEqual(points[replayed]))
                 throw new InvalidDataException(string.Create(
                     CultureInfo.InvariantCulture,
-                    $"Evaluation {done + replayed} of the earlier run is of another point than this search comes to; it was made "
+                    $"Evaluation {begun + replayed} of the earlier run is of another point than this search comes to; it was made "
                         + $"with another problem, seed or version."));
             results[replayed++] = evaluation;
         }
 
-        Fresh(points, results, replayed);
-        for (var i = replayed; i < points.Length; i++)
-            Check(results[i]);
-        if (replayed < points.Length)
+        begun += points.Length;
+        if (replayed == points.Length)
+            return new(points, results, replayed, null, null);
+        var fresh = points[replayed..];
+        var work = problem is ISharingProblem sharing ? sharing.Begin(fresh, threads) : new PointWork(problem, fresh, threads);
+        return new(points, results, replayed, work, crew.Begin(work));
+    }
+
+    /// <summary>The results of the block that was begun first of those not yet finished.</summary>
+    public Evaluation[] Finish(PendingBlock block)
+    {
+        var (points, results, replayed, work, shared) = block;
+        if (work is not null && shared is not null)
+        {
+            crew.Finish(shared);
+            work.Finish(results.AsSpan(replayed));
+            for (var i = replayed; i < points.Length; i++)
+                Check(results[i]);
             log?.Append(done + replayed, points.AsSpan(replayed), results.AsSpan(replayed));
+        }
+
         done += points.Length;
         return results;
     }
 
-    private void Fresh(double[][] points, Evaluation[] results, int from)
-    {
-        var left = points.Length - from;
-        if (left > 0 && problem is ISharingProblem sharing)
-        {
-            sharing.Evaluate(points.AsSpan(from), results.AsSpan(from), threads);
-            return;
-        }
+    /// <summary>Begins a block and waits for it.</summary>
+    public Evaluation[] Evaluate(double[][] points) => Finish(Begin(points));
 
-        var parts = Math.Min(threads, left);
-        if (parts <= 1)
-        {
-            if (left > 0)
-                Stretch(points, results, from, points.Length);
-            return;
-        }
-
-        Parallel.For(0, parts, new ParallelOptions { MaxDegreeOfParallelism = parts }, part =>
-        {
-            int start = from + (left * part / parts), end = from + (left * (part + 1) / parts);
-            Stretch(points, results, start, end);
-        });
-    }
-
-    private void Stretch(double[][] points, Evaluation[] results, int from, int end) =>
-        problem.Evaluate(points.AsSpan(from, end - from), results.AsSpan(from, end - from));
+    /// <summary>Sends the threads home.</summary>
+    public void Dispose() => crew.Dispose();
 
     private void Check(Evaluation evaluation)
     {

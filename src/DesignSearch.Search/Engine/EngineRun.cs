@@ -1,4 +1,3 @@
-using System.Globalization;
 using DesignSearch.Search.Archive;
 using DesignSearch.Search.Model;
 using DesignSearch.Search.Moves;
@@ -15,14 +14,7 @@ internal sealed class EngineRun
     private const int Attempts = 400;
     private const int LeastAttempts = 20;
 
-    // Where proposals fail: draws and steps through the rest in turn, and how often before the search ends without a proof. Without bounds only a
-    // space that can be gone through is worth a walk; a box is dear to bound.
-    private const int Draws = 1000;
-    private const int MostWalked = 4_000_000;
-    private const int Steps = MostWalked / UsualRounds;
-    private const int UsualRounds = 10;
-    private const int Boxes = 1000;
-    private const int Climbs = 2;
+    private const int Climbs = 4;
     private const int EveryClimb = 4;
     private const int FreshAttempts = 50;
 
@@ -36,7 +28,6 @@ internal sealed class EngineRun
     // One point in twenty is drawn anywhere where pairs of levels are learnt: what is never seen is never learnt.
     private const int EveryDrawn = 20;
     private const long FreshFrom = 500;
-    private const int Lately = 1024;
     private const int ModelSteps = 10;
 
     private readonly IProblem problem;
@@ -52,20 +43,18 @@ internal sealed class EngineRun
     private readonly Proposer proposer;
     private readonly VolumeTrend trend;
     private readonly Ranking ranking;
+    private readonly Passage passage;
+    private readonly LastResort resort;
     private readonly double[] bounds;
-    private readonly ScreenMemo screen;
-    private EvaluatedPoint? nearestMiss;
-    private SearchProof? proof;
-    private readonly Remainder? rest;
-    private readonly List<double[]> lately = [];
-    private int attempts = Attempts;
-    private long evaluations;
     private readonly Credit arms;
-    private readonly List<(int Ranked, int Way)> origins = [];
-    private int ranked;
-    private int way;
     private readonly bool drawsAnywhere;
     private readonly FreshStart? fresh;
+    private EvaluatedPoint? nearestMiss;
+    private SearchProof? proof;
+    private int attempts = Attempts;
+    private long evaluations;
+    private int ranked;
+    private int way;
 
     public EngineRun(IProblem problem, SearchSpace space, SearchSettings settings, BlockEvaluator evaluator,
         IProgress<SearchProgress>? progress, CancellationToken cancel)
@@ -79,12 +68,12 @@ internal sealed class EngineRun
         trend = new(problem.Objectives.Count);
         ranking = new(space, archive, problem.Objectives.Count);
         arms = new(ranking.Climber.IsOfUse ? 3 : 2, 0.1);
-        bounds = new double[problem.Objectives.Count];
-        screen = new(problem);
+        passage = new(problem, space, proposer, met);
+        bounds = passage.Bounds;
+        resort = new(problem, space, archive, proposer, passage, met);
         var reals = space.Variables.Count(v => v.Kind == VariableKind.Real);
         drawsAnywhere = reals == 0 && ranking.Climber.IsOfUse;
         fresh = reals > 0 && reals < space.Count && bounds.Length > 1 ? new(space, problem.Objectives.Count, PopulationSize) : null;
-        rest = space.IsFinite && (problem is IBoundedProblem || space.Size <= MostWalked) ? new(problem, space, archive) : null;
     }
 
     public SearchResult ToTheEnd(bool throughAll)
@@ -99,10 +88,9 @@ internal sealed class EngineRun
     // Evaluates a point that was never met and that the screen lets pass; says whether it did.
     private bool Settle(double[] point)
     {
-        if (!met.Add(SearchSpace.KeyOf(point)) || Refused(point))
+        if (!met.Add(SearchSpace.KeyOf(point)) || passage.Refuses(point))
             return false;
-        origins.Clear();
-        Take([point]);
+        Take(new([point], []));
         return true;
     }
 
@@ -111,42 +99,59 @@ internal sealed class EngineRun
         var block = new List<double[]>(settings.BlockSize);
         foreach (var point in space.Points())
         {
-            if (!met.Add(SearchSpace.KeyOf(point)) || Refused(point))
+            if (!met.Add(SearchSpace.KeyOf(point)) || passage.Refuses(point))
                 continue;
             block.Add(point);
             if (block.Count < settings.BlockSize)
                 continue;
             if (Ended() is { } reason && reason is StopReason.Time or StopReason.Cancelled)
                 return reason;
-            Take(block);
+            Take(new([.. block], []));
             block.Clear();
         }
 
         if (block.Count > 0)
-            Take(block);
+            Take(new([.. block], []));
         return StopReason.Enumerated;
     }
 
+    // While a block is evaluated, the next one is proposed: its points know what the block before that one taught. A block of one point waits for none.
     private StopReason Search()
     {
-        var block = new List<double[]>(settings.BlockSize);
+        (ProposedBlock Block, PendingBlock Work)? running = null;
         while (true)
         {
-            if (Ended() is { } reason)
-                return reason;
-            block.Clear();
-            origins.Clear();
-            var room = (int)Math.Min(settings.BlockSize, settings.MaxEvaluations - evaluations);
-            while (block.Count < room && Next(evaluations + block.Count) is { } point)
+            var reason = Ended();
+            var ahead = running?.Block.Points.Length ?? 0;
+            var block = reason is null && evaluations + ahead < settings.MaxEvaluations ? Propose(evaluations + ahead) : null;
+            if (running is null && block is null)
+                return reason ?? (resort.IsThrough ? StopReason.Exhausted : Ended() ?? StopReason.Unfound);
+            (ProposedBlock Block, PendingBlock Work)? next = block is null ? null : (block, evaluator.Begin(block.Points));
+            if (running is { } first)
+                Take(first.Block, evaluator.Finish(first.Work));
+            running = next;
+            if (settings.BlockSize == 1 && next is { } alone)
             {
-                block.Add(point);
-                origins.Add((ranked, way));
+                Take(alone.Block, evaluator.Finish(alone.Work));
+                running = null;
             }
-
-            if (block.Count == 0)
-                return rest is { IsThrough: true } ? StopReason.Exhausted : Ended() ?? StopReason.Unfound;
-            Take(block);
+            else if (next is not null && Ended() is { } ended && ended is not StopReason.Budget)
+                return ended;
         }
+    }
+
+    // A block of points worth evaluating; null where none turns up.
+    private ProposedBlock? Propose(long from)
+    {
+        var (points, origins) = (new List<double[]>(settings.BlockSize), new List<(int, int)>(settings.BlockSize));
+        var room = (int)Math.Min(settings.BlockSize, settings.MaxEvaluations - from);
+        while (points.Count < room && Next(from + points.Count) is { } point)
+        {
+            points.Add(point);
+            origins.Add((ranked, way));
+        }
+
+        return points.Count == 0 ? null : new([.. points], origins);
     }
 
     private StopReason? Ended() =>
@@ -161,7 +166,7 @@ internal sealed class EngineRun
     private double[]? Next(long index)
     {
         var random = new SplitMixStream(settings.Seed, (ulong)index, 0);
-        if (drawsAnywhere && ranking.Ready && random.Below(EveryDrawn) == 0 && Passing(proposer.Anywhere(ref random), ref random) is { } unlike)
+        if (drawsAnywhere && ranking.Ready && random.Below(EveryDrawn) == 0 && passage.Through(proposer.Anywhere(ref random), default, ref random) is { } unlike)
         {
             (ranked, way) = (Drawn, -1);
             return unlike;
@@ -179,8 +184,9 @@ internal sealed class EngineRun
         ranked = Plain;
         for (var attempt = 0; attempt < attempts; attempt++)
         {
-            var drawn = attempt < attempts * 3 / 4 ? proposer.Propose(index, ref random, settings.Seed) : proposer.Anywhere(ref random);
-            if (Passing(drawn, ref random) is not { } point || archive.Covers(bounds))
+            var isMade = attempt < attempts * 3 / 4;
+            var drawn = isMade ? proposer.Propose(index, ref random, settings.Seed) : proposer.Anywhere(ref random);
+            if (passage.Through(drawn, isMade ? proposer.Descent : default, ref random) is not { } point || archive.Covers(bounds))
                 continue;
             (way, attempts) = (proposer.Way, Attempts);
             return point;
@@ -189,51 +195,15 @@ internal sealed class EngineRun
         // What failed now will mostly fail again soon.
         attempts = Math.Max(LeastAttempts, attempts / 2);
         way = -1;
-        return Left(ref random);
+        return resort.Next(settings.RoundsInVain, () => cancel.IsCancellationRequested || settings.TimeIsUp?.Invoke() == true, ref random);
     }
-
-    // Where proposals fail. A violation may lead astray, so nothing is repaired here: changes of what passed, draws from anywhere, and a walk through
-    // all there is, in turn. Null once the walk is at its end, or after many rounds in vain.
-    private double[]? Left(ref SplitMixStream random)
-    {
-        for (var round = 0; round < settings.RoundsInVain && rest is not { IsThrough: true }; round++)
-        {
-            if (cancel.IsCancellationRequested || settings.TimeIsUp?.Invoke() == true)
-                return null;
-            for (var draw = 0; draw < Draws; draw++)
-            {
-                var point = proposer.Anywhere(ref random);
-                if (lately.Count > 0 && draw % 2 == 0)
-                {
-                    point = (double[])lately[random.Below(lately.Count)].Clone();
-                    proposer.Disturb(point, ref random);
-                }
-
-                if (IsLeft(point))
-                    return point;
-            }
-
-            var steps = problem is IBoundedProblem ? Boxes : Steps;
-            for (var step = 0; step < steps && rest?.Next(steps - step) is { } next; step++)
-            {
-                if (IsLeft(next))
-                    return next;
-            }
-        }
-
-        return null;
-    }
-
-    // Whether a point was never met, passes and may better the front; it counts as met then.
-    private bool IsLeft(double[] point) =>
-        !met.Contains(SearchSpace.KeyOf(point)) && screen.Missed(point, bounds, double.Epsilon) == 0 && !archive.Covers(bounds) && met.Add(SearchSpace.KeyOf(point));
 
     // A point of the fresh start beside this search.
     private double[]? Fresh(ref SplitMixStream random)
     {
         for (var attempt = 0; attempt < FreshAttempts; attempt++)
         {
-            if (Passing(fresh!.Propose(ref random), ref random) is not { } point)
+            if (passage.Through(fresh!.Propose(ref random), default, ref random) is not { } point)
                 continue;
             fresh.Made();
             (ranked, way) = (OfFresh, fresh.Way);
@@ -241,14 +211,6 @@ internal sealed class EngineRun
         }
 
         return null;
-    }
-
-    // The point, changed where it was met and repaired where it must; null where that did not help. It counts as met then.
-    private double[]? Passing(double[] point, ref SplitMixStream random)
-    {
-        for (var change = 0; change < 8 && met.Contains(SearchSpace.KeyOf(point)); change++)
-            proposer.Disturb(point, ref random);
-        return met.Add(SearchSpace.KeyOf(point)) && (!Refused(point) || Repaired(point, ref random)) ? point : null;
     }
 
     private double[]? MostPromising(long index, ref SplitMixStream random)
@@ -259,10 +221,13 @@ internal sealed class EngineRun
         var pool = ranked == Climbed ? Climbs : 2 << random.Below(5);
         for (var candidate = 0; candidate < pool; candidate++)
         {
-            var point = proposer.Propose(index, ref random, settings.Seed);
+            // Every second climb starts anywhere: what lies in another basin is not found from what is near.
+            var isMade = ranked != Climbed || candidate % 2 == 0;
+            var point = isMade ? proposer.Propose(index, ref random, settings.Seed) : proposer.Anywhere(ref random);
+            var (descent, made) = isMade ? (proposer.Descent, proposer.Way) : (default, -1);
             if (ranked == Climbed)
             {
-                if (Refused(point) || ranking.Climber.From(point, met, p => !Refused(p), proposer.Descent, ref random) is not { } climbed)
+                if (passage.Refuses(point) || ranking.Climber.From(point, met, p => !passage.Refuses(p), descent, ref random) is not { } climbed)
                     continue;
                 point = climbed;
             }
@@ -274,7 +239,7 @@ internal sealed class EngineRun
                     continue;
             }
 
-            if (Refused(point))
+            if (passage.Refuses(point))
             {
                 met.Add(SearchSpace.KeyOf(point));
                 continue;
@@ -282,9 +247,9 @@ internal sealed class EngineRun
 
             if (archive.Covers(bounds))
                 continue;
-            var promise = ranking.Promise(point, bounds, proposer.Descent);
+            var promise = ranking.Promise(point, bounds, descent);
             if (promise > most)
-                (chosen, most, way) = (point, promise, proposer.Way);
+                (chosen, most, way) = (point, promise, made);
         }
 
         if (chosen is null)
@@ -293,40 +258,14 @@ internal sealed class EngineRun
         return chosen;
     }
 
-    private bool Refused(double[] point) => Missed(point) > 0;
+    private void Take(ProposedBlock block) => Take(block, evaluator.Evaluate(block.Points));
 
-    private double Missed(double[] point) => screen.Missed(point, bounds);
-
-    // A few changes that each miss the limits by less; in place. True once the point passes and is new.
-    private bool Repaired(double[] point, ref SplitMixStream random)
+    private void Take(ProposedBlock block, Evaluation[] results)
     {
-        var missed = Missed(point);
-        for (var change = 0; change < 4 * space.Count; change++)
-        {
-            var other = (double[])point.Clone();
-            proposer.Disturb(other, ref random);
-            var after = screen.Missed(other, bounds, missed);
-            if (after >= missed)
-                continue;
-            other.CopyTo(point, 0);
-            missed = after;
-            if (missed == 0)
-                return met.Add(SearchSpace.KeyOf(point));
-        }
-
-        return false;
-    }
-
-    private void Take(List<double[]> block)
-    {
-        double[][] points = [.. block];
-        var results = evaluator.Evaluate(points);
+        var (points, origins) = block;
         for (var i = 0; i < points.Length; i++)
         {
-            if (lately.Count < Lately)
-                lately.Add(points[i]);
-            else
-                lately[(int)(evaluations % Lately)] = points[i];
+            resort.Take(points[i]);
             var point = new EvaluatedPoint(points[i], results[i], evaluations++);
             var aside = i < origins.Count && origins[i].Ranked == OfFresh;
             if (aside)
@@ -355,7 +294,7 @@ internal sealed class EngineRun
 
     private bool Learn(EvaluatedPoint point, bool aside)
     {
-        Missed(point.Point);
+        passage.Refuses(point.Point);
         ranking.Learn(point, bounds, ModelSteps);
         // What a fresh start finds is a parent here only where it betters the front.
         var kept = (!aside || (point.Evaluation.TotalViolation == 0 && !archive.Covers(point.Evaluation.Objectives))) && population.Add(point);
@@ -381,41 +320,9 @@ internal sealed class EngineRun
         Evaluations = evaluations,
         DistinctPoints = met.Count,
         StoppedBecause = reason,
-        StoppedInWords = proof is null ? Words(reason) : Words(reason) + " " + Words(proof),
+        StoppedInWords = StopWords.Of(reason, settings, evaluations, met.Count) + (proof is null ? "" : " " + StopWords.Of(proof)),
         IsExact = reason is StopReason.Enumerated or StopReason.Exhausted || proof is { IsComplete: true },
         Proof = proof,
         HypervolumeTrend = trend.Points,
     };
-
-    private string Words(StopReason reason) => reason switch
-    {
-        StopReason.Budget when settings.MaxEvaluations == 1 => "The one evaluation of the budget was spent.",
-        StopReason.Budget => FormattableString.Invariant($"All {settings.MaxEvaluations} evaluations of the budget were spent."),
-        StopReason.Time => FormattableString.Invariant($"The time was up after {Evaluations(evaluations)}."),
-        StopReason.Cancelled => FormattableString.Invariant($"It was stopped after {Evaluations(evaluations)}."),
-        StopReason.Stagnation => FormattableString.Invariant($"The front hardly moved over the last {settings.StagnationEvaluations} of {Evaluations(evaluations)}."),
-        StopReason.Target => FormattableString.Invariant($"The target was reached after {Evaluations(evaluations)}."),
-        StopReason.Enumerated when met.Count == 1 => "The only choice was looked at, so the answer is exact.",
-        StopReason.Enumerated => string.Create(
-            CultureInfo.InvariantCulture,
-            $"All {met.Count} choices were looked at and the {evaluations} that pass the first checks were evaluated, so the answer "
-                + $"is exact."),
-        StopReason.Exhausted => string.Create(
-            CultureInfo.InvariantCulture,
-            $"After {Evaluations(evaluations)} everything else was gone through: nothing that passes the first checks is left that could "
-                + $"better the front, so the answer is exact."),
-        _ => string.Create(
-            CultureInfo.InvariantCulture,
-            $"After {Evaluations(evaluations)} many further draws found no choice that passes the first checks and could better the front; "
-                + $"that is no proof that there is none."),
-    };
-
-    private static string Evaluations(long count) => FormattableString.Invariant($"{count} {(count == 1 ? "evaluation" : "evaluations")}");
-
-    private static string Words(SearchProof proof) => proof.IsComplete
-        ? FormattableString.Invariant($"Branch and bound with {proof.Simulations} simulations proved that nothing better exists.")
-        : string.Create(
-            CultureInfo.InvariantCulture,
-            $"Branch and bound could not prove it with {proof.Simulations} simulations and {proof.Boxes} boxes; bounds leave at most "
-                + $"{100 * proof.Gap:0.0} % of the dominated volume open.");
 }

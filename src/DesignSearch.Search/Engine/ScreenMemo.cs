@@ -12,7 +12,12 @@ internal sealed class ScreenMemo(IProblem problem)
     private readonly Dictionary<PointKey, int> places = [];
     private readonly List<double> stored = [];
     private readonly double[] violations = new double[problem.Constraints.Count];
-    private readonly int width = problem.Objectives.Count + 2;
+    private readonly int width = problem.Objectives.Count + 3;
+
+    /// <summary>
+    /// Which constraints the point last asked for misses, a bit each; where there are more than 64, every 64th shares one. As far as its screen went.
+    /// </summary>
+    public ulong Lacking { get; private set; }
 
     /// <summary>By how much a canonical point misses the constraints that need no evaluation, in all; 0 when it passes.</summary>
     /// <param name="point">The point.</param>
@@ -24,7 +29,8 @@ internal sealed class ScreenMemo(IProblem problem)
         if (places.TryGetValue(key, out var at) && (stored[at] == 1 || stored[at + 1] >= enough))
         {
             for (var i = 0; stored[at] == 1 && i < objectiveBounds.Length; i++)
-                objectiveBounds[i] = stored[at + 2 + i];
+                objectiveBounds[i] = stored[at + 3 + i];
+            Lacking = BitConverter.DoubleToUInt64Bits(stored[at + 2]);
             return stored[at + 1];
         }
 
@@ -36,13 +42,18 @@ internal sealed class ScreenMemo(IProblem problem)
         else
             problem.Screen(point, objectiveBounds, violations);
         var sum = 0.0;
-        foreach (var violation in violations)
-            sum += Math.Max(violation, 0);
+        Lacking = 0;
+        for (var i = 0; i < violations.Length; i++)
+        {
+            sum += Math.Max(violations[i], 0);
+            Lacking |= violations[i] > 0 ? 1UL << (i % 64) : 0;
+        }
+
         if (!places.ContainsKey(key))
             at = Room(key);
-        (stored[at], stored[at + 1]) = (isWhole ? 1 : 0, sum);
+        (stored[at], stored[at + 1], stored[at + 2]) = (isWhole ? 1 : 0, sum, BitConverter.UInt64BitsToDouble(Lacking));
         for (var i = 0; i < objectiveBounds.Length; i++)
-            stored[at + 2 + i] = objectiveBounds[i];
+            stored[at + 3 + i] = objectiveBounds[i];
         return sum;
     }
 

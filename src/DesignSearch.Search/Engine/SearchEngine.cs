@@ -32,7 +32,7 @@ public sealed class SearchEngine(IProblem problem, SearchSettings settings)
     {
         settings.Check();
         using var source = (replay ?? []).GetEnumerator();
-        var evaluator = new BlockEvaluator(problem, settings.Threads, source, log);
+        using var evaluator = new BlockEvaluator(problem, settings.Threads, source, log);
         return new EngineRun(problem, space, settings, evaluator, progress, cancel).ToTheEnd(GoesThroughAll);
     }
 }

@@ -12,6 +12,9 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
 
     private readonly Credit credit = new(5, 0.06);
 
+    // What can take more than one value.
+    private readonly int[] free = [.. Enumerable.Range(0, space.Count).Where(i => space.HighOf(i) > space.LowOf(i))];
+
     /// <summary>How the last point was made; negative for the start.</summary>
     public int Way { get; private set; } = -1;
 
@@ -35,9 +38,16 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
     /// <summary>Changes one or two variables, in place, and brings the point into canonical form again.</summary>
     public void Disturb(double[] point, ref SplitMixStream random)
     {
-        do
-            Redraw(point, random.Below(space.Count), ref random);
-        while (random.Below(3) == 0);
+        if (free.Length > 0)
+            Disturb(point, Awake(point, ref random), ref random);
+    }
+
+    /// <summary>Changes one variable, and now and then others, in place, and brings the point into canonical form again.</summary>
+    public void Disturb(double[] point, int variable, ref SplitMixStream random)
+    {
+        Change(point, variable, ref random);
+        while (random.Below(3) == 0)
+            Change(point, Awake(point, ref random), ref random);
         space.Canonicalise(point);
     }
 
@@ -258,6 +268,31 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
             point[variable] += random.Normal() * (high - low) * Math.Pow(10, -2 * random.Unit());
         else
             point[variable] += (random.Below(2) == 0 ? 1 : -1) * (1 + (random.Below(3) == 0 ? random.Below(Math.Max(1, one.Levels / 3)) : 0));
+    }
+
+    // One that can change and, as far as a few draws find one, is awake.
+    private int Awake(double[] point, ref SplitMixStream random)
+    {
+        var chosen = free[random.Below(free.Length)];
+        for (var draw = 0; draw < 8 && !space.IsAwake(chosen, point); draw++)
+            chosen = free[random.Below(free.Length)];
+        return chosen;
+    }
+
+    // Like a redraw, but never to the level where it stands.
+    private void Change(double[] point, int variable, ref SplitMixStream random)
+    {
+        var one = space.Variables[variable];
+        var old = point[variable];
+        if (one.Kind == VariableKind.Category)
+        {
+            point[variable] = (old + 1 + random.Below(one.Levels - 1)) % one.Levels;
+            return;
+        }
+
+        Redraw(point, variable, ref random);
+        if (one.Kind == VariableKind.Ordered && Math.Clamp(point[variable], 0, one.Levels - 1) == old)
+            point[variable] = old > 0 && (old == one.Levels - 1 || random.Below(2) == 0) ? old - 1 : old + 1;
     }
 
     private double Value(int variable, double share)

@@ -30,8 +30,10 @@ public class PeerTests
     [InlineData("RE24", 1000, 0.998, Measured + "pagmo 2.18 MOEA/D, 0.9985")]
     public void Median_share_of_the_exact_area(string name, int evaluations, double least, string peer)
     {
-        var shares = Enumerable.Range(1, 21).AsParallel().Select(seed => Share(name, evaluations, (ulong)seed)).Order().ToArray();
-        Validation.Within($"search share {name} at {evaluations}", "share of the exact hypervolume, median of 21 seeds", least, 1.00001, shares[10], peer, "SearchEngine.Run");
+        // Catalogues have two basins, so that the median of few seeds jumps from one to the other.
+        var seeds = name.StartsWith("catalogue", StringComparison.Ordinal) ? 63 : 21;
+        var shares = Enumerable.Range(1, seeds).AsParallel().Select(seed => Share(name, evaluations, (ulong)seed)).Order().ToArray();
+        Validation.Within($"search share {name} at {evaluations}", $"share of the exact hypervolume, median of {seeds} seeds", least, 1.00001, shares[seeds / 2], peer, "SearchEngine.Run");
     }
 
     [Theory]

@@ -12,6 +12,7 @@ public sealed class LayoutProblem(LayoutAssessor assessor) : IBoundedProblem, IS
     // Layouts that hold rank before all others, whatever their score.
     private const double HoldsFirst = 1e6;
 
+    private readonly LayoutAssessor assessor = assessor;
     private readonly LayoutSpace space = new(assessor.Scenario);
     private LayoutBounds? bounds;
 
@@ -61,17 +62,19 @@ public sealed class LayoutProblem(LayoutAssessor assessor) : IBoundedProblem, IS
     }
 
     /// <inheritdoc/>
-    public void Evaluate(ReadOnlySpan<double[]> points, Span<Evaluation> evaluations) => Evaluate(points, evaluations, 1);
+    public void Evaluate(ReadOnlySpan<double[]> points, Span<Evaluation> evaluations)
+    {
+        var work = Begin(points.ToArray(), 1);
+        for (var piece = 0; piece < work.Pieces; piece++)
+            work.Do(piece);
+        work.Finish(evaluations);
+    }
 
     /// <inheritdoc/>
-    public void Evaluate(ReadOnlySpan<double[]> points, Span<Evaluation> evaluations, int threads)
+    public IBlockWork Begin(IReadOnlyList<double[]> points, int threads)
     {
-        var block = points.ToArray();
-        var (priced, made) = (new PricedLayout[block.Length], new Evaluation[block.Length]);
-        Share.Out(block.Length, threads, i => priced[i] = assessor.Price(space.At(block[i])));
-        var outcomes = assessor.Simulate([.. priced.Select(p => p.Built)], threads);
-        Share.Out(block.Length, threads, i => made[i] = Weigh(priced[i], outcomes[i]));
-        made.CopyTo(evaluations);
+        ArgumentNullException.ThrowIfNull(points);
+        return new Work(this, [.. points.Select(p => assessor.Price(space.At(p)))], threads);
     }
 
     private Evaluation Weigh(PricedLayout priced, Outcome[] outcomes)
@@ -81,5 +84,21 @@ public sealed class LayoutProblem(LayoutAssessor assessor) : IBoundedProblem, IS
         var violations = new double[Constraints.Count];
         CheckList.Violations(assessor.Scenario.Systems, checks, violations);
         return new Evaluation([(double)figures.LifeCost, figures.FrostDegreeHoursKh], violations, figures.Score(assessor.BareFrostHours) + (figures.Holds ? HoldsFirst : 0));
+    }
+
+    // Priced at once, simulated in pieces, weighed at the end.
+    private sealed class Work(LayoutProblem problem, PricedLayout[] priced, int threads) : IBlockWork
+    {
+        private readonly SeasonPieces seasons = problem.assessor.Begin([.. priced.Select(p => p.Built)], threads);
+
+        public int Pieces => seasons.Pieces;
+
+        public void Do(int piece) => seasons.Do(piece);
+
+        public void Finish(Span<Evaluation> evaluations)
+        {
+            for (var i = 0; i < priced.Length; i++)
+                evaluations[i] = problem.Weigh(priced[i], seasons.Outcomes[i]);
+        }
     }
 }

@@ -1,0 +1,74 @@
+using DesignSearch.Search.Archive;
+using DesignSearch.Search.Moves;
+using DesignSearch.Search.Proof;
+using DesignSearch.Search.Space;
+
+namespace DesignSearch.Search.Engine;
+
+/// <summary>
+/// Where proposals fail. A violation may lead astray, so nothing is repaired here: changes of what passed lately, draws from anywhere, and a walk through
+/// all there is, in turn.
+/// </summary>
+internal sealed class LastResort(IProblem problem, SearchSpace space, FrontArchive archive, Proposer proposer, Passage passage, PointSet met)
+{
+    // Draws and steps of a round. Without bounds only a space that can be gone through is worth a walk; a box is dear to bound.
+    private const int Draws = 1000;
+    private const int MostWalked = 4_000_000;
+    private const int Steps = MostWalked / UsualRounds;
+    private const int UsualRounds = 10;
+    private const int Boxes = 1000;
+    private const int Lately = 1024;
+
+    private readonly Remainder? rest = space.IsFinite && (problem is IBoundedProblem || space.Size <= MostWalked) ? new(problem, space, archive) : null;
+    private readonly List<double[]> lately = [];
+    private int oldest;
+
+    /// <summary>Whether all there is was gone through.</summary>
+    public bool IsThrough => rest is { IsThrough: true };
+
+    /// <summary>Takes a point that was evaluated.</summary>
+    public void Take(double[] point)
+    {
+        if (lately.Count < Lately)
+        {
+            lately.Add(point);
+            return;
+        }
+
+        lately[oldest] = point;
+        oldest = (oldest + 1) % Lately;
+    }
+
+    /// <summary>A point that was never met, passes and may better the front; null once the walk is at its end, or after rounds in vain.</summary>
+    public double[]? Next(int rounds, Func<bool> isOver, ref SplitMixStream random)
+    {
+        for (var round = 0; round < rounds && !IsThrough && !isOver(); round++)
+        {
+            for (var draw = 0; draw < Draws; draw++)
+            {
+                var point = proposer.Anywhere(ref random);
+                if (lately.Count > 0 && draw % 2 == 0)
+                {
+                    point = (double[])lately[random.Below(lately.Count)].Clone();
+                    proposer.Disturb(point, ref random);
+                }
+
+                if (IsLeft(point))
+                    return point;
+            }
+
+            var steps = problem is IBoundedProblem ? Boxes : Steps;
+            for (var step = 0; step < steps && rest?.Next(steps - step) is { } next; step++)
+            {
+                if (IsLeft(next))
+                    return next;
+            }
+        }
+
+        return null;
+    }
+
+    // It counts as met then.
+    private bool IsLeft(double[] point) =>
+        !met.Contains(SearchSpace.KeyOf(point)) && !passage.Refuses(point) && !archive.Covers(passage.Bounds) && met.Add(SearchSpace.KeyOf(point));
+}
