@@ -35,6 +35,7 @@ public static class CommandTree
         ("parts", "parts tank"),
         ("report", "report runs/frost-hollow"),
         ("compare", "compare runs/frost-hollow"),
+        ("gather", "gather runs > answers.csv"),
         ("completions", "completions bash"),
     ];
 
@@ -52,6 +53,7 @@ public static class CommandTree
             new PartsCommand(session),
             new ReportCommand(session),
             new CompareCommand(session),
+            new GatherCommand(session),
             new CompletionsCommand(session),
         };
         root.Options.Add(session.Quiet);

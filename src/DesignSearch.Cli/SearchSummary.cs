@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Decide.Certify;
 using DesignSearch.Runs.Store;
 
 namespace DesignSearch.Cli;
@@ -23,6 +24,9 @@ public sealed record SearchSummary(
     IReadOnlyList<SummaryLayout> Front,
     SummaryPicks Picks)
 {
+    /// <summary>What is proved of the first answer; null where no proof was wanted.</summary>
+    public Certificate? Certificate { get; init; }
+
     /// <summary>Summarises a run.</summary>
     public static SearchSummary Of(StoredRun run)
     {
@@ -37,6 +41,9 @@ public sealed record SearchSummary(
             judgement.Answer,
             run.Scenario.Currency,
             [.. judgement.Front.Select(r => SummaryLayout.Of(r == 0 ? judgement.BareHouse : judgement.Ranking[r - 1]))],
-            new SummaryPicks(Pick(judgement.Picks.CheapestThatHolds), Pick(judgement.Picks.BestValue), Pick(judgement.Picks.MostProtection)));
+            new SummaryPicks(Pick(judgement.Picks.CheapestThatHolds), Pick(judgement.Picks.BestValue), Pick(judgement.Picks.MostProtection)))
+        {
+            Certificate = run.Certificate,
+        };
     }
 }

@@ -21,11 +21,13 @@ internal sealed class SearchCommand : Command
     private readonly Option<bool> resume = new("--resume") { Description = "Take up a search that was broken off." };
     private readonly Option<bool> force = new("--force") { Description = "Begin anew over finished results or a broken-off search." };
 
+    private readonly Option<bool> noProof = new("--no-proof") { Description = "Leave out the proof that nothing cheaper holds, which takes minutes." };
+
     public SearchCommand(Session session) : base("search", "Searches the layouts of a run and writes chart, ranking, shopping lists and report beside its scenario.")
     {
         var run = Session.RunArgument();
         Arguments.Add(run);
-        foreach (var option in new Option[] { seed, evaluations, minutes, threads, resume, force, session.Json })
+        foreach (var option in new Option[] { seed, evaluations, minutes, threads, resume, force, noProof, session.Json })
             Options.Add(option);
         SetAction((parsed, cancel) => Task.Run(() => Execute(session, parsed, new RunFolder(parsed.GetValue(run)!), cancel), CancellationToken.None));
     }
@@ -42,7 +44,10 @@ internal sealed class SearchCommand : Command
             parsed.GetValue(resume),
             parsed.GetValue(force),
             Session.Version,
-            string.Create(CultureInfo.InvariantCulture, $"process {Environment.ProcessId} on {Environment.MachineName}, begun {DateTime.Now:yyyy-MM-dd HH:mm:ss}"));
+            string.Create(CultureInfo.InvariantCulture, $"process {Environment.ProcessId} on {Environment.MachineName}, begun {DateTime.Now:yyyy-MM-dd HH:mm:ss}"))
+        {
+            Proves = !parsed.GetValue(noProof),
+        };
         var clock = Stopwatch.StartNew();
         IReadOnlyList<string> unmade = [];
         var run = SearchRun.Execute(request, () => clock.Elapsed, new Teller(line), cancel, found =>
@@ -57,7 +62,7 @@ internal sealed class SearchCommand : Command
             Tell(session, run, folder);
         if (unmade.Count > 0)
             return session.Tell(unmade, ExitCode.Internal);
-        if (run.Search.IsPartial)
+        if (run.Search.IsPartial || run.Certificate is { IsStopped: true })
             return session.StopCode;
         return run.Judgement.AnythingHolds ? ExitCode.Done : ExitCode.NothingHolds;
     });
@@ -90,6 +95,8 @@ internal sealed class SearchCommand : Command
         ];
         foreach (var (name, rank) in named)
             session.Out.WriteLine($"{name + ":",-21}{(rank is { } r ? Line(judgement.Ranking[r - 1], currency) : "none within the budget")}");
+        if (run.Certificate is { } certificate)
+            session.Out.WriteLine(certificate.Sentence);
         foreach (var miss in judgement.NearestMiss)
             session.Out.WriteLine(miss);
         session.Out.WriteLine();

@@ -21,4 +21,8 @@ public sealed record SearchRequest(
     bool Resume,
     bool Force,
     string ProgramVersion,
-    string Holder = "a process without a name");
+    string Holder = "a process without a name")
+{
+    /// <summary>Whether the first answer is proved as far as it goes.</summary>
+    public bool Proves { get; init; }
+}

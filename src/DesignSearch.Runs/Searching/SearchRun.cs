@@ -2,6 +2,7 @@ using System.Globalization;
 using DesignSearch.Files;
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Assess.Problem;
+using DesignSearch.Layouts.Decide.Certify;
 using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Layouts.Decide.Weigh;
 using DesignSearch.Layouts.Design.Brief;
@@ -13,6 +14,7 @@ using DesignSearch.Runs.Journal;
 using DesignSearch.Runs.Store;
 using DesignSearch.Search;
 using DesignSearch.Search.Engine;
+using DesignSearch.Search.Proof;
 using DesignSearch.Search.Space;
 
 namespace DesignSearch.Runs.Searching;
@@ -70,7 +72,8 @@ public static class SearchRun
         log.See(replay);
         var result = Search(engine, new Teller(progress, scenario, log), log, replay, folder, cancel);
         var tried = journal.Evaluated;
-        var (judge, others) = (new Judge(assessor), BestOfEachMount(tried, problem.Space));
+        var others = BestOfEachMount(tried, problem.Space);
+        var judge = new Judge(assessor);
         var run = new StoredRun
         {
             FormatVersion = StoredRun.CurrentFormat,
@@ -89,7 +92,9 @@ public static class SearchRun
         };
         // Whatever becomes of the weighing, what was found is not lost.
         RunStore.Save(run, folder);
-        run = Weighed(run, new Weigher(assessor, request.Threads, seed), tried, result, problem.Space, found => judge.Of(result, problem.Space, others, found));
+        run = Weighed(
+            run, new Weigher(assessor, request.Threads, seed), tried, result, problem.Space, found => judge.Of(result, problem.Space, others, found),
+            judgement => Certify(request, result, judgement, assessor, tried, progress, cancel));
         run = run with { Search = run.Search with { Seconds = Math.Round(elapsed().TotalSeconds, 1) } };
         LayoutLists.Write(folder, run, scenario);
         RunStore.Save(run, folder);
@@ -104,7 +109,8 @@ public static class SearchRun
         IReadOnlyList<(double[] Point, Evaluation Evaluation)> tried,
         SearchResult result,
         LayoutSpace space,
-        Func<IReadOnlyList<Layout>, Judgement> judge)
+        Func<IReadOnlyList<Layout>, Judgement> judge,
+        Func<Judgement, (Certificate? Certificate, Layout? Cheaper)> certify)
     {
         try
         {
@@ -116,15 +122,37 @@ public static class SearchRun
                 judgement = judge(found);
             }
 
+            var (certificate, cheaper) = certify(judgement);
+            if (cheaper is not null)
+                judgement = judge([.. found, cheaper]);
             var weighing = weigher.Of(judgement, tried, space, result.IsExact);
             if (weighing.Miss is { } miss)
                 judgement = judgement with { NearestMiss = [.. judgement.NearestMiss, .. miss.Sentences] };
-            return run with { Judgement = judgement, Weighing = weighing, Unmade = [] };
+            return run with { Judgement = judgement, Certificate = certificate, Weighing = weighing, Unmade = [] };
         }
         catch (Exception e) when (e is not OutOfMemoryException)
         {
             return run with { Unmade = [$"What the result is worth could not be weighed ({e.GetType().Name}: {e.Message.ReplaceLineEndings(" ")})."] };
         }
+    }
+
+    // A search that was stopped by hand or by its clock is not proved: that would go on for minutes.
+    private static (Certificate? Certificate, Layout? Cheaper) Certify(
+        SearchRequest request,
+        SearchResult result,
+        Judgement judgement,
+        LayoutAssessor assessor,
+        IReadOnlyList<(double[] Point, Evaluation Evaluation)> tried,
+        IProgress<RunProgress>? progress,
+        CancellationToken cancel)
+    {
+        if (!request.Proves || cancel.IsCancellationRequested || result.StoppedBecause == StopReason.Time)
+            return default;
+        var cheapest = judgement.BareHouse.Holds ? 0 : judgement.Picks.CheapestThatHolds is { } rank ? judgement.Ranking[rank - 1].LifeCost : (decimal?)null;
+        if (result.IsExact)
+            return (Certifier.Exact(cheapest), null);
+        var teller = new ProofTeller(progress, assessor.Scenario.Money.Currency, result.Evaluations);
+        return new Certifier(assessor, request.Threads).Of(cheapest, tried, teller, cancel);
     }
 
     // The head of the journal names what differs; this is for a journal that was written by something else.
@@ -209,6 +237,12 @@ public static class SearchRun
                     CheapestThatHolds = evaluation.Objectives[0];
             }
         }
+    }
+
+    private sealed class ProofTeller(IProgress<RunProgress>? progress, string currency, long evaluations) : IProgress<CheapestProof>
+    {
+        public void Report(CheapestProof value) =>
+            progress?.Report(new RunProgress(1, evaluations, FormattableString.Invariant($"proving: none that holds below {value.Bound:0} {currency}")));
     }
 
     private sealed class Teller(IProgress<RunProgress>? progress, Scenario scenario, Log log) : IProgress<SearchProgress>

@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Decide.Certify;
 using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Layouts.Decide.Weigh;
 
@@ -26,6 +27,9 @@ public sealed record StoredRun
 
     /// <summary>What it came to.</summary>
     public required Judgement Judgement { get; init; }
+
+    /// <summary>What is proved of the first answer; null where no proof was wanted.</summary>
+    public Certificate? Certificate { get; init; }
 
     /// <summary>What that is worth.</summary>
     public required Weighing Weighing { get; init; }

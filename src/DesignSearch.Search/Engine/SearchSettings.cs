@@ -9,7 +9,7 @@ public sealed record SearchSettings
     /// <summary>Most points to evaluate, 1 or more.</summary>
     public long MaxEvaluations { get; init; } = 20_000;
 
-    /// <summary>Points proposed before any of them is evaluated, 1 … 64.</summary>
+    /// <summary>Points proposed before any of them is evaluated, 1 … 64; from 2 on they are proposed while the block before is evaluated.</summary>
     public int BlockSize { get; init; } = 16;
 
     /// <summary>Threads that share a block, 1 or more; no influence on the result.</summary>

@@ -86,4 +86,24 @@ internal static class ProofScenario
         ("perimeter_board = \"none\"", "perimeter_board = [\"none\", \"edge-board-50\"]"),
         ("day_pipe = \"none\"", "day_pipe = [\"earth-corrugated-100\", \"earth-smooth-110\"]"),
     ]);
+
+    /// <summary>Everything that can be built, heaps, benches, heat pumps and day-heat stores among it, with room and money for most of it.</summary>
+    public static SmallScenario Everything() => new(
+    [
+        .. Common.Where(c => !c.Item1.StartsWith("mount", StringComparison.Ordinal) && !c.Item1.StartsWith("release", StringComparison.Ordinal)),
+        ("budget = 4200", "budget = 40000"),
+        ("collector_space_m2 = 5", "collector_space_m2 = 14"),
+        ("store_floor_m2 = 3.0", "store_floor_m2 = 6"),
+        ("frost_limit_c = 2.0", "frost_limit_c = 2.0\nbench_enough_m2 = 2.4"),
+        .. Left("night_cover = [\"none\", \"aluminised-hand\"]", "lining = [\"none\", \"bubble-lining-large\"]", "sealing = [\"none\", \"sealing-basic\"]"),
+        .. Left("perimeter_board = \"none\"", "wind_break = \"none\"", "compost_mix = \"none\"", "day_pipe = \"none\""),
+        ("heat_pump = \"none\"  ", "heat_pump = [\"none\", \"hp-inverter\", \"hp-cold-climate\"] "),
+        .. Left("barrel = [\"none\", \"barrel-200-used\"]", "heater = [\"none\", \"fan-heater-1kw\", \"fan-heater-2kw\"]", "heater_set_c = 4\n"),
+        .. Left("collector = [\"none\", \"flat-plate-2m2\"]", "collector_count = 2", "mount = [\"stand-timber\", \"two-position-rocker\"]"),
+        .. Left("drive = \"slew-600nm\"", "freeze_protection = \"drain-back-simple\"", "tank = \"cage-1000-used\"", "tank_jacket = \"jacket-wool-100\""),
+        .. Left("pipe = \"pex-25\"", "pipe_insulation = \"foam-pe-20-large\"", "pump = \"solar-pump-19w\"", "release = \"fan-coil-small\"", "release_count = 1"),
+    ]);
+
+    // Of what a scenario does not speak everything usual is tried.
+    private static IEnumerable<(string, string)> Left(params string[] lines) => lines.Select(l => (l, "\n"));
 }
