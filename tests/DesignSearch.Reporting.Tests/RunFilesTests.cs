@@ -90,4 +90,15 @@ public sealed class RunFilesTests
         Assert.EndsWith("</html>\n", page, StringComparison.Ordinal);
         Assert.Contains("front.csv", folder.Files());
     }
+
+    [Fact]
+    public void Where_the_page_itself_cannot_be_made_a_bare_one_says_so()
+    {
+        using var folder = new ScratchFolder();
+        var run = InventedRun.Finished();
+        Assert.NotEmpty(RunFiles.WriteAll(run with { Judgement = run.Judgement with { Picks = new(99, 98, 97) } }, folder.Path));
+        var page = File.ReadAllText(folder.At("report.html"));
+        Assert.Contains("not whole", page, StringComparison.Ordinal);
+        Assert.Contains(System.Net.WebUtility.HtmlEncode(run.Judgement.Answer)[..20], page, StringComparison.Ordinal);
+    }
 }
