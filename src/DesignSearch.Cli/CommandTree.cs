@@ -15,7 +15,7 @@ public static class CommandTree
           3    the search ended and nothing holds the frost limit
           4    a file cannot be written
           70   a fault of the program itself; what a search found before it is kept
-          130  stopped by Ctrl+C, 143 stopped by a request to end, 129 by a closed terminal; the partial result is kept
+          130  stopped by Ctrl+C, 143 by a request to end, 129 by a closed terminal; the partial result is kept
 
         """;
 

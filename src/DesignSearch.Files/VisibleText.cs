@@ -12,7 +12,8 @@ public static class VisibleText
     /// <summary>Stands for a sign that cannot be shown.</summary>
     public const char Replacement = '\uFFFD';
 
-    private static readonly SearchValues<char> Suspect = SearchValues.Create([.. Enumerable.Range(0, 0x10000).Select(c => (char)c).Where(c => char.IsSurrogate(c) || IsHidden(new Rune(c)))]);
+    private static readonly SearchValues<char> Suspect =
+        SearchValues.Create([.. Enumerable.Range(0, 0x10000).Select(c => (char)c).Where(c => char.IsSurrogate(c) || IsHidden(new Rune(c)))]);
 
     /// <summary>The text with controls, half surrogates and marks that turn the direction of reading replaced.</summary>
     /// <param name="text">Any text.</param>

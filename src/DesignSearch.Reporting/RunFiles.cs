@@ -54,7 +54,10 @@ public static class RunFiles
         Make("pareto.png", () => [("pareto.png", FrontPicture.Png(FrontChart.Of(run)))]);
         Make("pareto.svg", () => [("pareto.svg", RunOutputs.Bytes(FrontPicture.Svg(FrontChart.Of(run))))]);
         Make("report.html", () => [("report.html", RunOutputs.Bytes(ReportPage.Of(run with { Unmade = unmade }, unmade.Add)))]);
-        RunOutputs.Of(new RunFolder(folder)).Replace(name => name.StartsWith(ListFile.Folder + "/", StringComparison.Ordinal) && !name.EndsWith(".toml", StringComparison.Ordinal), files);
+        if (files.TrueForAll(f => f.Name != "report.html"))
+            files.Add(("report.html", RunOutputs.Bytes(ReportPage.Bare(run, unmade))));
+        RunOutputs.Of(new RunFolder(folder)).Replace(
+            name => name.StartsWith(ListFile.Folder + "/", StringComparison.Ordinal) && !name.EndsWith(".toml", StringComparison.Ordinal), files);
         return unmade;
     }
 

@@ -11,7 +11,7 @@ public sealed class RunFilesTests
         using var folder = new ScratchFolder();
         var run = InventedRun.Finished();
         RunFiles.WriteAll(run, folder.Path);
-        string[] expected = ["front.csv", "ranking.csv", "pareto.png", "pareto.svg", "report.html", .. run.Judgement.Ranking.Select(l => $"lists/{l.Rank}-{l.Slug}.csv"),
+        string[] expected = ["front.csv", "ranking.csv", "pareto.png", "pareto.svg", "report.html", "written.txt", .. run.Judgement.Ranking.Select(l => $"lists/{l.Rank}-{l.Slug}.csv"),
             .. run.Judgement.Ranking.Where(l => l.Wires.Count > 0).Select(l => $"lists/{l.Rank}-{l.Slug}-wiring.csv"),
             .. run.Judgement.Ranking.SelectMany(l => PapersTables.Of(l, "").Select(p => $"lists/{l.Rank}-{l.Slug}-{p.Paper}.csv"))];
         Assert.Equal(expected.Order(StringComparer.Ordinal), folder.Files());
@@ -32,14 +32,15 @@ public sealed class RunFilesTests
     public void Lists_of_an_earlier_search_go_and_the_builders_own_files_stay()
     {
         using var folder = new ScratchFolder();
-        Directory.CreateDirectory(folder.At("lists"));
-        foreach (var name in new[] { "77-old-layout.csv", "1-older.csv", "my-own.csv", "77-old-layout.toml" })
-            File.WriteAllText(folder.At("lists", name), "x");
         RunFiles.WriteAll(InventedRun.Finished(), folder.Path);
-        Assert.False(File.Exists(folder.At("lists", "77-old-layout.csv")));
-        Assert.False(File.Exists(folder.At("lists", "1-older.csv")));
-        Assert.True(File.Exists(folder.At("lists", "my-own.csv")));
-        Assert.True(File.Exists(folder.At("lists", "77-old-layout.toml")));
+        var earlier = folder.Files();
+        Directory.CreateDirectory(folder.At("lists"));
+        string[] own = ["77-my-layout.csv", "my-own.csv", "77-my-layout.toml"];
+        foreach (var name in own)
+            File.WriteAllText(folder.At("lists", name), "x");
+        RunFiles.WriteAll(InventedRun.Of([]), folder.Path);
+        Assert.Contains(earlier, f => f.StartsWith("lists/1-", StringComparison.Ordinal));
+        Assert.Equal(own.Order(StringComparer.Ordinal).Select(n => "lists/" + n), folder.Files().Where(f => f.StartsWith("lists/", StringComparison.Ordinal)));
     }
 
     [Fact]
@@ -72,6 +73,32 @@ public sealed class RunFilesTests
     {
         using var folder = new ScratchFolder();
         RunFiles.WriteAll(InventedRun.Of([]), folder.Path);
-        Assert.Equal(["front.csv", "pareto.png", "pareto.svg", "ranking.csv", "report.html"], folder.Files());
+        Assert.Equal(["front.csv", "pareto.png", "pareto.svg", "ranking.csv", "report.html", "written.txt"], folder.Files());
+    }
+
+    [Fact]
+    public void What_cannot_be_drawn_is_named_and_the_rest_is_there()
+    {
+        using var folder = new ScratchFolder();
+        var run = InventedRun.Finished();
+        var broken = run.Judgement.Ranking.Select(l => l.Rank == 1 ? l with { Scheme = null!, Wires = null! } : l).ToList();
+        var unmade = RunFiles.WriteAll(run with { Judgement = run.Judgement with { Ranking = broken } }, folder.Path);
+        Assert.NotEmpty(unmade);
+        Assert.All(unmade, u => Assert.Matches("could not be made \\([A-Za-z]+Exception: ", u));
+        var page = File.ReadAllText(folder.At("report.html"));
+        Assert.Contains("Not whole.", page, StringComparison.Ordinal);
+        Assert.EndsWith("</html>\n", page, StringComparison.Ordinal);
+        Assert.Contains("front.csv", folder.Files());
+    }
+
+    [Fact]
+    public void Where_the_page_itself_cannot_be_made_a_bare_one_says_so()
+    {
+        using var folder = new ScratchFolder();
+        var run = InventedRun.Finished();
+        Assert.NotEmpty(RunFiles.WriteAll(run with { Judgement = run.Judgement with { Picks = new(99, 98, 97) } }, folder.Path));
+        var page = File.ReadAllText(folder.At("report.html"));
+        Assert.Contains("not whole", page, StringComparison.Ordinal);
+        Assert.Contains(System.Net.WebUtility.HtmlEncode(run.Judgement.Answer)[..20], page, StringComparison.Ordinal);
     }
 }

@@ -43,7 +43,8 @@ public static class WeatherFile
         if (InputFile.Read(path, LargestBytes, out var expected) is not { } bytes)
             throw new InputException(new InputFault(path, 0, 0, "", expected.Replace("a file", "a weather file", StringComparison.Ordinal)));
         if (bytes.AsSpan().Count((byte)'\n') is > MostLines and var many)
-            throw new InputException(new InputFault(path, 0, 0, FormattableString.Invariant($"{many} lines"), FormattableString.Invariant($"a weather file of at most {MostLines} lines")));
+            throw new InputException(new InputFault(
+                path, 0, 0, FormattableString.Invariant($"{many} lines"), FormattableString.Invariant($"a weather file of at most {MostLines} lines")));
         var text = Decode(bytes);
         var lines = text.Split('\n').Select(l => l.TrimEnd('\r')).ToArray();
         return lines.All(l => l.Trim().Length == 0) ? throw new InputException(new InputFault(path, 0, 0, "", "a weather file that is not empty")) : lines;

@@ -1,4 +1,3 @@
-using System.Text.RegularExpressions;
 using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Runs.Store;
@@ -6,7 +5,7 @@ using DesignSearch.Runs.Store;
 namespace DesignSearch.Reporting.Drawings;
 
 /// <summary>The pictures of a layout, and how their files are called.</summary>
-internal static partial class PictureSet
+internal static class PictureSet
 {
     /// <summary>All that there is to draw of a layout; none where it is only the house.</summary>
     public static IReadOnlyList<Picture> Of(JudgedLayout layout)
@@ -28,11 +27,4 @@ internal static partial class PictureSet
 
     /// <summary>Name of a picture's file: <c>3-slug-plan.svg</c>.</summary>
     public static string NameOf(JudgedLayout layout, Picture picture) => ListFile.NameOf(layout)[..^".csv".Length] + $"-{picture.Name}.svg";
-
-    /// <summary>True for a name that <see cref="NameOf"/> could have made.</summary>
-    public static bool IsPictureName(string name) =>
-        Ending().Match(name) is { Success: true } ending && ListFile.IsListName(name[..ending.Index] + ".csv");
-
-    [GeneratedRegex("-(water|control|cores|plan|elevation|frame)(-[0-9]+)?\\.svg$")]
-    private static partial Regex Ending();
 }

@@ -38,6 +38,18 @@ internal static class ReportPage
         }
     }
 
+    /// <summary>What is left to say where the page itself could not be made.</summary>
+    public static string Bare(StoredRun run, IReadOnlyList<string> unmade) => Markup.Of($"""
+        <!DOCTYPE html>
+        <html lang="en">
+        <head><meta charset="utf-8"><title>{PlainText.Name(run.Scenario.Name)}: heat for the greenhouse</title></head>
+        <body><h1>{PlainText.Sentence(run.Judgement.Answer)}</h1>
+        <p>This page is not whole; the tables beside it may be.</p>
+        <ul>{unmade.Select(u => Markup.Of($"<li>{PlainText.Sentence(u)}</li>"))}</ul></body>
+        </html>
+
+        """).Text;
+
     // The picks always; of the front, the best ranked.
     private static HashSet<int> Detailed(Judgement judgement, int most) =>
     [
@@ -106,7 +118,7 @@ internal static class ReportPage
             <body>
             <a class="skip" href="#content">Skip to the picks</a>
             <div class="page">
-            {AnswerSection.Of(run)}{Contents(run, first.Layout)}<main id="content" tabindex="-1">
+            {Part("Answer", () => AnswerSection.Of(run))}{Part("On this page", () => Contents(run, first.Layout))}<main id="content" tabindex="-1">
             {sections}</main>
             <footer><p>Made by DesignSearch {run.ProgramVersion}. A planning aid: local codes and licensed work come first.</p></footer>
             </div>

@@ -104,7 +104,8 @@ public sealed partial class RunOutputs
     private IEnumerable<string> Lists() => Directory.Exists(folder.Lists)
         ? Directory.EnumerateFileSystemEntries(folder.Lists).Select(f => ListFile.Folder + "/" + Path.GetFileName(f)) : [];
 
-    private static bool IsResult(string name) => ResultName().IsMatch(name);
+    /// <summary>True for the name of a list, paper or picture as a search makes them: <c>lists/3-slug.csv</c>.</summary>
+    public static bool IsResult(string name) => ResultName().IsMatch(name);
 
     [GeneratedRegex(@"\Alists/[0-9]{1,9}-[a-z0-9-]+\.(csv|toml|svg)\z")]
     private static partial Regex ResultName();

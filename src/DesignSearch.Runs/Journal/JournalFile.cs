@@ -92,7 +92,8 @@ public sealed class JournalFile : IDisposable
         var there = new byte[Math.Min(head.Length, stream.Length)];
         stream.ReadExactly(there);
         if (!head.AsSpan().StartsWith(there))
-            throw new InputException(new InputFault(path, 1, 0, Encoding.UTF8.GetString(there), $"a journal that begins with '{Opening}'; this file is none of a search, move it away"));
+            throw new InputException(new InputFault(
+                path, 1, 0, Encoding.UTF8.GetString(there), $"a journal that begins with '{Opening}'; this file is none of a search, move it away"));
     }
 
     /// <summary>Adds evaluated points and flushes them to the disk.</summary>

@@ -12,7 +12,16 @@ namespace DesignSearch.Runs.Searching;
 /// <param name="Force">Begin anew over a finished run or an old journal.</param>
 /// <param name="ProgramVersion">Version of the program, for the files.</param>
 /// <param name="Holder">Who searches, told to another process that wants the same folder.</param>
-public sealed record SearchRequest(RunFolder Folder, ulong? Seed, long? Evaluations, double? Minutes, int Threads, bool Resume, bool Force, string ProgramVersion, string Holder = "a process without a name")
+public sealed record SearchRequest(
+    RunFolder Folder,
+    ulong? Seed,
+    long? Evaluations,
+    double? Minutes,
+    int Threads,
+    bool Resume,
+    bool Force,
+    string ProgramVersion,
+    string Holder = "a process without a name")
 {
     /// <summary>Whether the first answer is proved as far as it goes.</summary>
     public bool Proves { get; init; }

@@ -38,7 +38,9 @@ public static class SimulateRun
                 SeasonSimulator.Run(forcing, new LayoutCase(built.Installation, assessor.Plane(built, winter)), row => hourly(winter.Name, row.Hour >= winter.WarmUpHours, row));
         }
 
-        return new Simulation(scenario.Name, scenario.Money.Currency, scenario.Greenhouse.FrostLimitC, HouseLoss.CoefficientWPerK(built.Installation.House), judged, [layoutFile, .. scenario.Files.Select(f => f.Path)]);
+        var lossWPerK = HouseLoss.CoefficientWPerK(built.Installation.House);
+        string[] files = [layoutFile, .. scenario.Files.Select(f => f.Path)];
+        return new Simulation(scenario.Name, scenario.Money.Currency, scenario.Greenhouse.FrostLimitC, lossWPerK, judged, files);
     }
 
     /// <summary>Simulates many layouts in a run's scenario, in blocks side by side, and tells each when its block is done.</summary>

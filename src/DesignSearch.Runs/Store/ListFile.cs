@@ -22,14 +22,6 @@ public static class ListFile
     /// <summary>Name of the layout file: <c>3-slug.toml</c>.</summary>
     public static string LayoutNameOf(JudgedLayout layout) => Stem(layout) + LayoutEnding;
 
-    /// <summary>True for a name that <see cref="NameOf"/> could have made.</summary>
-    public static bool IsListName(string name) =>
-        name.Split('-', 2) is [var rank, var rest]
-            && rank.Length is > 0 and < 10
-            && rank.All(char.IsAsciiDigit)
-            && rest.EndsWith(ListEnding, StringComparison.Ordinal)
-            && rest[..^ListEnding.Length] == Safe(rest[..^ListEnding.Length]);
-
     private static string Stem(JudgedLayout layout) => string.Create(CultureInfo.InvariantCulture, $"{layout.Rank}-{Safe(layout.Slug)}");
 
     private static string Safe(string slug)

@@ -12,7 +12,8 @@ internal static class StopWords
         StopReason.Budget => FormattableString.Invariant($"All {settings.MaxEvaluations} evaluations of the budget were spent."),
         StopReason.Time => FormattableString.Invariant($"The time was up after {Evaluations(evaluations)}."),
         StopReason.Cancelled => FormattableString.Invariant($"It was stopped after {Evaluations(evaluations)}."),
-        StopReason.Stagnation => FormattableString.Invariant($"The front hardly moved over the last {settings.StagnationEvaluations} of {Evaluations(evaluations)}."),
+        StopReason.Stagnation => FormattableString.Invariant(
+            $"The front hardly moved over the last {settings.StagnationEvaluations} of {Evaluations(evaluations)}."),
         StopReason.Target => FormattableString.Invariant($"The target was reached after {Evaluations(evaluations)}."),
         StopReason.Enumerated when met == 1 => "The only choice was looked at, so the answer is exact.",
         StopReason.Enumerated => string.Create(

@@ -31,7 +31,7 @@ internal sealed class Members(LayoutAssessor assessor, int seed)
             }
 
             var evaluations = new Evaluation[block.Count];
-            problem.Evaluate(block.ToArray(), evaluations, 2);
+            problem.Evaluate(block.ToArray(), evaluations);
             for (var i = 0; i < block.Count && found < count; i++)
             {
                 if (evaluations[i].TotalViolation != 0 || evaluations[i].Objectives[1] != 0)

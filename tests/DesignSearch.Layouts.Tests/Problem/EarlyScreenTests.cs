@@ -84,7 +84,9 @@ public sealed class EarlyScreenTests
         Evaluation[] Of(int threads)
         {
             var made = new Evaluation[count];
-            problem.Evaluate(points, made, threads);
+            var work = problem.Begin(points, threads);
+            Parallel.For(0, work.Pieces, new ParallelOptions { MaxDegreeOfParallelism = threads }, work.Do);
+            work.Finish(made);
             return made;
         }
 

@@ -6,6 +6,7 @@ using DesignSearch.Layouts.Design.Plans;
 using DesignSearch.Parts.Piping;
 using DesignSearch.Parts.Small;
 using DesignSearch.Reporting.Drawings;
+using DesignSearch.Runs.Folder;
 using Xunit;
 
 namespace DesignSearch.Reporting.Tests;
@@ -35,7 +36,7 @@ public sealed class PlantPictureTests
                 var file = XDocument.Parse(picture.AsFile("a plant <&>"));
                 Assert.Equal(picture.Title + ": a plant <&>", Named(file.Root!, "title").Single().Value);
                 Assert.All(picture.Says, s => Assert.Contains(s, Named(file.Root!, "desc").Single().Value, StringComparison.Ordinal));
-                Assert.True(PictureSet.IsPictureName(PictureSet.NameOf(layout, picture)), picture.Name);
+                Assert.True(RunOutputs.IsResult("lists/" + PictureSet.NameOf(layout, picture)), picture.Name);
                 var words = Named(file.Root!, "text").Where(t => (string?)t.Attribute("class") is "label" or "words")
                     .Select(t => new SheetLabel(t.Value, Figure(t, "x"), Figure(t, "y"), (string?)t.Attribute("class") == "words")).ToList();
                 for (var i = 0; i < words.Count; i++)

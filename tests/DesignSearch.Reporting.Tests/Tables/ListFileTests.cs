@@ -1,4 +1,5 @@
 using CsCheck;
+using DesignSearch.Runs.Folder;
 using DesignSearch.Runs.Store;
 using Xunit;
 
@@ -18,7 +19,7 @@ public sealed class ListFileTests
         Gen.String.Sample(slug =>
         {
             var name = ListFile.NameOf(InventedLayouts.Bare with { Rank = 3, Slug = slug });
-            return Path.GetFileName(name) == name && ListFile.IsListName(name) && name.Length < 100 && !name.Contains('\0');
+            return Path.GetFileName(name) == name && RunOutputs.IsResult("lists/" + name) && name.Length < 100 && !name.Contains('\0');
         });
 
     [Theory]
@@ -28,5 +29,5 @@ public sealed class ListFileTests
     [InlineData("2-Own.csv", false)]
     [InlineData("2.csv", false)]
     [InlineData("notes.txt", false)]
-    public void Only_names_that_a_search_makes_count_as_lists(string name, bool expected) => Assert.Equal(expected, ListFile.IsListName(name));
+    public void Only_names_that_a_search_makes_count_as_lists(string name, bool expected) => Assert.Equal(expected, RunOutputs.IsResult("lists/" + name));
 }

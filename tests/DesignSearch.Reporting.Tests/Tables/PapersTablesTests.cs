@@ -1,7 +1,7 @@
 using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Reporting.Page;
 using DesignSearch.Reporting.Tables;
-using DesignSearch.Runs.Store;
+using DesignSearch.Runs.Folder;
 using Xunit;
 
 namespace DesignSearch.Reporting.Tests;
@@ -14,7 +14,7 @@ public sealed class PapersTablesTests
     public void A_layout_has_a_file_for_each_of_its_papers_and_none_for_the_others()
     {
         Assert.Equal(["commissioning", "electrician", "plumber", "log"], PapersTables.Of(Full, "crowns").Select(p => p.Paper));
-        Assert.All(PapersTables.Of(Full, "crowns"), p => Assert.True(ListFile.IsListName(p.Name), p.Name));
+        Assert.All(PapersTables.Of(Full, "crowns"), p => Assert.True(RunOutputs.IsResult("lists/" + p.Name), p.Name));
         var bare = Full with { Papers = new(), Upkeep = [] };
         Assert.Empty(PapersTables.Of(bare, "crowns"));
     }

@@ -7,6 +7,7 @@ namespace DesignSearch.Layouts.Decide.Weigh;
 internal static class TurningWords
 {
     public const string NotBothAllowed = "No answer: the scenario does not allow both a turning and a fixed collector.";
+    public const string NotWorkedOut = "No answer: it was not worked out.";
     public const string NoCollector = "No answer: no layout with a collector passed every check.";
     public const string SavesNothing = "; that saves neither frost nor stand-by heat, so no price of collector makes turning pay.";
 

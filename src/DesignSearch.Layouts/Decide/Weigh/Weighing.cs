@@ -9,7 +9,7 @@ public sealed record Weighing
         UnseenFrom = "",
         Picks = [],
         Comparisons = [],
-        Turning = new(null, null, null, null, null, null, null, "It was not worked out."),
+        Turning = new(null, null, null, null, null, null, null, TurningWords.NotWorkedOut),
         Purchases = [],
         PurchaseStep = 1,
         Stages = [],
