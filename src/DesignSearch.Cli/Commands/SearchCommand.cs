@@ -42,7 +42,10 @@ internal sealed class SearchCommand : Command
             (int)(parsed.GetValue(threads) ?? Environment.ProcessorCount),
             parsed.GetValue(resume),
             parsed.GetValue(force),
-            Session.Version) { Proves = !parsed.GetValue(noProof) };
+            Session.Version)
+        {
+            Proves = !parsed.GetValue(noProof),
+        };
         var clock = Stopwatch.StartNew();
         var run = SearchRun.Execute(request, () => clock.Elapsed, new Teller(line), cancel);
         line.End();
