@@ -9,9 +9,6 @@ public sealed class LevelSets
 
     private LevelSets(int[][] left) => this.left = left;
 
-    /// <summary>Number of variables.</summary>
-    public int Count => left.Length;
-
     /// <summary>Whether only one level of every variable is left.</summary>
     public bool IsPoint => Array.TrueForAll(left, l => l.Length == 1);
 
@@ -34,19 +31,6 @@ public sealed class LevelSets
 
     /// <summary>The point of the lowest levels left.</summary>
     public double[] Lowest() => [.. left.Select(l => (double)l[0])];
-
-    /// <summary>Whether a point is one of them.</summary>
-    /// <param name="point">One level a variable.</param>
-    public bool Holds(IReadOnlyList<double> point)
-    {
-        for (var i = 0; i < left.Length; i++)
-        {
-            if (Array.IndexOf(left[i], (int)point[i]) < 0)
-                return false;
-        }
-
-        return true;
-    }
 
     /// <summary>Those of them with one of some levels of a variable; variables that then sleep are put to rest.</summary>
     /// <param name="variable">Its place, from 0.</param>

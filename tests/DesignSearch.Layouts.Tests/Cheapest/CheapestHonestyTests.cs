@@ -70,7 +70,7 @@ public sealed class CheapestHonestyTests
         foreach (var (point, life, without) in members)
         {
             var way = new List<LevelSets>();
-            for (var set = problem.All; !set.IsPoint; set = problem.Split(set).Parts.Single(p => p.Holds(point)))
+            for (var set = problem.All; !set.IsPoint; set = problem.Split(set).Parts.Single(p => Holds(p, point)))
             {
                 if (problem.Cheaply(set) is var least && least > without)
                     found.Add(FormattableString.Invariant($"price {without} under {least} at {string.Join(',', point)}"));
@@ -97,6 +97,8 @@ public sealed class CheapestHonestyTests
 
         return found;
     }
+
+    private static bool Holds(LevelSets set, double[] point) => Enumerable.Range(0, point.Length).All(i => set[i].Contains((int)point[i]));
 
     // Prices too high, too much current, or no set taken to hold that needs more current than a little.
     private sealed class Dishonest(ICheapestProblem honest, double price, double warmth, double current) : ICheapestProblem

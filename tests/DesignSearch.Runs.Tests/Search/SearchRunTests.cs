@@ -146,6 +146,22 @@ public sealed class SearchRunTests
         Assert.All(sample.Judgement.Ranking.Zip(again.Judgement.Ranking), p => Assert.Equal(p.First.FrostDegreeHoursKh, p.Second.FrostDegreeHoursKh, 1e-6));
     }
 
+    // Sixteen layouts are far from the cheapest; the proof comes to it all the same, it is ranked first, and it is the one that the whole search found.
+    [Fact]
+    public void The_first_answer_is_proved_and_what_the_search_missed_is_found()
+    {
+        var sample = RunStore.Load(new RunFolder(Repository.At("runs", "sample-finished"))).Judgement;
+        using var run = new SmallScenario();
+        var request = new SearchRequest(new RunFolder(run.Folder), null, 16, null, 2, false, false, Version) { Proves = true };
+        SearchRun.Execute(request, () => TimeSpan.Zero, null, CancellationToken.None);
+        var stored = RunStore.Load(new RunFolder(run.Folder));
+        Assert.False(stored.Search.IsExact);
+        Assert.True(stored.Certificate!.IsProved, stored.Certificate.Sentence);
+        Assert.Equal(sample.Ranking[sample.Picks.CheapestThatHolds!.Value - 1].LifeCost, stored.Certificate.Found);
+        Assert.Equal(stored.Certificate.Found, stored.Judgement.Ranking[stored.Judgement.Picks.CheapestThatHolds!.Value - 1].LifeCost);
+        Assert.Null(Search(run, resume: false, force: true, evaluations: 16).Certificate);
+    }
+
     private static StoredRun Search(SmallScenario run, bool resume, bool force = false, long? evaluations = null, string version = Version) =>
         SearchRun.Execute(new SearchRequest(new RunFolder(run.Folder), null, evaluations, null, 2, resume, force, version), () => TimeSpan.Zero, null, CancellationToken.None);
 

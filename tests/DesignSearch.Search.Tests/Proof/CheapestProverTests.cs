@@ -62,7 +62,9 @@ public sealed class CheapestProverTests
     // Three shelves of ten boards: a board's price rises with its level, its strength jumps about; strength is known by simulation only.
     private sealed class Shelf : ICheapestProblem
     {
-        private readonly Variable[] variables = [.. Enumerable.Range(0, 3).Select(i => new Variable { Name = $"board {i}", Kind = VariableKind.Ordered, Levels = 10 })];
+        private const int Shelves = 3;
+
+        private readonly Variable[] variables = [.. Enumerable.Range(0, Shelves).Select(i => new Variable { Name = $"board {i}", Kind = VariableKind.Ordered, Levels = 10 })];
 
         public int Needed { get; init; } = 24;
 
@@ -70,7 +72,7 @@ public sealed class CheapestProverTests
 
         public LevelSets All => LevelSets.All(variables);
 
-        public double Cheaply(LevelSets set) => Enumerable.Range(0, set.Count).Sum(i => Price(set[i][0]));
+        public double Cheaply(LevelSets set) => Enumerable.Range(0, Shelves).Sum(i => Price(set[i][0]));
 
         public bool CanSimulate(LevelSets set) => set.IsSingle(0);
 
@@ -79,7 +81,7 @@ public sealed class CheapestProverTests
             for (var s = 0; s < sets.Length; s++)
             {
                 var set = sets[s];
-                added[s] = Enumerable.Range(0, set.Count).Sum(i => set[i].ToArray().Max(l => Strength(l))) >= Needed ? 0 : double.PositiveInfinity;
+                added[s] = Enumerable.Range(0, Shelves).Sum(i => set[i].ToArray().Max(l => Strength(l))) >= Needed ? 0 : double.PositiveInfinity;
             }
         }
 
@@ -94,7 +96,7 @@ public sealed class CheapestProverTests
 
         public Branching Split(LevelSets set)
         {
-            var at = Enumerable.Range(0, set.Count).First(i => !set.IsSingle(i));
+            var at = Enumerable.Range(0, Shelves).First(i => !set.IsSingle(i));
             return new([.. set[at].ToArray().Select(l => set.With(at, [l], variables))], true);
         }
 

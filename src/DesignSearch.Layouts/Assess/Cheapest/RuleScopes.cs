@@ -1,6 +1,6 @@
+using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Layouts.Design.Choices;
-using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Systems.Barrels;
 using DesignSearch.Layouts.Systems.Solar;
 

@@ -12,8 +12,8 @@ namespace DesignSearch.Layouts.Assess.Cheapest;
 
 /// <summary>
 /// In which order sets of layouts are split: what is built at all, heaps, heat pumps and benches one by one; there a set can be simulated for the
-/// first time. Then tank and collector, what empties the tank in groups of like strength, barrels and day-heat stores, what empties the tank one
-/// by one, heater, area, skin, the way from collector to tank.
+/// first time. Then tank and collector, heater, since its current is most of the cost, what empties the tank in groups of like strength, barrels and
+/// day-heat stores, what empties the tank one by one, area, skin, the way from collector to tank.
 /// </summary>
 internal sealed class SplitOrder
 {
@@ -22,7 +22,7 @@ internal sealed class SplitOrder
     private const double GroupRatio = 3;
 
     // Before this stage what empties the tank is split into groups.
-    private const int Emptied = 1;
+    private const int Emptied = 2;
 
     private readonly LayoutAssessor assessor;
     private readonly IReadOnlyList<Variable> variables;
@@ -45,9 +45,10 @@ internal sealed class SplitOrder
         stages =
         [
             Places(SolarChoices.Tank, SolarChoices.Collector),
+            heaters,
             [.. Places(BarrelChoices.All), .. Places(DayStoreChoices.All)],
             Places(SolarChoices.ReleaseCount, SolarChoices.Jacket, SolarChoices.Release),
-            [.. heaters, choices.IndexOf(SolarChoices.CollectorCount)],
+            Places(SolarChoices.CollectorCount),
             Places(SkinChoices.Plain),
             Places(
                 SolarChoices.LoopPump, SolarChoices.Protection, SolarChoices.Pipe, SolarChoices.Insulation, SolarChoices.Mount, SolarChoices.TiltDeg,

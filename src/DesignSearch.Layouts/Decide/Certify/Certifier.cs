@@ -21,9 +21,8 @@ public sealed class Certifier(LayoutAssessor assessor, int threads)
 
     /// <summary>The certificate of a search that went through every layout.</summary>
     /// <param name="cheapest">The cheapest that holds; null where none does.</param>
-    public static Certificate Exact(decimal? cheapest) => new(
-        $"{(cheapest is null ? CertificateWords.NoneHolds : CertificateWords.Proved)} {CertificateWords.Looked}",
-        true, cheapest, cheapest, cheapest is null ? null : 0, 0, 0, false);
+    public static Certificate Exact(decimal? cheapest) =>
+        new(CertificateWords.Exact(cheapest is not null), true, cheapest, cheapest, cheapest is null ? null : 0, 0, 0, false);
 
     /// <summary>Proves.</summary>
     /// <param name="cheapest">What the cheapest layout known costs that holds; null where none is known.</param>
@@ -51,23 +50,18 @@ public sealed class Certifier(LayoutAssessor assessor, int threads)
         var currency = assessor.Scenario.Money.Currency;
         decimal? found = double.IsFinite(proof.Cost) ? Cents(proof.Cost) : null;
         decimal? below = double.IsFinite(proof.Bound) ? Cents(Math.Max(0, proof.Bound)) : null;
-        var said = (proof.IsComplete, found) switch
-        {
-            (true, null) => CertificateWords.NoneHolds,
-            (true, _) => CertificateWords.Proved,
-            (false, null) => CertificateWords.NoneBelow(below!.Value, currency),
-            (false, { } cost) => CertificateWords.Between(below!.Value, cost, currency),
-        };
-        var stopped = proof.IsStopped && !proof.IsComplete ? " " + CertificateWords.Stopped : "";
+        var stopped = proof.IsStopped && !proof.IsComplete;
         return new(
-            $"{said} {CertificateWords.Sets(proof.Simulations, proof.Boxes)}{stopped}",
+            proof.IsComplete
+                ? CertificateWords.Proved(found is not null, proof.Simulations, proof.Boxes)
+                : CertificateWords.Below(below!.Value, found, currency, (proof.Simulations, proof.Boxes, stopped)),
             proof.IsComplete,
             below,
             found,
             found is > 0 ? Math.Round((double)((found.Value - below!.Value) / found.Value), 4) : null,
             proof.Simulations,
             proof.Boxes,
-            proof.IsStopped && !proof.IsComplete);
+            stopped);
     }
 
     private static decimal Cents(double amount) => decimal.Round((decimal)amount, 2, MidpointRounding.ToZero);
