@@ -14,8 +14,8 @@ internal static class RuleScopes
     {
         [SolarRules.Space] = [SolarChoices.Collector, SolarChoices.CollectorCount],
         [SolarRules.MountArea] = [SolarChoices.Collector, SolarChoices.CollectorCount, SolarChoices.Mount],
-        [SolarRules.Freezing] = [SolarChoices.Collector, SolarChoices.Protection],
-        [SolarRules.UnpoweredFrost] = [SolarChoices.Collector, SolarChoices.Protection],
+        [SolarRules.Freezing] = [SolarChoices.Collector, SolarChoices.Protection, SolarChoices.Pipe],
+        [SolarRules.UnpoweredFrost] = [SolarChoices.Collector, SolarChoices.Protection, SolarChoices.Pipe],
         [SolarRules.Headroom] = [SolarChoices.Collector, SolarChoices.Tank],
         [SolarRules.OpenTank] = [SolarChoices.Collector, SolarChoices.Protection, SolarChoices.Tank],
         [SolarRules.InsulationFit] = [SolarChoices.Collector, SolarChoices.Pipe, SolarChoices.Insulation],
