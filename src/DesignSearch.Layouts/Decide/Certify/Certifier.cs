@@ -12,9 +12,9 @@ namespace DesignSearch.Layouts.Decide.Certify;
 /// <param name="threads">Threads to work on; the result does not depend on it.</param>
 public sealed class Certifier(LayoutAssessor assessor, int threads)
 {
-    // Two minutes of two quiet cores; some hundred megabytes.
-    private const long MostSimulations = 30_000;
-    private const long MostBoxes = 600_000;
+    // Half a minute of two quiet cores; what five times as many add to the bound is small on the cases tried.
+    private const long MostSimulations = 6_000;
+    private const long MostBoxes = 200_000;
 
     // Layouts of the search that the bounds are held against before anything is said.
     private const int MostHeldAgainst = 2000;
