@@ -38,10 +38,10 @@ internal static partial class Designsearch
     /// <param name="words">Its own words.</param>
     public static Ended RunIn(string[] launcher, (string Name, string? Value)[] environment, params string[] words) => Wait(Start(launcher, environment, words));
 
-    /// <summary>Starts it.</summary>
+    /// <summary>Starts it. A search leaves out the proof of its first answer, which takes minutes and has tests of its own.</summary>
     public static Process Start(string[] launcher, (string Name, string? Value)[] environment, params string[] words)
     {
-        string[] all = [.. launcher, Environment.ProcessPath is { } host && Path.GetFileNameWithoutExtension(host) == "dotnet" ? host : "dotnet", Program, .. words];
+        string[] all = [.. launcher, Environment.ProcessPath is { } host && Path.GetFileNameWithoutExtension(host) == "dotnet" ? host : "dotnet", Program, .. words, .. words is ["search", ..] ? ["--no-proof"] : Array.Empty<string>()];
         var start = new ProcessStartInfo(all[0], all[1..]) { RedirectStandardOutput = true, RedirectStandardError = true, RedirectStandardInput = true, WorkingDirectory = Repository.Root };
         foreach (var (name, value) in environment)
             start.Environment[name] = value;
