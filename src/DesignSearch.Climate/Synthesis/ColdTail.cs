@@ -1,6 +1,7 @@
 namespace DesignSearch.Climate.Synthesis;
 
-/// <summary>Stretches or shortens the cold side of a winter's daily lows so that its coldest night is as cold as it should be; the spreads stay.</summary>
+/// <summary>Stretches or shortens the cold side of a winter's daily lows so that its coldest night is as cold as it should be; the spreads stay but for
+/// what the last step moves.</summary>
 internal static class ColdTail
 {
     // Standard deviations below the mean where the stretch begins.
@@ -34,6 +35,8 @@ internal static class ColdTail
                     (days.MeanC[d], days.LowC[d]) = (days.MeanC[d] + colder, days.LowC[d] + colder);
                 }
 
+                if (round == Rounds - 1)
+                    continue;
                 Standardise(days.MeanC, month.Days, 0, month.MeanSdK);
                 Standardise(days.LowC, month.Days, 0, month.LowSdK);
             }

@@ -8,11 +8,13 @@ namespace DesignSearch.Climate.Synthesis;
 /// </summary>
 internal sealed class DayChain
 {
-    private const double DepthMemory = 0.35;
-    private const double ClearMemory = 0.30;
+    private const double DepthMemory = 0.40;
+    private const double ClearMemory = 0.37;
 
-    // Deep nights are clear ones: 0.43 to 0.72 in five of seven open station files, near nothing in the two where air masses alone decide.
-    private const double DepthClearTie = 0.5;
+    // Deep nights are clear ones: tied by 0.43 to 0.72 in five of seven open station files, by 0.1 in the two whose winters stay about or
+    // below freezing, where air masses alone decide.
+    private const double LeastDepthClearTie = 0.1;
+    private const double MostDepthClearTie = 0.8;
     private const double MostTie = 0.8;
     private const int DaysOfMonth = 30;
     private readonly double[] memory;
@@ -22,19 +24,26 @@ internal sealed class DayChain
     /// <param name="spread">The place's figures.</param>
     /// <param name="month">0 to 11.</param>
     /// <param name="depthSdK">Spread of the depth of the lowest hour under the daily mean [K].</param>
-    public DayChain(StationSpread spread, int month, double depthSdK)
+    /// <param name="meanC">The month's mean [°C].</param>
+    public DayChain(StationSpread spread, int month, double depthSdK, double meanC)
     {
+        var depthClear = Math.Clamp(0.45 + 0.06 * meanC, LeastDepthClearTie, MostDepthClearTie);
         var (mean, low) = (spread.MeanSdK[month], spread.LowSdK[month]);
         var meanDepth = Math.Clamp((mean * mean + depthSdK * depthSdK - low * low) / (2 * mean * depthSdK), -0.5, 0.5);
-        var meanClear = Math.Clamp((spread.ClearLowTie * low + DepthClearTie * depthSdK) / mean, -MostTie, MostTie);
+        var meanClear = Math.Clamp((spread.ClearLowTie * low + depthClear * depthSdK) / mean, -MostTie, MostTie);
         memory = [Process(spread.MeanLag), DepthMemory, ClearMemory];
-        shock = Shocks(meanDepth, meanClear);
+        shock = Shocks(meanDepth, meanClear, depthClear);
     }
 
-    /// <summary>Spread of the depth of the lowest hour under the daily mean, from its mean and from that of the daily mean; seven open station files to 0.3 K.</summary>
+    /// <summary>
+    /// Spread of the depth of the lowest hour under the daily mean: at least what makes the lows stray more than the means, else from its
+    /// mean and the spread of the daily mean, which fits seven open station files to 0.3 K.
+    /// </summary>
     /// <param name="depthK">Mean depth [K].</param>
     /// <param name="meanSdK">Spread of the daily mean [K].</param>
-    public static double DepthSdK(double depthK, double meanSdK) => 0.3 + 0.22 * depthK + 0.12 * meanSdK;
+    /// <param name="lowSdK">Spread of the daily lowest [K].</param>
+    public static double DepthSdK(double depthK, double meanSdK, double lowSdK) =>
+        Math.Max(0.4 + 0.22 * depthK + 0.12 * meanSdK, Math.Sqrt(Math.Max(0, lowSdK * lowSdK - meanSdK * meanSdK)));
 
     /// <summary>One day further.</summary>
     public (double Mean, double Depth, double Clear) Next((double Mean, double Depth, double Clear) x, XoshiroStream random)
@@ -50,7 +59,7 @@ internal sealed class DayChain
     private static double Process(double lagInMonth) => Math.Clamp((lagInMonth + 1.0 / DaysOfMonth) / (1 - 4.0 / DaysOfMonth), 0, 0.9);
 
     // Lower triangle of the shocks that keep the ties; ties that contradict each other are loosened until they do not.
-    private double[] Shocks(double meanDepth, double meanClear)
+    private double[] Shocks(double meanDepth, double meanClear, double depthClear)
     {
         for (var hold = 1.0; ; hold *= 0.95)
         {
@@ -60,7 +69,7 @@ internal sealed class DayChain
             var c = 1 - memory[1] * memory[1] - b * b;
             if (c > 0)
             {
-                var e = (Tie(DepthClearTie, 1, 2) - b * d) / Math.Sqrt(c);
+                var e = (Tie(depthClear, 1, 2) - b * d) / Math.Sqrt(c);
                 var f = 1 - memory[2] * memory[2] - d * d - e * e;
                 if (f > 0)
                     return [a, b, Math.Sqrt(c), d, e, Math.Sqrt(f)];

@@ -4,10 +4,11 @@ using MathNet.Numerics.Distributions;
 namespace DesignSearch.Climate.Synthesis;
 
 /// <summary>Fills days with extremes and clearness so that every month meets its means and its spreads.</summary>
-internal sealed class DayMaker(MonthlyClimate climate, DayFigures figures)
+internal sealed class DayMaker(MonthlyClimate climate, UsualDays figures)
 {
     private const double DarkestDay = 0.03;
     private const double ClearestDay = 0.82;
+    private const double PolarNight = 0.4;
     private const double LeastDepthK = 0.4;
     private const int BurnInDays = 60;
     private const int SunPasses = 6;
@@ -65,11 +66,14 @@ internal sealed class DayMaker(MonthlyClimate climate, DayFigures figures)
 
     private void FillClearness(SyntheticDays days, int[] span)
     {
-        var target = Math.Min(Of(days, span).GhiKwhPerM2Day * 1000 * span.Length / span.Sum(d => days.AboveWhPerM2[d]), 0.78);
+        var above = span.Sum(d => days.AboveWhPerM2[d]);
+        var target = above > 0 ? Math.Min(Of(days, span).GhiKwhPerM2Day * 1000 * span.Length / above, 0.78) : PolarNight;
         var spread = new ClearnessDistribution(target);
         foreach (var d in span)
             days.Clearness[d] = spread.AtShare(Normal.CDF(0, 1, days.Clearness[d]));
-        for (var pass = 0; pass < SunPasses; pass++)
+        if (!figures.ClearnessIsKnown)
+            MeetSun(days, span, target);
+        for (var pass = 0; figures.ClearnessIsKnown && pass < SunPasses; pass++)
         {
             ColdTail.Standardise(days.Clearness, span, target, figures.Spread.ClearnessSd[MonthOf(days, span)]);
             MeetSun(days, span, target);
@@ -95,7 +99,7 @@ internal sealed class DayMaker(MonthlyClimate climate, DayFigures figures)
             foreach (var d in span)
                 days.Clearness[d] = Math.Clamp(days.Clearness[d], DarkestDay, ClearestDay);
             var mean = span.Sum(d => days.Clearness[d] * days.AboveWhPerM2[d]) / above;
-            if (Math.Abs(mean / target - 1) < 1e-9)
+            if (above <= 0 || Math.Abs(mean / target - 1) < 1e-9)
                 return;
             foreach (var d in span)
                 days.Clearness[d] *= target / mean;
@@ -106,8 +110,11 @@ internal sealed class DayMaker(MonthlyClimate climate, DayFigures figures)
 
     private static int MonthOf(SyntheticDays days, int[] span) => days.Month(span[0]) - 1;
 
-    private DayChain Chain(SyntheticDays days, int[] span) => new(figures.Spread, MonthOf(days, span), DepthSd(days, span));
+    private DayChain Chain(SyntheticDays days, int[] span) => new(figures.Spread, MonthOf(days, span), DepthSd(days, span), Of(days, span).MeanC);
 
-    private double DepthSd(SyntheticDays days, int[] span) =>
-        DayChain.DepthSdK(Of(days, span).MeanC - Of(days, span).LowestHourC, figures.Spread.MeanSdK[MonthOf(days, span)]);
+    private double DepthSd(SyntheticDays days, int[] span)
+    {
+        var (month, means) = (MonthOf(days, span), Of(days, span));
+        return DayChain.DepthSdK(means.MeanC - means.LowestHourC, figures.Spread.MeanSdK[month], figures.Spread.LowSdK[month]);
+    }
 }

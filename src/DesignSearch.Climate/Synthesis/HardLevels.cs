@@ -36,7 +36,7 @@ internal sealed record HardLevels(double LowestHourC, double DayC, double ThreeD
         return ReturnLevels.Level(mean, sd, options.HardReturnYears);
     }
 
-    private static double MeanYearlyLowest(MonthlyClimate climate, WinterOptions options) => DayFigures.Of(climate, options).LowestC;
+    private static double MeanYearlyLowest(MonthlyClimate climate, WinterOptions options) => UsualDays.Of(climate, options).LowestC;
 
     private static double? Known(WinterOptions options) =>
         options.Known is { } known ? ReturnLevels.MeanOfYearly(known.LowestC, known.Years, options.YearlyLowestSdK) : null;

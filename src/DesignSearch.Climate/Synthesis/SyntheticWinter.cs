@@ -15,7 +15,7 @@ internal static class SyntheticWinter
         var last = after.AddDays(-1);
         var until = new DateTime(last.Year, last.Month, 1, 0, 0, 0, DateTimeKind.Unspecified).AddMonths(1);
         var days = new SyntheticDays(climate.Place, from, (int)(until - from).TotalDays);
-        var figures = DayFigures.Of(climate, options);
+        var figures = UsualDays.Of(climate, options);
         var weather = Hours(climate, days, seed, figures);
         var skip = (int)(start - from).TotalHours;
         double[] Cut(double[] hours) => hours[skip..(skip + (int)(after - start).TotalHours)];
@@ -27,7 +27,7 @@ internal static class SyntheticWinter
     }
 
     /// <summary>Whole months of hours.</summary>
-    public static HourWeather Hours(MonthlyClimate climate, SyntheticDays days, ulong seed, DayFigures figures)
+    public static HourWeather Hours(MonthlyClimate climate, SyntheticDays days, ulong seed, UsualDays figures)
     {
         new DayMaker(climate, figures).Fill(days, seed);
         var air = TemperatureCurve.Hours(days);

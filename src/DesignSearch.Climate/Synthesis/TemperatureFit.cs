@@ -5,7 +5,10 @@ namespace DesignSearch.Climate.Synthesis;
 /// <summary>Finds the extremes of days from which the curve of hours has each day's mean and lowest, and each month's exactly.</summary>
 internal static class TemperatureFit
 {
-    private const int DayPasses = 25;
+    private const int LowPasses = 12;
+
+    // The day's mean is met halfway only: what an evening on its way to a colder morning lacks is not to be made up at noon.
+    private const int MeanPasses = 2;
     private const int MonthPasses = 40;
     private const double Enough = 1e-3;
     private const int Afternoon = 14;
@@ -18,15 +21,15 @@ internal static class TemperatureFit
     {
         for (var d = 0; d < days.Count; d++)
             (days.Low[d], days.High[d]) = (days.LowC[d], 2 * days.MeanC[d] - days.LowC[d]);
-        for (var pass = 0; pass < DayPasses; pass++)
-            MeetDays(days);
+        for (var pass = 0; pass < LowPasses; pass++)
+            MeetDays(days, meansToo: pass < MeanPasses);
         for (var pass = 0; pass < MonthPasses && MeetMonths(days, months, climate) > Enough; pass++)
         {
         }
     }
 
     // An evening that runs down to a colder morning has its lowest hour there; the day's own extremes do not move that.
-    private static void MeetDays(SyntheticDays days)
+    private static void MeetDays(SyntheticDays days, bool meansToo)
     {
         var hours = TemperatureCurve.Hours(days);
         for (var d = 0; d < days.Count; d++)
@@ -40,7 +43,7 @@ internal static class TemperatureFit
             }
 
             days.Low[d] += lowest < Afternoon ? 0.7 * (days.LowC[d] - day[lowest]) : 0;
-            days.High[d] += days.MeanC[d] - mean;
+            days.High[d] += (meansToo ? 0.4 : 0) * (days.MeanC[d] - mean);
             Part(days, d);
         }
     }
@@ -55,9 +58,10 @@ internal static class TemperatureFit
             var low = means.LowestHourC - span.Average(d => hours.AsSpan(24 * d, 24).ToArray().Min());
             var mean = means.MeanC - span.Average(d => hours.AsSpan(24 * d, 24).ToArray().Average());
             worst = Math.Max(worst, Math.Max(Math.Abs(low), Math.Abs(mean)));
+            var share = span.Average(d => Moved(days, d));
             foreach (var d in span)
             {
-                days.Low[d] += 0.9 * low;
+                days.Low[d] += 0.9 * low * Moved(days, d) / share;
                 days.High[d] += 1.5 * mean - 0.7 * low;
                 Part(days, d);
             }
@@ -65,6 +69,9 @@ internal static class TemperatureFit
 
         return worst;
     }
+
+    // The coldest nights are moved least.
+    private static double Moved(SyntheticDays days, int d) => Math.Clamp(1.5 + 0.5 * days.LowResidual[d], 0.3, 1);
 
     private static void Part(SyntheticDays days, int d)
     {

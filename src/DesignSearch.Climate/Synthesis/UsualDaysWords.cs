@@ -4,7 +4,7 @@ using DesignSearch.Climate.Winters;
 namespace DesignSearch.Climate.Synthesis;
 
 /// <summary>Says where the figures of made days come from.</summary>
-internal static class DayFigureWords
+internal static class UsualDaysWords
 {
     /// <summary>One sentence for each figure.</summary>
     public static string Origin(MonthlyClimate climate, Station? own, KnownLowest? known)
