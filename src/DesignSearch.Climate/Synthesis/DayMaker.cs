@@ -19,6 +19,7 @@ internal sealed class DayMaker(MonthlyClimate climate, UsualDays figures)
     // The mean daily low lies 0.8 to 2.0 K under the coldest hour of the mean daily course in seven open station files, as not every night is
     // coldest at dawn; with this much unrest made days do the same.
     private const double UnrestK = 0.8;
+    private const double UnrestShare = 0.25;
     private const double UnrestMemory = 0.9;
 
     /// <summary>Runs the chain through the days, then brings each month to its means and the coldest night to its place.</summary>
@@ -60,7 +61,8 @@ internal sealed class DayMaker(MonthlyClimate climate, UsualDays figures)
         {
             days.LowResidual[d] = days.LowC[d] / figures.Spread.LowSdK[month];
             days.MeanC[d] += means.MeanC;
-            days.LowC[d] = Math.Min(days.LowC[d] + means.LowestHourC, days.MeanC[d] - LeastDepthK);
+            days.LowC[d] += means.LowestHourC;
+            days.MeanC[d] = Math.Max(days.MeanC[d], days.LowC[d] + LeastDepthK);
         }
     }
 
@@ -80,14 +82,15 @@ internal sealed class DayMaker(MonthlyClimate climate, UsualDays figures)
         }
     }
 
-    private static void FillUnrest(SyntheticDays days, ulong seed)
+    private void FillUnrest(SyntheticDays days, ulong seed)
     {
         var random = new XoshiroStream(seed, RandomPurpose.Unrest, 0);
         var x = random.NextNormal();
         for (var h = 0; h < days.Unrest.Length; h++)
         {
             x = UnrestMemory * x + Math.Sqrt(1 - UnrestMemory * UnrestMemory) * random.NextNormal();
-            days.Unrest[h] = UnrestK * x;
+            var means = climate.Months[days.Month(h / 24) - 1];
+            days.Unrest[h] = Math.Min(UnrestK, UnrestShare * (means.MeanC - means.LowestHourC)) * x;
         }
     }
 

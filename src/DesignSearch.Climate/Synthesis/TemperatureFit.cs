@@ -12,6 +12,8 @@ internal static class TemperatureFit
     private const int MonthPasses = 40;
     private const double Enough = 1e-3;
     private const int Afternoon = 14;
+    private const double FarthestK = 4;
+    private const double LeastRangeK = 0.3;
 
     /// <summary>Fills High and Low.</summary>
     /// <param name="days">Their mean and lowest hour are wanted.</param>
@@ -42,7 +44,8 @@ internal static class TemperatureFit
                 lowest = day[h] < day[lowest] ? h : lowest;
             }
 
-            days.Low[d] += lowest < Afternoon ? 0.7 * (days.LowC[d] - day[lowest]) : 0;
+            var low = days.Low[d] + (lowest < Afternoon ? 0.7 * (days.LowC[d] - day[lowest]) : 0);
+            days.Low[d] = Math.Clamp(low, days.LowC[d] - FarthestK, days.LowC[d] + FarthestK);
             days.High[d] += (meansToo ? 0.4 : 0) * (days.MeanC[d] - mean);
             Part(days, d);
         }
@@ -73,11 +76,6 @@ internal static class TemperatureFit
     // The coldest nights are moved least.
     private static double Moved(SyntheticDays days, int d) => Math.Clamp(1.5 + 0.5 * days.LowResidual[d], 0.3, 1);
 
-    private static void Part(SyntheticDays days, int d)
-    {
-        if (days.High[d] >= days.Low[d] + 1)
-            return;
-        var middle = (days.High[d] + days.Low[d]) / 2;
-        (days.High[d], days.Low[d]) = (middle + 0.5, middle - 0.5);
-    }
+    // The low stays: a day pressed down from above would drag it below every night there is.
+    private static void Part(SyntheticDays days, int d) => days.High[d] = Math.Max(days.High[d], days.Low[d] + LeastRangeK);
 }
