@@ -11,7 +11,8 @@ namespace DesignSearch.Climate.Stations;
 public static class StationTable
 {
     /// <summary>Where the figures come from and whom to thank.</summary>
-    public const string Credit = "Source: NSRDB 1991-2005 update, typical years TMY3, National Renewable Energy Laboratory and U.S. Department of Energy; public, free to use with this credit.";
+    public const string Credit =
+        "NSRDB 1991-2005 update, typical years TMY3, National Renewable Energy Laboratory and U.S. Department of Energy";
 
     private const int MonthsOfYear = 12;
     private const int FirstMonthly = 8;

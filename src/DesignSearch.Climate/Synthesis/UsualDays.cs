@@ -28,7 +28,9 @@ internal sealed record UsualDays(StationSpread Spread, double LowestC, string Or
         var lowest = options.Known is { } known
             ? ReturnLevels.MeanOfYearly(known.LowestC, known.Years, options.YearlyLowestSdK)
             : own?.LowestC ?? climate.Months.Min(m => m.LowestHourC) - depth * Wider(climate, spread);
-        return new(Given(climate, spread), lowest, UsualDaysWords.Origin(climate, own, options.Known), Nearest(climate).DistanceKm(climate.Place.LatitudeDeg, climate.Place.LongitudeDeg) <= TableReachKm);
+        return new(
+            Given(climate, spread), lowest, UsualDaysWords.Origin(climate, own, options.Known),
+            Nearest(climate).DistanceKm(climate.Place.LatitudeDeg, climate.Place.LongitudeDeg) <= TableReachKm);
     }
 
     // Where the builder's days stray less than those of like climates, so does the coldest night.

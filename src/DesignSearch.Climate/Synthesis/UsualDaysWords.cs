@@ -11,8 +11,11 @@ internal static class UsualDaysWords
     {
         var table = own is null ? "from stations of like climate" : $"from the station {own.Place.Name}, whose place and means are these";
         var builder = climate.Months.All(m => m.DailyMeanSdK is not null || m.DailyLowSdK is not null);
-        var spread = builder ? "the builder's own" : own?.Spread is null ? "from stations of like climate" : table;
-        var lowest = known is null ? table : FormattableString.Invariant($"from the lowest the builder knows, {known.LowestC:0.#} °C in {known.Years:0.#} years");
-        return $"How far single days stray from the mean of their month is {spread}; how cold the coldest night of a usual year is comes {lowest}.";
+        var spread = builder ? "from the builder's own figures" : own?.Spread is null ? "from stations of like climate" : table;
+        var lowest = known is null
+            ? table
+            : FormattableString.Invariant($"from the lowest the builder knows, {known.LowestC:0.#} °C in {known.Years:0.#} years");
+        return $"How far single days stray from the mean of their month is taken {spread}; "
+            + $"the coldest night of a usual year is taken {lowest}. Stations: {StationTable.Credit}.";
     }
 }

@@ -81,12 +81,17 @@ internal sealed class AirCheck(string path, SampleGrid grid, FaultList faults, L
         var (hours, value) = (count * grid.StepHours, air[first]);
         if (hours > GapFiller.LongestHours)
         {
-            faults.Add(path, grid.Lines[first], 0, value.ToString("0.##", CultureInfo.InvariantCulture), FormattableString.Invariant($"air that moves; for {hours:0} h from here it stands still (a sensor stuck, or a cell copied down?)"));
+            faults.Add(
+                path, grid.Lines[first], 0, value.ToString("0.##", CultureInfo.InvariantCulture),
+                FormattableString.Invariant($"air that moves; for {hours:0} h from here it stands still (a sensor stuck, or a cell copied down?)"));
             return;
         }
 
         Array.Fill(air, double.NaN, first, count);
-        repairs.Add(FormattableString.Invariant($"The air temperature stands at {value:0.##} °C for {hours:0} h from line {grid.Lines[first]}: a sensor stuck; the hours were taken as gaps."));
+        repairs.Add(string.Create(
+            CultureInfo.InvariantCulture,
+            $"The air temperature stands at {value:0.##} °C for {hours:0} h from line {grid.Lines[first]}: a sensor stuck; "
+                + $"the hours were taken as gaps."));
     }
 
     private void Cadence()
@@ -97,8 +102,10 @@ internal sealed class AirCheck(string path, SampleGrid grid, FaultList faults, L
                 path, 0, 0, "",
                 FormattableString.Invariant($"air at least every 6 h; it changes every {hours} h only (daily means? Daily highs and lows, not means, can be made into hours)"));
         else if (hours >= 2)
-            doubts.Add(FormattableString.Invariant(
-                $"The air temperature changes every {hours} h only: what lies between is not known, and the coldest hours are cut off. Expect fewer frost hours than there are; take hourly values if there are any."));
+            doubts.Add(string.Create(
+                CultureInfo.InvariantCulture,
+                $"The air temperature changes every {hours} h only: what lies between is not known, and the coldest hours are cut off. "
+                    + $"Expect fewer frost hours than there are; take hourly values if there are any."));
     }
 
     // Changes fall on the same hour of every stretch and nowhere else.

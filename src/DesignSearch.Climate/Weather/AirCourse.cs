@@ -35,7 +35,9 @@ internal sealed class AirCourse(string path, SampleGrid grid, HeadReading head, 
         if (seasonReversed && dayWave > LeastWaveK && Math.Abs(off) > ReversedH)
             Refuse("", "air that is warm by day and in summer; it is the other way round (its sign is swapped)");
         else if (seasonReversed)
-            Refuse(Number(latitude), FormattableString.Invariant($"a latitude whose summer is that of the air: {-latitude:0.##} would (south is negative)"));
+            Refuse(
+                Number(latitude),
+                FormattableString.Invariant($"a latitude whose summer is that of the air: {-latitude:0.##} would (south is negative)"));
         else if (dayWave > LeastWaveK)
             Clock(dayWave, off);
         if (!seasonReversed)
@@ -52,7 +54,9 @@ internal sealed class AirCourse(string path, SampleGrid grid, HeadReading head, 
         var words = FormattableString.Invariant($"the air is warmest {Math.Abs(off):0} h too {(off > 0 ? "late" : "early")} in the day");
         var fits = FormattableString.Invariant($"stamps of UTC{zone:+0;-0;+0} would fit");
         if (Math.Abs(off) >= ClockWrongH && wave > ClearWaveK)
-            Refuse(FormattableString.Invariant($"UTC{head.StampZoneHours:+0.##;-0.##;+0}"), $"a clock the air agrees with: {words}; {fits} (UTC stamps, a clock 12 h off, or a longitude of the wrong sign?)");
+            Refuse(
+                FormattableString.Invariant($"UTC{head.StampZoneHours:+0.##;-0.##;+0}"),
+                $"a clock the air agrees with: {words}; {fits} (UTC stamps, a clock 12 h off, or a longitude of the wrong sign?)");
         else
             doubts.Add($"By the clock of the file {words}; {fits}. Look at the zone of the stamps, and whether the sensor is in the sun or indoors.");
     }

@@ -14,10 +14,12 @@ internal static class OtherDoubts
         {
             var above = grid.Values[WeatherField.Air].Zip(dew).Count(p => p.Second > p.First + AboveAirK) / (double)dew.Length;
             if (above > MostAbove)
-                doubts.Add(FormattableString.Invariant($"In {100 * above:0} % of the rows the dew point is above the air, which cannot be: are the two columns exchanged?"));
+                doubts.Add(FormattableString.Invariant(
+                    $"In {100 * above:0} % of the rows the dew point is above the air, which cannot be: are the two columns exchanged?"));
         }
 
         if (grid.Values.TryGetValue(WeatherField.Wind, out var wind) && wind.Where(w => !double.IsNaN(w)).ToArray() is { Length: > Enough } known && known.Average() < DeadMPerS)
-            doubts.Add(FormattableString.Invariant($"The wind averages {known.Average():0.0} m/s: an anemometer that stands still, or behind a wall? The house loses more heat in the open."));
+            doubts.Add(FormattableString.Invariant(
+                $"The wind averages {known.Average():0.0} m/s: an anemometer that stands still, or behind a wall? The house loses more heat in the open."));
     }
 }

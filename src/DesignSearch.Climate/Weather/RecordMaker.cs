@@ -49,7 +49,13 @@ internal sealed class RecordMaker(string path, FormatMap map, string[] lines, Re
         if (faults.IsEmpty)
             new AirCourse(path, grid, head, faults, doubts).Run();
         faults.ThrowIfAny();
-        return new RecordBuilder(path, map, place, grid, sun, fit, isMean, faults, repairs) { Doubts = doubts, Period = Period(table), Weather = head.Weather, Options = options }.Build();
+        return new RecordBuilder(path, map, place, grid, sun, fit, isMean, faults, repairs)
+        {
+            Doubts = doubts,
+            Period = Period(table),
+            Weather = head.Weather,
+            Options = options,
+        }.Build();
     }
 
     // One year typed wrongly would ask for a grid of centuries.

@@ -94,7 +94,8 @@ internal sealed class ClimateReading(TomlTable? table, string folder, List<(stri
         var wind = Twelve("wind_m_per_s", 0.1, 20, "m/s");
         var humidity = Twelve("humidity_pct", 5, 100, "%");
         var character = table.Word("character", ["from the means", .. Characters.Keys], "from the means");
-        var (meanSpread, coldestNights) = (Spread("daily_mean_spread_k", 0.3, 12, "K, standard deviation of the daily mean"), Spread("coldest_night_c", -60, 30, "°C, the coldest night of an average month"));
+        var meanSpread = Spread("daily_mean_spread_k", 0.3, 12, "K, standard deviation of the daily mean");
+        var coldestNights = Spread("coldest_night_c", -60, 30, "°C, the coldest night of an average month");
         if (air is null || lowest is null || sun is null || wind is null || humidity is null)
             return null;
         var wrong = Enumerable.Range(0, Months).Where(m => lowest[m] > air[m] - 1).ToList();
