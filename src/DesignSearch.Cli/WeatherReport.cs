@@ -20,6 +20,7 @@ public sealed record WeatherReport(
     IReadOnlyList<WeatherSpell> DarkRuns,
     IReadOnlyDictionary<string, IReadOnlyDictionary<string, double>> Shares,
     double LightAfterStampMin,
+    IReadOnlyList<string> Doubts,
     IReadOnlyList<string> Repairs)
 {
     /// <summary>Takes the figures of a record.</summary>
@@ -27,7 +28,7 @@ public sealed record WeatherReport(
         r.Place.Name, r.Place.LatitudeDeg, r.Place.LongitudeDeg, r.Place.ElevationM, r.Place.ZoneHours, r.Source, r.Period,
         r.Summary.Months, r.Summary.FrostHours, r.Summary.ColdestDayC, r.Summary.ColdestThreeDaysC, r.Summary.ColdestWeekC, r.ColdSpells, r.DarkRuns,
         SharesOf(r),
-        r.SunFit.FoundMin, r.Repairs);
+        r.SunFit.FoundMin, r.Doubts, r.Repairs);
 
     private static Dictionary<string, IReadOnlyDictionary<string, double>> SharesOf(WeatherRecord r) => r.Origins.Keys.Order().ToDictionary(
         Camel, f => (IReadOnlyDictionary<string, double>)r.Shares(f).ToDictionary(s => Camel(s.Key), s => s.Value));

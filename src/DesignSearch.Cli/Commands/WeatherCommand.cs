@@ -54,6 +54,8 @@ internal sealed class WeatherCommand : Command
                 + $"{Math.Abs(place.LongitudeDeg):0.00}° {(place.LongitudeDeg < 0 ? "west" : "east")}, {place.ElevationM:0} m, "
                 + $"standard time UTC{place.ZoneHours:+0.##;-0.##;+0}"));
         output.WriteLine($"{record.Source}; {record.Period}");
+        foreach (var doubt in record.Doubts)
+            output.WriteLine("In doubt: " + doubt);
         output.WriteLine();
         output.WriteLine("month   mean °C   lowest °C   sun kWh/m² a day   wind m/s   hours below 0 °C");
         foreach (var month in summary.Months)

@@ -8,7 +8,11 @@ namespace DesignSearch.Climate.Formats;
 internal static class KnownFormats
 {
     // The logger is last: it knows itself by its column names only.
-    private static readonly string[] Order = ["plain", "tmy3", "nsrdb-satellite", "pvgis-typical-year", "pvgis-hourly", "nasa-hourly", "era5-open-interface", "temperature-logger"];
+    private static readonly string[] Order =
+    [
+        "plain", "tmy3", "nsrdb-satellite", "pvgis-typical-year", "pvgis-hourly", "nasa-hourly", "era5-open-interface", "station-hours",
+        "temperature-logger",
+    ];
 
     /// <summary>Every format in the order in which it is tried.</summary>
     /// <param name="folder">Folder with formats of the builder's own, tried first; may be missing.</param>

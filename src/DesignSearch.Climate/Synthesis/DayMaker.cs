@@ -3,71 +3,95 @@ using MathNet.Numerics.Distributions;
 
 namespace DesignSearch.Climate.Synthesis;
 
-/// <summary>Fills days with extremes and clearness so that every month meets its means.</summary>
-internal sealed class DayMaker(MonthlyClimate climate, WinterOptions options)
+/// <summary>Fills days with extremes and clearness so that every month meets its means and its spreads.</summary>
+internal sealed class DayMaker(MonthlyClimate climate, UsualDays figures)
 {
     private const double DarkestDay = 0.03;
     private const double ClearestDay = 0.82;
-    private const double ColdStretch = 1.4;
+    private const double PolarNight = 0.4;
+    private const double LeastDepthK = 0.4;
     private const int BurnInDays = 60;
-    private readonly ClimateCharacter character = climate.UsedCharacter;
-    private readonly HashSet<int> winterMonths = [.. Enumerable.Range(1, 12).OrderBy(m => climate.Months[m - 1].MeanC).ThenBy(m => m).Take(6)];
+    private const int SunPasses = 6;
 
-    /// <summary>Runs the chain through the days, then brings each month to its mean sun.</summary>
+    // A usual winter's coldest night strays less than a year's: by 3 K and more (common practice, no source).
+    private const double LowestSdK = 1;
+
+    // The mean daily low lies 0.8 to 2.0 K under the coldest hour of the mean daily course in seven open station files, as not every night is
+    // coldest at dawn; with this much unrest made days do the same.
+    private const double UnrestK = 0.8;
+    private const double UnrestShare = 0.25;
+    private const double UnrestMemory = 0.9;
+
+    /// <summary>Runs the chain through the days, then brings each month to its means and the coldest night to its place.</summary>
     public void Fill(SyntheticDays days, ulong seed)
     {
+        int[][] months = [.. days.Months().Select(m => m.ToArray())];
         var random = new XoshiroStream(seed, RandomPurpose.Days, 0);
-        (double High, double Low, double Clear) x = default;
+        (double Mean, double Depth, double Clear) x = default;
+        var chain = Chain(days, months[0]);
         for (var d = 0; d < BurnInDays; d++)
-            x = Chain(days.Month(0)).Next(x, random);
-        foreach (var month in days.Months())
+            x = chain.Next(x, random);
+        foreach (var span in months)
         {
-            int[] span = [.. month];
-            var means = climate.Months[days.Month(span[0]) - 1];
-            var target = means.GhiKwhPerM2Day * 1000 * span.Length / span.Sum(d => days.AboveWhPerM2[d]);
-            var spread = new ClearnessDistribution(target);
+            chain = Chain(days, span);
             foreach (var d in span)
             {
-                x = Chain(days.Month(d)).Next(x, random);
-                days.LowResidual[d] = Stretched(x.Low);
-                days.High[d] = means.MeanC + (means.MeanC - means.MeanDailyLowC) + Stretched(x.High) * (means.DailyHighSdK ?? UsualSd(high: true));
-                days.Low[d] = means.MeanDailyLowC + Stretched(x.Low) * (means.DailyLowSdK ?? UsualLowSd());
-                days.Clearness[d] = spread.AtShare(Normal.CDF(0, 1, x.Clear));
-                Part(days, d);
+                x = chain.Next(x, random);
+                days.MeanC[d] = figures.Spread.MeanSdK[MonthOf(days, span)] * x.Mean;
+                days.LowC[d] = days.MeanC[d] - DepthSd(days, span) * x.Depth;
+                days.Clearness[d] = x.Clear;
             }
 
-            MeetSun(days, span, Math.Min(target, 0.78));
+            FillClearness(days, span);
         }
 
-        MeetTemperatures(days);
+        var lowest = figures.LowestC + LowestSdK * random.NextNormal();
+        ColdTail.Reach(days, [.. months.Select(m => (m, Of(days, m).LowestHourC, figures.Spread.MeanSdK[MonthOf(days, m)], figures.Spread.LowSdK[MonthOf(days, m)]))], lowest);
+        foreach (var span in months)
+            Settle(days, span);
+        FillUnrest(days, seed);
+        TemperatureFit.Meet(days, months, climate);
     }
 
-    private DayChain Chain(int month) => DayChain.For(character, winterMonths.Contains(month));
-
-    private static double Stretched(double residual) => residual < -1 ? -1 + ColdStretch * (residual + 1) : residual;
-
-    // Usual spreads of the reference climate notes: oceanic under maritime valley under inland.
-    private double UsualSd(bool high) => character switch
+    // From strays to temperatures, the low under the mean.
+    private void Settle(SyntheticDays days, int[] span)
     {
-        ClimateCharacter.MaritimeOrValley => high ? 3.2 : 3.5,
-        _ => 5,
-    };
-
-    private double UsualLowSd()
-    {
-        if (options.Known is not { } known)
-            return UsualSd(high: false);
-        var mean = ReturnLevels.MeanOfYearly(known.LowestC, known.Years, options.YearlyLowestSdK);
-        var coldest = climate.Months.MinBy(m => m.MeanC)!;
-        return Math.Clamp((coldest.MeanDailyLowC - mean) / 2.2, 1.5, 8);
+        var (month, means) = (MonthOf(days, span), Of(days, span));
+        foreach (var d in span)
+        {
+            days.LowResidual[d] = days.LowC[d] / figures.Spread.LowSdK[month];
+            days.MeanC[d] += means.MeanC;
+            days.LowC[d] += means.LowestHourC;
+            days.MeanC[d] = Math.Max(days.MeanC[d], days.LowC[d] + LeastDepthK);
+        }
     }
 
-    private static void Part(SyntheticDays days, int d)
+    private void FillClearness(SyntheticDays days, int[] span)
     {
-        if (days.High[d] >= days.Low[d] + 1)
-            return;
-        var middle = (days.High[d] + days.Low[d]) / 2;
-        (days.High[d], days.Low[d]) = (middle + 0.5, middle - 0.5);
+        var above = span.Sum(d => days.AboveWhPerM2[d]);
+        var target = above > 0 ? Math.Min(Of(days, span).GhiKwhPerM2Day * 1000 * span.Length / above, 0.78) : PolarNight;
+        var spread = new ClearnessDistribution(target);
+        foreach (var d in span)
+            days.Clearness[d] = spread.AtShare(Normal.CDF(0, 1, days.Clearness[d]));
+        if (!figures.ClearnessIsKnown)
+            MeetSun(days, span, target);
+        for (var pass = 0; figures.ClearnessIsKnown && pass < SunPasses; pass++)
+        {
+            ColdTail.Standardise(days.Clearness, span, target, figures.Spread.ClearnessSd[MonthOf(days, span)]);
+            MeetSun(days, span, target);
+        }
+    }
+
+    private void FillUnrest(SyntheticDays days, ulong seed)
+    {
+        var random = new XoshiroStream(seed, RandomPurpose.Unrest, 0);
+        var x = random.NextNormal();
+        for (var h = 0; h < days.Unrest.Length; h++)
+        {
+            x = UnrestMemory * x + Math.Sqrt(1 - UnrestMemory * UnrestMemory) * random.NextNormal();
+            var means = climate.Months[days.Month(h / 24) - 1];
+            days.Unrest[h] = Math.Min(UnrestK, UnrestShare * (means.MeanC - means.LowestHourC)) * x;
+        }
     }
 
     internal static void MeetSun(SyntheticDays days, int[] span, double target)
@@ -75,38 +99,25 @@ internal sealed class DayMaker(MonthlyClimate climate, WinterOptions options)
         var above = span.Sum(d => days.AboveWhPerM2[d]);
         for (var pass = 0; pass < 50; pass++)
         {
+            foreach (var d in span)
+                days.Clearness[d] = Math.Clamp(days.Clearness[d], DarkestDay, ClearestDay);
             var mean = span.Sum(d => days.Clearness[d] * days.AboveWhPerM2[d]) / above;
-            if (Math.Abs(mean / target - 1) < 1e-9)
+            if (above <= 0 || Math.Abs(mean / target - 1) < 1e-9)
                 return;
             foreach (var d in span)
-                days.Clearness[d] = Math.Clamp(days.Clearness[d] * target / mean, DarkestDay, ClearestDay);
+                days.Clearness[d] *= target / mean;
         }
     }
 
-    // The mean and the mean lowest of the hours must come out, not those of the extremes: shift the months until they do.
-    private void MeetTemperatures(SyntheticDays days)
-    {
-        var months = days.Months().Select(m => m.ToArray()).ToArray();
-        for (var pass = 0; pass < 40; pass++)
-        {
-            var hours = TemperatureCurve.Hours(days);
-            var worst = 0.0;
-            foreach (var span in months)
-            {
-                var means = climate.Months[days.Month(span[0]) - 1];
-                var low = means.MeanDailyLowC - span.Average(d => hours.AsSpan(24 * d, 24).ToArray().Min());
-                var mean = means.MeanC - span.Average(d => hours.AsSpan(24 * d, 24).ToArray().Average());
-                worst = Math.Max(worst, Math.Max(Math.Abs(low), Math.Abs(mean)));
-                foreach (var d in span)
-                {
-                    days.Low[d] += 0.9 * low;
-                    days.High[d] += 1.5 * mean - 0.7 * low;
-                    Part(days, d);
-                }
-            }
+    private MonthMeans Of(SyntheticDays days, int[] span) => climate.Months[MonthOf(days, span)];
 
-            if (worst < 1e-3)
-                return;
-        }
+    private static int MonthOf(SyntheticDays days, int[] span) => days.Month(span[0]) - 1;
+
+    private DayChain Chain(SyntheticDays days, int[] span) => new(figures.Spread, MonthOf(days, span), DepthSd(days, span), Of(days, span).MeanC);
+
+    private double DepthSd(SyntheticDays days, int[] span)
+    {
+        var (month, means) = (MonthOf(days, span), Of(days, span));
+        return DayChain.DepthSdK(means.MeanC - means.LowestHourC, figures.Spread.MeanSdK[month], figures.Spread.LowSdK[month]);
     }
 }

@@ -36,12 +36,7 @@ internal sealed record HardLevels(double LowestHourC, double DayC, double ThreeD
         return ReturnLevels.Level(mean, sd, options.HardReturnYears);
     }
 
-    private static double MeanYearlyLowest(MonthlyClimate climate, WinterOptions options)
-    {
-        var coldest = climate.Months.MinBy(m => m.MeanC)!;
-        var daily = coldest.DailyLowSdK ?? (climate.UsedCharacter == ClimateCharacter.MaritimeOrValley ? 3.5 : 5);
-        return Known(options) ?? coldest.MeanDailyLowC - 2.2 * daily;
-    }
+    private static double MeanYearlyLowest(MonthlyClimate climate, WinterOptions options) => UsualDays.Of(climate, options).LowestC;
 
     private static double? Known(WinterOptions options) =>
         options.Known is { } known ? ReturnLevels.MeanOfYearly(known.LowestC, known.Years, options.YearlyLowestSdK) : null;

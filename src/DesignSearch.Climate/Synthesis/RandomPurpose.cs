@@ -17,4 +17,7 @@ internal enum RandomPurpose
 
     /// <summary>Drawing the lowest temperature of a year.</summary>
     Lowest = 5,
+
+    /// <summary>Restlessness of the air's temperature within the day.</summary>
+    Unrest = 6,
 }

@@ -9,8 +9,10 @@ internal sealed class SyntheticDays
     {
         (First, Count) = (first, count);
         (High, Low, Clearness, LowResidual) = (new double[count], new double[count], new double[count], new double[count]);
+        (MeanC, LowC) = (new double[count], new double[count]);
         (Sunrise, Sunset, AboveWhPerM2) = (new double[count], new double[count], new double[count]);
         Above = new double[count * 24];
+        Unrest = new double[count * 24];
         SinAltitude = new double[count * 24];
         var sun = new SunTrack(place, first.AddHours(-place.ZoneHours), first.AddDays(count).AddHours(-place.ZoneHours));
         for (var h = 0; h < count * 24; h++)
@@ -35,7 +37,12 @@ internal sealed class SyntheticDays
 
     public int Count { get; }
 
-    /// <summary>Highest and lowest temperature [°C].</summary>
+    /// <summary>Mean of the day and its lowest hour mean, as they are wanted [°C].</summary>
+    public double[] MeanC { get; }
+
+    public double[] LowC { get; }
+
+    /// <summary>Extremes of the curve through the hours [°C].</summary>
     public double[] High { get; }
 
     public double[] Low { get; }
@@ -53,6 +60,9 @@ internal sealed class SyntheticDays
 
     /// <summary>Irradiation above the atmosphere of each day [Wh/m²].</summary>
     public double[] AboveWhPerM2 { get; }
+
+    /// <summary>What fronts and gusts add to the smooth curve of each hour [K]; nothing until it is filled.</summary>
+    public double[] Unrest { get; }
 
     /// <summary>Irradiance above the atmosphere, hour means [W/m²].</summary>
     public double[] Above { get; }

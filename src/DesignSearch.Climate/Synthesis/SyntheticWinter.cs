@@ -15,20 +15,21 @@ internal static class SyntheticWinter
         var last = after.AddDays(-1);
         var until = new DateTime(last.Year, last.Month, 1, 0, 0, 0, DateTimeKind.Unspecified).AddMonths(1);
         var days = new SyntheticDays(climate.Place, from, (int)(until - from).TotalDays);
-        var weather = Hours(climate, days, seed, options);
+        var figures = UsualDays.Of(climate, options);
+        var weather = Hours(climate, days, seed, figures);
         var skip = (int)(start - from).TotalHours;
         double[] Cut(double[] hours) => hours[skip..(skip + (int)(after - start).TotalHours)];
         return WinterBuilder.Build(
             name, WinterKind.Typical, climate.Place, start, (int)(first - start).TotalHours,
             new(Cut(weather.AirC), Cut(weather.DewPointC), Cut(weather.WindMPerS), Cut(weather.GlobalWPerM2), Cut(weather.DiffuseWPerM2), null),
             GroundFit.FromMonths([.. climate.Months.Select(m => m.MeanC)]), options,
-            ["Made from twelve monthly means: the means are the place's, the single days are drawn by chance."]);
+            ["Made from twelve monthly means: the means are the place's, the single days are drawn by chance.", figures.Origin]);
     }
 
     /// <summary>Whole months of hours.</summary>
-    public static HourWeather Hours(MonthlyClimate climate, SyntheticDays days, ulong seed, WinterOptions options)
+    public static HourWeather Hours(MonthlyClimate climate, SyntheticDays days, ulong seed, UsualDays figures)
     {
-        new DayMaker(climate, options).Fill(days, seed);
+        new DayMaker(climate, figures).Fill(days, seed);
         var air = TemperatureCurve.Hours(days);
         var global = CloudMaker.Flickering(days, seed);
         var diffuse = global.Select((g, h) => days.Above[h] > 0 ? g * BeamSplit.ErbsHourly(g / days.Above[h]) : 0).ToArray();

@@ -6,12 +6,14 @@ using DesignSearch.Physics;
 namespace DesignSearch.Climate.Weather;
 
 /// <summary>Makes the light of a grid whole: global and diffuse, no gaps, none by night.</summary>
-internal sealed class LightColumns(SampleGrid grid, GapReport gaps, string path, FaultList faults, List<string> repairs)
+internal sealed class LightColumns(SampleGrid grid, GapReport gaps, string path, FaultList faults, List<string> repairs, List<string> doubts)
 {
     private const double SunWellUpCos = 0.25;
     private const int EnoughHours = 300;
     private const double DullestClearSky = 0.65;
     private const double ClearestSky = 1.3;
+    private const double DullForAClearSky = 0.82;
+    private const double BrightForAClearSky = 1.13;
 
     /// <summary>Fills global and diffuse in place.</summary>
     /// <param name="above">Irradiance above the atmosphere over the same intervals.</param>
@@ -65,6 +67,9 @@ internal sealed class LightColumns(SampleGrid grid, GapReport gaps, string path,
         if (share.Length * grid.StepHours < EnoughHours)
             return;
         var clearest = share[(int)(0.98 * share.Length)];
+        if (clearest is >= DullestClearSky and < DullForAClearSky or > BrightForAClearSky and <= ClearestSky)
+            doubts.Add(FormattableString.Invariant(
+                $"The clearest hours of the file bring {100 * clearest:0} % of the light of a clear sky: a sensor that is shaded, dirty or off its calibration, or a tilted one?"));
         if (clearest is < DullestClearSky or > ClearestSky)
             faults.Add(
                 path, 0, 0, "",

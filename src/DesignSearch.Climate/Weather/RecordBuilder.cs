@@ -26,6 +26,8 @@ internal sealed class RecordBuilder(
 
     public required ReadingOptions Options { get; init; }
 
+    public required List<string> Doubts { get; init; }
+
     private double WeatherCentreMin => Weather switch { StampMeaning.Ending => -grid.StepMin / 2.0, StampMeaning.Starting => grid.StepMin / 2.0, _ => 0 };
 
     public WeatherRecord Build()
@@ -37,7 +39,7 @@ internal sealed class RecordBuilder(
         gaps.FillWeather(WeatherField.DewPoint, "dew point");
         gaps.FillWeather(WeatherField.Wind, "wind");
         gaps.FillWeather(WeatherField.SkyLongWave, "sky radiation");
-        var light = new LightColumns(grid, gaps, path, faults, repairs);
+        var light = new LightColumns(grid, gaps, path, faults, repairs, Doubts);
         var above = Above();
         var hasLight = light.Prepare(above);
         faults.ThrowIfAny();
@@ -71,6 +73,7 @@ internal sealed class RecordBuilder(
             Origins = Origins(),
             SunFit = fit,
             Repairs = repairs,
+            Doubts = Doubts,
             Summary = SummaryMaker.Make(grid, recordedAir, fit.UsedMin, new(hours.Start, global, wind)),
         };
     }

@@ -13,6 +13,7 @@ internal sealed class RecordMaker(string path, FormatMap map, string[] lines, Re
 
     private readonly FaultList faults = new();
     private readonly List<string> repairs = [];
+    private readonly List<string> doubts = [];
 
     public WeatherRecord Make()
     {
@@ -40,11 +41,21 @@ internal sealed class RecordMaker(string path, FormatMap map, string[] lines, Re
         faults.ThrowIfAny();
         new RangeCheck(path, grid, faults, repairs).Clean();
         faults.ThrowIfAny();
+        new AirCheck(path, grid, faults, repairs, doubts).Run();
+        OtherDoubts.Say(grid, doubts);
 
         var sun = new SunTrack(place, grid.Start.AddHours(-place.ZoneHours), grid.Stamp(grid.Count).AddHours(-place.ZoneHours));
         var (fit, isMean) = new SunCheck(path, grid, sun, head, faults, repairs).Run();
+        if (faults.IsEmpty)
+            new AirCourse(path, grid, head, faults, doubts).Run();
         faults.ThrowIfAny();
-        return new RecordBuilder(path, map, place, grid, sun, fit, isMean, faults, repairs) { Period = Period(table), Weather = head.Weather, Options = options }.Build();
+        return new RecordBuilder(path, map, place, grid, sun, fit, isMean, faults, repairs)
+        {
+            Doubts = doubts,
+            Period = Period(table),
+            Weather = head.Weather,
+            Options = options,
+        }.Build();
     }
 
     // One year typed wrongly would ask for a grid of centuries.

@@ -50,6 +50,9 @@ public sealed class WeatherRecord
     /// <summary>Middle of the radiation interval against the stamp [min]: as the format says it, and as the sun says it.</summary>
     public required SunFit SunFit { get; init; }
 
+    /// <summary>Sentences: what is hard to believe of the file; to be read before its figures.</summary>
+    public IReadOnlyList<string> Doubts { get; init; } = [];
+
     /// <summary>Sentences: what was repaired, filled, made up or looks odd.</summary>
     public required IReadOnlyList<string> Repairs { get; init; }
 

@@ -40,7 +40,7 @@ internal static class RecordWinters
 
     private static Winter Real(WeatherRecord record, DateTime first, DateTime after, int warmUpDays, WinterOptions options, GroundClimate ground)
     {
-        var remarks = new List<string>(record.Repairs);
+        var remarks = new List<string>([.. record.Doubts, .. record.Repairs]);
         var start = first.AddDays(-warmUpDays);
         if (start < record.Start)
         {
@@ -61,7 +61,7 @@ internal static class RecordWinters
         var slots = YearSlots(record);
         var from = start.DayOfYear - 1;
         var weather = Take(record, h => slots[(from * 24 + h) % 8760], (int)(after - start).TotalHours);
-        return WinterBuilder.Build(name, kind, record.Place, start, (int)(first - start).TotalHours, weather, ground, options, [remark, .. record.Repairs]);
+        return WinterBuilder.Build(name, kind, record.Place, start, (int)(first - start).TotalHours, weather, ground, options, [.. record.Doubts, remark, .. record.Repairs]);
     }
 
     // Hour of the record for every hour of a year of 365 days; the 29th of February is left out.

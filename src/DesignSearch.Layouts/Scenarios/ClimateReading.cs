@@ -19,7 +19,10 @@ internal sealed class ClimateReading(TomlTable? table, string folder, List<(stri
 
     // From year to year the lowest temperature varies by about 3 K in a mild valley and 4 K inland (standard deviation).
     private const double UsualSpreadK = 3;
-    private static readonly string[] MeanKeys = ["mean_air_c", "mean_daily_low_c", "sun_kwh_per_m2_day", "wind_m_per_s", "humidity_pct"];
+
+    // The coldest of a month's nights, of which about 20 count as drawn alone, lies so many standard deviations under their mean (order statistics).
+    private const double ColdestOfMonthSd = 1.87;
+    private static readonly string[] MeanKeys = ["daily_mean_spread_k", "coldest_night_c", "mean_air_c", "mean_daily_low_c", "sun_kwh_per_m2_day", "wind_m_per_s", "humidity_pct"];
 
     private static readonly Dictionary<string, ClimateCharacter> Characters = new()
     {
@@ -76,7 +79,7 @@ internal sealed class ClimateReading(TomlTable? table, string folder, List<(stri
     }
 
     private static string Sentence(WeatherRecord record) =>
-        $"{record.Source}, {record.Period}. Air temperature: {record.SharesInWords(WeatherField.Air)}. Sun: "
+        string.Concat(record.Doubts.Select(d => $"In doubt: {d} ")) + $"{record.Source}, {record.Period}. Air temperature: {record.SharesInWords(WeatherField.Air)}. Sun: "
             + $"{record.SharesInWords(WeatherField.Global)}; its diffuse part: {record.SharesInWords(WeatherField.Diffuse)}. "
             + $"Humidity: {record.SharesInWords(WeatherField.DewPoint)}. Wind: {record.SharesInWords(WeatherField.Wind)}. "
             + $"{record.SunFit.Sentence}";
@@ -91,6 +94,8 @@ internal sealed class ClimateReading(TomlTable? table, string folder, List<(stri
         var wind = Twelve("wind_m_per_s", 0.1, 20, "m/s");
         var humidity = Twelve("humidity_pct", 5, 100, "%");
         var character = table.Word("character", ["from the means", .. Characters.Keys], "from the means");
+        var meanSpread = Spread("daily_mean_spread_k", 0.3, 12, "K, standard deviation of the daily mean");
+        var coldestNights = Spread("coldest_night_c", -60, 30, "°C, the coldest night of an average month");
         if (air is null || lowest is null || sun is null || wind is null || humidity is null)
             return null;
         var wrong = Enumerable.Range(0, Months).Where(m => lowest[m] > air[m] - 1).ToList();
@@ -99,11 +104,30 @@ internal sealed class ClimateReading(TomlTable? table, string folder, List<(stri
                 "mean_daily_low_c",
                 lowest[m].ToString(CultureInfo.InvariantCulture),
                 FormattableString.Invariant($"a daily low at least 1 K below the mean air of month {m + 1}"));
-        return wrong.Count > 0 ? null : new MonthlyClimate(place, [.. Enumerable.Range(0, Months).Select(m => new MonthMeans(air[m], lowest[m], sun[m], wind[m], humidity[m]))])
+        foreach (var m in coldestNights is null ? [] : Enumerable.Range(0, Months).Where(m => coldestNights[m] > lowest[m] - 1))
+        {
+            wrong.Add(m);
+            table.FaultAt(
+                "coldest_night_c",
+                coldestNights![m].ToString(CultureInfo.InvariantCulture),
+                FormattableString.Invariant($"a coldest night at least 1 K below the mean daily low of month {m + 1}"));
+        }
+
+        return wrong.Count > 0 ? null : new MonthlyClimate(
+            place,
+            [
+                .. Enumerable.Range(0, Months).Select(m => new MonthMeans(air[m], lowest[m], sun[m], wind[m], humidity[m])
+                {
+                    DailyMeanSdK = meanSpread?[m],
+                    DailyLowSdK = coldestNights is null ? null : (lowest[m] - coldestNights[m]) / ColdestOfMonthSd,
+                }),
+            ])
         {
             Character = character == "from the means" ? null : Characters[character],
         };
     }
+
+    private double[]? Spread(string key, double min, double max, string unit) => table!.Has(key) ? table.Numbers(key, Months, min, max, unit) : null;
 
     private double[]? Twelve(string key, double min, double max, string unit)
     {

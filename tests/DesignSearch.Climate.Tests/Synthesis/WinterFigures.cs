@@ -19,10 +19,13 @@ internal sealed record WinterFigures(double LagLow, double LagMean, double LagCl
         var air = winter.AirC[winter.WarmUpHours..];
         return new(
             Lag(low, month), Lag(mean, month), Lag(k, month), Correlation.Pearson(k, low), Correlation.Pearson(k, high), Correlation.Pearson(k, range),
-            days.LowC.Count(l => l < 0), air.Min(), air.Order().ElementAt(35),
+            days.LowC.Zip(days.MeanC, Reading).Count(l => l < 0), air.Min(), air.Order().ElementAt(35),
             winter.DiffuseWPerM2[winter.WarmUpHours..].Sum() / season.Sum(),
             Lag(high, month), LongestDark(clear), Math.Sqrt(mean.Average(m => m * m)));
     }
+
+    // The files' frost days are of readings, which go lower than hour means: by a twentieth of the way down from the mean.
+    private static double Reading(double lowestHourC, double meanC) => MonthMeans.OfHourMeans(meanC, lowestHourC, 0, 0, 0).MeanDailyLowC;
 
     // Days in a row with under a quarter of the light above the air.
     private static int LongestDark(double[] clear)

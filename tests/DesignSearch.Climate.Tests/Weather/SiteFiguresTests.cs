@@ -20,7 +20,7 @@ public sealed class SiteFiguresTests
     {
         var climate = ReferenceSites.Named(site);
         var days = new SyntheticDays(climate.Place, new DateTime(2021, 1, 1), 365);
-        var weather = SyntheticWinter.Hours(climate, days, 3, new());
+        var weather = SyntheticWinter.Hours(climate, days, 3, UsualDays.Of(climate, new()));
         var record = TempFile.Read(Write(climate.Place, weather, format));
         Assert.Equal(climate.Place.ZoneHours, record.Place.ZoneHours);
         for (var m = 0; m < 12; m++)
