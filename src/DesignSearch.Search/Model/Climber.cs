@@ -52,7 +52,12 @@ internal sealed class Climber
     {
         ranking.GroundOf(descent, offset);
         for (var k = 0; k < objectives; k++)
-            weights[k] = LeastWeight + random.Unit();
+        {
+            // Even weights lead to the middle of the front, squared ones to its ends.
+            var share = random.Unit();
+            weights[k] = LeastWeight + (random.Below(2) == 0 ? share : share * share);
+        }
+
         isWorstCounted = random.Below(2) == 0;
         Stand(point);
         (most, best) = (double.NegativeInfinity, null);

@@ -83,7 +83,7 @@ public sealed class DamageTests
 
     [Fact]
     public void A_missing_file_is_one_sentence() =>
-        Assert.Contains("can be read", Assert.Single(Assert.Throws<DesignSearch.Files.InputException>(() => WeatherFile.Read("no-such-file.csv")).Faults).Expected, StringComparison.Ordinal);
+        Assert.Contains("of this name; there is none", Assert.Single(Assert.Throws<DesignSearch.Files.InputException>(() => WeatherFile.Read("no-such-file.csv")).Faults).Expected, StringComparison.Ordinal);
 
     private static void AgreesWithSound(WeatherRecord record, double ghi)
     {
