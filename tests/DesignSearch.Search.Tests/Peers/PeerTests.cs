@@ -46,9 +46,9 @@ public class PeerTests
         var known = new SearchEngine(new CatalogueProblem((ulong)table), new() { Seed = 99, MaxEvaluations = 12_000 }).Run().Front.Select(p => p.Evaluation.Objectives).ToArray();
         double[] reference = [known.Max(f => f[0]) * 1.1, known.Max(f => f[1]) * 1.1];
         var whole = Hypervolume.Of(known, reference);
-        var shares = Enumerable.Range(1, 5).Select(seed =>
+        var shares = Enumerable.Range(1, 21).AsParallel().Select(seed =>
             Hypervolume.Of(new SearchEngine(new CatalogueProblem((ulong)table), new() { Seed = (ulong)seed, MaxEvaluations = 1500, BlockSize = 1 }).Run().Front.Select(p => p.Evaluation.Objectives), reference) / whole).Order().ToArray();
-        Assert.True(shares[2] > 0.98, FormattableString.Invariant($"median {shares[2]} of catalogue {table}"));
+        Assert.True(shares[10] > 0.98, FormattableString.Invariant($"median {shares[10]} of catalogue {table}"));
     }
 
     [Fact]
