@@ -14,6 +14,10 @@ public static class SafeFile
     /// <exception cref="UnauthorizedAccessException">The folder may not be written.</exception>
     public static void Write(string path, string text) => Write(path, Plain.GetBytes(text));
 
+    /// <summary>As <see cref="Write(string, string)"/>, but a folder that is missing stays missing.</summary>
+    /// <exception cref="DirectoryNotFoundException">There is no such folder.</exception>
+    public static void WriteWhereFolderIs(string path, string text) => Put(path, Plain.GetBytes(text));
+
     /// <summary>Writes bytes beside the target, flushes them to the disk and renames them into place.</summary>
     /// <param name="path">Target; its folder is made if it is missing.</param>
     /// <param name="content">The whole content.</param>
@@ -21,8 +25,12 @@ public static class SafeFile
     /// <exception cref="UnauthorizedAccessException">The folder may not be written.</exception>
     public static void Write(string path, byte[] content)
     {
-        var folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
-        Directory.CreateDirectory(folder);
+        Directory.CreateDirectory(Path.GetDirectoryName(Path.GetFullPath(path))!);
+        Put(path, content);
+    }
+
+    private static void Put(string path, byte[] content)
+    {
         var beside = path + ".designsearch.tmp";
         // Through a link the bytes would go somewhere else.
         if (new FileInfo(beside).LinkTarget is not null)

@@ -34,7 +34,8 @@ public static class FolderHold
     public static IDisposable? Of(RunFolder folder) => folder.HasJournal ? Open(folder.Journal, FileMode.Open, FileAccess.Read) : null;
 
     /// <summary>Leaves the note. It stays where the process is killed, and tells that the journal is newer than the results.</summary>
-    public static void Begin(RunFolder folder, string holder) => SafeFile.Write(folder.UnderWay, $"{Opening}: {holder}.\n");
+    /// <exception cref="DirectoryNotFoundException">The folder went away; it is not made anew.</exception>
+    public static void Begin(RunFolder folder, string holder) => SafeFile.WriteWhereFolderIs(folder.UnderWay, $"{Opening}: {holder}.\n");
 
     /// <summary>Takes the note away.</summary>
     public static void End(RunFolder folder) => File.Delete(folder.UnderWay);

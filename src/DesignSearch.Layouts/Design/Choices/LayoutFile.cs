@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using DesignSearch.Files;
 
 namespace DesignSearch.Layouts.Design.Choices;
 
@@ -15,7 +16,7 @@ public static class LayoutFile
     public static string Write(Layout layout, string title)
     {
         var text = new StringBuilder();
-        text.Append("# ").Append(string.Concat(title.Select(c => char.IsControl(c) ? ' ' : c))).Append('\n');
+        text.Append("# ").Append(VisibleText.Of(title)).Append('\n');
         text.Append("format = ").Append(Format.ToString(CultureInfo.InvariantCulture)).Append("\n\n[choices]\n");
         foreach (var (choice, value) in layout.Awake)
             text.Append(choice.Key).Append(" = ").Append(choice is PartChoice ? '"' + value.Id + '"' : value.ToString()).Append('\n');
