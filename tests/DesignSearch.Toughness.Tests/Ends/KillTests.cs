@@ -10,8 +10,8 @@ namespace DesignSearch.Toughness.Tests;
 /// <summary>Killed at any moment and taken up, a search ends in the bytes of one that nobody disturbed.</summary>
 public sealed partial class KillTests
 {
-    private static readonly int Kills = Longer.Many("DESIGNSEARCH_KILLS", usual: 6, build: 30);
-    private static readonly int Strikes = Longer.Many("DESIGNSEARCH_STRIKES", usual: 4, build: 16);
+    private static readonly int Kills = Longer.Many("DESIGNSEARCH_KILLS", usual: 6, longer: 30);
+    private static readonly int Strikes = Longer.Many("DESIGNSEARCH_STRIKES", usual: 4, longer: 16);
 
     [SkippableFact]
     public void Killed_at_random_moments_and_taken_up_it_ends_in_the_same_bytes()

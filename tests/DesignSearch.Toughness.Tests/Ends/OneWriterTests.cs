@@ -7,7 +7,7 @@ namespace DesignSearch.Toughness.Tests;
 /// <summary>Two processes never write into one folder: the second is told who is there and how to go on, and the first ends as if alone.</summary>
 public sealed class OneWriterTests
 {
-    private static readonly int Pairs = Longer.Many("DESIGNSEARCH_PAIRS", usual: 2, build: 8);
+    private static readonly int Pairs = Longer.Many("DESIGNSEARCH_PAIRS", usual: 2, longer: 8);
 
     [SkippableFact]
     public void A_second_writer_beside_a_running_search_is_refused_and_the_first_is_not_disturbed()
