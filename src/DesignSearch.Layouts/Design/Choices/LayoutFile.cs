@@ -16,7 +16,8 @@ public static class LayoutFile
     public static string Write(Layout layout, string title)
     {
         var text = new StringBuilder();
-        text.Append("# ").Append(VisibleText.Of(title)).Append('\n');
+        // The parser of TOML takes the sign for what cannot be shown as half a letter, also in a comment: a blank stands for it here.
+        text.Append("# ").Append(VisibleText.Of(title).Replace(VisibleText.Replacement, ' ')).Append('\n');
         text.Append("format = ").Append(Format.ToString(CultureInfo.InvariantCulture)).Append("\n\n[choices]\n");
         foreach (var (choice, value) in layout.Awake)
             text.Append(choice.Key).Append(" = ").Append(choice is PartChoice ? '"' + value.Id + '"' : value.ToString()).Append('\n');
