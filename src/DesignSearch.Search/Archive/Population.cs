@@ -18,6 +18,9 @@ internal sealed class Population(SearchSpace space, int capacity, int objectives
     private readonly int[] order = new int[capacity + 1];
     private readonly double[] width = new double[objectives];
 
+    /// <summary>How many it holds at most.</summary>
+    public int Capacity => capacity;
+
     public int Count { get; private set; }
 
     public EvaluatedPoint this[int place] => members[place];

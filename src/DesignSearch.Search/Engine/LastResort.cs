@@ -9,7 +9,7 @@ namespace DesignSearch.Search.Engine;
 /// Where proposals fail. A violation may lead astray, so nothing is repaired here: changes of what passed lately, draws from anywhere, and a walk through
 /// all there is, in turn.
 /// </summary>
-internal sealed class LastResort(IProblem problem, SearchSpace space, FrontArchive archive, Proposer proposer, Passage passage, PointSet met)
+internal sealed class LastResort(IProblem problem, SearchSpace space, FrontArchive archive, Draws draws, Passage passage, PointSet met)
 {
     // Draws and steps of a round. Without bounds only a space that can be gone through is worth a walk; a box is dear to bound.
     private const int Draws = 1000;
@@ -46,11 +46,11 @@ internal sealed class LastResort(IProblem problem, SearchSpace space, FrontArchi
         {
             for (var draw = 0; draw < Draws; draw++)
             {
-                var point = proposer.Anywhere(ref random);
+                var point = draws.Anywhere(ref random);
                 if (lately.Count > 0 && draw % 2 == 0)
                 {
                     point = (double[])lately[random.Below(lately.Count)].Clone();
-                    proposer.Disturb(point, ref random);
+                    draws.Disturb(point, ref random);
                 }
 
                 if (IsLeft(point))

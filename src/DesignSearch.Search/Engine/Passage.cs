@@ -5,7 +5,7 @@ using DesignSearch.Search.Space;
 namespace DesignSearch.Search.Engine;
 
 /// <summary>What a point must pass before it is evaluated: it was never met, and the screen lets it through; where it does not, the point is mended.</summary>
-internal sealed class Passage(IProblem problem, SearchSpace space, Proposer proposer, PointSet met)
+internal sealed class Passage(IProblem problem, SearchSpace space, Draws draws, PointSet met)
 {
     private const int Changes = 8;
     private const int RepairsTried = 60;
@@ -26,7 +26,7 @@ internal sealed class Passage(IProblem problem, SearchSpace space, Proposer prop
     public double[]? Through(double[] point, Descent descent, ref SplitMixStream random)
     {
         for (var change = 0; change < Changes && met.Contains(SearchSpace.KeyOf(point)); change++)
-            proposer.Disturb(point, ref random);
+            draws.Disturb(point, ref random);
         if (!met.Add(SearchSpace.KeyOf(point)))
             return null;
         if (!Refuses(point))
@@ -79,7 +79,7 @@ internal sealed class Passage(IProblem problem, SearchSpace space, Proposer prop
             if (variable < 0)
                 return false;
             var other = (double[])point.Clone();
-            proposer.Disturb(other, variable, ref random);
+            draws.Disturb(other, variable, ref random);
             var after = screen.Missed(other, Bounds, missed);
             guide.Book(limit, variable, after < missed);
             if (after >= missed)

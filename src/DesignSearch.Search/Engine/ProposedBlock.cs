@@ -2,5 +2,5 @@ namespace DesignSearch.Search.Engine;
 
 /// <summary>Points that go into evaluation together, and how each was chosen and made.</summary>
 /// <param name="Points">The points.</param>
-/// <param name="Origins">For each how it was chosen and by which way it was made, negative for none; empty where nobody is to learn from it.</param>
-internal sealed record ProposedBlock(double[][] Points, IReadOnlyList<(int Ranked, int Way)> Origins);
+/// <param name="Origins">Where each came from; empty where nobody is to learn from it.</param>
+internal sealed record ProposedBlock(double[][] Points, IReadOnlyList<Origin> Origins);

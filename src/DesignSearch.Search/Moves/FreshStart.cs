@@ -8,7 +8,7 @@ namespace DesignSearch.Search.Moves;
 /// A short search of its own beside the long one, with a population and a front that begin anew each time: where reals must fit kinds, other kinds look
 /// bad until their reals have been fitted, and beside a front that is already fine they never get the time. What it finds the long search takes up.
 /// </summary>
-internal sealed class FreshStart(SearchSpace space, int objectives, int size)
+internal sealed class FreshStart(SearchSpace space, Draws draws, int objectives, int size)
 {
     private const int Length = 200;
 
@@ -26,10 +26,10 @@ internal sealed class FreshStart(SearchSpace space, int objectives, int size)
         if (made >= Length || proposer is null)
         {
             (front, population, made) = (FrontArchive.For(objectives), new(space, size, objectives), 0);
-            proposer = new(space, front, population);
+            proposer = new(space, draws, front, population);
         }
 
-        var point = made < size ? proposer.Anywhere(ref random) : proposer.Propose(long.MaxValue, ref random, 0);
+        var point = made < size ? draws.Anywhere(ref random) : proposer.Propose(long.MaxValue, ref random, 0);
         Way = made < size ? -1 : proposer.Way;
         return point;
     }

@@ -5,15 +5,11 @@ using DesignSearch.Search.Space;
 namespace DesignSearch.Search.Moves;
 
 /// <summary>Makes new points from those met: crossing, mixing archive neighbours, difference steps, one-variable neighbours, restarts.</summary>
-internal sealed class Proposer(SearchSpace space, FrontArchive archive, Population population)
+internal sealed class Proposer(SearchSpace space, Draws draws, FrontArchive archive, Population population)
 {
-    private const int Stratified = 32;
     private const int Drawn = 6;
 
     private readonly Credit credit = new(5, 0.06);
-
-    // What can take more than one value.
-    private readonly int[] free = [.. Enumerable.Range(0, space.Count).Where(i => space.HighOf(i) > space.LowOf(i))];
 
     /// <summary>How the last point was made; negative for the start.</summary>
     public int Way { get; private set; } = -1;
@@ -30,32 +26,7 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
     /// <summary>A point in canonical form; the first few are spread evenly over every variable.</summary>
     public double[] Propose(long index, ref SplitMixStream random, ulong seed)
     {
-        var point = index < Stratified ? Start((int)index, ref random, seed) : Move(ref random);
-        space.Canonicalise(point);
-        return point;
-    }
-
-    /// <summary>Changes one or two variables, in place, and brings the point into canonical form again.</summary>
-    public void Disturb(double[] point, ref SplitMixStream random)
-    {
-        if (free.Length > 0)
-            Disturb(point, Awake(point, ref random), ref random);
-    }
-
-    /// <summary>Changes one variable, and now and then others, in place, and brings the point into canonical form again.</summary>
-    public void Disturb(double[] point, int variable, ref SplitMixStream random)
-    {
-        Change(point, variable, ref random);
-        while (random.Below(3) == 0)
-            Change(point, Awake(point, ref random), ref random);
-        space.Canonicalise(point);
-    }
-
-    public double[] Anywhere(ref SplitMixStream random)
-    {
-        var point = new double[space.Count];
-        for (var i = 0; i < point.Length; i++)
-            point[i] = Value(i, random.Unit());
+        var point = index < Draws.Stratified ? draws.Start((int)index, ref random, seed) : Move(ref random);
         space.Canonicalise(point);
         return point;
     }
@@ -64,7 +35,7 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
     {
         (Way, Descent) = (-1, default);
         if (population.Count < 4)
-            return Anywhere(ref random);
+            return draws.Anywhere(ref random);
         Way = credit.Choose(ref random);
         return Way switch
         {
@@ -74,28 +45,6 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
             3 => Neighbour(ref random),
             _ => Jump(ref random),
         };
-    }
-
-    // Latin hypercube: each variable has one shuffle of its strata, the same for every place.
-    private double[] Start(int place, ref SplitMixStream random, ulong seed)
-    {
-        var point = new double[space.Count];
-        Span<int> strata = stackalloc int[Stratified];
-        for (var i = 0; i < point.Length; i++)
-        {
-            var shuffle = new SplitMixStream(seed, 1UL << 40, (ulong)i);
-            for (var k = 0; k < Stratified; k++)
-                strata[k] = k;
-            for (var k = Stratified - 1; k > 0; k--)
-            {
-                var other = shuffle.Below(k + 1);
-                (strata[k], strata[other]) = (strata[other], strata[k]);
-            }
-
-            point[i] = Value(i, (strata[place] + random.Unit()) / Stratified);
-        }
-
-        return point;
     }
 
     private double[] Cross(ref SplitMixStream random)
@@ -113,7 +62,7 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
         for (var i = 0; i < child.Length; i++)
         {
             if (random.Unit() < rate)
-                Redraw(child, i, ref random);
+                draws.Redraw(child, i, ref random);
         }
 
         return child;
@@ -132,18 +81,18 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
             var along = (2.2 * random.Unit()) - 0.6;
             Descent = Descent with { ShareOfSecond = Math.Clamp(along, 0, 1) };
             for (var i = 0; i < child.Length; i++)
-                child[i] = space.Variables[i].Kind == VariableKind.Category ? (along < 0.5 ? a[i] : b[i]) : Rounded(i, a[i] + (along * (b[i] - a[i])), ref random);
+                child[i] = space.Variables[i].Kind == VariableKind.Category ? (along < 0.5 ? a[i] : b[i]) : draws.Rounded(i, a[i] + (along * (b[i] - a[i])), ref random);
             return child;
         }
 
         for (var i = 0; i < child.Length; i++)
         {
             var between = random.Unit();
-            child[i] = space.Variables[i].Kind == VariableKind.Category ? (between < 0.5 ? a[i] : b[i]) : Rounded(i, a[i] + (between * (b[i] - a[i])), ref random);
+            child[i] = space.Variables[i].Kind == VariableKind.Category ? (between < 0.5 ? a[i] : b[i]) : draws.Rounded(i, a[i] + (between * (b[i] - a[i])), ref random);
         }
 
         if (random.Below(2) == 0)
-            Redraw(child, random.Below(child.Length), ref random);
+            draws.Redraw(child, random.Below(child.Length), ref random);
         return child;
     }
 
@@ -160,7 +109,7 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
             if (random.Below(5) > 0)
                 child[i] = space.Variables[i].Kind == VariableKind.Category
                     ? (near < 0.5 ? from[i] : best[i])
-                    : Rounded(i, from[i] + (near * (best[i] - from[i])) + (scale * (a[i] - b[i])), ref random);
+                    : draws.Rounded(i, from[i] + (near * (best[i] - from[i])) + (scale * (a[i] - b[i])), ref random);
         }
 
         return child;
@@ -187,7 +136,7 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
         {
             if (i != always && !whole && random.Below(2) == 0)
                 continue;
-            child[i] = space.Variables[i].Kind == VariableKind.Category ? a[i] : Rounded(i, from[i] + (scale * (a[i] - b[i])), ref random);
+            child[i] = space.Variables[i].Kind == VariableKind.Category ? a[i] : draws.Rounded(i, from[i] + (scale * (a[i] - b[i])), ref random);
         }
 
         return child;
@@ -197,11 +146,11 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
     private double[] Jump(ref SplitMixStream random)
     {
         if (random.Below(8) == 0)
-            return Anywhere(ref random);
+            return draws.Anywhere(ref random);
         Descent = new(Parent(ref random));
         var child = (double[])Descent.First!.Point.Clone();
         for (var change = 2 + random.Below(3); change > 0; change--)
-            Redraw(child, random.Below(child.Length), ref random);
+            draws.Redraw(child, random.Below(child.Length), ref random);
         return child;
     }
 
@@ -209,7 +158,7 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
     {
         Descent = new(archive.Count > 0 ? archive[Place(ref random)] : Parent(ref random));
         var child = (double[])Descent.First!.Point.Clone();
-        Redraw(child, random.Below(child.Length), ref random);
+        draws.Redraw(child, random.Below(child.Length), ref random);
         return child;
     }
 
@@ -257,51 +206,4 @@ internal sealed class Proposer(SearchSpace space, FrontArchive archive, Populati
         var near = random.Below(2) == 0 ? place + step : place - step;
         return near >= 0 && near < archive.Count ? near : Math.Clamp(place - (near - place), 0, archive.Count - 1);
     }
-
-    private void Redraw(double[] point, int variable, ref SplitMixStream random)
-    {
-        var one = space.Variables[variable];
-        double low = space.LowOf(variable), high = space.HighOf(variable);
-        if (one.Kind == VariableKind.Category || random.Below(4) == 0)
-            point[variable] = Value(variable, random.Unit());
-        else if (one.Kind == VariableKind.Real)
-            point[variable] += random.Normal() * (high - low) * Math.Pow(10, -2 * random.Unit());
-        else
-            point[variable] += (random.Below(2) == 0 ? 1 : -1) * (1 + (random.Below(3) == 0 ? random.Below(Math.Max(1, one.Levels / 3)) : 0));
-    }
-
-    // One that can change and, as far as a few draws find one, is awake.
-    private int Awake(double[] point, ref SplitMixStream random)
-    {
-        var chosen = free[random.Below(free.Length)];
-        for (var draw = 0; draw < 8 && !space.IsAwake(chosen, point); draw++)
-            chosen = free[random.Below(free.Length)];
-        return chosen;
-    }
-
-    // Like a redraw, but never to the level where it stands.
-    private void Change(double[] point, int variable, ref SplitMixStream random)
-    {
-        var one = space.Variables[variable];
-        var old = point[variable];
-        if (one.Kind == VariableKind.Category)
-        {
-            point[variable] = (old + 1 + random.Below(one.Levels - 1)) % one.Levels;
-            return;
-        }
-
-        Redraw(point, variable, ref random);
-        if (one.Kind == VariableKind.Ordered && Math.Clamp(point[variable], 0, one.Levels - 1) == old)
-            point[variable] = old > 0 && (old == one.Levels - 1 || random.Below(2) == 0) ? old - 1 : old + 1;
-    }
-
-    private double Value(int variable, double share)
-    {
-        var one = space.Variables[variable];
-        return one.Kind == VariableKind.Real ? one.Low + (share * (one.High - one.Low)) : Math.Floor(share * one.Levels);
-    }
-
-    // Up or down at random, in proportion to what is left over, so that small steps are not lost.
-    private double Rounded(int variable, double value, ref SplitMixStream random) =>
-        space.Variables[variable].Kind == VariableKind.Real ? value : Math.Floor(value + random.Unit());
 }
