@@ -26,24 +26,18 @@ internal sealed class SitePlanSheet
     private readonly SitePlan site;
     private readonly JudgedLayout layout;
     private readonly PlanCables cables;
-    private readonly (double East, double North) ridge;
-    private readonly (double East, double North) sunward;
+    private readonly PlanAxes axes;
     private readonly List<PlannedBody> bodies = [];
     private readonly List<PlannedRun> runs = [];
     private double gateB;
+    private WallWay walls;
 
     private SitePlanSheet(JudgedLayout layout, SitePlan site)
     {
         (this.layout, this.site, cables) = (layout, site, new(layout));
-        var along = Towards(site.House.RidgeAzimuthDeg);
-        var across = Towards(site.House.RidgeAzimuthDeg + 90);
-        // Without a collector the sides are the ridge's own.
-        var faces = layout.Frame is { } frame ? Towards(frame.AzimuthDeg) : across;
-        // Points are reckoned from the gable that the pipe leaves by, inward, and from the wall away from the sun.
-        ridge = Dot(faces, along) > 1e-9 ? (-along.East, -along.North) : along;
-        sunward = Dot(faces, across) >= 0 ? across : (-across.East, -across.North);
-        House = [At(0, 0), At(site.House.LengthM, 0), At(site.House.LengthM, site.House.WidthM), At(0, site.House.WidthM)];
-        Ridge = [At(0, site.House.WidthM / 2), At(site.House.LengthM, site.House.WidthM / 2)];
+        axes = new(site, layout.Frame);
+        House = [axes.At(0, 0), axes.At(site.House.LengthM, 0), axes.At(site.House.LengthM, site.House.WidthM), axes.At(0, site.House.WidthM)];
+        Ridge = [axes.At(0, site.House.WidthM / 2), axes.At(site.House.LengthM, site.House.WidthM / 2)];
         Stores();
         Tables();
         Buried();
@@ -83,20 +77,6 @@ internal sealed class SitePlanSheet
     /// <param name="layout">The layout.</param>
     public static SitePlanSheet? Of(JudgedLayout layout) => layout.Site is { } site ? new(layout, site) : null;
 
-    private static (double East, double North) Towards(double azimuthDeg)
-    {
-        var (sin, cos) = Math.SinCos(azimuthDeg * Math.PI / 180);
-        return (sin, cos);
-    }
-
-    private static double Dot((double East, double North) a, (double East, double North) b) => (a.East * b.East) + (a.North * b.North);
-
-    private (double X, double Y) At(double inward, double sunwards) =>
-        ((ridge.East * inward) + (sunward.East * sunwards), (ridge.North * inward) + (sunward.North * sunwards));
-
-    private IReadOnlyList<(double X, double Y)> Square(double a, double b, double width, double depth) =>
-        [At(a, b), At(a + width, b), At(a + width, b + depth), At(a, b + depth)];
-
     private void Stores()
     {
         var (a, b, row) = (0.0, 0.0, 0.0);
@@ -109,13 +89,14 @@ internal sealed class SitePlanSheet
             {
                 if (a > 0 && a + store.WidthM > site.House.LengthM)
                     (a, b, row) = (0, b + row + GapM, 0);
-                bodies.Add(new(store, Square(a, b, store.WidthM, store.DepthM)));
+                bodies.Add(new(store, axes.Square(a, b, store.WidthM, store.DepthM)));
                 StoresFit &= a + store.WidthM <= site.House.LengthM && b + store.DepthM <= site.House.WidthM;
                 (a, row) = (a + store.WidthM + GapM, Math.Max(row, store.DepthM));
             }
         }
 
         gateB = Math.Min(gateB, site.House.WidthM / 2);
+        walls = new(site.House.LengthM, site.House.WidthM, gateB);
     }
 
     private void Tables()
@@ -123,7 +104,7 @@ internal sealed class SitePlanSheet
         foreach (var table in site.Bodies.Where(t => t.Shape == BodyShape.Table))
         {
             var a = (site.House.LengthM - table.WidthM) / 2;
-            bodies.Add(new(table, Square(a, site.House.WidthM - table.DepthM, table.WidthM, table.DepthM)));
+            bodies.Add(new(table, axes.Square(a, site.House.WidthM - table.DepthM, table.WidthM, table.DepthM)));
         }
     }
 
@@ -139,8 +120,8 @@ internal sealed class SitePlanSheet
                 bodies.Add(new(
                     field,
                     length >= width
-                        ? [At((length - along) / 2, across), At((length + along) / 2, across)]
-                        : [At(across, (width - along) / 2), At(across, (width + along) / 2)]));
+                        ? [axes.At((length - along) / 2, across), axes.At((length + along) / 2, across)]
+                        : [axes.At(across, (width - along) / 2), axes.At(across, (width + along) / 2)]));
             }
         }
     }
@@ -150,8 +131,8 @@ internal sealed class SitePlanSheet
         if (layout.Frame is not { } frame || site.Bodies.FirstOrDefault(f => f.Shape == BodyShape.Frame) is not { } body)
             return;
         var pipe = layout.Scheme.Joints.First(j => j.Medium == Medium.Water && (j.From == body.Name || j.To == body.Name) && j.LengthM > 0);
-        var faces = Towards(frame.AzimuthDeg);
-        var (outwards, sunwards) = (-Dot(faces, ridge), Dot(faces, sunward));
+        var faces = PlanAxes.Towards(frame.AzimuthDeg);
+        var (outwards, sunwards) = axes.Of(faces);
         var drawn = Drawn(pipe.LengthM);
         var first = outwards > sunwards ? drawn : Math.Min(drawn, OutM);
         var (gate, knee) = ((0.0, gateB), (-first, gateB));
@@ -166,7 +147,7 @@ internal sealed class SitePlanSheet
             [PictureWords.Pipes, .. cables.ToCollector.Select(w => PictureWords.CableBeside(w))],
             true,
             pipe.LengthM,
-            [.. way.Select(p => At(p.A, p.B))],
+            [.. way.Select(p => axes.At(p.A, p.B))],
             drawn < pipe.LengthM));
         if (cables.ToCollector.Count > 0)
             Walk("boxes", "tank", [.. cables.ToCollector.Select(w => PictureWords.CableBeside(w))], 0, inside);
@@ -188,7 +169,7 @@ internal sealed class SitePlanSheet
         ];
         var nearest = reach.MaxBy(p => (Math.Round(p.A, 6), -p.B));
         var (shiftA, shiftB) = (end.A - nearest.A, end.B - nearest.B);
-        (double X, double Y) Moved((double A, double B) p) => At(p.A + shiftA, p.B + shiftB);
+        (double X, double Y) Moved((double A, double B) p) => axes.At(p.A + shiftA, p.B + shiftB);
         foreach (var m in middles)
             bodies.Add(new(body, [Moved(Corner(m, -1, -1)), Moved(Corner(m, 1, -1)), Moved(Corner(m, 1, 1)), Moved(Corner(m, -1, 1))]));
         if (frame.SweepM > 0)
@@ -200,8 +181,8 @@ internal sealed class SitePlanSheet
         if (layout.Wires.Count > 0)
         {
             var at = cables.ToCollector.Count > 0 ? cables.ToCollector.Max(w => w.CableM) - PipeRunM : UsualWallM;
-            var (a, b, outA, outB) = Wall(at);
-            Box = At(a, b);
+            var (a, b, outA, outB) = walls.At(at);
+            Box = axes.At(a, b);
             Board((a, b), (outA, outB));
             HeapAt(at);
         }
@@ -221,12 +202,12 @@ internal sealed class SitePlanSheet
             return;
         var longest = feeds.Max(f => f.LengthM);
         var drawn = Drawn(longest);
-        var end = At(box.A + (outwards.A * drawn), box.B + (outwards.B * drawn));
+        var end = axes.At(box.A + (outwards.A * drawn), box.B + (outwards.B * drawn));
         Dwelling = end;
         foreach (var feed in feeds)
         {
             IReadOnlyList<string> what = PlanCables.Of(feed, layout) is { } wire ? [PictureWords.CableBeside(wire)] : [];
-            runs.Add(new(feed.From, feed.To, what, false, feed.LengthM, [end, At(box.A, box.B)], drawn < longest));
+            runs.Add(new(feed.From, feed.To, what, false, feed.LengthM, [end, axes.At(box.A, box.B)], drawn < longest));
         }
     }
 
@@ -240,7 +221,7 @@ internal sealed class SitePlanSheet
         if (pipe is null)
             return;
         var more = cables.ToHeap.Count > 0 ? cables.ToHeap.Max(w => w.CableM) - pipe.LengthM : UsualWallM;
-        var (a, b, outA, outB) = Wall(boxes + more);
+        var (a, b, outA, outB) = walls.At(boxes + more);
         var drawn = Drawn(pipe.LengthM);
         runs.Add(new(
             "wall",
@@ -248,12 +229,12 @@ internal sealed class SitePlanSheet
             [PictureWords.Pipes, .. cables.ToHeap.Select(w => PictureWords.CableBeside(w))],
             true,
             pipe.LengthM,
-            [At(a, b), At(a + (outA * drawn), b + (outB * drawn))],
+            [axes.At(a, b), axes.At(a + (outA * drawn), b + (outB * drawn))],
             drawn < pipe.LengthM));
         if (cables.ToHeap.Count > 0)
             Walk("boxes", "wall", [.. cables.ToHeap.Select(w => PictureWords.CableBeside(w))], boxes, boxes + more);
         var (middleA, middleB) = (a + (outA * (drawn + (heap.WidthM / 2))), b + (outB * (drawn + (heap.WidthM / 2))));
-        bodies.Add(new(heap, Square(middleA - (heap.WidthM / 2), middleB - (heap.WidthM / 2), heap.WidthM, heap.WidthM)));
+        bodies.Add(new(heap, axes.Square(middleA - (heap.WidthM / 2), middleB - (heap.WidthM / 2), heap.WidthM, heap.WidthM)));
     }
 
     // What stays in the house is told, not drawn: its way is the builder's.
@@ -280,11 +261,11 @@ internal sealed class SitePlanSheet
     private void Walk(string from, string to, IReadOnlyList<string> what, double begin, double end)
     {
         List<(double X, double Y)> points = [];
-        var corners = Corners().ToList();
+        var corners = walls.Corners().ToList();
         void Put(double at)
         {
-            var (a, b, _, _) = Wall(at);
-            points.Add(At(a, b));
+            var (a, b, _, _) = walls.At(at);
+            points.Add(axes.At(a, b));
         }
 
         Put(begin);
@@ -292,34 +273,5 @@ internal sealed class SitePlanSheet
             Put(corner);
         Put(end);
         runs.Add(new(from, to, what, false, end - begin, points, false));
-    }
-
-    // Ways along the walls at which they turn, from the gate on.
-    private IEnumerable<double> Corners()
-    {
-        var (length, width) = (site.House.LengthM, site.House.WidthM);
-        var at = gateB;
-        for (var round = 0; round < 8; round++)
-        {
-            yield return at;
-            at += round % 2 == 0 ? length : width;
-        }
-    }
-
-    // A point of the walls so far from the gate, by the wall away from the sun first, and outward from there.
-    private (double A, double B, double OutA, double OutB) Wall(double metres)
-    {
-        var (length, width) = (site.House.LengthM, site.House.WidthM);
-        var left = metres % (2 * (length + width));
-        if (left <= gateB)
-            return (0, gateB - left, -1, 0);
-        left -= gateB;
-        if (left <= length)
-            return (left, 0, 0, -1);
-        left -= length;
-        if (left <= width)
-            return (length, left, 1, 0);
-        left -= width;
-        return left <= length ? (length - left, width, 0, 1) : (0, width - (left - length), -1, 0);
     }
 }

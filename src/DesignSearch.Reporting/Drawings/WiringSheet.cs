@@ -1,5 +1,4 @@
 using DesignSearch.Layouts.Decide.Judging;
-using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Reporting.Words;
@@ -31,16 +30,12 @@ internal sealed class WiringSheet
     private const int MostContacts = 4;
     private const double Title = 26;
     private const double Gap = 14;
-    private const int LeftLetters = 38;
-    private const int RightLetters = 40;
 
     // What prints on one side of paper beside a heading.
     private const double MostHeight = 960;
 
-    private readonly Scheme scheme;
     private readonly IReadOnlyList<Wire> wires;
-    private readonly Dictionary<string, Component> components;
-    private readonly Dictionary<Purpose, Component> byPurpose;
+    private readonly WiringStrips strips;
     private readonly Dictionary<string, int> onFuse;
     private readonly List<Sheet> sheets = [];
     private readonly List<string> told = [];
@@ -51,14 +46,12 @@ internal sealed class WiringSheet
 
     private WiringSheet(JudgedLayout layout)
     {
-        (scheme, wires) = (layout.Scheme, layout.Wires);
-        components = scheme.Components.DistinctBy(c => c.Name).ToDictionary(c => c.Name, StringComparer.Ordinal);
-        byPurpose = scheme.Components.Where(c => c.Purpose is not null).DistinctBy(c => c.Purpose)
-            .ToDictionary(c => c.Purpose!, c => c);
+        wires = layout.Wires;
+        strips = new(layout);
         onFuse = wires.Where(w => w.FuseTag.Length > 0).GroupBy(w => w.FuseTag)
             .ToDictionary(g => g.Key, g => g.Count(), StringComparer.Ordinal);
         NewSheet();
-        foreach (var group in wires.GroupBy(w => (w.Volts >= SupplyPlan.MainsVolts, IsSource(w), IsSource(w) ? 0 : w.Volts))
+        foreach (var group in wires.GroupBy(w => (w.Volts >= SupplyPlan.MainsVolts, WiringStrips.IsSource(w), WiringStrips.IsSource(w) ? 0 : w.Volts))
             .OrderByDescending(g => g.Key))
             Group(group.First().Volts, [.. group]);
     }
@@ -83,7 +76,7 @@ internal sealed class WiringSheet
     private void Group(double volts, IReadOnlyList<Wire> rows)
     {
         feederFuse = rows.FirstOrDefault(w => w.IsFeeder)?.FuseTag ?? "";
-        List<WiringStrip> strips = [];
+        List<WiringStrip> own = [];
         foreach (var byFuse in rows.GroupBy(w => w.FuseTag))
         {
             foreach (var wire in byFuse)
@@ -91,16 +84,16 @@ internal sealed class WiringSheet
                 if (volts == 0 && wire.Ends.Count == 0)
                     told.Add(PictureWords.InBox(wire));
                 else
-                    strips.Add(Strip(wire));
+                    own.Add(strips.Of(wire));
             }
         }
 
-        if (strips.Count == 0)
+        if (own.Count == 0)
             return;
-        var title = rows.Any(IsSource) ? PictureWords.SourceTitle : PictureWords.BoxTitle(
+        var title = rows.Any(WiringStrips.IsSource) ? PictureWords.SourceTitle : PictureWords.BoxTitle(
             volts, wires.Any(w => w.Volts is > 0 and < SupplyPlan.MainsVolts));
-        var top = Open(title, strips[0]);
-        foreach (var strip in strips)
+        var top = Open(title, own[0]);
+        foreach (var strip in own)
         {
             if (y + strip.Height > MostHeight)
             {
@@ -116,9 +109,6 @@ internal sealed class WiringSheet
         Close(top);
         y += Gap;
     }
-
-    // Panels and battery end at their controller, each on clamps of its own and never on one rail, before any box.
-    private static bool IsSource(Wire wire) => wire.EndsAtDevice && wire.Volts > 0;
 
     private double Open(string title, WiringStrip first)
     {
@@ -140,43 +130,6 @@ internal sealed class WiringSheet
         Now.Closed("group", (FrameX, top), (TerminalX, top), (TerminalX, y), (FrameX, y));
     }
 
-    private WiringStrip Strip(Wire wire)
-    {
-        var component = Of(wire);
-        var tellers = Tellers(component);
-        var stops = tellers.FirstOrDefault(t => t.Symbol == Symbol.LimitSwitch && component?.Symbol == Symbol.Motor);
-        var hasStops = stops is not null && wires.Any(w => w.EndsAtDevice && Of(w) == stops);
-        // End switches of a motor cut it, or the coils of its interlock where they are wired there.
-        List<Component> contacts = [.. tellers.Where(t => t != stops)];
-        if (component?.Symbol == Symbol.Relay)
-            contacts.AddRange(StopsOf(component));
-        var isCoil = component?.Symbol == Symbol.Relay && contacts.Count > 1;
-        var left = PictureWords.Switches(PictureWords.Fuse(wire), [.. contacts.Select(c => (c.Name, TerminalsOf(c)))], isCoil);
-        if (component?.Symbol == Symbol.Motor && contacts.Count > 0)
-            left += PictureWords.ChangesOver;
-        return new(
-            wire,
-            component,
-            isCoil ? [] : contacts,
-            isCoil ? contacts : [],
-            hasStops,
-            left.Length > 0 ? Sheet.Wrapped(left, LeftLetters) : [],
-            wire.Ends.Count > 0 ? Sheet.Wrapped(PictureWords.Cable(wire), RightLetters) : [],
-            SchemeSheet.NameLines(wire.IsFeeder ? PictureWords.FeederFrom(wire) : PictureWords.DeviceName(wire, component)));
-    }
-
-    private IEnumerable<Component> StopsOf(Component relay) => scheme.Joints
-        .Where(j => j.Medium == Medium.Signal && j.From == relay.Name)
-        .SelectMany(j => Tellers(components[j.To]))
-        .Where(t => t.Symbol == Symbol.LimitSwitch && !wires.Any(w => w.EndsAtDevice && Of(w) == t))
-        .Distinct();
-
-    private string TerminalsOf(Component teller)
-    {
-        var ends = wires.FirstOrDefault(w => w.Purpose is not null && w.Purpose == teller.Purpose)?.Ends ?? [];
-        return string.Join(", ", ends.Where(e => e.Terminal.Length > 0 && PictureWords.IsContact(e.Carries)).Select(e => e.Terminal));
-    }
-
     private void Draw(WiringStrip strip)
     {
         for (var i = 0; i < strip.Left.Count; i++)
@@ -196,7 +149,7 @@ internal sealed class WiringSheet
         {
             var (core, at) = (strip.Cores[i], line + strip.LineAt(i));
             var begins = TerminalX - 56;
-            if (i == 0 && strip.Wire.Volts > 0 && !IsSource(strip.Wire))
+            if (i == 0 && strip.Wire.Volts > 0 && !WiringStrips.IsSource(strip.Wire))
                 begins = Contacts(strip, strip.Series, at);
             else if (strip.Component?.Symbol == Symbol.Motor && i == 1)
                 begins = OtherWay(strip, at);
@@ -209,7 +162,7 @@ internal sealed class WiringSheet
             Now.Words(PictureWords.CoreIs(core), TerminalX + 10, at - 4);
         }
 
-        if ((strip.Wire.IsFeeder || IsSource(strip.Wire)) && strip.Wire.FuseTag.Length > 0)
+        if ((strip.Wire.IsFeeder || WiringStrips.IsSource(strip.Wire)) && strip.Wire.FuseTag.Length > 0)
             Now.Sign(FuseSign(strip.Wire), DeviceX - 40, line - 12);
         if (strip.HasStops)
             Stops(line);
@@ -334,17 +287,4 @@ internal sealed class WiringSheet
         for (var i = 0; i < strip.Names.Count; i++)
             Now.Words(strip.Names[i], x + 8, top + (sign == Html.Markup.None ? 18 : 38) + (WiringStrip.TextStep * i));
     }
-
-    private Component? Of(Wire wire) => wire.Purpose is { } purpose
-        ? byPurpose.GetValueOrDefault(purpose)
-        : components.GetValueOrDefault(wire.Device);
-
-    // A sensor tells a temperature and switches nothing.
-    private IReadOnlyList<Component> Tellers(Component? component) => component is null
-        ? []
-        :
-        [
-            .. scheme.Joints.Where(j => j.Medium == Medium.Signal && j.To == component.Name).Select(j => components[j.From]).Distinct()
-                .Where(t => t.Symbol is not (Symbol.Sensor or Symbol.Tank or Symbol.Plain)),
-        ];
 }
