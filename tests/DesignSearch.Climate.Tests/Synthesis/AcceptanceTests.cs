@@ -13,19 +13,20 @@ public sealed class AcceptanceTests
     private const string Real = "statistics of open typical-year station and reanalysis files (NSRDB, PVGIS), worked out for this project";
     private const int Seeds = 24;
 
-    // The fog of the Italian plain lasts longer than the clearness of like climates' stations has it (6 days, of seeds 2 to 4): that miss is known.
     // The days of the two reanalysis files are either clear or dull, more than the distribution of Hollands and Huget has it (standard
     // deviation of the daily clearness 0.23 and 0.20 against 0.16 and 0.17), and in the southern one clear days are too clear: the curve of
-    // Erbs on their own hours gives 0.41 and 0.40. Their diffuse shares are held to wider bounds; those of the two station files are the ones that
-    // the curve gives on the file's own hours (the files have 0.49 and 0.42 by another model). Lowest and design temperatures are of hour
+    // Erbs on their own hours gives 0.41 and 0.40. Their diffuse shares are held to wider bounds. The two station files have 0.49 and 0.42 by
+    // another model than that curve, which gives more on their own hours: against the files theirs are known misses. Lowest and design temperatures are of hour
     // means, so the cold side is stretched more.
     private static readonly Dictionary<string, SeasonOfFile> Files = new()
     {
         ["chile"] = new(-0.7, -0.3, 0.1, 0.6, 51, -9.6, -5.8, 0.36, 0.12, 5, 2.54),
-        ["redmond"] = new(-0.45, 0.1, 0.0, 0.5, 112, -18.3, -11.2, 0.514, 0.05, 2, 3.39),
+        ["redmond"] = new(-0.45, 0.1, 0.0, 0.5, 112, -18.3, -11.2, 0.49, 0.05, 2, 3.39),
         ["italy"] = new(-0.7, -0.3, 0.1, 0.6, 30, -2.3, -1.3, 0.39, 0.08, 6, 2.08),
-        ["greensboro"] = new(-0.45, 0.1, 0.0, 0.5, 60, -16.7, -11.1, 0.486, 0.05, 3, 5.87),
+        ["greensboro"] = new(-0.45, 0.1, 0.0, 0.5, 60, -16.7, -11.1, 0.42, 0.05, 3, 5.87),
     };
+
+    private static readonly Dictionary<string, double> ErbsOnTheFilesHours = new() { ["redmond"] = 0.514, ["greensboro"] = 0.486 };
 
     [Theory]
     [InlineData("chile")]
@@ -41,8 +42,9 @@ public sealed class AcceptanceTests
 
         Validation.Within($"winter {site} low lag", "lag-1 of the daily low, within months", 0.45, 0.78, all.Average(f => f.LagLow), Real, "WinterMaker.Synthetic");
         Validation.Within($"winter {site} high lag", "lag-1 of the daily high, within months", 0.45, 0.77, all.Average(f => f.LagHigh), Real, "WinterMaker.Synthetic");
-        if (site != "italy")
-            Validation.Within($"winter {site} dark run", "longest run of days with clearness under 0.25 in the file: one draw, so it must lie among those of the seeds", all.Min(f => f.DarkRun), all.Max(f => f.DarkRun), file.DarkRun, Real, "WinterMaker.Synthetic");
+        // The fog of the Italian plain lasts longer than the clearness of like climates' stations has it.
+        Action<string, string, double, double, double, string, string> darkRun = site == "italy" ? Validation.Missed : Validation.Within;
+        darkRun($"winter {site} dark run", "longest run of days with clearness under 0.25 in the file: one draw, so it must lie among those of the seeds", all.Min(f => f.DarkRun), all.Max(f => f.DarkRun), file.DarkRun, Real, "WinterMaker.Synthetic");
         Validation.Equal($"winter {site} spread of the mean", "standard deviation of the daily mean within the months [K]", file.SdMeanK, all.Average(f => f.SdMeanK), 0.2 * file.SdMeanK, Real, "WinterMaker.Synthetic");
         Validation.Within($"winter {site} mean lag", "lag-1 of the daily mean, within months", 0.50, 0.80, all.Average(f => f.LagMean), Real, "WinterMaker.Synthetic");
         Validation.Within($"winter {site} clearness lag", "lag-1 of the daily clearness, within months", 0.10, 0.47, all.Average(f => f.LagClear), Real, "WinterMaker.Synthetic");
@@ -52,7 +54,16 @@ public sealed class AcceptanceTests
         Validation.Equal($"winter {site} frost days", "days with frost in the season, mean of the seeds", file.FrostDays, all.Average(f => f.FrostDays), 0.2 * file.FrostDays, Real, "WinterMaker.Synthetic");
         Validation.Equal($"winter {site} lowest", "lowest temperature, median of the seeds [°C]", file.LowestC, all.Select(f => f.Lowest).Median(), 2, Real, "WinterMaker.Synthetic");
         Validation.Equal($"winter {site} 35th coldest hour", "99.6 % temperature, median of the seeds [°C]", file.DesignC, all.Select(f => f.Design).Median(), 1.5, Real, "WinterMaker.Synthetic");
-        Validation.Equal($"winter {site} diffuse share", "diffuse share of the global irradiation", file.DiffuseShare, all.Average(f => f.DiffuseShare), file.DiffuseBound, Real, "WinterMaker.Synthetic");
+        const string diffuse = "diffuse share of the global irradiation";
+        var share = all.Average(f => f.DiffuseShare);
+        if (!ErbsOnTheFilesHours.TryGetValue(site, out var erbs))
+        {
+            Validation.Equal($"winter {site} diffuse share", diffuse, file.DiffuseShare, share, file.DiffuseBound, Real, "WinterMaker.Synthetic");
+            return;
+        }
+
+        Validation.Missed($"winter {site} diffuse share", diffuse, file.DiffuseShare - file.DiffuseBound, file.DiffuseShare + file.DiffuseBound, share, Real, "WinterMaker.Synthetic");
+        Validation.Equal($"winter {site} diffuse share by Erbs", diffuse + ", by the curve of Erbs on the file's own hours", erbs, share, file.DiffuseBound, Real, "WinterMaker.Synthetic");
     }
 
     [Fact]
@@ -85,14 +96,22 @@ public sealed class AcceptanceTests
     {
         var climate = ReferenceSites.Redmond;
         var figures = UsualDays.Of(climate, new());
-        var misses = new List<double>();
+        var (misses, distances) = (new List<double>(), new List<double>());
         foreach (var seed in Enumerable.Range(1, Seeds))
         {
             var days = new SyntheticDays(climate.Place, new DateTime(2001, 11, 1), 151);
             new DayMaker(climate, figures).Fill(days, (ulong)seed);
             misses.AddRange(days.Months().Select(month => month.Select(d => days.Clearness[d]).PopulationStandardDeviation() - figures.Spread.ClearnessSd[days.Month(month.First()) - 1]));
+            foreach (var month in days.Months())
+            {
+                var spread = new ClearnessDistribution(climate.Months[days.Month(month.First()) - 1].GhiKwhPerM2Day * 1000 * month.Count() / month.Sum(d => days.AboveWhPerM2[d]));
+                double[] sorted = [.. month.Select(d => days.Clearness[d]).Order()];
+                distances.Add(Enumerable.Range(0, sorted.Length).Max(i => Math.Max(Math.Abs(spread.Share(sorted[i]) - i / (double)sorted.Length), Math.Abs(spread.Share(sorted[i]) - (i + 1.0) / sorted.Length))));
+            }
         }
 
+        // The spread is the place's since made winters follow it; the shape is that of Hollands and Huget only where nothing else is known.
+        Validation.Missed("winter clearness distance", "mean Kolmogorov distance of a month's clearness from Hollands and Huget", 0, 0.17, distances.Average(), "Hollands and Huget, Solar Energy 30 (1983); real files 0.16", "ClearnessDistribution");
         Validation.Equal("winter clearness spread", "standard deviation of a month's daily clearness, made less the place's, mean of 24 seeds", 0, misses.Average(), 0.01, Real, "DayMaker.Fill");
         Assert.All(misses, m => Assert.InRange(m, -0.03, 0.03));
     }
