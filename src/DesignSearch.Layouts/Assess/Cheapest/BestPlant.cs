@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Assess.Problem;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Systems.Heaters;
@@ -14,7 +15,7 @@ namespace DesignSearch.Layouts.Assess.Cheapest;
 /// </summary>
 /// <param name="assessor">Scenario and winters.</param>
 /// <param name="space">Points to layouts.</param>
-internal sealed class BestPlant(LayoutAssessor assessor, Problem.LayoutSpace space)
+internal sealed class BestPlant(LayoutAssessor assessor, LayoutSpace space)
 {
     private readonly ChoiceSet choices = assessor.Scenario.Systems.Choices;
     private readonly BestSkin skins = new(assessor.Scenario);

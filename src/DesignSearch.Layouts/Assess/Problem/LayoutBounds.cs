@@ -9,10 +9,9 @@ using DesignSearch.Season.House;
 namespace DesignSearch.Layouts.Assess.Problem;
 
 /// <summary>
-/// Bounds of a box of layouts. The skin of the house acts one way: more resistance, more light, less leakage, less loss at the edge and
-/// less wind never make the house colder, nor the stand-by heater hungrier, whatever else is chosen. So one simulation with every number of
-/// the skin at its best within the box bounds frost and electricity of all its layouts. Everything else (set-points, stores, collectors,
-/// heaters) may act either way and is taken one level at a time. Tests on random boxes hold it; the declaration is not a theorem.
+/// Bounds of a box of layouts. The skin of the house acts one way (<see cref="BestSkin"/>), so one simulation with it at its best within the
+/// box bounds frost and electricity of all its layouts. Everything else (set-points, stores, collectors, heaters) may act either way and is taken one
+/// level at a time.
 /// </summary>
 /// <param name="assessor">Prices, checks and simulates.</param>
 /// <param name="space">The layouts there are.</param>
@@ -27,7 +26,7 @@ internal sealed class LayoutBounds(LayoutAssessor assessor, LayoutSpace space)
     private readonly int[] skin = [.. SkinChoices.All.Select(assessor.Scenario.Systems.Choices.IndexOf)];
     private readonly int cover = assessor.Scenario.Systems.Choices.IndexOf(SkinChoices.NightCover);
     private readonly ConcurrentDictionary<PointKey, Costs> costs = new();
-    private readonly ConcurrentDictionary<PointKey, HouseNumbers> houses = new();
+    private readonly BestSkin skins = new(assessor.Scenario);
     private readonly Lazy<Costs[][]> added = new(() => Added(assessor, space));
 
     // Build price, and cost over the years without electricity; whether every check passes that the plain lines cannot change.
@@ -116,47 +115,7 @@ internal sealed class LayoutBounds(LayoutAssessor assessor, LayoutSpace space)
         return Layout.Of([.. point.Select((level, i) => level < 0 ? ChoiceValue.None : scenario.Choices[i].Levels[(int)level])], scenario.Systems.Choices);
     }
 
-    private HouseNumbers Best(LevelBox box)
-    {
-        var key = SearchSpace.KeyOf([.. skin.SelectMany(i => new double[] { box.Low[i], box.High[i] })]);
-        return houses.GetOrAdd(key, _ => BestOf(box));
-    }
-
-    private HouseNumbers BestOf(LevelBox box)
-    {
-        HouseNumbers? best = null;
-        foreach (var point in Combinations(box, 0, [.. box.Low.Select(l => (double)l)]))
-        {
-            var house = SkinSystem.Of(space.At(point)).Numbers(assessor.Scenario.Greenhouse);
-            best = best is null ? house : best with
-            {
-                LiningResistanceM2KPerW = Math.Max(best.LiningResistanceM2KPerW, house.LiningResistanceM2KPerW),
-                NightCoverResistanceM2KPerW = Math.Max(best.NightCoverResistanceM2KPerW, house.NightCoverResistanceM2KPerW),
-                LiningTransmittance = Math.Max(best.LiningTransmittance, house.LiningTransmittance),
-                EdgeLossWPerMK = Math.Min(best.EdgeLossWPerMK, house.EdgeLossWPerMK),
-                AirChangesPerHour = Math.Min(best.AirChangesPerHour, house.AirChangesPerHour),
-                AirChangesPerHourPerMPerS = Math.Min(best.AirChangesPerHourPerMPerS, house.AirChangesPerHourPerMPerS),
-            };
-        }
-
-        return best!;
-    }
-
-    private IEnumerable<double[]> Combinations(LevelBox box, int from, double[] point)
-    {
-        if (from == skin.Length)
-        {
-            yield return point;
-            yield break;
-        }
-
-        for (var level = box.Low[skin[from]]; level <= box.High[skin[from]]; level++)
-        {
-            point[skin[from]] = level;
-            foreach (var one in Combinations(box, from + 1, point))
-                yield return one;
-        }
-    }
+    private HouseNumbers Best(LevelBox box) => skins.Of([.. skin.Select(i => (int[])[.. Enumerable.Range(box.Low[i], box.High[i] - box.Low[i] + 1)])]);
 
     // What each level of a plain choice adds to the bare house, and so to any layout.
     private static Costs[][] Added(LayoutAssessor assessor, LayoutSpace space)

@@ -12,8 +12,10 @@ internal static class CertificateWords
     private const string NoneHolds = "No layout of your parts holds within your limits (proved).";
 
     // The bounds of groups are held against thousands of layouts, but nobody has derived all of them: docs/decisions/0015-certificate.md.
-    private const string NoCheaperByBounds = "No cheaper layout of your parts holds (by bounds that are tested, not by going through all).";
-    private const string NoneHoldsByBounds = "No layout of your parts holds within your limits (by bounds that are tested, not by going through all).";
+    private const string NoCheaperByBounds =
+        "No cheaper layout of your parts holds (by bounds that are tested, not by going through all).";
+    private const string NoneHoldsByBounds =
+        "No layout of your parts holds within your limits (by bounds that are tested, not by going through all).";
     private const string Looked = "Every layout was gone through.";
     private const string Stopped = "The proof was stopped early.";
 
@@ -24,9 +26,15 @@ internal static class CertificateWords
 
     public static string Below(decimal below, decimal? found, string currency, (long Simulations, long Boxes, bool IsStopped) way)
     {
-        var none = Written.Sentence($"No layout of your parts that holds costs less than {below:0} {currency} over the years (by bounds that are tested);");
+        // Rounded first, so that the difference is that of the figures one reads.
+        var least = decimal.Floor(below);
+        var none = Written.Sentence(
+            $"No layout of your parts that holds costs less than {least:0} {currency} over the years",
+            $"(by bounds that are tested);");
         var and = found is { } cost
-            ? Written.Sentence($"{cost:0} {currency} was found, so a better one could save {cost - below:0} {currency} at most.")
+            ? Written.Sentence(
+                $"{cost:0} {currency} was found, so a better one could save {decimal.Round(cost) - least:0} {currency}",
+                $"at most.")
             : "none was found.";
         var end = way.IsStopped ? " " + Stopped : "";
         return $"{none} {and} {Groups(way.Simulations, way.Boxes)}{end}";

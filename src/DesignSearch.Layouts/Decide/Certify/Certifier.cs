@@ -12,7 +12,7 @@ namespace DesignSearch.Layouts.Decide.Certify;
 /// <param name="threads">Threads to work on; the result does not depend on it.</param>
 public sealed class Certifier(LayoutAssessor assessor, int threads)
 {
-    // Half a minute of two quiet cores; what five times as many add to the bound is small on the cases tried.
+    // Some forty seconds of two quiet cores on frost-hollow; what five times as many add to the bound is small on the cases tried.
     private const long MostSimulations = 6_000;
     private const long MostBoxes = 200_000;
 

@@ -4,7 +4,7 @@ using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Systems.Skin;
 using DesignSearch.Season.House;
 
-namespace DesignSearch.Layouts.Assess.Cheapest;
+namespace DesignSearch.Layouts.Assess.Problem;
 
 /// <summary>
 /// The house with every number of its skin at its best among some levels: more resistance, more light, less leakage, less loss at the edge and
