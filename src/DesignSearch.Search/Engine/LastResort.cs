@@ -17,27 +17,11 @@ internal sealed class LastResort(IProblem problem, SearchSpace space, FrontArchi
     private const int Steps = MostWalked / UsualRounds;
     private const int UsualRounds = 10;
     private const int Boxes = 1000;
-    private const int Lately = 1024;
 
     private readonly Remainder? rest = space.IsFinite && (problem is IBoundedProblem || space.Size <= MostWalked) ? new(problem, space, archive) : null;
-    private readonly List<double[]> lately = [];
-    private int oldest;
 
     /// <summary>Whether all there is was gone through.</summary>
     public bool IsThrough => rest is { IsThrough: true };
-
-    /// <summary>Takes a point that was evaluated.</summary>
-    public void Take(double[] point)
-    {
-        if (lately.Count < Lately)
-        {
-            lately.Add(point);
-            return;
-        }
-
-        lately[oldest] = point;
-        oldest = (oldest + 1) % Lately;
-    }
 
     /// <summary>A point that was never met, passes and may better the front; null once the walk is at its end, or after rounds in vain.</summary>
     public double[]? Next(int rounds, Func<bool> isOver, ref SplitMixStream random)
@@ -47,9 +31,9 @@ internal sealed class LastResort(IProblem problem, SearchSpace space, FrontArchi
             for (var draw = 0; draw < Draws; draw++)
             {
                 var point = draws.Anywhere(ref random);
-                if (lately.Count > 0 && draw % 2 == 0)
+                if (draw % 2 == 0 && passage.AnyPassed(ref random) is { } passed)
                 {
-                    point = (double[])lately[random.Below(lately.Count)].Clone();
+                    point = (double[])passed.Clone();
                     draws.Disturb(point, ref random);
                 }
 
@@ -70,5 +54,5 @@ internal sealed class LastResort(IProblem problem, SearchSpace space, FrontArchi
 
     // It counts as met then.
     private bool IsLeft(double[] point) =>
-        !met.Contains(SearchSpace.KeyOf(point)) && !passage.Refuses(point) && !archive.Covers(passage.Bounds) && met.Add(SearchSpace.KeyOf(point));
+        !met.Contains(SearchSpace.KeyOf(point)) && !passage.Refuses(point) && !archive.Covers(passage.Bounds) && passage.LetThrough(point);
 }

@@ -10,8 +10,13 @@ internal sealed class Passage(IProblem problem, SearchSpace space, Draws draws, 
     private const int Changes = 8;
     private const int RepairsTried = 60;
 
+    private const int Kept = 1024;
+
     private readonly ScreenMemo screen = new(problem);
     private readonly RepairGuide guide = new(space, Math.Clamp(problem.Constraints.Count, 1, 64));
+
+    private readonly List<double[]> passed = [];
+    private int oldest;
 
     /// <summary>What each objective cannot fall below at the point that was asked for last and passed.</summary>
     public double[] Bounds { get; } = new double[problem.Objectives.Count];
@@ -19,31 +24,50 @@ internal sealed class Passage(IProblem problem, SearchSpace space, Draws draws, 
     /// <summary>Whether a point misses something; the bounds are filled where it does not.</summary>
     public bool Refuses(double[] point) => screen.Missed(point, Bounds, double.Epsilon) > 0;
 
+    /// <summary>One of the points that passed lately; null where none did.</summary>
+    public double[]? AnyPassed(ref SplitMixStream random) => passed.Count == 0 ? null : passed[random.Below(passed.Count)];
+
+    /// <summary>Books a point that passes and will be evaluated: it counts as met, and others may be taken back towards it.</summary>
+    /// <returns>False where it was met before.</returns>
+    public bool LetThrough(double[] point)
+    {
+        if (!met.Add(SearchSpace.KeyOf(point)))
+            return false;
+        if (passed.Count < Kept)
+            passed.Add(point);
+        else
+            passed[oldest++ % Kept] = point;
+        return true;
+    }
+
     /// <summary>
-    /// The point, changed where it was met; where it is refused, taken back towards its parent, or repaired where it has none. Null where that did not
-    /// help. It counts as met then.
+    /// The point, changed where it was met; where it is refused, taken back towards its parent, or repaired where it has none, or, where the repair does
+    /// not come to an end, taken back towards one that passed. Null where that did not help. It counts as met then.
     /// </summary>
     public double[]? Through(double[] point, Descent descent, ref SplitMixStream random)
     {
         for (var change = 0; change < Changes && met.Contains(SearchSpace.KeyOf(point)); change++)
             draws.Disturb(point, ref random);
-        if (!met.Add(SearchSpace.KeyOf(point)))
+        if (met.Contains(SearchSpace.KeyOf(point)))
             return null;
         if (!Refuses(point))
-            return point;
-        var isMended = descent.First is { } parent ? TakenBack(point, parent, ref random) : Repaired(point, ref random);
-        return isMended && met.Add(SearchSpace.KeyOf(point)) ? point : null;
+            return LetThrough(point) ? point : null;
+        met.Add(SearchSpace.KeyOf(point));
+        var isMended = descent.First is { } parent
+            ? TakenBack(point, parent.Point, ref random)
+            : Repaired(point, ref random) || (AnyPassed(ref random) is { } other && TakenBack(point, other, ref random));
+        return isMended && LetThrough(point) ? point : null;
     }
 
-    // A point's parent passes, so half of what was changed is taken back, or half of that, until it passes too; in place. A few screens where a repair
+    // The other point passes, so half of what differs is taken back, or half of that, until this one passes too; in place. A few screens where a repair
     // takes forty.
-    private bool TakenBack(double[] point, EvaluatedPoint parent, ref SplitMixStream random)
+    private bool TakenBack(double[] point, double[] passing, ref SplitMixStream random)
     {
         var changed = new int[space.Count];
         var count = 0;
         for (var i = 0; i < changed.Length; i++)
         {
-            if (point[i] == parent.Point[i])
+            if (point[i] == passing[i])
                 continue;
             var place = random.Below(++count);
             (changed[count - 1], changed[place]) = (changed[place], i);
@@ -55,7 +79,7 @@ internal sealed class Passage(IProblem problem, SearchSpace space, Draws draws, 
             var middle = (fails + passes) / 2;
             var other = (double[])point.Clone();
             for (var i = 0; i < middle; i++)
-                other[changed[i]] = parent.Point[changed[i]];
+                other[changed[i]] = passing[changed[i]];
             space.Canonicalise(other);
             if (Refuses(other))
                 fails = middle;

@@ -95,7 +95,6 @@ internal sealed class PointChooser
     /// <summary>Takes the result of a point, before anything else learns from it: how it was come by gains by what is new in the front's box.</summary>
     public void Take(EvaluatedPoint point, Origin? origin)
     {
-        resort.Take(point.Point);
         if (origin is not { Choice: not Choice.Drawn } one)
             return;
         if (one.Choice == Choice.Fresh)
@@ -168,7 +167,7 @@ internal sealed class PointChooser
         }
 
         if (chosen is { } one)
-            met.Add(SearchSpace.KeyOf(one.Point));
+            passage.LetThrough(one.Point);
         return chosen;
     }
 }
