@@ -19,6 +19,8 @@ internal sealed class CheckCommand : Command
             foreach (var (name, _) in check.Scenario.Files)
                 session.Note(parsed, $"Read {name}.");
             session.Out.WriteLine($"{check.Scenario.Name}: everything can be read.");
+            foreach (var doubt in check.Scenario.Doubts)
+                session.Out.WriteLine("In doubt: " + doubt);
             session.Out.WriteLine(FormattableString.Invariant(
                 $"{check.Scenario.Catalogue.All.Count} parts in the catalogue, {check.Scenario.Stock.Ids.Count} kinds of part owned."));
             foreach (var choice in check.Scenario.Choices)

@@ -86,6 +86,8 @@ internal sealed class SearchCommand : Command
     {
         var (judgement, currency) = (run.Judgement, run.Scenario.Currency);
         session.Out.WriteLine(judgement.Answer);
+        foreach (var doubt in run.Scenario.InDoubt)
+            session.Out.WriteLine("In doubt: " + doubt);
         session.Out.WriteLine();
         var picks = judgement.Picks;
         var beside = judgement.BareHouse.Holds ? "Beside the bare house, c" : "C";
@@ -107,8 +109,12 @@ internal sealed class SearchCommand : Command
 
     private static string Line(JudgedLayout layout, string currency) => Written.Sentence(
         $"no. {layout.Rank}, {layout.Title}: build {layout.BuildPrice:0} {currency}, whole life {layout.LifeCost:0} {currency},",
-        $"{Written.Count(layout.WorstFrostHours, "frost hour")} in the worst winter,",
+        $"{Written.Count(layout.WorstFrostHours, "frost hour")} in the worst winter,{DegreeHours(layout)}",
         $"coldest hour {layout.LowestAirC:0.0} °C{(layout.Plants is { } place ? " " + place.Where : "")}");
+
+    // What protection is measured by: of two that fail, the one with fewer hours may be the colder.
+    private static string DegreeHours(JudgedLayout layout) =>
+        layout.Holds ? "" : Written.Sentence($" {layout.FrostDegreeHoursKh:0} degree-hours of frost in an average one,");
 
     private sealed class Teller(ProgressLine line) : IProgress<RunProgress>
     {

@@ -79,7 +79,7 @@ internal sealed class ClimateReading(TomlTable? table, string folder, List<(stri
     }
 
     private static string Sentence(WeatherRecord record) =>
-        string.Concat(record.Doubts.Select(d => $"In doubt: {d} ")) + $"{record.Source}, {record.Period}. Air temperature: {record.SharesInWords(WeatherField.Air)}. Sun: "
+        $"{record.Source}, {record.Period}. Air temperature: {record.SharesInWords(WeatherField.Air)}. Sun: "
             + $"{record.SharesInWords(WeatherField.Global)}; its diffuse part: {record.SharesInWords(WeatherField.Diffuse)}. "
             + $"Humidity: {record.SharesInWords(WeatherField.DewPoint)}. Wind: {record.SharesInWords(WeatherField.Wind)}. "
             + $"{record.SunFit.Sentence}";

@@ -23,7 +23,7 @@ internal static class AnswerSection
             $"{It(run)} must stay above {Say.Plain(scenario.FrostLimitC)}{"\u00A0"}°C from {scenario.Season}, on a budget of {budget}");
         return Markup.Of($"""
             <header>
-            {Banner(run.Search)}{Missing(run.Unmade)}<p class="place">{PlainText.Name(scenario.Name)} · {PlainText.Name(scenario.PlaceName)}</p>
+            {Banner(run.Search)}{Missing(run.Unmade)}{InDoubt(scenario.InDoubt)}<p class="place">{PlainText.Name(scenario.Name)} · {PlainText.Name(scenario.PlaceName)}</p>
             <h1>{PlainText.Sentence(run.Judgement.Answer)}</h1>
             {NearestMiss(run)}{Proved(run)}<p>{scenario.Description}</p>
             <p>The house: {scenario.House}. {limit} for building. {HowSure(run.Search)}</p>
@@ -43,6 +43,9 @@ internal static class AnswerSection
 
     private static Markup Missing(IReadOnlyList<string> unmade) => Markup.When(unmade.Count > 0, () => Markup.Of(
         $"<p class=\"banner\" role=\"note\"><strong>Not whole.</strong> {string.Join(' ', unmade.Select(PlainText.Sentence))} What is here can be used.</p>\n"));
+
+    private static Markup InDoubt(IReadOnlyList<string> doubts) => Markup.When(doubts.Count > 0, () => Markup.Of(
+        $"<p class=\"banner\" role=\"note\"><strong>In doubt.</strong> {string.Join(' ', doubts.Select(PlainText.Sentence))}</p>\n"));
 
     private static Markup HowSure(SearchRecord search) => search.IsExact
         ? search.Evaluations == 1

@@ -48,6 +48,9 @@ public sealed record ScenarioRecord
     /// <summary>Where the weather came from, in a plain sentence, attribution included.</summary>
     public required string WeatherSource { get; init; }
 
+    /// <summary>What is in doubt about the weather or the season, in plain sentences.</summary>
+    public IReadOnlyList<string> InDoubt { get; init; } = [];
+
     /// <summary>Shares of the weather that were measured, modelled, filled and synthesised, field by field.</summary>
     public required IReadOnlyList<WeatherShare> WeatherShares { get; init; }
 

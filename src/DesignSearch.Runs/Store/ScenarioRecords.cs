@@ -42,6 +42,7 @@ internal static class ScenarioRecords
                     + $"ridge; cover {house.CoverM2:0} m² with U {house.CoverUWPerM2K:0.0} W/(m²K)"),
             Winters = [.. winters.Winters.Select(w => Record(w.Winter, w.Weight, house.FrostLimitC))],
             WeatherSource = scenario.Climate.Sentence,
+            InDoubt = [.. scenario.Doubts],
             // A field that the file lacks is reckoned from the others, so there is nothing to share out.
             WeatherShares = [.. Fields.Where(f => scenario.Climate.Record?.Origins.ContainsKey(f.Field) ?? true).Select(f => Share(scenario.Climate.Record, f.Field, f.Words))],
             Assumptions =

@@ -68,6 +68,8 @@ public sealed partial class ExtremeScenarioTests
         Assert.Empty(unmade);
         Assert.Matches(answer, stored.Judgement.Answer);
         var page = Tags().Replace(File.ReadAllText(Path.Combine(run.Folder, "report.html")), " ");
+        // A season without the coldest month is told as such at the head of the page.
+        Assert.Equal(to is "start = \"03-10\"" or "end = \"10-20\"", page.Contains("leaves out January, the coldest month", StringComparison.Ordinal));
         foreach (var text in stored.Judgement.NearestMiss.Append(stored.Judgement.Answer).Append(stored.Search.StoppedInWords).Append(page))
         {
             var wrong = Wrong().Match(text);

@@ -31,6 +31,9 @@ public sealed record Scenario
     /// <summary>The dates that count.</summary>
     public required SeasonDates Season { get; init; }
 
+    /// <summary>What is in doubt about what is given, in plain sentences: the weather's own doubts, and a season that leaves out the winter.</summary>
+    public IEnumerable<string> Doubts => [.. Climate.Record?.Doubts ?? [], .. SeasonDoubt.Of(this) is { } season ? new[] { season } : []];
+
     /// <summary>The winters every layout is judged on; weights add to 1.</summary>
     public required IReadOnlyList<WinterWish> Winters { get; init; }
 
