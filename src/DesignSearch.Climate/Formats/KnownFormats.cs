@@ -11,7 +11,8 @@ internal static class KnownFormats
     private static readonly string[] Order =
     [
         "plain", "tmy3", "nsrdb-satellite", "pvgis-typical-year", "pvgis-hourly", "nasa-hourly", "era5-open-interface", "station-hours",
-        "temperature-logger",
+        "pvgis-typical-year-json", "pvgis-hourly-json", "era5-open-interface-json", "isd-lite", "global-hourly", "ghcn-daily",
+        "ghcn-daily-elements", "ghcn-daily-months", "temperature-logger",
     ];
 
     /// <summary>Every format in the order in which it is tried.</summary>

@@ -6,7 +6,7 @@ using DesignSearch.Files;
 namespace DesignSearch.Climate.Weather;
 
 /// <summary>Carries one file from its lines to a record.</summary>
-internal sealed class RecordMaker(string path, FormatMap map, string[] lines, ReadingOptions options)
+internal sealed class RecordMaker(string path, FormatMap map, SourceText source, ReadingOptions options)
 {
     private const int MostYears = 120;
     private const int MostFaults = 20;
@@ -17,13 +17,17 @@ internal sealed class RecordMaker(string path, FormatMap map, string[] lines, Re
 
     public WeatherRecord Make()
     {
-        var head = new HeadReading(path, map, lines, options, faults);
-        var table = new TableReader(path, map, head.Years, lines, faults).Read(repairs);
+        var head = new HeadReading(path, map, source, options, faults);
+        var table = new TableReader(path, map, head.Years, source, faults).Read(repairs);
         faults.ThrowIfAny();
 
         var place = head.Place;
+        if (table.IsUtc)
+            head.StampsAreUtc();
         CheckYears(table);
         faults.ThrowIfAny();
+        if (map.IsDaily)
+            table = DailyHours.Of(table, place, head.StampZoneHours, repairs);
         LightColumns.AddGlobal(table.Values);
         var grid = SampleGrid.Lay(table, place.ZoneHours - head.StampZoneHours, table.IsTypical);
         if (grid.DuplicateLines.Count > grid.Count / 20)
@@ -72,6 +76,8 @@ internal sealed class RecordMaker(string path, FormatMap map, string[] lines, Re
     // Rows that are missing altogether are said once, not for every column.
     private void CheckRows(SampleGrid grid)
     {
+        if (grid.IsArchive)
+            return;
         var format = grid.Wraps ? "d MMMM HH:mm" : "yyyy-MM-dd HH:mm";
         foreach (var (first, count) in new GapFiller(grid).Gaps([.. grid.Lines.Select(l => l == 0 ? double.NaN : l)]))
         {
