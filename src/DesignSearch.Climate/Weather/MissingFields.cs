@@ -42,7 +42,8 @@ internal sealed class MissingFields(Place place, DateTime start, double[] air, R
             CloudLight.ScaleToMonths(made, global, diffuse, monthly, known);
         if (share < 1)
         {
-            var range = FromRange();
+            repairs.Add(FormattableString.Invariant($"On {known.Count(k => !k)} of {known.Length} days the cover is not known: there the sun comes from the daily range of the temperature."));
+            var range = RangeLight();
             for (var h = 0; h < range.Length; h++)
                 (global[h + midnight], diffuse[h + midnight]) = known[(h + midnight) / HoursOfDay]
                     ? (global[h + midnight], diffuse[h + midnight])
@@ -71,12 +72,16 @@ internal sealed class MissingFields(Place place, DateTime start, double[] air, R
 
     private double[] FromRange()
     {
-        var made = Days();
-        SunFromRange.Fill(made, FromMidnight(), options.Monthly, options.Seed);
         repairs.Add(options.Monthly is null
             ? "The file has no sun (" + provider + "): it was made up from the daily range of the temperature, right to about 15 % at best. Give monthly means to do better."
             : "The file has no sun (" + provider + "): it was made up from the monthly means and the daily range of the temperature.");
-        return Cut(CloudMaker.Flickering(made, options.Seed));
+        return RangeLight();
+    }
+
+    private double[] RangeLight()
+    {
+        SunFromRange.Fill(Days(), FromMidnight(), options.Monthly, options.Seed);
+        return Cut(CloudMaker.Flickering(Days(), options.Seed));
     }
 
     /// <summary>Diffuse part of made-up light.</summary>

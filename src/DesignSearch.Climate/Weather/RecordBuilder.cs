@@ -40,7 +40,6 @@ internal sealed class RecordBuilder(
         gaps.FillWeather(WeatherField.DewPoint, "dew point");
         gaps.FillWeather(WeatherField.Wind, "wind");
         gaps.FillWeather(WeatherField.SkyLongWave, "sky radiation");
-        DropThinSky();
         var light = new LightColumns(grid, gaps, path, faults, repairs, Doubts);
         var above = Above();
         var hasLight = light.Prepare(above);
@@ -84,13 +83,6 @@ internal sealed class RecordBuilder(
     }
 
     private double[] Level(WeatherField field) => hours.OfLevel(grid.Values[field], WeatherCentreMin, Weather != StampMeaning.Instant);
-
-    // Sky light that is missing for long is made anew: no reason to refuse or leave out what the rest of the file can tell.
-    private void DropThinSky()
-    {
-        if (grid.Values.TryGetValue(WeatherField.SkyLongWave, out var sky) && sky.All(double.IsNaN))
-            grid.Values.Remove(WeatherField.SkyLongWave);
-    }
 
     // The beam of the samples, where their light was not filled.
     private double[] OwnBeam()

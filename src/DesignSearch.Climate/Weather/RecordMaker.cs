@@ -10,6 +10,13 @@ internal sealed class RecordMaker(string path, FormatMap map, SourceText source,
 {
     private const int MostYears = 120;
     private const int MostFaults = 20;
+    private const double LeastKnown = 0.5;
+
+    private static readonly (WeatherField Field, string Name)[] Spare =
+    [
+        (WeatherField.DewPoint, "dew point"), (WeatherField.Humidity, "humidity"), (WeatherField.Wind, "wind"), (WeatherField.WindAt2M, "wind at 2 m"),
+        (WeatherField.SkyLongWave, "sky radiation"), (WeatherField.BeamNormal, "beam"),
+    ];
 
     private readonly FaultList faults = new();
     private readonly List<string> repairs = [];
@@ -27,7 +34,11 @@ internal sealed class RecordMaker(string path, FormatMap map, SourceText source,
         CheckYears(table);
         faults.ThrowIfAny();
         if (map.IsDaily)
-            table = DailyHours.Of(table, place, head.StampZoneHours, repairs);
+            table = DailyHours.Of(path, table, place, head.StampZoneHours, faults, repairs);
+        if (table.Values[WeatherField.Air].All(double.IsNaN))
+            faults.Add(path, 0, 0, "", "an air temperature; every row lacks it");
+        faults.ThrowIfAny();
+        DropThin(table);
         LightColumns.AddGlobal(table.Values);
         var grid = SampleGrid.Lay(table, place.ZoneHours - head.StampZoneHours, table.IsTypical);
         if (grid.DuplicateLines.Count > grid.Count / 20)
@@ -60,6 +71,22 @@ internal sealed class RecordMaker(string path, FormatMap map, SourceText source,
             Weather = head.Weather,
             Options = options,
         }.Build();
+    }
+
+    // A column that is empty for more than half of the rows is no column: many stations have no anemometer, and interfaces list what they do not have.
+    private void DropThin(SourceTable table)
+    {
+        foreach (var (field, name) in Spare)
+        {
+            if (!table.Values.TryGetValue(field, out var values))
+                continue;
+            var known = values.Count(v => !double.IsNaN(v)) / (double)values.Length;
+            if (known >= LeastKnown)
+                continue;
+            table.Values.Remove(field);
+            if (known > 0)
+                repairs.Add(FormattableString.Invariant($"The {name} is known in {100 * known:0} % of the rows only; it was not used."));
+        }
     }
 
     // One year typed wrongly would ask for a grid of centuries.

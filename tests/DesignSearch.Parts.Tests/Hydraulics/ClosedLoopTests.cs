@@ -1,4 +1,5 @@
 using DesignSearch.Parts.Hydraulics;
+using DesignSearch.Physics;
 using DesignSearch.Testing;
 using Xunit;
 
