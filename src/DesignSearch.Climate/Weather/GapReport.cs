@@ -6,6 +6,8 @@ namespace DesignSearch.Climate.Weather;
 /// <summary>Fills the gaps of every column of a grid, remembers which slots were filled and says so.</summary>
 internal sealed class GapReport(SampleGrid grid, string file, FaultList faults, List<string> repairs)
 {
+    private const double StraightWeatherHours = 3;
+    private const double NightHours = 24;
     private const double MostOfMonth = 0.10;
     private const double LeastOfMonthHours = 20 * 24;
     private readonly GapFiller filler = new(grid);
@@ -20,7 +22,7 @@ internal sealed class GapReport(SampleGrid grid, string file, FaultList faults, 
     public void FillWeather(WeatherField field, string name)
     {
         if (grid.Values.TryGetValue(field, out var values))
-            Fill(field, name, values, values.Select(double.IsNaN).ToArray(), 3);
+            Fill(field, name, values, values.Select(double.IsNaN).ToArray(), StraightWeatherHours);
     }
 
     /// <summary>Fills global irradiance by the clearness of its neighbours.</summary>
@@ -75,7 +77,7 @@ internal sealed class GapReport(SampleGrid grid, string file, FaultList faults, 
         var hours = filled.Count(f => f) * grid.StepHours;
         foreach (var gap in gaps)
         {
-            if (IsLong(gap))
+            if (gap.Count * grid.StepHours > GapFiller.LongestHours + NightHours)
                 faults.Add(
                     file,
                     grid.Lines[filler.Slot(gap.First, values.Length)],
@@ -92,23 +94,23 @@ internal sealed class GapReport(SampleGrid grid, string file, FaultList faults, 
 
     private static readonly (int Months, int Hours) Cells = (12, 24);
 
-    private bool IsLong((int First, int Count) gap) => gap.Count * grid.StepHours > GapFiller.LongestHours + 24;
-
     // Among many years a long gap takes the usual value of its month and hour, and its winter is left out.
     private void FillArchive(string name, double[] values, bool[] filled, List<(int First, int Count)> gaps, double straightHours)
     {
         var usual = UsualByMonthAndHour(values);
         var thin = Months(filled).Where(m => m.Share > MostOfMonth && m.Slots.Length * grid.StepHours > LeastOfMonthHours).ToArray();
         var before = Unknown.Count;
-        foreach (var gap in gaps)
+        // The nights beside a gap in the light belong to it.
+        var longest = straightHours < StraightWeatherHours ? GapFiller.LongestHours + NightHours : GapFiller.LongestHours;
+        var lost = gaps.Where(g => g.Count * grid.StepHours > longest).ToArray();
+        foreach (var gap in lost)
         {
-            if (IsLong(gap))
-                Unknown.Add(gap);
-            for (var i = gap.First; IsLong(gap) && i < gap.First + gap.Count; i++)
+            Unknown.Add(gap);
+            for (var i = gap.First; i < gap.First + gap.Count; i++)
                 values[i] = usual[grid.Stamp(i).Month - 1, grid.Stamp(i).Hour];
         }
 
-        foreach (var gap in gaps.Where(g => !IsLong(g)))
+        foreach (var gap in gaps.Except(lost))
             filler.Fill(values, gap, straightHours);
         foreach (var (slots, _) in thin)
             Unknown.Add((slots[0], slots[^1] - slots[0] + 1));
@@ -117,7 +119,7 @@ internal sealed class GapReport(SampleGrid grid, string file, FaultList faults, 
         if (Unknown.Count > before)
             repairs.Add(string.Create(
                 CultureInfo.InvariantCulture,
-                $"In the {name} {gaps.Count(IsLong)} gaps are longer than {GapFiller.LongestHours} h, and {thin.Length} months lack more than a tenth: "
+                $"In the {name} {lost.Length} gaps are longer than {GapFiller.LongestHours} h, and {thin.Length} months lack more than a tenth: "
                     + $"winters that touch one of them are left out."));
     }
 
