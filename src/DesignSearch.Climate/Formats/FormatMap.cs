@@ -1,4 +1,5 @@
 using DesignSearch.Climate.Weather;
+using DesignSearch.Files;
 
 namespace DesignSearch.Climate.Formats;
 
@@ -16,6 +17,12 @@ internal sealed record FormatMap
 
     /// <summary>Label, name, field number (from 1) or expression by key.</summary>
     public required IReadOnlyDictionary<string, string> HeadKeys { get; init; }
+
+    /// <summary>Where the rows stand.</summary>
+    public required TableMap Table { get; init; }
+
+    /// <summary>True when rows come at any minute and each whole hour takes what was read nearest to it, within half an hour.</summary>
+    public required bool NearestHours { get; init; }
 
     /// <summary>Columns that hold the stamp, joined by a space; the first set that is there counts.</summary>
     public required IReadOnlyList<IReadOnlyList<string>> TimeColumns { get; init; }
@@ -42,4 +49,10 @@ internal sealed record FormatMap
     public required FieldOrigin WeatherOrigin { get; init; }
 
     public required FieldOrigin RadiationOrigin { get; init; }
+
+    /// <summary>True when a row is a day with its highest and lowest air.</summary>
+    public bool IsDaily => Fields.Any(f => f.Field == WeatherField.High);
+
+    /// <summary>True for a number that means "missing" anywhere in the format.</summary>
+    public bool IsMissing(string text) => PlainNumber.TryRead(text, out var value) && MissingCodes.Contains(value);
 }

@@ -9,16 +9,18 @@ namespace DesignSearch.Climate.Formats;
 /// <summary>Reads a format from its TOML file.</summary>
 internal static class FormatMapReader
 {
-    private static readonly string[] FieldNames = ["air", "dew_point", "humidity", "wind", "global", "diffuse", "beam_normal", "beam_level", "sky_long_wave", "wind_at_2m"];
+    private static readonly string[] FieldNames = ["air", "dew_point", "humidity", "wind", "global", "diffuse", "beam_normal", "beam_level", "sky_long_wave", "wind_at_2m", "cloud", "high", "low"];
     private static readonly string[] HeadKeyNames =
         ["name", "latitude", "longitude", "elevation", "zone", "stamp_zone", "local_zone", "offset_hours", "offset_seconds", "slope", "utc", "stamp", "years"];
 
-    private static readonly string[] HeadKinds = ["none", "labels", "names then values", "positions", "patterns"];
+    private static readonly string[] HeadKinds = ["none", "labels", "names then values", "positions", "patterns", "first row", "paths"];
+    private static readonly string[] TableKinds = ["columns", "fixed", "json", "elements", "month lines"];
     private static readonly string[] StampWords = ["instant", "ending", "starting", "instant or starting"];
     private static readonly string[] YearWords = ["real", "typical", "as they come"];
     private static readonly string[] OriginWords = ["measured", "modelled"];
 
     private const int MostFields = 1000;
+    private const int LongestLine = 10_000;
 
     /// <summary>How expressions are matched: in a time that grows with the line only, whatever the expression.</summary>
     public const RegexOptions Patterns = RegexOptions.CultureInvariant | RegexOptions.NonBacktracking;
@@ -39,6 +41,8 @@ internal static class FormatMapReader
             Detect = Words(file, "detect"),
             WeatherOrigin = (FieldOrigin)Choice(file, "weather_origin", OriginWords, "modelled"),
             RadiationOrigin = (FieldOrigin)Choice(file, "radiation_origin", OriginWords, "modelled"),
+            Table = Rows(file.Table("table", required: false)),
+            NearestHours = time?.Word("rows", ["as they are", "nearest to each hour"], "as they are") == "nearest to each hour",
             Head = (HeadKind)Choice(head, "kind", HeadKinds, "none"),
             HeadKeys = Keys(head),
             TimeColumns = TimeColumns(time),
@@ -53,12 +57,78 @@ internal static class FormatMapReader
         };
         if (map.TimeColumns.Count == 0 || map.TimePatterns.Count == 0)
             faults.Add(file.File, time?.Line ?? 1, 0, "", "[time] with columns and patterns");
-        if (!map.Fields.Any(f => f is { Field: WeatherField.Air, Needed: true }))
-            faults.Add(file.File, file.Table("fields", required: false)?.Line ?? 1, 0, "", "the air temperature among [fields]: air = { names = [\"…\"], needed = true }");
+        bool Needs(WeatherField field) => map.Fields.Any(f => f.Field == field && f.Needed);
+        if (!Needs(WeatherField.Air) && !(Needs(WeatherField.High) && Needs(WeatherField.Low)))
+            faults.Add(file.File, file.Table("fields", required: false)?.Line ?? 1, 0, "", "the air temperature among [fields]: air = { names = [\"…\"], needed = true }, or high and low of each day");
+        CheckPlaces(map, file, faults);
         CheckHead(map, head, faults);
         foreach (var table in (TomlTable?[])[file, head, time, stamp])
             table?.ReportUnknown();
         return map;
+    }
+
+    private static TableMap Rows(TomlTable? table)
+    {
+        if (table is null)
+            return new(TableKind.Columns);
+        var rows = new TableMap((TableKind)Choice(table, "kind", TableKinds, "columns"))
+        {
+            Row = table.Text("row", 400, ""),
+            Names = Words(table, "names"),
+            Path = table.Text("path", 200, ""),
+            Units = table.Text("units", 200, ""),
+            DayWidth = table.Whole("day_width", 0, 100, 0),
+            Places = [.. Lists(table, "places", "[\"name\", first character, last character]", IsPlace).Select(p => new FixedPlace(p[0].Text, (int)p[1].Number, (int)p[2].Number))],
+        };
+        if (rows.Row.Length > 0 && !IsPattern($"({rows.Row})"))
+            table.FaultAt("row", rows.Row, "a regular expression that neither looks around nor back, for 'row'");
+        table.ReportUnknown();
+        return rows;
+    }
+
+    private static bool IsPlace(IReadOnlyList<TomlValue> place) =>
+        place is [{ Kind: TomlKind.Text }, { Kind: TomlKind.Whole, Number: >= 1 and <= LongestLine }, { Kind: TomlKind.Whole, Number: <= LongestLine }] && place[2].Number >= place[1].Number;
+
+    private static List<IReadOnlyList<TomlValue>> Lists(TomlTable table, string key, string expected, Func<IReadOnlyList<TomlValue>, bool> good)
+    {
+        var lists = new List<IReadOnlyList<TomlValue>>();
+        if (table.Find(key) is not { } list)
+            return lists;
+        if (list.Kind != TomlKind.List)
+            table.Fault(list, $"a list of {expected} for '{key}'");
+        foreach (var item in list.Items)
+        {
+            if (item.Kind == TomlKind.List && good(item.Items))
+                lists.Add(item.Items);
+            else
+                table.Fault(item, $"{expected} in '{key}'");
+        }
+
+        return lists;
+    }
+
+    // What the rows of a layout without names are told by must be there.
+    private static void CheckPlaces(FormatMap map, TomlTable file, FaultList faults)
+    {
+        var table = map.Table;
+        if (table.Kind is TableKind.Columns or TableKind.Json)
+            return;
+        string[] needed = table.Kind switch
+        {
+            TableKind.Elements => ["day", "element", "value"],
+            TableKind.MonthLines => ["station", "month", "element", "value", "flag"],
+            _ => [.. map.TimeColumns.SelectMany(t => t), .. map.Fields.Select(f => f.Names.Count > 0 ? f.Names[0] : "")],
+        };
+        var there = table.Kind == TableKind.Elements ? table.Names : [.. table.Places.Select(p => p.Name)];
+        var line = file.Table("table", required: false)?.Line ?? 1;
+        foreach (var name in needed.Where(n => !there.Contains(n)))
+            faults.Add(file.File, line, 0, name, $"'{name}' among the {(table.Kind == TableKind.Elements ? "names" : "places")} in [table]");
+        if (there.Count != there.Distinct().Count())
+            faults.Add(file.File, line, 0, "", "every name once in [table]");
+        if (table.Row.Length == 0)
+            faults.Add(file.File, line, 0, "", "a regular expression that every row fits, for 'row' in [table]");
+        if (table.Kind == TableKind.MonthLines && table.DayWidth == 0)
+            faults.Add(file.File, line, 0, "", "the characters from one day to the next, for 'day_width' in [table]");
     }
 
     private static void CheckHead(FormatMap map, TomlTable? head, FaultList faults)
@@ -116,12 +186,21 @@ internal static class FormatMapReader
 
     private static double[] Codes(TomlTable file)
     {
-        if (file.Find("missing") is not { } codes)
+        if (!file.Has("missing"))
             return [-9900, -9999, -9999.9, -999, -99.9, 9999, 99999];
-        if (codes.Kind != TomlKind.List || codes.Items.Any(c => c.Kind is not (TomlKind.Whole or TomlKind.Real)))
-            file.Fault(codes, "a list of numbers for 'missing'");
-        return [.. codes.Items.Select(c => c.Number)];
+        return [.. Numbers(file, "missing")];
     }
+
+    private static IEnumerable<double> Numbers(TomlTable table, string key)
+    {
+        if (table.Find(key) is not { } numbers)
+            return [];
+        if (numbers.Kind != TomlKind.List || !numbers.Items.All(IsNumber))
+            table.Fault(numbers, $"a list of numbers for '{key}'");
+        return numbers.Items.Select(c => c.Number);
+    }
+
+    private static bool IsNumber(TomlValue value) => value.Kind is TomlKind.Whole or TomlKind.Real;
 
     private static int Choice(TomlTable? table, string key, string[] words, string usual) =>
         table is null ? Array.IndexOf(words, usual) : Array.IndexOf(words, table.Word(key, words, usual));
@@ -161,7 +240,16 @@ internal static class FormatMapReader
             var names = Words(field, "names");
             if (names.Length == 0)
                 field.FaultAt("names", "", $"the names of the column in a list for 'names' in [{field.Name}]");
-            fields.Add(new((WeatherField)f, names, field.Text("unit", 20, ""), field.Flag("needed", false)));
+            fields.Add(new((WeatherField)f, names, field.Text("unit", 20, ""), field.Flag("needed", false))
+            {
+                Part = field.Whole("part", 0, MostFields, 0),
+                Times = field.Number("times", 1e-6, 1e6, "", 1),
+                Missing = [.. Numbers(field, "missing")],
+                FlagColumn = field.Text("flag_column", 100, ""),
+                FlagPart = field.Whole("flag_part", 0, MostFields, 0),
+                BadFlags = Words(field, "bad_flags"),
+                Codes = Lists(field, "codes", "[code, value]", c => c.Count == 2 && c.All(IsNumber)).GroupBy(c => c[0].Number).ToDictionary(c => c.Key, c => c.First()[1].Number),
+            });
             field.ReportUnknown();
         }
 

@@ -11,13 +11,13 @@ internal sealed class HeadFacts
     private readonly Dictionary<string, (string Text, int Line, int Column)> facts = [];
     private readonly string file;
 
-    public HeadFacts(string file, FormatMap map, IReadOnlyList<string> lines)
+    public HeadFacts(string file, FormatMap map, SourceText source)
     {
         this.file = file;
-        var tableLine = TableColumns.Find(map, lines)?.Line ?? lines.Count;
+        var columns = map.Head is HeadKind.Positions or HeadKind.FirstRow ? TableColumns.Find(map, source.Lines) : null;
         foreach (var (key, where) in map.HeadKeys)
         {
-            if (Find(map.Head, lines, tableLine, where) is { } found)
+            if (Find(map.Head, source, columns, where) is { } found)
                 facts[key] = found;
         }
     }
@@ -42,12 +42,14 @@ internal sealed class HeadFacts
         faults.Add(file, fact.Line, fact.Column, fact.Text, expected);
     }
 
-    private static (string, int, int)? Find(HeadKind kind, IReadOnlyList<string> lines, int tableLine, string where) => kind switch
+    private static (string, int, int)? Find(HeadKind kind, SourceText source, TableColumns? columns, string where) => kind switch
     {
-        HeadKind.Positions when tableLine > 0 => At(lines, 0, int.Parse(where, CultureInfo.InvariantCulture) - 1),
-        HeadKind.NamesThenValues => Named(lines, where),
-        HeadKind.Labels => Labelled(lines, where),
-        HeadKind.Patterns => Matched(lines, where),
+        HeadKind.Positions when columns?.Line != 0 => At(source.Lines, 0, int.Parse(where, CultureInfo.InvariantCulture) - 1),
+        HeadKind.NamesThenValues => Named(source.Lines, where),
+        HeadKind.Labels => Labelled(source.Lines, where),
+        HeadKind.Patterns => Matched(source.Lines, where),
+        HeadKind.FirstRow when columns is not null && columns.Line + 1 < source.Lines.Length => At(source.Lines, columns.Line + 1, columns.IndexOf(where)),
+        HeadKind.Paths when source.Json?.Fact(where) is { } cell => (source.Json.TextOf(cell), source.Json.PlaceOf(cell).Line, source.Json.PlaceOf(cell).Column),
         _ => null,
     };
 
@@ -61,9 +63,9 @@ internal sealed class HeadFacts
         return index >= 0 && index < fields.Count ? (fields[index].Text, line + 1, fields[index].Column) : null;
     }
 
-    private static (string, int, int)? Labelled(IReadOnlyList<string> lines, string label)
+    private static (string, int, int)? Labelled(string[] lines, string label)
     {
-        for (var l = 0; l < Math.Min(lines.Count, HeadLines); l++)
+        for (var l = 0; l < Math.Min(lines.Length, HeadLines); l++)
         {
             var colon = lines[l].IndexOf(':', StringComparison.Ordinal);
             if (colon > 0 && lines[l][..colon].Trim(' ', '#', '"', '\t').Equals(label, StringComparison.OrdinalIgnoreCase))
@@ -73,9 +75,9 @@ internal sealed class HeadFacts
         return null;
     }
 
-    private static (string, int, int)? Matched(IReadOnlyList<string> lines, string pattern)
+    private static (string, int, int)? Matched(string[] lines, string pattern)
     {
-        for (var l = 0; l < Math.Min(lines.Count, HeadLines); l++)
+        for (var l = 0; l < Math.Min(lines.Length, HeadLines); l++)
         {
             var match = Regex.Match(lines[l], pattern, FormatMapReader.Patterns);
             if (match.Success)

@@ -17,4 +17,10 @@ internal enum HeadKind
 
     /// <summary>Anywhere in the head: a regular expression finds each value.</summary>
     Patterns,
+
+    /// <summary>In columns of the table, the same in every row: those of the first row count.</summary>
+    FirstRow,
+
+    /// <summary>In JSON: the path of each value, names parted by dots.</summary>
+    Paths,
 }

@@ -11,8 +11,18 @@ internal static class KnownFormats
     private static readonly string[] Order =
     [
         "plain", "tmy3", "nsrdb-satellite", "pvgis-typical-year", "pvgis-hourly", "nasa-hourly", "era5-open-interface", "station-hours",
-        "temperature-logger",
+        "pvgis-typical-year-json", "pvgis-hourly-json", "era5-open-interface-json", "isd-lite", "global-hourly", "ghcn-daily",
+        "ghcn-daily-elements", "ghcn-daily-months", "temperature-logger",
     ];
+
+    // Those of the program cannot change while it runs.
+    private static readonly Lazy<IReadOnlyList<FormatMap>> Own = new(() =>
+    {
+        var faults = new FaultList();
+        FormatMap[] maps = [.. Order.Select(id => FormatMapReader.Read(id, TomlReader.ReadText(Text(id), id + ".toml", faults), faults))];
+        faults.ThrowIfAny();
+        return maps;
+    });
 
     /// <summary>Every format in the order in which it is tried.</summary>
     /// <param name="folder">Folder with formats of the builder's own, tried first; may be missing.</param>
@@ -27,10 +37,8 @@ internal static class KnownFormats
                 maps.Add(FormatMapReader.Read(Path.GetFileNameWithoutExtension(path), TomlReader.ReadFile(path, path, faults), faults));
         }
 
-        foreach (var id in Order)
-            maps.Add(FormatMapReader.Read(id, TomlReader.ReadText(Text(id), id + ".toml", faults), faults));
         faults.ThrowIfAny();
-        return maps;
+        return [.. maps, .. Own.Value];
     }
 
     private static string Text(string id)

@@ -18,4 +18,7 @@ internal sealed class SourceTable
     public required SortedSet<int> Years { get; init; }
 
     public required bool IsTypical { get; init; }
+
+    /// <summary>True when the stamps named their zone themselves, and are UTC now.</summary>
+    public bool IsUtc { get; init; }
 }

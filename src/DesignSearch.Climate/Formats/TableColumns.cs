@@ -21,7 +21,8 @@ internal sealed class TableColumns
     /// <summary>Fields that make the stamp.</summary>
     public int[] Time { get; }
 
-    public List<(FieldMap Map, int Index, string Unit)> Fields { get; } = [];
+    /// <summary>Columns of the fields, and of their flags; −1 where a field has none.</summary>
+    public List<(FieldMap Map, int Index, int Flags, string Unit)> Fields { get; } = [];
 
     /// <summary>Finds the line of names; nothing when there is none.</summary>
     public static TableColumns? Find(FormatMap map, IReadOnlyList<string> lines)
@@ -52,7 +53,7 @@ internal sealed class TableColumns
         {
             var index = IndexOf(field, Names);
             if (index >= 0)
-                Fields.Add((field, index, Parts(Names[index].Text).Unit ?? UnitInHead(map, Names[index].Text, lines) ?? UnitInName(Names[index].Text) ?? field.Unit));
+                Fields.Add((field, index, field.FlagColumn.Length == 0 ? index : IndexOf(field.FlagColumn), Parts(Names[index].Text).Unit ?? UnitInHead(map, Names[index].Text, lines) ?? UnitInName(Names[index].Text) ?? field.Unit));
             else if (field.Needed)
                 faults.Add(file, Line + 1, 0, "", FormattableString.Invariant($"a column '{field.Names[0]}' ({Plain(field.Field)})"));
         }
@@ -75,6 +76,9 @@ internal sealed class TableColumns
 
         return -1;
     }
+
+    /// <summary>Index of a column by its name; −1 when there is none.</summary>
+    public int IndexOf(string name) => Names.ToList().FindIndex(n => Same(n.Text, name));
 
     private static bool Same(string a, string b) => a.Equals(b, StringComparison.OrdinalIgnoreCase);
 
@@ -99,10 +103,13 @@ internal sealed class TableColumns
 
     private static string? UnitInName(string name) => name.Equals("Fahrenheit", StringComparison.OrdinalIgnoreCase) ? "F" : null;
 
-    private static string Plain(WeatherField field) => field switch
+    /// <summary>A field in words.</summary>
+    public static string Plain(WeatherField field) => field switch
     {
         WeatherField.Air => "air temperature",
         WeatherField.Global => "global irradiance on the level",
+        WeatherField.High => "daily high",
+        WeatherField.Low => "daily low",
         _ => field.ToString(),
     };
 }

@@ -16,6 +16,8 @@ internal static class WeatherUnit
             "f" or "°f" or "ºf" or "degf" or "fahrenheit" => (5 / 9.0, -160 / 9.0),
             "k" or "kelvin" => (1, -Temperature.ZeroCelsiusK),
             "fraction" or "0-1" => (100, 0),
+            "okta" or "oktas" => (12.5, 0),
+            "tenths" => (10, 0),
             "km/h" or "kmh" or "kph" => (1 / 3.6, 0),
             "mph" or "mp/h" => (0.44704, 0),
             "kn" or "kt" or "knots" => (0.514444, 0),

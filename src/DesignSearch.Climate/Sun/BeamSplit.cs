@@ -31,4 +31,18 @@ public static class BeamSplit
         var beam = Math.Clamp((globalWPerM2 - diffuseWPerM2) / cosZenith, 0, clearest);
         return (beam, globalWPerM2 - beam * cosZenith);
     }
+
+    /// <summary>A beam that was measured, and the diffuse light that closes with it: an hour in which the sun rises or sets keeps its beam though the sun is down at mid-hour.</summary>
+    /// <param name="globalWPerM2">[W/m²].</param>
+    /// <param name="beamNormalWPerM2">Mean of the hour [W/m²].</param>
+    /// <param name="zenithDeg">Sun at mid-hour [°].</param>
+    /// <returns>Beam normal, not more than global bears, and the diffuse light [W/m²].</returns>
+    public static (double BeamNormal, double Diffuse) Around(double globalWPerM2, double beamNormalWPerM2, double zenithDeg)
+    {
+        var cosZenith = Math.Max(0, Math.Cos(zenithDeg * Math.PI / 180));
+        if (globalWPerM2 <= 0)
+            return (0, 0);
+        var beam = cosZenith * beamNormalWPerM2 <= globalWPerM2 ? Math.Max(0, beamNormalWPerM2) : globalWPerM2 / cosZenith;
+        return (beam, globalWPerM2 - beam * cosZenith);
+    }
 }

@@ -23,6 +23,7 @@ internal static class HardWinter
         var air = BlendAir(typical, days, first);
         var (dew, wind) = ((double[])typical.DewPointC.Clone(), (double[])typical.WindMPerS.Clone());
         var (global, diffuse) = ((double[])typical.GlobalWPerM2.Clone(), (double[])typical.DiffuseWPerM2.Clone());
+        var beam = WinterBuilder.OwnBeam(typical);
         var light = new double[days.Count * 24];
         for (var d = 0; d < Length; d++)
         {
@@ -32,6 +33,7 @@ internal static class HardWinter
             {
                 var (h, k) = (first + 24 * d + j, 24 * (d + 1) + j);
                 (global[h], diffuse[h]) = (light[k], days.Above[k] > 0 ? light[k] * BeamSplit.ErbsHourly(light[k] / days.Above[k]) : 0);
+                beam[h] = double.NaN;
                 wind[h] = WindMPerS[d];
                 dew[h] = days.Low[d + 1] - (d < 3 ? 0.5 : 0);
             }
@@ -40,7 +42,7 @@ internal static class HardWinter
         for (var h = 0; h < air.Length; h++)
             dew[h] = Math.Min(dew[h], air[h]);
         var hard = WinterBuilder.Build(
-            name, kind, typical.Place, typical.Start, typical.WarmUpHours, new(air, dew, wind, global, diffuse, null), typical.Ground, options,
+            name, kind, typical.Place, typical.Start, typical.WarmUpHours, new(air, dew, wind, global, diffuse, null) { BeamNormalWPerM2 = beam }, typical.Ground, options,
             [.. typical.Remarks, Sentence(typical, first, air, options)]);
         return WithSky(hard, typical, first, options, air);
     }

@@ -80,7 +80,11 @@ internal static class SpellDraw
         var diffuse = Take(w => w.DiffuseWPerM2).Zip(scale, (g, s) => g * s).ToArray();
         for (var h = 0; h < hours; h++)
             dew[h] = Math.Min(dew[h], air[h]);
-        return new(air, dew, Take(w => w.WindMPerS), global, diffuse, Take(w => w.SkyC).Select(SkyTemperature.LongWave).ToArray());
+        var beams = sources.ToDictionary(w => w, WinterBuilder.OwnBeam);
+        return new(air, dew, Take(w => w.WindMPerS), global, diffuse, Take(w => w.SkyC).Select(SkyTemperature.LongWave).ToArray())
+        {
+            BeamNormalWPerM2 = Take(w => beams[w]),
+        };
     }
 
     // The step between two spells is spread over the hours around it.

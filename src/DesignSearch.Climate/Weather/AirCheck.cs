@@ -79,7 +79,7 @@ internal sealed class AirCheck(string path, SampleGrid grid, FaultList faults, L
     private void Stuck(int first, int count)
     {
         var (hours, value) = (count * grid.StepHours, air[first]);
-        if (hours > GapFiller.LongestHours)
+        if (hours > GapFiller.LongestHours && !grid.IsArchive)
         {
             faults.Add(
                 path, grid.Lines[first], 0, value.ToString("0.##", CultureInfo.InvariantCulture),

@@ -10,11 +10,11 @@ internal sealed class HeadReading
     private readonly HeadFacts head;
     private readonly FaultList faults;
 
-    public HeadReading(string path, FormatMap map, string[] lines, ReadingOptions options, FaultList faults)
+    public HeadReading(string path, FormatMap map, SourceText source, ReadingOptions options, FaultList faults)
     {
-        head = new HeadFacts(path, map, lines);
+        head = new HeadFacts(path, map, source);
         this.faults = faults;
-        Place = ReadPlace(path, options);
+        Place = ReadPlace(path, map.Head, options);
         var zoneOfStamps = map.Zone switch
         {
             "utc" => 0,
@@ -32,10 +32,10 @@ internal sealed class HeadReading
 
     public Place Place { get; }
 
-    public double StampZoneHours { get; }
+    public double StampZoneHours { get; private set; }
 
     /// <summary>True when the format leaves no doubt about the zone of its stamps.</summary>
-    public bool ZoneIsFixed { get; }
+    public bool ZoneIsFixed { get; private set; }
 
     /// <summary>Middle of the radiation after the stamp, where the head says so [min].</summary>
     public double OffsetMin { get; }
@@ -46,7 +46,10 @@ internal sealed class HeadReading
 
     public YearKind Years { get; }
 
-    private Place ReadPlace(string path, ReadingOptions options)
+    /// <summary>Takes it that the stamps named their zone themselves and were brought to UTC.</summary>
+    public void StampsAreUtc() => (StampZoneHours, ZoneIsFixed) = (0, true);
+
+    private Place ReadPlace(string path, HeadKind kind, ReadingOptions options)
     {
         var known = options.Place;
         var latitude = head.Number("latitude", -90, 90, "a latitude from −90 to 90 in degrees, south negative", faults) ?? known?.LatitudeDeg;
@@ -57,8 +60,10 @@ internal sealed class HeadReading
         if ((latitude is null && head.Text("latitude") is null) || (longitude is null && head.Text("longitude") is null))
             faults.Add(
                 path, 1, 0, "",
-                "latitude and longitude; write them above the column names as '# latitude: -45.1' and '# longitude: 169.3', or name "
-                    + "the place in the scenario");
+                kind == HeadKind.Labels
+                    ? "latitude and longitude; write them above the column names as '# latitude: -45.1' and '# longitude: 169.3', or name "
+                        + "the place in the scenario and read the file with --for RUN"
+                    : "latitude and longitude in the file; name the place in the scenario and read the file with --for RUN");
         return new(
             head.Text("name") ?? known?.Name ?? Path.GetFileNameWithoutExtension(path),
             latitude ?? 0, longitude ?? 0, elevation, zone ?? Math.Round((longitude ?? 0) / 15));

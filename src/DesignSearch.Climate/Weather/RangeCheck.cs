@@ -16,6 +16,7 @@ internal sealed class RangeCheck(string path, SampleGrid grid, FaultList faults,
         Bound(WeatherField.Air, "air temperature", -60, 55, "°C", "°F");
         Bound(WeatherField.DewPoint, "dew point", -80, 40, "°C", "°F");
         Bound(WeatherField.Humidity, "humidity", 0, 105, "%", "another unit");
+        Bound(WeatherField.Cloud, "cloud", 0, 100.01, "%", "oktas or tenths");
         Bound(WeatherField.Wind, "wind", 0, 60, "m/s", "km/h");
         Bound(WeatherField.Global, "global irradiance", -20, 1700, "W/m²", "kJ/m²");
         Bound(WeatherField.Diffuse, "diffuse irradiance", -20, 1200, "W/m²", "kJ/m²");
@@ -62,7 +63,8 @@ internal sealed class RangeCheck(string path, SampleGrid grid, FaultList faults,
         var wrong = Enumerable.Range(0, values.Length).Where(i => values[i] < low || values[i] > high).ToArray();
         if (wrong.Length == 0)
             return;
-        if (wrong.Length > Math.Max(10, values.Length / 200))
+        // Cloud only helps the rest: no reason to refuse a file.
+        if (wrong.Length > Math.Max(10, values.Length / 200) && field != WeatherField.Cloud)
         {
             Refuse(
                 name,

@@ -1,5 +1,6 @@
 using DesignSearch.Climate.Formats;
 using DesignSearch.Climate.Sun;
+using DesignSearch.Climate.Winters;
 using DesignSearch.Files;
 
 namespace DesignSearch.Climate.Weather;
@@ -45,17 +46,19 @@ internal sealed class RecordBuilder(
         faults.ThrowIfAny();
 
         var air = Level(WeatherField.Air);
-        var made = new MissingFields(place, hours.Start, air, Options, map.Provider, repairs);
+        var made = new MissingFields(place, hours.Start, air, Options, map.Provider, repairs) { Cloud = Cloud() };
         var global = hasLight ? Light(WeatherField.Global, above) : made.Global();
         var diffuse = hasLight ? Light(WeatherField.Diffuse, above) : made.Diffuse(global);
         var dew = grid.Values.ContainsKey(WeatherField.DewPoint) ? [.. Level(WeatherField.DewPoint).Select((d, h) => Math.Min(d, air[h]))] : made.DewPoint();
         var wind = grid.Values.ContainsKey(WeatherField.Wind) ? Level(WeatherField.Wind) : made.Wind();
         var beam = new double[hours.Hours];
         var seen = new SunHours(place, hours.Start, hours.Hours);
+        var own = hasLight && BeamClosure.Holds(grid, sun, place, fit, repairs) ? OwnBeam() : null;
         for (var h = 0; h < beam.Length; h++)
-            (beam[h], diffuse[h]) = BeamSplit.Close(global[h], diffuse[h], seen.ZenithDeg[h], seen.NormalWPerM2[h]);
-        if (hasLight)
-            BeamClosure.Say(grid, sun, place, fit, repairs);
+            (beam[h], diffuse[h]) = own is not null && BeamClosure.HoldsIn(global[h], diffuse[h], own[h], seen.ZenithDeg[h])
+                ? BeamSplit.Around(global[h], own[h], seen.ZenithDeg[h])
+                : BeamSplit.Close(global[h], diffuse[h], seen.ZenithDeg[h], seen.NormalWPerM2[h]);
+        var sky = grid.Values.ContainsKey(WeatherField.SkyLongWave) ? Level(WeatherField.SkyLongWave) : made.SkyLongWave(dew, global);
         return new()
         {
             Place = place,
@@ -69,8 +72,9 @@ internal sealed class RecordBuilder(
             GlobalWPerM2 = global,
             DiffuseWPerM2 = diffuse,
             BeamNormalWPerM2 = beam,
-            SkyLongWaveWPerM2 = grid.Values.ContainsKey(WeatherField.SkyLongWave) ? Level(WeatherField.SkyLongWave) : null,
-            Origins = Origins(),
+            SkyLongWaveWPerM2 = sky,
+            Unknown = Unknown(),
+            Origins = Origins(sky is not null),
             SunFit = fit,
             Repairs = repairs,
             Doubts = Doubts,
@@ -79,6 +83,29 @@ internal sealed class RecordBuilder(
     }
 
     private double[] Level(WeatherField field) => hours.OfLevel(grid.Values[field], WeatherCentreMin, Weather != StampMeaning.Instant);
+
+    // The beam of the samples, where their light was not filled.
+    private double[] OwnBeam()
+    {
+        var filled = gaps.Filled[WeatherField.Global];
+        var beam = grid.Values[WeatherField.BeamNormal].Select((b, i) => filled[i] ? double.NaN : b).ToArray();
+        return hours.OfLevel(beam, fit.UsedMin, radiationIsMean);
+    }
+
+    // Cloud of the hours [0…1], NaN where none was seen for long.
+    private double[]? Cloud() => grid.Values.TryGetValue(WeatherField.Cloud, out var cloud)
+        ? [.. hours.OfLevel(CloudGaps.Bridge(grid, cloud), WeatherCentreMin, Weather != StampMeaning.Instant).Select(c => c / 100)]
+        : null;
+
+    private IReadOnlyList<HourSpan> Unknown()
+    {
+        if (gaps.Unknown.Count == 0)
+            return [];
+        var slots = new bool[grid.Count];
+        foreach (var (first, count) in gaps.Unknown)
+            Array.Fill(slots, true, first, count);
+        return HourSpans.Of(hours.Any(slots, WeatherCentreMin));
+    }
 
     private double[] Light(WeatherField field, double[] above) => hours.OfIrradiance(grid.Values[field], above, fit.UsedMin, radiationIsMean, sun, place.ZoneHours);
 
@@ -111,14 +138,14 @@ internal sealed class RecordBuilder(
         repairs.Add(FormattableString.Invariant($"The file has the wind at 2 m only: {factor:0.00} times that was taken for 10 m."));
     }
 
-    private Dictionary<WeatherField, FieldOrigin[]> Origins()
+    private Dictionary<WeatherField, FieldOrigin[]> Origins(bool hasSky)
     {
-        Origin(WeatherField.Air, WeatherField.Air, map.WeatherOrigin, WeatherCentreMin);
+        Origin(WeatherField.Air, WeatherField.Air, map.IsDaily ? FieldOrigin.Synthesised : map.WeatherOrigin, WeatherCentreMin);
         Origin(WeatherField.DewPoint, WeatherField.DewPoint, map.WeatherOrigin, WeatherCentreMin);
         Origin(WeatherField.Wind, WeatherField.Wind, map.WeatherOrigin, WeatherCentreMin);
         Origin(WeatherField.Global, WeatherField.Global, map.RadiationOrigin, fit.UsedMin);
         Origin(WeatherField.Diffuse, WeatherField.Global, map.Fields.Any(f => f.Field == WeatherField.Diffuse) ? map.RadiationOrigin : FieldOrigin.Synthesised, fit.UsedMin);
-        if (grid.Values.ContainsKey(WeatherField.SkyLongWave))
+        if (hasSky)
             Origin(WeatherField.SkyLongWave, WeatherField.SkyLongWave, map.WeatherOrigin, WeatherCentreMin);
         return origins;
     }

@@ -6,10 +6,17 @@ using DesignSearch.Files;
 namespace DesignSearch.Climate.Weather;
 
 /// <summary>Carries one file from its lines to a record.</summary>
-internal sealed class RecordMaker(string path, FormatMap map, string[] lines, ReadingOptions options)
+internal sealed class RecordMaker(string path, FormatMap map, SourceText source, ReadingOptions options)
 {
     private const int MostYears = 120;
     private const int MostFaults = 20;
+    private const double LeastKnown = 0.5;
+
+    private static readonly (WeatherField Field, string Name)[] Spare =
+    [
+        (WeatherField.DewPoint, "dew point"), (WeatherField.Humidity, "humidity"), (WeatherField.Wind, "wind"), (WeatherField.WindAt2M, "wind at 2 m"),
+        (WeatherField.SkyLongWave, "sky radiation"), (WeatherField.BeamNormal, "beam"),
+    ];
 
     private readonly FaultList faults = new();
     private readonly List<string> repairs = [];
@@ -17,13 +24,21 @@ internal sealed class RecordMaker(string path, FormatMap map, string[] lines, Re
 
     public WeatherRecord Make()
     {
-        var head = new HeadReading(path, map, lines, options, faults);
-        var table = new TableReader(path, map, head.Years, lines, faults).Read(repairs);
+        var head = new HeadReading(path, map, source, options, faults);
+        var table = new TableReader(path, map, head.Years, source, faults).Read(repairs);
         faults.ThrowIfAny();
 
         var place = head.Place;
+        if (table.IsUtc)
+            head.StampsAreUtc();
         CheckYears(table);
         faults.ThrowIfAny();
+        if (map.IsDaily)
+            table = DailyHours.Of(path, table, place, head.StampZoneHours, faults, repairs);
+        if (table.Values[WeatherField.Air].All(double.IsNaN))
+            faults.Add(path, 0, 0, "", "an air temperature; every row lacks it");
+        faults.ThrowIfAny();
+        DropThin(table);
         LightColumns.AddGlobal(table.Values);
         var grid = SampleGrid.Lay(table, place.ZoneHours - head.StampZoneHours, table.IsTypical);
         if (grid.DuplicateLines.Count > grid.Count / 20)
@@ -58,6 +73,22 @@ internal sealed class RecordMaker(string path, FormatMap map, string[] lines, Re
         }.Build();
     }
 
+    // A column that is empty for more than half of the rows is no column: many stations have no anemometer, and interfaces list what they do not have.
+    private void DropThin(SourceTable table)
+    {
+        foreach (var (field, name) in Spare)
+        {
+            if (!table.Values.TryGetValue(field, out var values))
+                continue;
+            var known = values.Count(v => !double.IsNaN(v)) / (double)values.Length;
+            if (known >= LeastKnown)
+                continue;
+            table.Values.Remove(field);
+            if (known > 0)
+                repairs.Add(FormattableString.Invariant($"The {name} is known in {100 * known:0} % of the rows only; it was not used."));
+        }
+    }
+
     // One year typed wrongly would ask for a grid of centuries.
     private void CheckYears(SourceTable table)
     {
@@ -72,6 +103,8 @@ internal sealed class RecordMaker(string path, FormatMap map, string[] lines, Re
     // Rows that are missing altogether are said once, not for every column.
     private void CheckRows(SampleGrid grid)
     {
+        if (grid.IsArchive)
+            return;
         var format = grid.Wraps ? "d MMMM HH:mm" : "yyyy-MM-dd HH:mm";
         foreach (var (first, count) in new GapFiller(grid).Gaps([.. grid.Lines.Select(l => l == 0 ? double.NaN : l)]))
         {

@@ -5,6 +5,8 @@ namespace DesignSearch.Climate.Weather;
 /// <summary>The rows of a file on an even grid of stamps in local standard time; what is missing is NaN.</summary>
 internal sealed class SampleGrid
 {
+    private const double HoursOfYear = 8760;
+
     private SampleGrid(DateTime start, int stepMin, bool wraps, Dictionary<WeatherField, double[]> values, int[] lines)
     {
         (Start, StepMin, Wraps, Values, Lines) = (start, stepMin, wraps, values, lines);
@@ -24,6 +26,9 @@ internal sealed class SampleGrid
     public int[] Lines { get; }
 
     public int Count => Lines.Length;
+
+    /// <summary>True for two years and more: a gap then costs the winter it lies in, not the file.</summary>
+    public bool IsArchive => !Wraps && Count * StepHours >= 2 * HoursOfYear;
 
     public double StepHours => StepMin / 60.0;
 

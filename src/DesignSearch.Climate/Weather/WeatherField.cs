@@ -32,4 +32,13 @@ public enum WeatherField
 
     /// <summary>Wind at 2 m [m/s]; used where there is none at 10 m.</summary>
     WindAt2M,
+
+    /// <summary>Cover of the sky by cloud [%].</summary>
+    Cloud,
+
+    /// <summary>Highest air temperature of a day [°C].</summary>
+    High,
+
+    /// <summary>Lowest air temperature of a day [°C].</summary>
+    Low,
 }

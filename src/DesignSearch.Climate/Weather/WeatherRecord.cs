@@ -41,10 +41,16 @@ public sealed class WeatherRecord
     /// <summary>Beam normal to the mid-hour sun [W/m²].</summary>
     public required double[] BeamNormalWPerM2 { get; init; }
 
-    /// <summary>Long-wave irradiance from the sky [W/m²], where the file has it.</summary>
+    /// <summary>Long-wave irradiance from the sky [W/m²], where the file has it or the cloud it can be made from.</summary>
     public double[]? SkyLongWaveWPerM2 { get; init; }
 
-    /// <summary>Where the values of a field come from, hour by hour; long-wave from the sky is in it only where the file has it.</summary>
+    /// <summary>
+    /// Stretches of a record of several years in which too much is missing: what stands there is the usual weather of the season, for display
+    /// only, and no winter that touches one may be used.
+    /// </summary>
+    public IReadOnlyList<HourSpan> Unknown { get; init; } = [];
+
+    /// <summary>Where the values of a field come from, hour by hour; long-wave from the sky is in it only where the record has it.</summary>
     public required IReadOnlyDictionary<WeatherField, FieldOrigin[]> Origins { get; init; }
 
     /// <summary>Middle of the radiation interval against the stamp [min]: as the format says it, and as the sun says it.</summary>

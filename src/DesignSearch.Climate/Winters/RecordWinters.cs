@@ -23,12 +23,12 @@ internal static class RecordWinters
         for (var year = record.Start.Year; year <= end.Year; year++)
         {
             var (first, after) = SeasonCalendar.InYear(season, year);
-            if (first < record.Start || after > end)
+            if (first < record.Start || after > end || HoldsUnknown(record, first.AddDays(-season.WarmUpDays), after))
                 continue;
             winters.Add(Real(record, first, after, season.WarmUpDays, options, ground));
         }
 
-        if (winters.Count == 0 && record.Hours >= 8760)
+        if (winters.Count == 0 && record.Hours >= 8760 && record.Unknown.Count == 0)
             winters.Add(Round(
                 record, season, options, ground, WinterKind.Joined, "joined",
                 string.Create(
@@ -37,6 +37,9 @@ internal static class RecordWinters
                         + $"so the weather jumps at New Year.")));
         return winters;
     }
+
+    private static bool HoldsUnknown(WeatherRecord record, DateTime from, DateTime to) =>
+        record.Unknown.Any(u => record.Start.AddHours(u.First) < to && record.Start.AddHours(u.First + u.Count) > from);
 
     private static Winter Real(WeatherRecord record, DateTime first, DateTime after, int warmUpDays, WinterOptions options, GroundClimate ground)
     {
@@ -92,7 +95,10 @@ internal static class RecordWinters
         return new(
             Cut(record.AirC), Cut(record.DewPointC), Cut(record.WindMPerS), Cut(record.GlobalWPerM2),
             Cut(record.DiffuseWPerM2),
-            record.SkyLongWaveWPerM2 is { } sky ? Cut(sky) : null);
+            record.SkyLongWaveWPerM2 is { } sky ? Cut(sky) : null)
+        {
+            BeamNormalWPerM2 = Cut(record.BeamNormalWPerM2),
+        };
     }
 
     // Months the record does not hold take the nearest month it does.

@@ -8,10 +8,11 @@ public static class SkyTemperature
     /// <summary>Clear-sky emissivity; P. Berdahl and M. Martin, Solar Energy 32 (1984).</summary>
     /// <param name="dewPointC">[°C], −20 to 30.</param>
     /// <param name="solarHour">Hours since solar midnight.</param>
-    public static double ClearEmissivity(double dewPointC, double solarHour)
+    /// <param name="pressureHPa">Of the air [hPa]: less of it above a high place shines less.</param>
+    public static double ClearEmissivity(double dewPointC, double solarHour, double pressureHPa)
     {
         var d = dewPointC / 100;
-        return 0.711 + 0.56 * d + 0.73 * d * d + 0.013 * Math.Cos(2 * Math.PI * solarHour / 24);
+        return 0.711 + 0.56 * d + 0.73 * d * d + 0.013 * Math.Cos(2 * Math.PI * solarHour / 24) + 0.00012 * (pressureHPa - 1000);
     }
 
     /// <summary>Sky temperature under cloud: eight tenths of what the clear sky lacks is made up by a full cover.</summary>
@@ -19,10 +20,11 @@ public static class SkyTemperature
     /// <param name="dewPointC">[°C].</param>
     /// <param name="cloud">0 clear to 1 overcast.</param>
     /// <param name="solarHour">Hours since solar midnight.</param>
+    /// <param name="pressureHPa">Of the air [hPa].</param>
     /// <returns>[°C].</returns>
-    public static double UnderCloudC(double airC, double dewPointC, double cloud, double solarHour)
+    public static double UnderCloudC(double airC, double dewPointC, double cloud, double solarHour, double pressureHPa)
     {
-        var clear = ClearEmissivity(dewPointC, solarHour);
+        var clear = ClearEmissivity(dewPointC, solarHour, pressureHPa);
         var emissivity = Math.Min(1, clear + 0.8 * (1 - clear) * cloud);
         return (airC + Temperature.ZeroCelsiusK) * Math.Sqrt(Math.Sqrt(emissivity)) - Temperature.ZeroCelsiusK;
     }

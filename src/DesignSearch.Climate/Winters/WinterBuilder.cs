@@ -1,10 +1,13 @@
 using DesignSearch.Climate.Sun;
+using DesignSearch.Physics;
 
 namespace DesignSearch.Climate.Winters;
 
 /// <summary>Completes hours of weather into a winter: sun, beam, sky, ground.</summary>
 internal static class WinterBuilder
 {
+    private const double SameWPerM2 = 1e-6;
+
     public static Winter Build(
         string name,
         WinterKind kind,
@@ -20,7 +23,13 @@ internal static class WinterBuilder
         var sun = new SunHours(place, start, n);
         var (beam, diffuse) = (new double[n], new double[n]);
         for (var h = 0; h < n; h++)
-            (beam[h], diffuse[h]) = BeamSplit.Close(weather.GlobalWPerM2[h], weather.DiffuseWPerM2[h], sun.ZenithDeg[h], sun.NormalWPerM2[h]);
+        {
+            var own = weather.BeamNormalWPerM2?[h] ?? double.NaN;
+            (beam[h], diffuse[h]) = double.IsNaN(own)
+                ? BeamSplit.Close(weather.GlobalWPerM2[h], weather.DiffuseWPerM2[h], sun.ZenithDeg[h], sun.NormalWPerM2[h])
+                : BeamSplit.Around(weather.GlobalWPerM2[h], own, sun.ZenithDeg[h]);
+        }
+
         return new()
         {
             Name = name,
@@ -44,6 +53,20 @@ internal static class WinterBuilder
         };
     }
 
+    /// <summary>The beam of a winter where it would not be found again from global and diffuse; elsewhere NaN.</summary>
+    public static double[] OwnBeam(Winter winter)
+    {
+        var own = new double[winter.Hours];
+        for (var h = 0; h < own.Length; h++)
+        {
+            var (found, _) = BeamSplit.Close(
+                winter.GlobalWPerM2[h], winter.DiffuseWPerM2[h], winter.SunZenithDeg[h], winter.ExtraterrestrialNormalWPerM2[h]);
+            own[h] = Math.Abs(found - winter.BeamNormalWPerM2[h]) < SameWPerM2 ? double.NaN : winter.BeamNormalWPerM2[h];
+        }
+
+        return own;
+    }
+
     /// <summary>Global over extraterrestrial irradiation, day by day from the start of the hours.</summary>
     public static double[] DailyClearness(Place place, DateTime start, double[] global)
     {
@@ -65,9 +88,10 @@ internal static class WinterBuilder
             return [.. longWave.Select(SkyTemperature.FromLongWaveC)];
         var clearness = DailyClearness(place, start, weather.GlobalWPerM2);
         var solarShift = place.LongitudeDeg / 15 - place.ZoneHours + start.TimeOfDay.TotalHours;
+        var pressure = Atmosphere.PressureHPa(place.ElevationM);
         var sky = new double[weather.Hours];
         for (var h = 0; h < sky.Length; h++)
-            sky[h] = SkyTemperature.UnderCloudC(weather.AirC[h], weather.DewPointC[h], SkyTemperature.CloudOf(clearness[h / 24]), h + 0.5 + solarShift);
+            sky[h] = SkyTemperature.UnderCloudC(weather.AirC[h], weather.DewPointC[h], SkyTemperature.CloudOf(clearness[h / 24]), h + 0.5 + solarShift, pressure);
         return sky;
     }
 

@@ -6,14 +6,7 @@ namespace DesignSearch.Parts.Hydraulics;
 public static class InletHead
 {
     private const double PaPerBar = 1e5;
-
-    // Fall of the air's pressure with height, ISO 2533.
-    private const double PerM = 2.25577e-5;
-    private const double Exponent = 5.25588;
-
-    /// <summary>Pressure of the air [bar].</summary>
-    /// <param name="elevationM">Above the sea [m], -500 to 9000.</param>
-    public static double AirBar(double elevationM) => WaterVapour.SeaLevelBar * Math.Pow(1 - (PerM * elevationM), Exponent);
+    private const double HPaPerBar = 1000;
 
     /// <summary>What is there for water from an open store: (p_air − p_boil)/(ρ g) + z − h [m].</summary>
     /// <param name="elevationM">Above the sea [m].</param>
@@ -22,7 +15,7 @@ public static class InletHead
     /// <param name="lostM">Head lost on the way to it h [m].</param>
     public static double AvailableM(double elevationM, double waterC, double standsM, double lostM)
     {
-        var bar = AirBar(elevationM) - WaterVapour.PressureBar(waterC);
+        var bar = (Atmosphere.PressureHPa(elevationM) / HPaPerBar) - WaterVapour.PressureBar(waterC);
         return (bar * PaPerBar / (WaterProperties.DensityKgPerM3(waterC) * Gravity.StandardMPerS2)) + standsM - lostM;
     }
 }

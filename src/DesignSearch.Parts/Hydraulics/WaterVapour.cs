@@ -1,3 +1,5 @@
+using DesignSearch.Physics;
+
 namespace DesignSearch.Parts.Hydraulics;
 
 /// <summary>Boiling of water, by Antoine's equation (two sets of constants, joined at 100 °C; 1 to 200 °C, 0.5 K).</summary>
@@ -5,10 +7,11 @@ public static class WaterVapour
 {
     private const double KPaPerMmHg = 0.133322;
     private const double KPaPerBar = 100;
+    private const double HPaPerBar = 1000;
     private const double JoinedAtKPa = 101.325;
 
     /// <summary>Pressure of the air at sea level [bar].</summary>
-    public const double SeaLevelBar = 1.01325;
+    public const double SeaLevelBar = Atmosphere.SeaLevelHPa / HPaPerBar;
 
     /// <summary>Temperature at which water boils [°C].</summary>
     /// <param name="gaugeBar">Pressure above that of the air at sea level [bar], -0.95 to 14.</param>

@@ -15,6 +15,8 @@ public sealed class DoubtTests
     private static readonly Station Site = StationTable.Nearest(44.25, -121.167, 1)[0];
     private static readonly Lazy<HourWeather> Year = new(() => Made(Site, 3));
 
+    private static readonly string[] Light = ["light 0.7 times", "light 1.2 times", "dew point and air exchanged", "a dead anemometer"];
+
     public static TheoryData<string, string> Mistakes => new()
     {
         { "clock 12 h off", "clock the air agrees with" },
@@ -48,7 +50,38 @@ public sealed class DoubtTests
     [MemberData(nameof(Mistakes))]
     public void A_mistake_does_not_pass_without_a_word(string mistake, string said)
     {
-        var words = Said(Wrong(mistake));
+        var words = Said(Wrong(mistake, "logger"));
+        Assert.True(words.Contains(said, StringComparison.Ordinal), $"{mistake}: {words}");
+    }
+
+    // The same mistakes in the archives of others; those of light and humidity where the format has them.
+    [Theory]
+    [MemberData(nameof(Mistakes))]
+    public void Nor_does_it_in_a_station_file(string mistake, string said)
+    {
+        if (Light.Contains(mistake))
+            return;
+        var words = Said(Wrong(mistake, "isd-lite"));
+        Assert.True(words.Contains(mistake == "UTC stamps" ? "UTC-8 would fit" : said, StringComparison.Ordinal), $"{mistake}: {words}");
+    }
+
+    [Theory]
+    [MemberData(nameof(Mistakes))]
+    public void Nor_does_it_in_json(string mistake, string said)
+    {
+        var words = Said(Wrong(mistake, "json"));
+        Assert.True(words.Contains(mistake == "UTC stamps" ? "UTC-8 would fit" : said, StringComparison.Ordinal), $"{mistake}: {words}");
+    }
+
+    [Theory]
+    [InlineData("latitude of the wrong sign", "latitude")]
+    [InlineData("sign of the air swapped", "sign is swapped")]
+    [InlineData("Fahrenheit of a winter", "another unit")]
+    [InlineData("a place of another height", "latitude or height")]
+    [InlineData("winter only, latitude of the wrong sign", "latitude")]
+    public void Nor_does_it_in_daily_highs_and_lows(string mistake, string said)
+    {
+        var words = Said(Wrong(mistake, "daily"));
         Assert.True(words.Contains(said, StringComparison.Ordinal), $"{mistake}: {words}");
     }
 
@@ -75,14 +108,18 @@ public sealed class DoubtTests
         Assert.True(wrong.Count == 0, string.Join("; ", wrong.Select(w => FormattableString.Invariant($"{w.Name} {w.LowestC}: {w.Air.Min():0.0} to {w.Air.Max():0.0}"))));
     }
 
-    [Fact]
-    public void Sound_series_of_many_climates_are_believed()
+    [Theory]
+    [InlineData("logger")]
+    [InlineData("isd-lite")]
+    [InlineData("json")]
+    [InlineData("daily")]
+    public void Sound_series_of_many_climates_are_believed(string format)
     {
         var stations = StationTable.All.Where((_, i) => i % 5 == 2).Take(200).ToArray();
         var doubted = new List<string>();
         Parallel.For(0, stations.Length, n =>
         {
-            var words = Said(Sound(stations[n], n), soundToo: false);
+            var words = Said(Sound(stations[n], n, format), soundToo: false);
             if (words.Length == 0)
                 return;
             lock (doubted)
@@ -93,22 +130,41 @@ public sealed class DoubtTests
     }
 
     // Whole years, winters, series with gaps, half-hourly ones in whole degrees.
-    private static string Sound(Station station, int n)
+    private static string Sound(Station station, int n, string format)
     {
         var weather = Made(station, (ulong)n);
-        var rows = new StringBuilder(Head(station.Place) + "Date Time,Temp (C)\n");
+        var rows = new List<(double Hour, double Air)>();
         var (from, to) = n % 4 == 1 ? (24 * 273, 24 * 365) : (0, weather.Hours);
         for (var h = from; h < to; h++)
         {
             if (n % 4 == 2 && h % 700 is > 20 and < 32)
                 continue;
-            rows.Append(MadeSky.F($"{Start.AddHours(h + 0.5):yyyy-MM-dd HH:mm},{(n % 4 == 3 ? Math.Round(2 * weather.AirC[h]) / 2 : weather.AirC[h]):0.0}\n"));
+            rows.Add((h, n % 4 == 3 ? Math.Round(2 * weather.AirC[h]) / 2 : Math.Round(weather.AirC[h], 1)));
         }
 
-        return rows.ToString();
+        return Write(format, station.Place, rows, "C");
     }
 
-    private static string Wrong(string mistake)
+    // Air as a logger, an agency or an interface would write it.
+    private static string Write(string format, Place place, List<(double Hour, double Air)> rows, string unit)
+    {
+        DateTime Utc(double hour) => Start.AddHours(Math.Floor(hour - place.ZoneHours));
+        if (format == "logger")
+            return Head(place) + $"Date Time,Temp ({unit})\n" + string.Concat(rows.Select(r => MadeSky.F($"{Start.AddHours(r.Hour + 0.5):yyyy-MM-dd HH:mm},{r.Air:0.00}\n")));
+        if (format == "isd-lite")
+            return Head(place) + string.Concat(rows.Select(r => MadeSky.IsdLiteRow(Utc(r.Hour), r.Air, -999.9, -999.9, -9999)));
+        if (format == "daily")
+            return Head(place) + string.Concat(rows.GroupBy(r => Math.Floor(r.Hour / 24)).Where(d => d.Count() == 24).Select(d => MadeSky.F(
+                $"XXM00099999,{Start.AddDays(d.Key):yyyyMMdd},TMAX,{10 * (unit == "-" ? d.Min(r => r.Air) : d.Max(r => r.Air)):0},,,W,\nXXM00099999,{Start.AddDays(d.Key):yyyyMMdd},TMIN,{10 * (unit == "-" ? d.Max(r => r.Air) : d.Min(r => r.Air)):0},,,W,\n")));
+        return Json(place, rows.Select(r => Utc(r.Hour)), ("temperature_2m", rows.Select(r => r.Air)));
+    }
+
+    private static string Json(Place place, IEnumerable<DateTime> stamps, params (string Name, IEnumerable<double> Values)[] columns) =>
+        MadeSky.F($"{{\"latitude\":{place.LatitudeDeg:0.000},\"longitude\":{place.LongitudeDeg:0.000},\"elevation\":{place.ElevationM:0},\"utc_offset_seconds\":0,\"hourly\":{{\"time\":[")
+        + string.Join(',', stamps.Select(t => MadeSky.F($"\"{t:yyyy-MM-ddTHH:mm}\""))) + "]"
+        + string.Concat(columns.Select(c => $",\"{c.Name}\":[" + string.Join(',', c.Values.Select(v => MadeSky.F($"{v:0.00}"))) + "]")) + "}}";
+
+    private static string Wrong(string mistake, string format)
     {
         var (weather, place) = (Year.Value, Site.Place);
         var air = (double[])weather.AirC.Clone();
@@ -122,11 +178,12 @@ public sealed class DoubtTests
         switch (mistake)
         {
             case "clock 12 h off": lateH = 12; break;
-            case "UTC stamps": lateH = -place.ZoneHours; break;
+            case "UTC stamps": lateH = format == "logger" ? -place.ZoneHours : place.ZoneHours; break;
             case "clock 4 h late": lateH = 4; break;
             case "latitude of the wrong sign": place = place with { LatitudeDeg = -place.LatitudeDeg }; break;
             case "winter only, latitude of the wrong sign": (place, from, air) = (place with { LatitudeDeg = -place.LatitudeDeg }, 24 * 305, [.. air.Select(a => a - 4)]); break;
-            case "sign of the air swapped": air = [.. air.Select(a => -a)]; break;
+            // Of a day of swapped signs the high is the lower figure.
+            case "sign of the air swapped": (air, unit) = ([.. air.Select(a => -a)], format == "daily" ? "-" : unit); break;
             case "one mean a day": Blocks(24); break;
             case "one mean a half day": Blocks(12); break;
             case "a mean of 2 h for hours": Blocks(2); break;
@@ -142,21 +199,30 @@ public sealed class DoubtTests
             case "a place of another height": place = place with { ElevationM = 4500 }; break;
             case "a sensor indoors": air = [.. air.Select((a, h) => 16 + 0.06 * (a - 9))]; break;
             case "a sensor in the sun": air = [.. air.Select((a, h) => a + Math.Min(18, weather.GlobalWPerM2[h] / 20))]; break;
-            case "light 0.7 times": return WithLight(0.7, exchanged: false, wind: 1);
-            case "light 1.2 times": return WithLight(1.25, exchanged: false, wind: 1);
-            case "dew point and air exchanged": return WithLight(1, exchanged: true, wind: 1);
-            case "a dead anemometer": return WithLight(1, exchanged: false, wind: 0.05);
+            case "light 0.7 times": return WithLight(0.7, exchanged: false, wind: 1, format);
+            case "light 1.2 times": return WithLight(1.25, exchanged: false, wind: 1, format);
+            case "dew point and air exchanged": return WithLight(1, exchanged: true, wind: 1, format);
+            case "a dead anemometer": return WithLight(1, exchanged: false, wind: 0.05, format);
             default: throw new ArgumentException(mistake);
         }
 
-        var rows = new StringBuilder(Head(place) + $"Date Time,Temp ({unit})\n");
+        var rows = new List<(double Hour, double Air)>();
         for (var h = from; h < to; h += every)
-            rows.Append(MadeSky.F($"{Start.AddHours(h + 0.5 + lateH):yyyy-MM-dd HH:mm},{air[h]:0.00}\n"));
-        return rows.ToString();
+            rows.Add((h + lateH, air[h]));
+        return Write(format, place, rows, unit);
     }
 
-    private static string WithLight(double times, bool exchanged, double wind)
+    private static string WithLight(double times, bool exchanged, double wind, string format)
     {
+        if (format == "json")
+        {
+            var made = Year.Value;
+            var (first, second) = exchanged ? (made.DewPointC, made.AirC) : (made.AirC, made.DewPointC);
+            return Json(
+                Site.Place, Enumerable.Range(0, made.Hours).Select(h => Start.AddHours(h + 1 - Site.Place.ZoneHours)), ("temperature_2m", first), ("dew_point_2m", second),
+                ("wind_speed_10m", made.WindMPerS.Select(w => 3.6 * w * wind)), ("shortwave_radiation", made.GlobalWPerM2.Select(g => g * times)));
+        }
+
         var (weather, rows) = (Year.Value, new StringBuilder("# designsearch weather\n" + Head(Site.Place) + "time,air_c,dew_point_c,wind_m_per_s,global_w_per_m2\n"));
         for (var h = 0; h < weather.Hours; h++)
         {

@@ -5,7 +5,8 @@ namespace DesignSearch.Climate.Tests;
 
 public sealed class FormatTests
 {
-    public static TheoryData<string> Formats => ["tmy3", "pvgis means", "pvgis instants", "pvgis hourly", "nsrdb 60", "nsrdb 30", "nsrdb 5", "nasa LST", "nasa UTC", "era5", "era5 +13 h", "plain"];
+    public static TheoryData<string> Formats => ["tmy3", "pvgis means", "pvgis instants", "pvgis hourly", "nsrdb 60", "nsrdb 30", "nsrdb 5", "nasa LST", "nasa UTC", "era5", "era5 +13 h", "plain", "pvgis json",
+        "pvgis json by lines", "pvgis hourly json", "era5 json", "era5 json +13 h", "era5 json seconds", "era5 json seconds +13 h", "plain Z", "plain offset", "plain summer offset", "plain seconds", "plain thousandths"];
 
     [Theory]
     [MemberData(nameof(Formats))]
@@ -59,6 +60,19 @@ public sealed class FormatTests
         "nasa UTC" => sky.Nasa(utc: true),
         "era5" => sky.Era5(),
         "era5 +13 h" => sky.Era5(13 * 3600),
+        "pvgis json" => sky.PvgisTypicalJson(),
+        "pvgis json by lines" => sky.PvgisTypicalJson(indented: true),
+        "pvgis hourly json" => sky.PvgisHourlyJson(),
+        "era5 json" => sky.Era5Json(),
+        "era5 json +13 h" => sky.Era5Json(offsetSeconds: 13 * 3600),
+        "era5 json seconds" => sky.Era5Json(seconds: true),
+        "era5 json seconds +13 h" => sky.Era5Json(seconds: true, 13 * 3600),
+        "plain Z" => sky.Plain(t => MadeSky.F($"{t.AddHours(-11):yyyy-MM-ddTHH:mm:ss}Z")),
+        "plain offset" => sky.Plain(t => MadeSky.F($"{t.AddHours(-14.5):yyyy-MM-dd HH:mm}-03:30")),
+        // A clock with daylight saving that says so row by row.
+        "plain summer offset" => sky.Plain(t => t.Month is > 3 and < 10 ? MadeSky.F($"{t:yyyy-MM-ddTHH:mm:ss.000}+1100") : MadeSky.F($"{t.AddHours(1):yyyy-MM-ddTHH:mm:ss.000}+1200")),
+        "plain seconds" => sky.Plain(t => MadeSky.F($"{(t.AddHours(-11) - DateTime.UnixEpoch).TotalSeconds:0}")),
+        "plain thousandths" => sky.Plain(t => MadeSky.F($"{(t.AddHours(-11) - DateTime.UnixEpoch).TotalMilliseconds:0}")),
         _ => sky.Plain(),
     };
 

@@ -105,10 +105,100 @@ internal sealed class MadeSky(double latitude = -44.2, double longitude = 169.8,
         })
         + "\ntime,temperature_2m_max (°C)\n2021-01-01,20\n";
 
-    public string Plain() =>
+    public string PvgisTypicalJson(bool indented = false) =>
+        F($"{{\"inputs\": {{\"location\": {{\"latitude\": {latitude:0.000}, \"longitude\": {longitude:0.000}, \"elevation\": 420.0, \"irradiance_time_offset\": 0.17}}, \"meteo_data\": {{\"radiation_db\": \"made\"}}}}, ")
+        + "\"outputs\": {\"months_selected\": [" + string.Join(", ", Enumerable.Range(1, 12).Select(m => F($"{{\"month\": {m}, \"year\": {Year - m % 5}}}"))) + "], \"tmy_hourly\": ["
+        + Rows(60, utc =>
+        {
+            var t = utc.AddHours(zone);
+            t = t.Year == Year ? t : new DateTime(Year, t.Month, t.Day, t.Hour, 0, 0);
+            var (g, d) = (Global(t.AddHours(0.17)), Diffuse(t.AddHours(0.17)));
+            return F($"{{\"time(UTC)\": \"{Year - utc.Month % 5}{utc:MMdd}:{utc:HH}00\", \"T2m\": {Air(t):0.00}, \"RH\": 80.0, \"G(h)\": {g:0.00}, \"Gb(n)\": {Beam(t.AddHours(0.17)):0.00}, \"Gd(h)\": {d:0.00}, \"IR(h)\": 300.0, \"WS10m\": {Wind(t):0.00}, \"WD10m\": 10.0, \"SP\": 95000.0}},");
+        }).TrimEnd('\n', ',').Replace("\n", indented ? "\n" : " ", StringComparison.Ordinal)
+        + "]}, \"meta\": {\"outputs\": {\"tmy_hourly\": {\"type\": \"time series\"}}}}";
+
+    public string PvgisHourlyJson(int slope = 0) =>
+        F($"{{\"inputs\": {{\"location\": {{\"latitude\": {latitude:0.000}, \"longitude\": {longitude:0.000}, \"elevation\": 420.0}}, \"mounting_system\": {{\"fixed\": {{\"slope\": {{\"value\": {slope}, \"optimal\": false}}, \"azimuth\": {{\"value\": 0}}}}}}}}, \"outputs\": {{\"hourly\": [")
+        + Rows(60, utc =>
+        {
+            var t = utc.AddHours(zone).AddMinutes(10);
+            return F($"{{\"time\": \"{utc:yyyyMMdd}:{utc:HH}10\", \"Gb(i)\": {Global(t) - Diffuse(t):0.00}, \"Gd(i)\": {Diffuse(t):0.00}, \"Gr(i)\": 0.0, \"H_sun\": 0.0, \"T2m\": {Air(t):0.00}, \"WS10m\": {Wind(t):0.00}, \"Int\": 0.0}},");
+        }).TrimEnd('\n', ',') + "]}}";
+
+    /// <summary>Hourly lists by quantity, as open interfaces answer; times in ISO or in seconds since 1970.</summary>
+    public string Era5Json(bool seconds = false, int offsetSeconds = 0)
+    {
+        var stamps = Enumerable.Range(0, 8760).Select(h => new DateTime(Year, 1, 1).AddHours(h)).ToArray();
+        string List(Func<DateTime, string> of) => "[" + string.Join(",", stamps.Select(of)) + "]";
+        DateTime Local(DateTime stamp) => stamp.AddHours(zone).AddSeconds(-offsetSeconds);
+        return F($"{{\"latitude\":{latitude:0.000},\"longitude\":{longitude:0.000},\"generationtime_ms\":0.3,\"utc_offset_seconds\":{offsetSeconds},\"timezone\":\"GMT\",\"elevation\":420.0,")
+            + $"\"hourly_units\":{{\"time\":\"{(seconds ? "unixtime" : "iso8601")}\",\"temperature_2m\":\"\\u00b0C\",\"relative_humidity_2m\":\"%\",\"shortwave_radiation\":\"W/m\u00b2\",\"diffuse_radiation\":\"W/m\u00b2\",\"wind_speed_10m\":\"km/h\"}},\"hourly\":{{\"time\":"
+            + List(t => seconds ? F($"{(t.AddSeconds(-offsetSeconds) - DateTime.UnixEpoch).TotalSeconds:0}") : F($"\"{t:yyyy-MM-ddTHH:mm}\""))
+            + ",\"temperature_2m\":" + List(t => F($"{Air(Local(t)):0.0}")) + ",\"relative_humidity_2m\":" + List(_ => "80")
+            + ",\"shortwave_radiation\":" + List(t => F($"{Mean(Global, Local(t).AddHours(-1), 60):0.0}"))
+            + ",\"diffuse_radiation\":" + List(t => F($"{Mean(Diffuse, Local(t).AddHours(-1), 60):0.0}"))
+            + ",\"wind_speed_10m\":" + List(t => F($"{Wind(Local(t)) * 3.6:0.0}")) + "}}";
+    }
+
+    /// <summary>Cover of the sky in eighths, every third hour another.</summary>
+    public static int Oktas(DateTime utc) => (utc.DayOfYear * 5 + utc.Hour / 3 * 2) % 9;
+
+    public string IsdLite(int years = 1, bool sky = true)
+    {
+        var text = new StringBuilder();
+        for (var t = new DateTime(Year, 1, 1); t < new DateTime(Year + years, 1, 1); t = t.AddHours(1))
+            text.Append(IsdLiteRow(t, Air(t.AddHours(zone)), Dew(t.AddHours(zone)), Wind(t.AddHours(zone)), sky ? Oktas(t) : -9999));
+        return text.ToString();
+    }
+
+    public static string IsdLiteRow(DateTime utc, double air, double dew, double wind, int sky) =>
+        F($"{utc:yyyy} {utc:MM} {utc:dd} {utc:HH}{10 * air,6:0}{10 * dew,6:0}{-9999,6}{260,6}{10 * wind,6:0}{sky,6}{0,6}{-9999,6}\n");
+
+    /// <summary>Reports at seven minutes to the hour, at the hour a synoptic one with the sky, once a day a summary without air.</summary>
+    public string GlobalHourly() =>
+        "\"STATION\",\"DATE\",\"SOURCE\",\"LATITUDE\",\"LONGITUDE\",\"ELEVATION\",\"NAME\",\"REPORT_TYPE\",\"CALL_SIGN\",\"QUALITY_CONTROL\",\"WND\",\"CIG\",\"VIS\",\"TMP\",\"DEW\",\"SLP\",\"GF1\"\n"
+        + Rows(60, utc =>
+        {
+            string Row(DateTime t, string kind, string air, string sky) => F(
+                $"\"99999099999\",\"{t:yyyy-MM-ddTHH:mm:ss}\",\"4\",\"{latitude:0.000}\",\"{longitude:0.000}\",\"420.0\",\"MADE FLAT, XX\",\"{kind}\",\"99999\",\"V020\",\"260,1,N,{10 * Wind(t.AddHours(zone)):0000},1\",\"22000,1,9,N\",\"016093,1,9,9\",\"{air}\",\"{10 * Dew(t.AddHours(zone)):+0000;-0000},1\",\"99999,9\",\"{sky}\"");
+            string Air10(DateTime t) => F($"{10 * Air(t.AddHours(zone)):+0000;-0000},1");
+            var rows = Row(utc, "FM-12", Air10(utc), F($"{Oktas(utc):00},99,1,99,9,99,9,99999,9,99,9,99,9")) + "\n" + Row(utc.AddMinutes(53), "FM-15", Air10(utc.AddMinutes(53)), "");
+            return utc.Hour == 12 ? rows + "\n" + Row(utc.AddMinutes(20), "FM-16", "+0990,2", "") : utc.Hour == 23 ? rows + "\n" + Row(utc.AddMinutes(59), "SOD  ", "+9999,9", "") : rows;
+        });
+
+    public double High(DateTime day) => Enumerable.Range(0, 144).Max(m => Air(day.AddMinutes(10 * m)));
+
+    public double Low(DateTime day) => Enumerable.Range(0, 144).Min(m => Air(day.AddMinutes(10 * m)));
+
+    public string Daily(string layout)
+    {
+        if (layout == "columns")
+            return "\"STATION\",\"DATE\",\"LATITUDE\",\"LONGITUDE\",\"ELEVATION\",\"NAME\",\"PRCP\",\"PRCP_ATTRIBUTES\",\"TMAX\",\"TMAX_ATTRIBUTES\",\"TMIN\",\"TMIN_ATTRIBUTES\"\n"
+                + Rows(1440, t => F($"\"XXM00099999\",\"{t:yyyy-MM-dd}\",\"{latitude:0.000}\",\"{longitude:0.000}\",\"420.0\",\"MADE FLAT, XX\",\"    0\",\",,W\",\"{10 * High(t),5:0}\",\",,W\",\"{10 * Low(t),5:0}\",\",,W\""));
+        if (layout == "elements")
+            return Rows(1440, t => F($"XXM00099999,{t:yyyyMMdd},TMAX,{10 * High(t):0},,,W,0700\nXXM00099999,{t:yyyyMMdd},TMIN,{10 * Low(t):0},,,W,0700\nXXM00099999,{t:yyyyMMdd},PRCP,0,T,,W,"));
+        var text = new StringBuilder();
+        foreach (var month in Enumerable.Range(1, 12))
+        {
+            foreach (var (element, of) in new (string, Func<DateTime, double>)[] { ("TMAX", High), ("TMIN", Low) })
+            {
+                text.Append(F($"XXM00099999{Year}{month:00}{element}"));
+                for (var d = 1; d <= 31; d++)
+                    text.Append(d <= DateTime.DaysInMonth(Year, month) ? F($"{10 * of(new DateTime(Year, month, d)),5:0}  W") : "-9999   ");
+                text.Append('\n');
+            }
+        }
+
+        return text.ToString();
+    }
+
+    public string Plain() => Plain(t => F($"{t:yyyy-MM-dd HH:mm}"));
+
+    /// <summary>The plain table with stamps of another form.</summary>
+    public string Plain(Func<DateTime, string> stamp) =>
         F($"# designsearch weather\n# place: Made Flat\n# latitude: {latitude:0.000}\n# longitude: {longitude:0.000}\n# elevation_m: 420\n# zone_hours: {zone:0}\n# stamp: start\n")
         + "time,air_c,humidity_pct,wind_m_per_s,global_w_per_m2,diffuse_w_per_m2\n"
-        + Rows(60, t => F($"{t:yyyy-MM-dd HH:mm},{Mean(Air, t, 60):0.00},80,{Wind(t):0.0},{Mean(Global, t, 60):0.0},{Mean(Diffuse, t, 60):0.0}"));
+        + Rows(60, t => F($"{stamp(t)},{Mean(Air, t, 60):0.00},80,{Wind(t):0.0},{Mean(Global, t, 60):0.0},{Mean(Diffuse, t, 60):0.0}"));
 
     public static string F(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

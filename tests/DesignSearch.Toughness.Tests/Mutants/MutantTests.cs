@@ -81,7 +81,16 @@ public sealed class MutantTests
     [InlineData("nsrdb")]
     [InlineData("nasa")]
     [InlineData("era5")]
+    [InlineData("isd-lite")]
+    [InlineData("global-hourly")]
+    [InlineData("daily")]
     public void Weather_heads_and_rows(string format) => new Bench().Run(0.025, folder => File.WriteAllText(Path.Combine(folder, "w.csv"), string.Join('\n', Text(format).Split('\n').Take(40))), "w.csv", Weather);
+
+    // A stroke falls on any bracket or name, and on the bytes of a packed file; half of a JSON file is none.
+    [Theory]
+    [InlineData("pvgis json")]
+    [InlineData("era5 json")]
+    public void Weather_json(string format) => new Bench().Run(0.005, folder => File.WriteAllText(Path.Combine(folder, "w.json"), Text(format)), "w.json", folder => WeatherFile.Read(Path.Combine(folder, "w.json")));
 
     [Theory]
     [InlineData("plain")]
@@ -90,6 +99,10 @@ public sealed class MutantTests
 
     // Each kind of head: by patterns, by places, by labels, by names, and none.
     [Theory]
+    [InlineData("isd-lite", "isd-lite")]
+    [InlineData("global-hourly", "global-hourly")]
+    [InlineData("ghcn-daily-months", "daily")]
+    [InlineData("era5-open-interface-json", "era5 json")]
     [InlineData("nasa-hourly", "nasa")]
     [InlineData("tmy3", "tmy3")]
     [InlineData("pvgis-typical-year", "pvgis")]
@@ -160,10 +173,13 @@ public sealed class MutantTests
 
     private static void Weather(string folder) => WeatherFile.Read(Path.Combine(folder, "w.csv"));
 
+    private const string Place = "# latitude: -44.2\n# longitude: 169.8\n# elevation_m: 420\n# zone_hours: 11\n";
+
     private static string Text(string format)
     {
         var sky = new MadeSky();
-        return format switch { "tmy3" => sky.Tmy3(), "pvgis" => sky.PvgisTypical(means: true, 0), "nsrdb" => sky.Nsrdb(60, 30), "nasa" => sky.Nasa(), "era5" => sky.Era5(), _ => sky.Plain() };
+        return format switch { "tmy3" => sky.Tmy3(), "pvgis" => sky.PvgisTypical(means: true, 0), "nsrdb" => sky.Nsrdb(60, 30), "nasa" => sky.Nasa(), "era5" => sky.Era5(), "era5 json" => sky.Era5Json(),
+            "pvgis json" => sky.PvgisTypicalJson(), "isd-lite" => Place + sky.IsdLite(), "global-hourly" => sky.GlobalHourly(), "daily" => Place + sky.Daily("months"), _ => sky.Plain() };
     }
 
     /// <summary>Puts the sample's scenario into a folder, with the catalogues beside it: the text, and so each stroke, is the same wherever the checkout lies.</summary>
