@@ -11,7 +11,8 @@ public static class CommandTree
     private const string ExitCodes = """
         How it ends:
           0    done
-          2    usage or input at fault; every fault is named with file, line and column; also what a service does not send
+          2    usage or input at fault; every fault is named with file, line and column;
+               also when weather that was asked for does not come
           3    the search ended and nothing holds the frost limit
           4    a file cannot be written
           70   a fault of the program itself; what a search found before it is kept

@@ -21,13 +21,15 @@ internal static class PvgisWords
     public static string Again(string sentence) => sentence + " Trying once more.";
 
     public static string NoName(string host) =>
-        $"{host} is not known to this machine's network; is it connected? A weather file can also be downloaded elsewhere and carried here.";
+        $"{host} is not known to this machine's network; is it connected? "
+            + "A weather file can also be downloaded elsewhere and carried here.";
 
     public static string NoWay(string host) =>
         $"{host} cannot be reached: the connection was refused or lost; is this machine on the network, and does a firewall let it out?";
 
     public static string NoTrust(string host) =>
-        $"{host} does not prove that it is {host} (its certificate is not accepted), so nothing was taken from it; is the clock right?";
+        $"No trusted connection to {host}: its certificate is not accepted, or something stands between; "
+            + "is the clock of this machine right?";
 
     public static string NoProxy(string host) => $"{host} cannot be reached: the proxy of this machine's network refuses it.";
 
@@ -73,13 +75,20 @@ internal static class PvgisWords
     public static string WrongPlace(PvgisQuery query, string host, double latitudeDeg, double longitudeDeg) => Written.Sentence(
         $"{host} sent the weather of {latitudeDeg:0.###}, {longitudeDeg:0.###}, not of {Place(query)}; it was not kept.");
 
-    public static string WrongSpan(PvgisQuery query, string host, string period, int hours) => Written.Sentence(
-        $"{host} sent {hours} hours of {period}, not {(query.Years is null ? "a whole typical year" : $"all hours of {query.Years}")};",
-        $"it was not kept.");
+    public static string WrongSpan(PvgisQuery query, string host, string period, int hours)
+    {
+        var wanted = query.Years is { } years ? $"all hours of {years}" : "a whole typical year";
+        return Written.Sentence($"{host} sent {hours} hours of {period}, not {wanted}; it was not kept.");
+    }
 
     public static string Saved(string file) => $"Saved as {file}. To use it, write under [climate] in the scenario beside it:";
 
-    public static string Line(string file) => $"weather_file = \"{Path.GetFileName(file)}\"";
+    public static string Line(string file)
+    {
+        var name = Path.GetFileName(file).Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal);
+        return $"weather_file = \"{name}\"";
+    }
 
-    private static string Place(PvgisQuery query) => FormattableString.Invariant($"{query.LatitudeDeg:0.####}, {query.LongitudeDeg:0.####}");
+    private static string Place(PvgisQuery query) =>
+        FormattableString.Invariant($"{query.LatitudeDeg:0.####}, {query.LongitudeDeg:0.####}");
 }

@@ -36,7 +36,8 @@ public sealed record NearReport(
     {
         var nearest = StationTable.Nearest(latitudeDeg, longitudeDeg, Shown);
         var stations = nearest.Select(s => new NearStation(
-            s.Place.Name, s.Place.LatitudeDeg, s.Place.LongitudeDeg, s.Place.ElevationM, Math.Round(s.DistanceKm(latitudeDeg, longitudeDeg), 1), s.Place.ElevationM - elevationM)).ToList();
+            s.Place.Name, s.Place.LatitudeDeg, s.Place.LongitudeDeg, s.Place.ElevationM,
+            Math.Round(s.DistanceKm(latitudeDeg, longitudeDeg), 1), s.Place.ElevationM - elevationM)).ToList();
         var worth = StationWorth.At(stations[0].DistanceKm);
         return new(
             place, latitudeDeg, longitudeDeg, elevationM, stations, NearWords.Remarks(stations[0], worth), worth is null ? null : new ClimatePart(nearest[0]),

@@ -15,11 +15,11 @@ public sealed record StationWorth(double UpToKm, double LowK, double SunShare)
     /// <summary>Beyond this a station is good for a first look only [km]: its lows stray by more than the 3 K that a frost limit is chosen in.</summary>
     public const double FirstLookKm = 400;
 
-    /// <summary>Heights as near as this count as the same [m]: 1 K by the standard atmosphere.</summary>
+    /// <summary>Heights as near as this count as the same [m].</summary>
     public const double SameHeightM = 150;
 
-    // ISO 2533:1975, Standard atmosphere.
-    private const double ColderKPerM = 0.0065;
+    // Winter means of the table's pairs over 300 m apart in height; the standard atmosphere (ISO 2533) has 6.5 K a kilometre, winters less.
+    private const double ColderKPerM = 0.0053;
 
     internal static readonly StationWorth[] Steps = [new(NearKm, 1.7, 0.08), new(100, 2.0, 0.09), new(200, 2.3, 0.10), new(FirstLookKm, 3.2, 0.13), new(800, 5.0, 0.20)];
 

@@ -12,14 +12,18 @@ internal static class ClimatePartWords
         "the program then takes it from all stations of like climate nearby.",
     ];
 
-    public static string[] Head(Station station) =>
-    [
-        Written.Sentence(
-            $"Twelve means, January first, of the station {station.Place.Name}",
-            $"({station.Place.LatitudeDeg:0.##}, {station.Place.LongitudeDeg:0.##}, {station.Place.ElevationM:0} m, UTC{Zone(station.Place.ZoneHours)})."),
-        $"Source: {StationTable.Credit};",
-        $"{StationTable.Licence}.",
-    ];
+    public static string[] Head(Station station)
+    {
+        var place = station.Place;
+        return
+        [
+            Written.Sentence(
+                $"Twelve means, January first, of the station {place.Name}",
+                $"({place.LatitudeDeg:0.##}, {place.LongitudeDeg:0.##}, {place.ElevationM:0} m, UTC{Zone(place.ZoneHours)})."),
+            $"Source: {StationTable.Credit};",
+            $"{StationTable.Licence}.",
+        ];
+    }
 
     public static string[] Lowest(double lowestC) =>
     [

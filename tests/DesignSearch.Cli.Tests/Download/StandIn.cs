@@ -46,11 +46,15 @@ internal sealed class StandIn : IDisposable
 
     public Uri Address => new(FormattableString.Invariant($"https://localhost:{Port}/api/v5_3/"));
 
-    /// <summary>The service as the program makes it, but asked here and with little patience.</summary>
+    /// <summary>The service as the program makes it, but asked here.</summary>
     public PvgisService Service() => At(Address);
 
-    public static PvgisService At(Uri address) => new(
-        address, new(TimeSpan.FromSeconds(2), TimeSpan.FromSeconds(5), TimeSpan.FromMilliseconds(20), DownloadLimits.Usual.Bytes), [Own.Value]);
+    /// <summary>The service asked at an address of the test's own.</summary>
+    /// <param name="address">The address.</param>
+    /// <param name="answerS">Patience until an answer begins [s].</param>
+    /// <param name="wholeS">Patience until it ends [s].</param>
+    public static PvgisService At(Uri address, double answerS = 60, double wholeS = 120) => new(
+        address, DownloadLimits.Usual with { Answer = TimeSpan.FromSeconds(answerS), Whole = TimeSpan.FromSeconds(wholeS), Pause = TimeSpan.FromMilliseconds(20) }, [Own.Value]);
 
     /// <summary>Answers every question with a whole message.</summary>
     public static StandIn Saying(string status, string body, params string[] heads) => new((_, stream) => Send(stream, status, Encoding.UTF8.GetBytes(body), heads));
