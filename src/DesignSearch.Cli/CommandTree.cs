@@ -11,7 +11,8 @@ public static class CommandTree
     private const string ExitCodes = """
         How it ends:
           0    done
-          2    usage or input at fault; every fault is named with file, line and column
+          2    usage or input at fault; every fault is named with file, line and column;
+               also when weather that was asked for does not come
           3    the search ended and nothing holds the frost limit
           4    a file cannot be written
           70   a fault of the program itself; what a search found before it is kept
@@ -32,6 +33,9 @@ public static class CommandTree
         ("simulate", "simulate runs/frost-hollow --layouts runs/frost-hollow/lists"),
         ("weather", "weather my-place.csv --picture winter.png"),
         ("weather", "weather my-logger.csv --for runs/frost-hollow"),
+        ("weather", "weather --at 46.3,13.9 --save my-place.csv"),
+        ("weather", "weather --at 46.3,13.9 --years 2005-2023 --save my-years.csv"),
+        ("weather", "weather --near \"Redmond, Oregon\" --height 940"),
         ("parts", "parts tank"),
         ("report", "report runs/frost-hollow"),
         ("compare", "compare runs/frost-hollow"),

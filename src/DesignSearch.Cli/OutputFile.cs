@@ -25,6 +25,27 @@ internal static class OutputFile
         SafeFile.Write(path, content);
     }
 
+    /// <summary>Writes a file that must not be there yet.</summary>
+    /// <param name="option">The option, for instance --save.</param>
+    /// <param name="path">The file.</param>
+    /// <param name="content">What goes into it.</param>
+    /// <exception cref="InputException">Something lies there; it is left alone.</exception>
+    public static void WriteNew(string option, string path, byte[] content)
+    {
+        RequireNew(option, path);
+        SafeFile.Write(path, content);
+    }
+
+    /// <summary>Looks, before there is anything to write, whether a name is free.</summary>
+    /// <inheritdoc cref="WriteNew"/>
+    public static void RequireNew(string option, string path)
+    {
+        if (Path.GetFileName(path).Length == 0 || Directory.Exists(path))
+            throw new InputException(new InputFault(option, 0, 0, path, "the name of a file; this is a folder"));
+        if (File.Exists(path) || new FileInfo(path).LinkTarget is not null)
+            throw new InputException(new InputFault(option, 0, 0, path, "a new name; here lies something already, which is left alone"));
+    }
+
     private static bool IsForeign(string path, byte[] content)
     {
         if (new FileInfo(path).LinkTarget is not null)

@@ -4,6 +4,7 @@ using System.Diagnostics;
 using System.Reflection;
 using System.Runtime.InteropServices;
 using System.Text.Json;
+using DesignSearch.Cli.Download;
 using DesignSearch.Cli.Terminal;
 using DesignSearch.Files;
 using DesignSearch.Layouts.Words;
@@ -29,6 +30,9 @@ public sealed class Session(TextWriter output, TextWriter error, bool live, Func
 
     /// <summary>Where standard input is read from.</summary>
     public Func<Stream> In { get; init; } = Console.OpenStandardInput;
+
+    /// <summary>Makes the service that weather is asked of, when it is asked.</summary>
+    public Func<PvgisService> Pvgis { get; init; } = PvgisService.Real;
 
     /// <summary>Results go here.</summary>
     public TextWriter Out => output;
@@ -121,6 +125,9 @@ public sealed class Session(TextWriter output, TextWriter error, bool live, Func
                     error.WriteLine(fault);
                 var all = Written.Count(input.Faults.Count + input.Untold, "fault");
                 error.WriteLine(input.Untold > 0 ? $"{all}, of which {input.Faults.Count} are named; nothing was written." : $"{all}; nothing was written.");
+                return ExitCode.BadInput;
+            case DownloadException:
+                error.WriteLine(failure.Message + " Nothing was written.");
                 return ExitCode.BadInput;
             case OperationCanceledException:
                 error.WriteLine("Stopped before there was a result.");

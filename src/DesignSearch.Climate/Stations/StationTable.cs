@@ -14,6 +14,9 @@ public static class StationTable
     public const string Credit =
         "NSRDB 1991-2005 update, typical years TMY3, National Renewable Energy Laboratory and U.S. Department of Energy";
 
+    /// <summary>On what terms they may be used.</summary>
+    public const string Licence = "data of the U.S. Government, free to use and copy with credit to both, no warranty";
+
     private const int MonthsOfYear = 12;
     private const int FirstMonthly = 8;
     private const int Kinds = 8;

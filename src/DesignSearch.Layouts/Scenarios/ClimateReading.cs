@@ -88,17 +88,17 @@ internal sealed class ClimateReading(TomlTable? table, string folder, List<(stri
     {
         if (table is null || (!required && !MeanKeys.Any(table.Has)))
             return null;
-        var air = Twelve("mean_air_c", -40, 40, "°C");
-        var lowest = Twelve("mean_daily_low_c", -50, 35, "°C");
-        var sun = Twelve("sun_kwh_per_m2_day", 0.02, 10, "kWh/m² a day on the flat");
-        var wind = Twelve("wind_m_per_s", 0.1, 20, "m/s");
-        var humidity = Twelve("humidity_pct", 5, 100, "%");
+        var air = Twelve("mean_air_c", ClimateRange.Air, "°C");
+        var lowest = Twelve("mean_daily_low_c", ClimateRange.DailyLow, "°C");
+        var sun = Twelve("sun_kwh_per_m2_day", ClimateRange.Sun, "kWh/m² a day on the flat");
+        var wind = Twelve("wind_m_per_s", ClimateRange.Wind, "m/s");
+        var humidity = Twelve("humidity_pct", ClimateRange.Humidity, "%");
         var character = table.Word("character", ["from the means", .. Characters.Keys], "from the means");
-        var meanSpread = Spread("daily_mean_spread_k", 0.3, 12, "K, standard deviation of the daily mean");
-        var coldestNights = Spread("coldest_night_c", -60, 30, "°C, the coldest night of an average month");
+        var meanSpread = Spread("daily_mean_spread_k", ClimateRange.MeanSpread, "K, standard deviation of the daily mean");
+        var coldestNights = Spread("coldest_night_c", ClimateRange.ColdestNight, "°C, the coldest night of an average month");
         if (air is null || lowest is null || sun is null || wind is null || humidity is null)
             return null;
-        var wrong = Enumerable.Range(0, Months).Where(m => lowest[m] > air[m] - 1).ToList();
+        var wrong = Enumerable.Range(0, Months).Where(m => lowest[m] > air[m] - ClimateRange.LeastDepthK).ToList();
         foreach (var m in wrong)
             table.FaultAt(
                 "mean_daily_low_c",
@@ -127,13 +127,13 @@ internal sealed class ClimateReading(TomlTable? table, string folder, List<(stri
         };
     }
 
-    private double[]? Spread(string key, double min, double max, string unit) => table!.Has(key) ? table.Numbers(key, Months, min, max, unit) : null;
+    private double[]? Spread(string key, ClimateRange range, string unit) => table!.Has(key) ? table.Numbers(key, Months, range.Least, range.Most, unit) : null;
 
-    private double[]? Twelve(string key, double min, double max, string unit)
+    private double[]? Twelve(string key, ClimateRange range, string unit)
     {
         if (!table!.Has(key))
             table.FaultAt(key, "", $"twelve numbers, January to December, for '{key}' in [climate], or a weather_file");
-        return table.Numbers(key, Months, min, max, unit);
+        return table.Numbers(key, Months, range.Least, range.Most, unit);
     }
 
     // The builder's formats count as inputs: another map makes other weather.

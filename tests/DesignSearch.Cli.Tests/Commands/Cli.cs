@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Invocation;
 using System.Text;
+using DesignSearch.Cli.Download;
 using DesignSearch.Cli.Terminal;
 
 namespace DesignSearch.Cli.Tests;
@@ -20,6 +21,21 @@ internal static class Cli
         using var output = new StringWriter();
         using var error = new StringWriter();
         var session = new Session(output, error, live: false) { In = () => new MemoryStream(Encoding.UTF8.GetBytes(input)) };
+        return Run(session, output, error, words);
+    }
+
+    /// <summary>Runs it with a service of the test's own in the place of the public one.</summary>
+    /// <param name="service">Makes it when weather is asked for.</param>
+    /// <param name="words">The command line.</param>
+    public static (int Code, string Output, string Error) RunAsking(Func<PvgisService> service, params string[] words)
+    {
+        using var output = new StringWriter();
+        using var error = new StringWriter();
+        return Run(new Session(output, error, live: false) { Pvgis = service }, output, error, words);
+    }
+
+    private static (int Code, string Output, string Error) Run(Session session, StringWriter output, StringWriter error, string[] words)
+    {
         var parsed = CommandTree.Build(session).Parse(words);
         if (parsed.Action is ParseErrorAction || (parsed.Errors.Count > 0 && parsed.Action is not SynchronousCommandLineAction { ClearsParseErrors: true }))
             return (Usage.Explain(parsed, error), output.ToString(), error.ToString());

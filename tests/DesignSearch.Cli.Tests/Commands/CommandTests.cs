@@ -140,6 +140,9 @@ public sealed class CommandTests
     [InlineData("designsearch search --se", "--seed")]
     [InlineData("designsearch parts tank-", "tank-jacket")]
     [InlineData("designsearch completions po", "powershell")]
+    [InlineData("designsearch weather --a", "--at")]
+    [InlineData("designsearch weather --n", "--near")]
+    [InlineData("designsearch weather --", "--years")]
     public void The_program_says_what_fits_at_the_cursor(string line, string fits) =>
         Assert.Contains(fits, Cli.Run($"[suggest:{line.Length}]", line).Output.Split('\n', StringSplitOptions.TrimEntries));
 }

@@ -72,6 +72,15 @@ public sealed partial class SourceRulesTests
         Assert.DoesNotContain(Sources, f => !f.StartsWith(cli, StringComparison.Ordinal) && ClockOrChance().IsMatch(File.ReadAllText(f)));
     }
 
+    // Weather is asked for in one place, and only where a person says so.
+    [Fact]
+    public void Only_the_download_speaks_to_a_network()
+    {
+        var download = Repository.At("src", "DesignSearch.Cli", "Download");
+        var speakers = Sources.Where(f => Network().IsMatch(File.ReadAllText(f))).Select(f => Path.GetRelativePath(download, f)).ToList();
+        Assert.Equal(["PvgisService.cs"], speakers);
+    }
+
     private static IEnumerable<string> TooLong(string file, int most) => File.ReadLines(file)
         .Select((line, i) => (line, i)).Where(l => l.line.Length > most).Select(l => $"{Path.GetRelativePath(Repository.Root, file)}:{l.i + 1} has {l.line.Length}");
 
@@ -85,6 +94,9 @@ public sealed partial class SourceRulesTests
 
     [GeneratedRegex("[a-z}],? [a-z{]")]
     private static partial Regex Phrase();
+
+    [GeneratedRegex(@"\bSystem\.Net\b|\b(HttpClient|TcpClient|TcpListener)\b|new Socket\(")]
+    private static partial Regex Network();
 
     [GeneratedRegex(@"DateTime(Offset)?\.(Utc)?(Now|Today)|Stopwatch|Environment\.TickCount|Random\.Shared|new Random\(\)|Guid\.NewGuid|TimeProvider\.System")]
     private static partial Regex ClockOrChance();

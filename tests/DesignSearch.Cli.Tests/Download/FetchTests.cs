@@ -1,0 +1,357 @@
+using System.Globalization;
+using System.Net;
+using System.Net.Sockets;
+using System.Text;
+using System.Text.Json;
+using DesignSearch.Cli.Download;
+using DesignSearch.Climate.Tests;
+using Xunit;
+
+namespace DesignSearch.Cli.Tests;
+
+/// <summary>
+/// weather --at against a stand-in that speaks the service's documented answers, rightly and wrongly. What it takes for granted was written
+/// from the service's documentation of its interface for programs; the service itself was not asked.
+/// </summary>
+public sealed class FetchTests : IDisposable
+{
+    private const string Sea = """{"message":"Location over the sea. Please, select another location","status":400}""";
+    private static readonly MadeSky Sky = new();
+    private static readonly Lazy<string> Typical = new(() => Sky.PvgisTypical(means: true, 0));
+    private static readonly Lazy<string> TwoYears = new(() => Sky.PvgisHourly().Replace("\nlegend\n", "", StringComparison.Ordinal) + Rows(new MadeSky(year: 2022).PvgisHourly()));
+    private readonly string folder = Directory.CreateTempSubdirectory("designsearch-").FullName;
+
+    public static TheoryData<string, string> Faults => new()
+    {
+        { "an answer that never begins", "did not answer within 1 s" },
+        { "500", "has too much to do or a fault of its own (answer 500)" },
+        { "503 and a web page", "(answer 503); try again later" },
+        { "429", "(answer 429); try again later" },
+        { "529", "(answer 529); try again later" },
+        { "404", "has no such service any more (answer 404)" },
+        { "405", "has no such service any more (answer 405)" },
+        { "400 over the sea", "it says \"Location over the sea. Please, select another location\" (answer 400)" },
+        { "400 without a word", "refuses the question (answer 400) and does not say why" },
+        { "400 with a message of control signs", "it says \"\uFFFD[31mred\" (answer 400)" },
+        { "half a file", "broke off in the middle" },
+        { "half a file told as a whole", "cannot be read as weather; expected at least 8 fields; the row has" },
+        { "half the rows", "cannot be read as weather; expected no gap longer than 48 h" },
+        { "a length that is too long", "broke off in the middle" },
+        { "a length that is too short", "cannot be read as weather; expected" },
+        { "a broken piece", "answers, but not as a web service does" },
+        { "another place", "sent the weather of 44.2, 169.8, not of -44.2, 169.8" },
+        { "another longitude", "sent the weather of -44.2, 155, not of -44.2, 169.8" },
+        { "a web page", "answers with a web page, not with weather" },
+        { "an empty answer", "is empty; try again later" },
+        { "nothing but line ends", "is empty; try again later" },
+        { "a message with code 200", "answers with a message, not with weather: \"Internal Server Error\"" },
+        { "JSON", "something else than a table of weather" },
+        { "another table", "something else than a table of weather" },
+        { "a head without rows", "cannot be read as weather; expected" },
+        { "signs that are no text", "something else than a table of weather" },
+        { "years for a typical year", "hours of 2021, not a whole typical year" },
+        { "a tilted plane", "cannot be read as weather; expected slope 0" },
+        { "200 MB that are told", "sends more than 60 MB" },
+        { "200 MB that are not told", "sends more than 60 MB" },
+        { "another host", "sends on to https://elsewhere.invalid; only localhost is asked" },
+        { "http", "and only by https, so it was not followed" },
+        { "another port", "only localhost is asked, and only by https" },
+        { "round and round", "sends on again and again" },
+        { "a way on to nowhere", "has no such service any more (answer 302)" },
+        { "a trickle", "had not sent all of its answer after 3 s" },
+        { "no web service", "answers, but not as a web service does" },
+        { "a hang-up", "broke off in the middle" },
+    };
+
+    [Theory]
+    [MemberData(nameof(Faults))]
+    public void Every_fault_ends_in_one_plain_sentence_and_no_file(string fault, string sentence)
+    {
+        using var server = new StandIn((_, stream) => Wrong(fault, stream));
+        Refused(Fetch(() => StandIn.At(server.Address, fault == "an answer that never begins" ? 1 : 60, fault == "a trickle" ? 3 : 120), "--quiet"), sentence);
+        // Where nothing at all comes back, the runtime asks up to three times more within an attempt.
+        Assert.InRange(server.Asked.Count, 1, fault == "a hang-up" ? 8 : 3);
+    }
+
+    [Fact]
+    public void A_host_that_is_not_known_is_told() =>
+        Refused(Fetch(() => StandIn.At(new("https://no-such-host.invalid/api/")), "--quiet"), "no-such-host.invalid is not known to this machine's network");
+
+    [Fact]
+    public void A_refused_connection_is_told()
+    {
+        using var closed = new TcpListener(IPAddress.Loopback, 0);
+        closed.Start();
+        var port = ((IPEndPoint)closed.LocalEndpoint).Port;
+        closed.Stop();
+        Refused(Fetch(() => StandIn.At(new($"https://localhost:{port}/")), "--quiet"), "localhost cannot be reached");
+    }
+
+    [Theory]
+    [InlineData("localhost")]
+    [InlineData("other.invalid")]
+    public void A_certificate_that_nobody_vouches_for_is_refused(string name)
+    {
+        using var certificate = StandIn.Certificate(name);
+        using var server = new StandIn((_, stream) => StandIn.Send(stream, "200 OK", Encoding.UTF8.GetBytes(Typical.Value)), certificate);
+        Refused(Fetch(server.Service, "--quiet"), "No trusted connection to localhost: its certificate is not accepted");
+        Assert.Empty(server.Asked);
+    }
+
+    [Fact]
+    public void Only_https_is_spoken() =>
+        Assert.Throws<ArgumentException>(() => new PvgisService(new("http://re.jrc.ec.europa.eu/api/v5_3/"), DownloadLimits.Usual));
+
+    [Fact]
+    public void The_typical_year_is_saved_as_it_came_and_reads()
+    {
+        using var server = StandIn.Saying("200 OK", Typical.Value, "Content-Type: text/csv");
+        var (code, output, error) = Fetch(server.Service);
+        Assert.Equal((ExitCode.Done, "Asking PVGIS (localhost) for weather; it takes up to some minutes …\n"), (code, error));
+        Assert.Equal(Typical.Value, File.ReadAllText(Target));
+        var asked = Assert.Single(server.Asked);
+        Assert.StartsWith("GET /api/v5_3/tmy?lat=-44.2&lon=169.8&usehorizon=0&outputformat=csv HTTP/1.1\r\n", asked, StringComparison.Ordinal);
+        Assert.Contains("designsearch/", asked, StringComparison.Ordinal);
+        Assert.DoesNotContain("Cookie", asked, StringComparison.Ordinal);
+        Assert.Contains("European Commission", output, StringComparison.Ordinal);
+        Assert.Contains("(c) European Union", output, StringComparison.Ordinal);
+        Assert.Contains("Copernicus", output, StringComparison.Ordinal);
+        Assert.Contains("weather_file = \"w.csv\"", output, StringComparison.Ordinal);
+        // What it says of the weather is what the reader says of the file.
+        var (read, said, _) = Cli.Run("weather", Target);
+        Assert.Equal(ExitCode.Done, read);
+        Assert.StartsWith(said, output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_hours_of_years_are_asked_for_on_the_level()
+    {
+        using var server = StandIn.Saying("200 OK", TwoYears.Value);
+        var (code, output, error) = Fetch(server.Service, "--years", "2021-2022", "--json", "--quiet");
+        Assert.Equal((ExitCode.Done, ""), (code, error));
+        Assert.StartsWith(
+            "GET /api/v5_3/seriescalc?lat=-44.2&lon=169.8&startyear=2021&endyear=2022&components=1&angle=0&aspect=0&usehorizon=0&outputformat=csv HTTP/1.1\r\n",
+            Assert.Single(server.Asked), StringComparison.Ordinal);
+        Assert.Equal("2021 to 2022", JsonDocument.Parse(output).RootElement.GetProperty("period").GetString());
+        Assert.Equal(TwoYears.Value, File.ReadAllText(Target));
+    }
+
+    [Theory]
+    [InlineData("2020-2022")]
+    [InlineData("2021")]
+    public void Other_years_than_were_asked_for_are_refused(string years)
+    {
+        using var server = StandIn.Saying("200 OK", TwoYears.Value);
+        Refused(Fetch(server.Service, "--years", years, "--quiet"), "hours of 2021 to 2022, not all hours of");
+    }
+
+    [Fact]
+    public void Years_that_break_off_are_refused()
+    {
+        using var server = StandIn.Saying("200 OK", TwoYears.Value[..(TwoYears.Value.LastIndexOf("\n202210", StringComparison.Ordinal) + 1)]);
+        Refused(Fetch(server.Service, "--years", "2021-2022", "--quiet"), "not all hours of 2021 to 2022");
+    }
+
+    [Fact]
+    public void A_second_attempt_is_made_once_and_told()
+    {
+        using var server = new StandIn((count, stream) => count == 0 ? Wrong("503 and a web page", stream) : StandIn.Send(stream, "200 OK", Encoding.UTF8.GetBytes(Typical.Value)));
+        var (code, _, error) = Fetch(server.Service);
+        Assert.Equal(ExitCode.Done, code);
+        Assert.Contains("Trying once more.", error, StringComparison.Ordinal);
+        Assert.Equal(2, server.Asked.Count);
+        File.Delete(Target);
+        using var busy = new StandIn((_, stream) => Wrong("429", stream));
+        Fetch(busy.Service, "--quiet");
+        Assert.Equal(2, busy.Asked.Count);
+        using var sea = new StandIn((_, stream) => Wrong("400 over the sea", stream));
+        Fetch(sea.Service, "--quiet");
+        Assert.Single(sea.Asked);
+    }
+
+    [Fact]
+    public void A_way_on_within_the_host_is_gone()
+    {
+        using var server = new StandIn((count, stream) => count == 0
+            ? StandIn.Send(stream, "301 Moved Permanently", [], "Location: /api/v5_3/tmy/?lat=-44.2")
+            : StandIn.Send(stream, "200 OK", Encoding.UTF8.GetBytes(Typical.Value)));
+        Assert.Equal(ExitCode.Done, Fetch(server.Service).Code);
+        Assert.StartsWith("GET /api/v5_3/tmy/?lat=-44.2 ", server.Asked[1], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_lies_there_is_left_alone_and_nothing_is_asked()
+    {
+        using var server = StandIn.Saying("200 OK", Typical.Value);
+        File.WriteAllText(Target, "mine");
+        foreach (var path in new[] { Target, folder, folder + Path.DirectorySeparatorChar })
+        {
+            var (code, output, error) = Cli.RunAsking(server.Service, "weather", "--at", "-44.2,169.8", "--save", path, "--quiet");
+            Assert.Equal((ExitCode.BadInput, ""), (code, output));
+            Assert.StartsWith("--save: found '", error, StringComparison.Ordinal);
+        }
+
+        Assert.Equal("mine", File.ReadAllText(Target));
+        Assert.Empty(server.Asked);
+    }
+
+    [Fact]
+    public void A_file_that_cannot_be_written_ends_in_four()
+    {
+        using var server = StandIn.Saying("200 OK", Typical.Value);
+        File.WriteAllText(Target, "a file is no folder");
+        var (code, _, error) = Cli.RunAsking(server.Service, "weather", "--at", "-44.2,169.8", "--save", Path.Combine(Target, "w.csv"), "--quiet");
+        Assert.Equal(ExitCode.CannotWrite, code);
+        Assert.StartsWith("Cannot write: ", error, StringComparison.Ordinal);
+        Assert.Equal([Target], Directory.EnumerateFileSystemEntries(folder));
+    }
+
+    [Theory]
+    [InlineData("--at takes LATITUDE,LONGITUDE", "--at", "90.1,10")]
+    [InlineData("--at takes LATITUDE,LONGITUDE", "--at", "46.3,-180.5")]
+    [InlineData("--at takes LATITUDE,LONGITUDE", "--at", "46,3,13,9")]
+    [InlineData("--at takes LATITUDE,LONGITUDE", "--at", "46.3N,13.9E")]
+    [InlineData("--at takes LATITUDE,LONGITUDE", "--at", "NaN,13.9")]
+    [InlineData("--at takes LATITUDE,LONGITUDE", "--at", "46.3")]
+    [InlineData("--at takes LATITUDE,LONGITUDE", "--at", "Oslo")]
+    [InlineData("did you mean 2005-2023?", "--at", "46.3,13.9", "--years", "2023-2005")]
+    [InlineData("--years takes years from 2005 to 2023", "--at", "46.3,13.9", "--years", "2004-2010")]
+    [InlineData("--years takes years from 2005 to 2023", "--at", "46.3,13.9", "--years", "2023-2024")]
+    [InlineData("--years takes a year or FIRST-LAST", "--at", "46.3,13.9", "--years", "5-23")]
+    [InlineData("--years takes a year or FIRST-LAST", "--at", "46.3,13.9", "--years", "2005-2010-2015")]
+    [InlineData("--years takes a year or FIRST-LAST", "--at", "46.3,13.9", "--years", "2005–2023")]
+    [InlineData("--years goes with --at", "--near", "Redmond", "--years", "2005-2023")]
+    [InlineData("--at and --near do not go together", "--at", "46.3,13.9", "--near", "Redmond")]
+    [InlineData("FILE and --at do not go together", "a.csv", "--at", "46.3,13.9")]
+    [InlineData("--for goes with FILE", "--at", "46.3,13.9", "--for", "runs/x")]
+    [InlineData("--picture goes with FILE", "--at", "46.3,13.9", "--picture", "x.png")]
+    [InlineData("--height goes with --near", "--at", "46.3,13.9", "--height", "10")]
+    public void Words_that_do_not_fit_are_refused_before_anything_is_asked(string sentence, params string[] words)
+    {
+        using var server = StandIn.Saying("200 OK", Typical.Value);
+        var (code, output, error) = Cli.RunAsking(server.Service, ["weather", .. words, "--save", Target]);
+        Assert.Equal((ExitCode.BadInput, ""), (code, output));
+        Assert.Contains(sentence, error, StringComparison.Ordinal);
+        Assert.Empty(server.Asked);
+        Assert.Empty(Directory.EnumerateFileSystemEntries(folder));
+    }
+
+    [Fact]
+    public void Every_slip_of_a_command_line_is_told_at_once()
+    {
+        var error = Cli.Run("weather", "--at", "95,2", "--years", "2030-2001", "--for", "x").Error;
+        Assert.All(
+            new[] { "--at takes", "--years takes", "--for goes with", "--at needs --save" },
+            part => Assert.Contains(part, error, StringComparison.Ordinal));
+        Assert.Contains("--save goes with", Cli.Run("weather", "a.csv", "--save", "b").Error, StringComparison.Ordinal);
+        Assert.Contains("weather takes a FILE", Cli.Run("weather").Error, StringComparison.Ordinal);
+    }
+
+    // No other command, and no other word of this one, makes the service.
+    [Fact]
+    public void Nothing_is_asked_without_being_told_to()
+    {
+        File.WriteAllText(Target, Typical.Value);
+        static PvgisService Never() => throw new InvalidOperationException("The network was asked.");
+        Assert.Equal(ExitCode.Done, Cli.RunAsking(Never, "weather", Target).Code);
+        Assert.Equal(ExitCode.Done, Cli.RunAsking(Never, "weather", "--near", "44.25,-121.17").Code);
+        Assert.Equal(ExitCode.Done, Cli.RunAsking(Never, "--help").Code);
+    }
+
+    [Fact]
+    public void A_wait_can_be_ended()
+    {
+        using var server = new StandIn((_, stream) => Wrong("an answer that never begins", stream));
+        using var service = server.Service();
+        using var stop = new CancellationTokenSource(TimeSpan.FromMilliseconds(200));
+        Assert.ThrowsAny<OperationCanceledException>(() => service.Fetch(new(-44.2, 169.8, null), "w.csv", _ => { }, stop.Token).GetAwaiter().GetResult());
+    }
+
+    public void Dispose() => Directory.Delete(folder, recursive: true);
+
+    private string Target => Path.Combine(folder, "w.csv");
+
+    private (int Code, string Output, string Error) Fetch(Func<PvgisService> service, params string[] more) =>
+        Cli.RunAsking(service, ["weather", "--at", "-44.2,169.8", "--save", Target, .. more]);
+
+    private void Refused((int Code, string Output, string Error) ended, string sentence)
+    {
+        Assert.True(ended.Error.Contains(sentence, StringComparison.Ordinal), ended.Error);
+        Assert.EndsWith(" Nothing was written.\n", ended.Error, StringComparison.Ordinal);
+        Assert.Equal(1, ended.Error.Count(c => c == '\n'));
+        Assert.Equal((ExitCode.BadInput, ""), (ended.Code, ended.Output));
+        Assert.Empty(Directory.EnumerateFileSystemEntries(folder));
+    }
+
+    private static string Rows(string text) => text[(text.IndexOf("Int\n", StringComparison.Ordinal) + 4)..];
+
+    private static Task Wrong(string fault, Stream stream)
+    {
+        Task Say(string status, string body, params string[] heads) => StandIn.Send(stream, status, Encoding.UTF8.GetBytes(body), heads);
+        var half = Typical.Value[..(Typical.Value.Length / 2)];
+        var big = string.Create(CultureInfo.InvariantCulture, $"Content-Length: {200_000_000}");
+        return fault switch
+        {
+            "an answer that never begins" => Task.Delay(TimeSpan.FromSeconds(8)),
+            "500" => Say("500 Internal Server Error", """{"message":"Internal Server Error","status":500}"""),
+            "503 and a web page" => Say("503 Service Unavailable", "<html><body>busy</body></html>"),
+            "429" => Say("429 Too Many Requests", ""),
+            "529" => Say("529 Site Is Overloaded", ""),
+            "404" => Say("404 Not Found", "<html></html>"),
+            "405" => Say("405 Method Not Allowed", ""),
+            "400 over the sea" => Say("400 Bad Request", Sea),
+            "400 without a word" => Say("400 Bad Request", "<html></html>"),
+            "400 with a message of control signs" => Say("400 Bad Request", """{"message":"\u001b[31mred","status":400}"""),
+            "half a file" => Pieces(stream, [half], whole: false),
+            "half a file told as a whole" => Say("200 OK", half),
+            "half the rows" => Say("200 OK", half[..(half.LastIndexOf('\n') + 1)]),
+            "a length that is too long" => Say("200 OK", half, string.Create(CultureInfo.InvariantCulture, $"Content-Length: {Typical.Value.Length}")),
+            "a length that is too short" => Say("200 OK", Typical.Value, string.Create(CultureInfo.InvariantCulture, $"Content-Length: {half.Length}")),
+            "a broken piece" => Say("200 OK", "no number\r\n", "Transfer-Encoding: chunked"),
+            "another place" => Say("200 OK", new MadeSky(latitude: 44.2).PvgisTypical(means: true, 0)),
+            "another longitude" => Say("200 OK", new MadeSky(longitude: 155).PvgisTypical(means: true, 0)),
+            "a web page" => Say("200 OK", "\n <!DOCTYPE html><html><body>Log in</body></html>"),
+            "an empty answer" => Say("200 OK", ""),
+            "nothing but line ends" => Say("200 OK", "\r\n\r\n"),
+            "a message with code 200" => Say("200 OK", """{"message":"Internal Server Error","status":500}"""),
+            "JSON" => Say("200 OK", """[1, 2"""),
+            "another table" => Say("200 OK", "Date,Temp\n2021-01-01 00:00,3\n"),
+            "a head without rows" => Say("200 OK", Typical.Value[..(Typical.Value.IndexOf("SP\r\n", StringComparison.Ordinal) + 4)]),
+            "signs that are no text" => StandIn.Send(stream, "200 OK", [0, 255, 254, 1, 2, 3, 0, 0, 128]),
+            "years for a typical year" => Say("200 OK", Sky.PvgisHourly()),
+            "a tilted plane" => Say("200 OK", Sky.PvgisHourly(slope: 35)),
+            "200 MB that are told" => Say("200 OK", "", big),
+            "200 MB that are not told" => Pieces(stream, Enumerable.Repeat(new string('1', 1_000_000), 200), whole: true),
+            "another host" => Say("302 Found", "", "Location: https://elsewhere.invalid/api/v5_3/tmy"),
+            "http" => Say("302 Found", "", "Location: http://localhost/api/v5_3/tmy"),
+            "another port" => Say("302 Found", "", "Location: https://localhost:1/api/v5_3/tmy"),
+            "round and round" => Say("307 Temporary Redirect", "", "Location: tmy"),
+            "a way on to nowhere" => Say("302 Found", ""),
+            "a trickle" => Trickle(stream),
+            "no web service" => stream.WriteAsync("220 mail.invalid ready\r\n"u8.ToArray()).AsTask(),
+            "a hang-up" => Task.CompletedTask,
+            _ => throw new ArgumentException(fault),
+        };
+    }
+
+    // In pieces of which each tells its own length; the last of them, which says that it was all, may be missing.
+    private static async Task Pieces(Stream stream, IEnumerable<string> pieces, bool whole)
+    {
+        await stream.WriteAsync("HTTP/1.1 200 OK\r\nConnection: close\r\nTransfer-Encoding: chunked\r\n\r\n"u8.ToArray());
+        foreach (var piece in pieces)
+            await stream.WriteAsync(Encoding.UTF8.GetBytes($"{Encoding.UTF8.GetByteCount(piece):x}\r\n{piece}\r\n"));
+        if (whole)
+            await stream.WriteAsync("0\r\n\r\n"u8.ToArray());
+    }
+
+    private static async Task Trickle(Stream stream)
+    {
+        await stream.WriteAsync("HTTP/1.1 200 OK\r\nContent-Length: 600000\r\n\r\n"u8.ToArray());
+        for (var i = 0; i < 80; i++)
+        {
+            await stream.WriteAsync("1"u8.ToArray());
+            await stream.FlushAsync();
+            await Task.Delay(100);
+        }
+    }
+}
