@@ -112,10 +112,11 @@ internal sealed class WeatherCommand : Command
     private int Fetch(Session session, ParseResult parsed, Coordinates place, CancellationToken cancel)
     {
         using var service = session.Pvgis();
-        return session.Guarded(parsed, PvgisWords.Beginning(service.Host), line =>
+        return session.Guarded(parsed, "", line =>
         {
             var target = parsed.GetValue(save)!;
             OutputFile.RequireNew("--save", target);
+            line.Show(double.NaN, PvgisWords.Beginning(service.Host));
             var query = new PvgisQuery(place.LatitudeDeg, place.LongitudeDeg, parsed.GetValue(years) is { } span ? YearsWord.Of(span, PvgisQuery.Served).Years : null);
             var (bytes, record) = service.Fetch(query, Path.GetFileName(target), Again, cancel).GetAwaiter().GetResult();
             OutputFile.WriteNew("--save", target, bytes);

@@ -16,7 +16,7 @@ internal static class PvgisWords
         $"Asked PVGIS, the service of the European Commission's Joint Research Centre ({host}),",
         $"for {(query.Years is null ? "its typical year" : $"the hours of {query.Years}")} at {Place(query)}.");
 
-    public static string Beginning(string host) => $"Asking PVGIS ({host}) for weather; it takes up to some minutes";
+    public static string Beginning(string host) => $"Asking PVGIS ({host}) for weather; it takes up to some minutes …";
 
     public static string Again(string sentence) => sentence + " Trying once more.";
 
@@ -54,7 +54,8 @@ internal static class PvgisWords
 
     public static string Refused(string host, int status, string message) => message.Length == 0
         ? $"{host} refuses the question (answer {status}) and does not say why."
-        : $"PVGIS has nothing for this place: it says \"{message}\" (answer {status}).";
+        : $"PVGIS has nothing for this place: it says \"{message}\" (answer {status})."
+            + (message.Contains("sea", StringComparison.OrdinalIgnoreCase) ? " On a coast, try a point some kilometres inland." : "");
 
     public static string Elsewhere(string host, string target) =>
         $"{host} sends on to {target}; only {host} is asked, and only by https, so it was not followed.";

@@ -9,7 +9,11 @@ namespace DesignSearch.Climate.Formats;
 /// <summary>Reads a format from its TOML file.</summary>
 internal static class FormatMapReader
 {
-    private static readonly string[] FieldNames = ["air", "dew_point", "humidity", "wind", "global", "diffuse", "beam_normal", "beam_level", "sky_long_wave", "wind_at_2m", "cloud", "high", "low"];
+    private static readonly string[] FieldNames =
+    [
+        "air", "dew_point", "humidity", "wind", "global", "diffuse", "beam_normal", "beam_level", "sky_long_wave", "wind_at_2m", "cloud", "high", "low",
+    ];
+
     private static readonly string[] HeadKeyNames =
         ["name", "latitude", "longitude", "elevation", "zone", "stamp_zone", "local_zone", "offset_hours", "offset_seconds", "slope", "utc", "stamp", "years"];
 
@@ -59,7 +63,9 @@ internal static class FormatMapReader
             faults.Add(file.File, time?.Line ?? 1, 0, "", "[time] with columns and patterns");
         bool Needs(WeatherField field) => map.Fields.Any(f => f.Field == field && f.Needed);
         if (!Needs(WeatherField.Air) && !(Needs(WeatherField.High) && Needs(WeatherField.Low)))
-            faults.Add(file.File, file.Table("fields", required: false)?.Line ?? 1, 0, "", "the air temperature among [fields]: air = { names = [\"…\"], needed = true }, or high and low of each day");
+            faults.Add(
+                file.File, file.Table("fields", required: false)?.Line ?? 1, 0, "",
+                "the air temperature among [fields]: air = { names = [\"…\"], needed = true }, or high and low of each day");
         CheckPlaces(map, file, faults);
         CheckHead(map, head, faults);
         foreach (var table in (TomlTable?[])[file, head, time, stamp])
@@ -78,7 +84,11 @@ internal static class FormatMapReader
             Path = table.Text("path", 200, ""),
             Units = table.Text("units", 200, ""),
             DayWidth = table.Whole("day_width", 0, 100, 0),
-            Places = [.. Lists(table, "places", "[\"name\", first character, last character]", IsPlace).Select(p => new FixedPlace(p[0].Text, (int)p[1].Number, (int)p[2].Number))],
+            Places =
+            [
+                .. Lists(table, "places", "[\"name\", first character, last character]", IsPlace)
+                    .Select(p => new FixedPlace(p[0].Text, (int)p[1].Number, (int)p[2].Number)),
+            ],
         };
         if (rows.Row.Length > 0 && !IsPattern($"({rows.Row})"))
             table.FaultAt("row", rows.Row, "a regular expression that neither looks around nor back, for 'row'");
@@ -87,7 +97,9 @@ internal static class FormatMapReader
     }
 
     private static bool IsPlace(IReadOnlyList<TomlValue> place) =>
-        place is [{ Kind: TomlKind.Text }, { Kind: TomlKind.Whole, Number: >= 1 and <= LongestLine }, { Kind: TomlKind.Whole, Number: <= LongestLine }] && place[2].Number >= place[1].Number;
+        place
+            is [{ Kind: TomlKind.Text }, { Kind: TomlKind.Whole, Number: >= 1 and <= LongestLine },
+                { Kind: TomlKind.Whole, Number: <= LongestLine }] && place[2].Number >= place[1].Number;
 
     private static List<IReadOnlyList<TomlValue>> Lists(TomlTable table, string key, string expected, Func<IReadOnlyList<TomlValue>, bool> good)
     {

@@ -35,7 +35,8 @@ internal static class NearestHours
         }
 
         if (between > 0)
-            repairs.Add(FormattableString.Invariant($"{stamps.Count} reports were put on {at.Count} whole hours: each hour takes what was read nearest to it, within half an hour."));
+            repairs.Add(FormattableString.Invariant(
+                $"{stamps.Count} reports were put on {at.Count} whole hours: each hour takes what was read nearest to it, within half an hour."));
         return (at, line, taken);
     }
 }

@@ -53,7 +53,7 @@ internal sealed class TableColumns
         {
             var index = IndexOf(field, Names);
             if (index >= 0)
-                Fields.Add((field, index, field.FlagColumn.Length == 0 ? index : IndexOf(field.FlagColumn), Parts(Names[index].Text).Unit ?? UnitInHead(map, Names[index].Text, lines) ?? UnitInName(Names[index].Text) ?? field.Unit));
+                Fields.Add((field, index, field.FlagColumn.Length == 0 ? index : IndexOf(field.FlagColumn), UnitOf(field, map, Names[index].Text, lines)));
             else if (field.Needed)
                 faults.Add(file, Line + 1, 0, "", FormattableString.Invariant($"a column '{field.Names[0]}' ({Plain(field.Field)})"));
         }
@@ -76,6 +76,9 @@ internal sealed class TableColumns
 
         return -1;
     }
+
+    private static string UnitOf(FieldMap field, FormatMap map, string name, IReadOnlyList<string> lines) =>
+        Parts(name).Unit ?? UnitInHead(map, name, lines) ?? UnitInName(name) ?? field.Unit;
 
     /// <summary>Index of a column by its name; −1 when there is none.</summary>
     public int IndexOf(string name) => Names.ToList().FindIndex(n => Same(n.Text, name));

@@ -32,7 +32,10 @@ public static class BeamSplit
         return (beam, globalWPerM2 - beam * cosZenith);
     }
 
-    /// <summary>A beam that was measured, and the diffuse light that closes with it: an hour in which the sun rises or sets keeps its beam though the sun is down at mid-hour.</summary>
+    /// <summary>
+    /// A beam that was measured, and the diffuse light that closes with it: an hour in which the sun rises or sets keeps its beam though the
+    /// sun is down at mid-hour.
+    /// </summary>
     /// <param name="globalWPerM2">[W/m²].</param>
     /// <param name="beamNormalWPerM2">Mean of the hour [W/m²].</param>
     /// <param name="zenithDeg">Sun at mid-hour [°].</param>

@@ -114,13 +114,17 @@ internal sealed class GapReport(SampleGrid grid, string file, FaultList faults, 
             filler.Fill(values, gap, straightHours);
         foreach (var (slots, _) in thin)
             Unknown.Add((slots[0], slots[^1] - slots[0] + 1));
-        repairs.Add(FormattableString.Invariant(
-            $"{filled.Count(f => f) * grid.StepHours:0.#} h of missing {name} were filled from the hours around them ({gaps.Count} gaps, the longest {Dates(gaps.MaxBy(g => g.Count))})."));
+        if (gaps.Except(lost).ToArray() is { Length: > 0 } filledGaps)
+            repairs.Add(string.Create(
+                CultureInfo.InvariantCulture,
+                $"{filledGaps.Sum(g => g.Count) * grid.StepHours:0.#} h of missing {name} were filled from the hours around them "
+                    + $"(gaps: {filledGaps.Length}, the longest {Dates(filledGaps.MaxBy(g => g.Count))})."));
         if (Unknown.Count > before)
             repairs.Add(string.Create(
                 CultureInfo.InvariantCulture,
-                $"In the {name} {lost.Length} gaps are longer than {GapFiller.LongestHours} h, and {thin.Length} months lack more than a tenth: "
-                    + $"winters that touch one of them are left out."));
+                $"Winters that touch what is missing of the {name} are left out (gaps over {longest} h: {lost.Length}"
+                    + $"{(lost.Length > 0 ? ", the longest " + Dates(lost.MaxBy(g => g.Count)) : "")}; "
+                    + $"months that lack more than a tenth: {thin.Length})."));
     }
 
     private double[,] UsualByMonthAndHour(double[] values)
@@ -151,7 +155,9 @@ internal sealed class GapReport(SampleGrid grid, string file, FaultList faults, 
         foreach (var (slots, share) in Months(filled))
         {
             if (share > MostOfMonth && slots.Length * grid.StepHours > LeastOfMonthHours)
-                faults.Add(file, 0, 0, "", FormattableString.Invariant($"at most 10 % of the {name} of a month missing; {share:P0} are missing in month {grid.Stamp(slots[0]).Month}"));
+                faults.Add(
+                    file, 0, 0, "",
+                    FormattableString.Invariant($"at most 10 % of the {name} of a month missing; {share:P0} are missing in month {grid.Stamp(slots[0]).Month}"));
         }
     }
 

@@ -18,15 +18,17 @@ internal sealed class MissingFields(Place place, DateTime start, double[] air, R
     /// <summary>Cover of the sky hour by hour [0…1], NaN where it is not known; none where the file has none.</summary>
     public double[]? Cloud { get; init; }
 
-    /// <summary>Global irradiance made from the cover of the sky where it is known through a day, else from the monthly sun and the daily range of the air.</summary>
+    /// <summary>Global irradiance made from the cover of the sky where it is known through a day, else from monthly sun and daily range of the air.</summary>
     public double[] Global()
     {
         if (Cloud is null)
             return FromRange();
         var made = Days();
-        var cover = Enumerable.Range(0, made.Count * HoursOfDay).Select(h => h - midnight is >= 0 and var i && i < Cloud.Length ? Cloud[i] : double.NaN).ToArray();
+        var cover = Enumerable.Repeat(double.NaN, made.Count * HoursOfDay).ToArray();
+        Cloud.CopyTo(cover, midnight);
         var (global, diffuse) = CloudLight.Of(made.SinAltitude, cover);
-        var known = Enumerable.Range(0, made.Count).Select(d => Enumerable.Range(HoursOfDay * d, HoursOfDay).All(h => made.SinAltitude[h] <= 0 || !double.IsNaN(cover[h]))).ToArray();
+        bool IsKnown(int day) => Enumerable.Range(HoursOfDay * day, HoursOfDay).All(h => made.SinAltitude[h] <= 0 || !double.IsNaN(cover[h]));
+        var known = Enumerable.Range(0, made.Count).Select(IsKnown).ToArray();
         var share = known.Count(k => k) / (double)known.Length;
         if (share < LeastKnown)
         {
@@ -42,7 +44,8 @@ internal sealed class MissingFields(Place place, DateTime start, double[] air, R
             CloudLight.ScaleToMonths(made, global, diffuse, monthly, known);
         if (share < 1)
         {
-            repairs.Add(FormattableString.Invariant($"On {known.Count(k => !k)} of {known.Length} days the cover is not known: there the sun comes from the daily range of the temperature."));
+            repairs.Add(FormattableString.Invariant(
+                $"On {known.Count(k => !k)} of {known.Length} days the cover is not known: there the sun comes from the daily range of the temperature."));
             var range = RangeLight();
             for (var h = 0; h < range.Length; h++)
                 (global[h + midnight], diffuse[h + midnight]) = known[(h + midnight) / HoursOfDay]
@@ -85,8 +88,12 @@ internal sealed class MissingFields(Place place, DateTime start, double[] air, R
     }
 
     /// <summary>Diffuse part of made-up light.</summary>
-    public double[] Diffuse(double[] global) =>
-        [.. global.Zip(Cut(Days().Above), (g, above) => above > 0 ? g * BeamSplit.ErbsHourly(g / above) : 0).Select((d, h) => cloudDiffuse?[h] is { } own && !double.IsNaN(own) ? own : d)];
+    public double[] Diffuse(double[] global)
+    {
+        var above = Cut(Days().Above);
+        double Split(int h) => above[h] > 0 ? global[h] * BeamSplit.ErbsHourly(global[h] / above[h]) : 0;
+        return [.. Enumerable.Range(0, global.Length).Select(h => cloudDiffuse?[h] is { } own && !double.IsNaN(own) ? own : Split(h))];
+    }
 
     /// <summary>Dew point: the lowest temperature of the day.</summary>
     public double[] DewPoint()

@@ -22,6 +22,7 @@ public static class WeatherFile
     private static string Expected(Recognition recognition, IReadOnlyList<FormatMap> maps)
     {
         var nearest = recognition.Nearest(maps) is var (map, lacks) ? $"nearest comes {map.Title}, but the file lacks {lacks}" : "the file has nothing of any of them";
-        return $"a format that can be read: {nearest}. A TOML file of your own in a folder 'formats' beside it can teach a new one. Known are: {string.Join("; ", maps.Select(m => m.Title))}";
+        return $"a format that can be read: {nearest}. A TOML file of your own in a folder 'formats' beside it can teach a new one. "
+            + $"Known are: {string.Join("; ", maps.Select(m => m.Title))}";
     }
 }

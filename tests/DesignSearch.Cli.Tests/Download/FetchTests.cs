@@ -30,7 +30,7 @@ public sealed class FetchTests : IDisposable
         { "529", "(answer 529); try again later" },
         { "404", "has no such service any more (answer 404)" },
         { "405", "has no such service any more (answer 405)" },
-        { "400 over the sea", "it says \"Location over the sea. Please, select another location\" (answer 400)" },
+        { "400 over the sea", "it says \"Location over the sea. Please, select another location\" (answer 400). On a coast, try a point some kilometres inland." },
         { "400 without a word", "refuses the question (answer 400) and does not say why" },
         { "400 with a message of control signs", "it says \"\uFFFD[31mred\" (answer 400)" },
         { "half a file", "broke off in the middle" },
@@ -167,6 +167,21 @@ public sealed class FetchTests : IDisposable
         using var sea = new StandIn((_, stream) => Wrong("400 over the sea", stream));
         Fetch(sea.Service, "--quiet");
         Assert.Single(sea.Asked);
+    }
+
+    [Fact]
+    public void What_has_begun_may_take_longer_than_its_beginning_may()
+    {
+        using var server = new StandIn(async (_, stream) =>
+        {
+            var bytes = Encoding.UTF8.GetBytes(Typical.Value);
+            await StandIn.Send(stream, "200 OK", bytes[..1000], string.Create(CultureInfo.InvariantCulture, $"Content-Length: {bytes.Length}"));
+            await Task.Delay(TimeSpan.FromSeconds(5));
+            await stream.WriteAsync(bytes.AsMemory(1000));
+        });
+        var (code, _, error) = Fetch(() => StandIn.At(server.Address, answerS: 4), "--quiet");
+        Assert.Equal((ExitCode.Done, ""), (code, error));
+        Assert.Single(server.Asked);
     }
 
     [Fact]

@@ -48,7 +48,7 @@ public sealed class ArchiveTests
         var lines = Enumerable.Range(2010, 5).SelectMany(y => new MadeSky(year: y).IsdLite().Split('\n'))
             .Where((l, i) => !l.StartsWith("2011 07 1", StringComparison.Ordinal) && !(l.StartsWith("2013 06", StringComparison.Ordinal) && i % 3 == 0));
         var record = TempFile.Read(string.Join('\n', lines), Here);
-        Assert.Contains(record.Repairs, r => r.Contains("longer than 48 h", StringComparison.Ordinal) && r.Contains("left out", StringComparison.Ordinal));
+        Assert.Contains(record.Repairs, r => r.Contains("gaps over 48 h: 1", StringComparison.Ordinal) && r.Contains("left out", StringComparison.Ordinal));
         Assert.Equal(["2010", "2012", "2014"], WinterMaker.FromRecord(record, South, new()).Select(w => w.Name));
         Assert.Equal(2, record.Unknown.Count);
         Assert.All(record.AirC, a => Assert.InRange(a, -20, 40));
@@ -143,20 +143,24 @@ public sealed class ArchiveTests
         Assert.Contains(said, fault.ToString(), StringComparison.Ordinal);
     }
 
-    // Measured at 0.1 to 0.2 s and at 1.3 s on one x64 core; the bounds are what a person is promised, with room for a busy machine.
+    // Promised are 0.3 s and 3 s of a warm process. On the x64 core where the twenty million sines of the yardstick take 0.22 to 0.28 s, a year took 0.17
+    // to 0.27 s and twenty years 1.2 to 1.5 s. The best of three of each, so that a busy machine does not decide.
     [Fact]
     public void A_year_and_twenty_years_are_read_while_one_waits()
     {
         var (year, twenty) = (Sky.Tmy3(), TempFile.Packed(Sky.IsdLite(years: 20)));
         TempFile.Read(year);
-        var watch = Stopwatch.StartNew();
-        TempFile.Read(year);
-        var one = watch.Elapsed.TotalSeconds;
-        watch.Restart();
-        var record = TempFile.Read(twenty, Here);
-        var all = watch.Elapsed.TotalSeconds;
-        Assert.InRange(record.Hours, 175_300, 175_330);
-        Assert.True(all < 4 * 3, FormattableString.Invariant($"a year {one:0.00} s, twenty {all:0.00} s"));
-        Assert.True(one < 4 * 0.3, FormattableString.Invariant($"a year {one:0.00} s, twenty {all:0.00} s"));
+        var yardstick = Best(() => Enumerable.Range(0, 20_000_000).Sum(i => Math.Sin(i * 0.37)));
+        var one = Best(() => TempFile.Read(year).Hours);
+        var all = Best(() => TempFile.Read(twenty, Here).Hours);
+        Assert.True(one < 4 * yardstick, FormattableString.Invariant($"a year {one:0.00} s, the yardstick {yardstick:0.00} s"));
+        Assert.True(all < 24 * yardstick, FormattableString.Invariant($"twenty years {all:0.00} s, the yardstick {yardstick:0.00} s"));
     }
+
+    private static double Best(Func<double> work) => Enumerable.Range(0, 3).Min(_ =>
+    {
+        var watch = Stopwatch.StartNew();
+        Assert.NotEqual(-1, work());
+        return watch.Elapsed.TotalSeconds;
+    });
 }
