@@ -66,6 +66,7 @@ public sealed class LoggerTests
         Assert.InRange(record.Hours, 8758, 8762);
         for (var h = 24; h < record.Hours - 24; h++)
             Assert.Equal(Sky.Air(record.Start.AddHours(h + 0.5)), record.AirC[h], 0.3);
+        Assert.All(record.Origins[WeatherField.Air].Skip(24).Take(record.Hours - 48), o => Assert.Equal(FieldOrigin.Measured, o));
     }
 
     [Fact]
