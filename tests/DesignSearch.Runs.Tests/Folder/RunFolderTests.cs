@@ -1,7 +1,9 @@
 using DesignSearch.Files;
 using DesignSearch.Runs.Checking;
 using DesignSearch.Runs.Folder;
+using DesignSearch.Runs.Searching;
 using DesignSearch.Runs.Store;
+using DesignSearch.Testing;
 using Xunit;
 
 namespace DesignSearch.Runs.Tests;
@@ -136,6 +138,38 @@ public sealed class RunFolderTests : IDisposable
             File.WriteAllText(Folder.RunFile, text);
             Assert.Equal(line, Assert.Throws<InputException>(() => RunStore.Load(Folder)).Faults.Single().Line);
         }
+    }
+
+    [Fact]
+    public void A_search_begins_nothing_where_a_name_is_taken()
+    {
+        File.WriteAllText(Folder.Scenario, "");
+        File.WriteAllText(Folder.At("front.csv"), "mine");
+        var request = new SearchRequest(Folder, null, null, null, 2, false, false, "test");
+        var told = Assert.Throws<InputException>(() => SearchRun.Execute(request, () => TimeSpan.Zero, null, CancellationToken.None));
+        Assert.EndsWith("front.csv", Assert.Single(told.Faults).File, StringComparison.Ordinal);
+        Assert.Equal(["front.csv", "scenario.toml"], Names());
+    }
+
+    [Fact]
+    public void Runs_are_gathered_in_every_state()
+    {
+        Assert.Throws<InputException>(() => RunGatherer.Of(Path.Combine(path, "none")));
+        Assert.Throws<InputException>(() => RunGatherer.Of(path));
+        foreach (var name in (string[])["new", "deep/broken", "odd", "whole"])
+        {
+            Directory.CreateDirectory(Folder.At(name));
+            File.WriteAllText(new RunFolder(Folder.At(name)).Scenario, "");
+        }
+
+        File.WriteAllText(new RunFolder(Folder.At("deep/broken")).Journal, "");
+        File.WriteAllText(new RunFolder(Folder.At("odd")).RunFile, "{}");
+        File.Copy(Repository.At("runs", "sample-finished", "run.json"), new RunFolder(Folder.At("whole")).RunFile);
+        var runs = RunGatherer.Of(path);
+        Assert.Equal([("deep/broken", "under way"), ("new", "not begun"), ("odd", "unreadable"), ("whole", "finished")], runs.Select(r => (r.Folder, r.State)));
+        Assert.Equal([false, false, false, true], runs.Select(r => r.Run is not null));
+        Assert.Equal([true, false, true], runs.Take(3).Select(r => r.Note.Length > 0));
+        Assert.Equal(("", "finished"), (RunGatherer.Of(Folder.At("whole")).Single().Folder.Trim('.'), RunGatherer.Of(Folder.At("whole")).Single().State));
     }
 
     private void Write(Func<string, bool> isOfKind, params string[] names) =>

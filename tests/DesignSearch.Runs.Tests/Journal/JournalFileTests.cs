@@ -35,6 +35,19 @@ public sealed class JournalFileTests : IDisposable
         Same([.. Points, Points[0]], third.Evaluated);
     }
 
+    // Whoever pulls the plug behind a block finds the block.
+    [Fact]
+    public void What_is_appended_lies_on_the_disk_at_once()
+    {
+        using var journal = JournalFile.Begin(At, Head, over: false);
+        var empty = new FileInfo(At).Length;
+        journal.Append(Points);
+        var written = new FileInfo(At).Length;
+        Assert.True(empty > 50 && written > empty + 30, $"{empty} and {written} bytes");
+        journal.Dispose();
+        Assert.Equal(written, new FileInfo(At).Length);
+    }
+
     [Fact]
     public void A_torn_or_spoilt_tail_is_cut_off()
     {
