@@ -23,7 +23,8 @@ public sealed class PinnedSampleTests
         var written = folder.Files().Where(f => f != "written.txt").ToList();
         Assert.True(written.Count > 50);
         Assert.All(written, f => Assert.Equal(Text(Path.Combine(sample, f)), Text(folder.At(f))));
-        var kept = Directory.EnumerateFiles(Path.Combine(sample, "lists")).Select(f => "lists/" + Path.GetFileName(f)).Where(f => !f.EndsWith(".toml", StringComparison.Ordinal));
+        var kept = Directory.EnumerateFiles(Path.Combine(sample, "lists")).Select(f => "lists/" + Path.GetFileName(f))
+            .Where(f => !f.EndsWith(".toml", StringComparison.Ordinal));
         Assert.Equal(kept.Order(StringComparer.Ordinal), written.Where(f => f.StartsWith("lists/", StringComparison.Ordinal)));
     }
 

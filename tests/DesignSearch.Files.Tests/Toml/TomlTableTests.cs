@@ -64,7 +64,8 @@ public sealed class TomlTableTests
         var faults = new FaultList();
         var file = TomlReader.ReadText("\n[a]\n[a.b]\nz = 1\n", "s.toml", faults);
         var table = file.Table("a", required: true)!.Table("b", required: true)!;
-        Assert.Equal((7.0, 3.0, 4, "w", "w", true), (table.Number("n", 0, 9, "", 7.0), table.Number("n", 0, 9, "", 3), table.Whole("n", 0, 9, 4), table.Text("n", 9, "w"), table.Word("n", ["v", "w"], "w"), table.Flag("n", true)));
+        Assert.Equal((7.0, 3.0, 4), (table.Number("n", 0, 9, "", 7.0), table.Number("n", 0, 9, "", 3), table.Whole("n", 0, 9, 4)));
+        Assert.Equal(("w", "w", true), (table.Text("n", 9, "w"), table.Word("n", ["v", "w"], "w"), table.Flag("n", true)));
         Assert.Null(table.Numbers("n", 2, 0, 9, ""));
         Assert.Null(table.Table("n", required: false));
         Assert.Empty(table.Tables("n"));

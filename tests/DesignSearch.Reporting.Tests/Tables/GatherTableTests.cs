@@ -19,7 +19,10 @@ public sealed class GatherTableTests
         Assert.Equal(["run", "state", .. OfRun.Where(c => c != "currency"), .. OfPick, "currency", "note"], row.Keys);
         var pick = run.Judgement.Ranking[run.Judgement.Picks.CheapestThatHolds!.Value - 1];
         Assert.Equal(
-            ["a/b", "finished", "frost-hollow", "7", Text(run.Search.Evaluations), "yes", "no", "12.4", "yes", pick.FullTitle, Text(pick.BuildPrice), Text(pick.LifeCost), Text(pick.LowestAirC), Text(pick.StandbyKwh), Text(pick.CollectorAreaM2), "crowns", "a note"],
+            [
+                "a/b", "finished", "frost-hollow", "7", Text(run.Search.Evaluations), "yes", "no", "12.4", "yes", pick.FullTitle,
+                Text(pick.BuildPrice), Text(pick.LifeCost), Text(pick.LowestAirC), Text(pick.StandbyKwh), Text(pick.CollectorAreaM2), "crowns", "a note",
+            ],
             row.Values);
     }
 

@@ -131,7 +131,8 @@ public sealed class RunFolderTests : IDisposable
     public void A_folder_that_is_not_there_and_a_run_that_has_not_been_are_told()
     {
         var none = new RunFolder(Path.Combine(path, "none"));
-        Assert.Contains("a run folder; there is none of this name", Assert.Throws<InputException>(() => RunCheck.Of(none, w => 0)).Faults.Single().Expected, StringComparison.Ordinal);
+        var told = Assert.Throws<InputException>(() => RunCheck.Of(none, w => 0));
+        Assert.Contains("a run folder; there is none of this name", told.Faults.Single().Expected, StringComparison.Ordinal);
         Assert.Contains("run 'search' on this folder first", Assert.Throws<InputException>(() => RunStore.Load(Folder)).Faults.Single().Expected, StringComparison.Ordinal);
         foreach (var (text, line) in (ReadOnlySpan<(string, int)>)[("{}", 1), ("[]", 1), ("{\n\"formatVersion\": \"1\"}", 1), ("{\n\n\"a\" 1}", 3)])
         {

@@ -103,8 +103,9 @@ public sealed class JournalFileTests : IDisposable
     [Fact]
     public void Each_figure_of_a_line_must_be_one()
     {
-        foreach (var wrong in (Evaluation[])[new([double.NaN, 0], [0]), new([0, double.PositiveInfinity], [0]), new([0, 0], [-1]), new([0, 0], [double.NaN]), new([0, 0], [0], double.NaN)])
-            Assert.False(Shape.Fits([0, 1], wrong));
+        Evaluation[] wrong =
+            [new([double.NaN, 0], [0]), new([0, double.PositiveInfinity], [0]), new([0, 0], [-1]), new([0, 0], [double.NaN]), new([0, 0], [0], double.NaN)];
+        Assert.All(wrong, w => Assert.False(Shape.Fits([0, 1], w)));
         Assert.False(Shape.Fits([0, double.NaN], new([0, 0], [0])));
         Assert.True(Shape.Fits([0, 1], new([0, 0], [0], -1)));
     }
