@@ -51,7 +51,7 @@ internal sealed class CsvReading(string file, IReadOnlyList<CsvColumn> columns, 
 
     private static bool TryReadHeader(CsvReader csv, out List<string> names)
     {
-        csv.ReadHeader();
+        // Asking for the headers reads them.
         names = csv.Headers is null ? [] : [.. csv.Headers.Select(h => h.Trim())];
         return names.Count > 0;
     }

@@ -39,14 +39,13 @@ public static class InputFile
         if (Directory.Exists(path))
             return "a file of this name, but it is a folder";
         var file = new FileInfo(path);
-        if (file.LinkTarget is not null && !file.Exists)
-            return "a file of this name, but it is a link to one that is not there";
-        if (!file.Exists)
-            return "a file of this name; there is none";
-        var length = file.ResolveLinkTarget(returnFinalTarget: true) is FileInfo target ? target.Length : file.Length;
-        if (length > most)
-            return FormattableString.Invariant($"a file of at most {most / 1_000_000} MB, not of {length / 1e6:0.0}");
-        return length > 0 || HoldsNothing(path) ? "" : "a plain file, not a pipe or a device";
+        // A link is there even where what it leads to is not.
+        var real = file.ResolveLinkTarget(returnFinalTarget: true) as FileInfo ?? file;
+        if (!real.Exists)
+            return file.LinkTarget is null ? "a file of this name; there is none" : "a file of this name, but it is a link to one that is not there";
+        if (real.Length > most)
+            return FormattableString.Invariant($"a file of at most {most / 1_000_000} MB, not of {real.Length / 1e6:0.0}");
+        return real.Length > 0 || HoldsNothing(path) ? "" : "a plain file, not a pipe or a device";
     }
 
     // Pipes and devices tell no size, like an empty file, and cannot be told from one but by trying.

@@ -194,4 +194,23 @@ public sealed class PlaneModelTests
         var plane = Falling.On(winter, mount);
         return Enumerable.Range(winter.WarmUpHours, winter.SeasonHours).Sum(h => plane.BeamWPerM2[h] + plane.SkyWPerM2[h] + plane.GroundWPerM2[h]);
     }
+
+    [Fact]
+    public void A_kilowatt_on_the_plane_for_an_hour_is_a_kilowatt_hour()
+    {
+        double[] none = [0, 0, 0];
+        var falls = new PlaneIrradiance { BeamWPerM2 = [9, 700, 0], SkyWPerM2 = [9, 200, 150], GroundWPerM2 = [9, 100, 50], CosIncidence = none, Moves = 0, TravelDeg = 0 };
+        Assert.Equal(1.2, falls.KwhPerM2(1), 1e-12);
+    }
+
+    // Every light sensor sees days of its own: a dull one later in the morning and earlier in the evening.
+    [Fact]
+    public void A_duller_sensor_sees_shorter_days()
+    {
+        var light = new WinterLight(ClearWinter.At(44), null);
+        var (usual, dull) = (light.Days(new()), light.Days(new(120, 90)));
+        Assert.Equal(usual, DayLight.Of(light.Winter, new()));
+        Assert.Equal(110, dull.Count);
+        Assert.All(usual.Zip(dull), d => Assert.True(d.First.Dawn < d.Second.Dawn && d.Second.Dusk < d.First.Dusk, $"{d}"));
+    }
 }

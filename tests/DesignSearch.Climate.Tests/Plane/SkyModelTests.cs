@@ -67,6 +67,32 @@ public sealed class SkyModelTests
         Validation.Equal($"plane B5 {id} ground", "light from the ground [W/m²]", ground, Falling.Ground(global, 0.2, tilt), 0.001, source, "SkyLight.On");
     }
 
+    // One sky in each of the eight classes of clearness, with the sun high and low.
+    [Theory]
+    [InlineData(1, 50, 1.5, 150, 8, 0.03510, -0.06730)]
+    [InlineData(2, 50, 1.5, 150, 38, 0.11114, -0.03340)]
+    [InlineData(3, 50, 1.5, 150, 91, 0.21765, 0.02173)]
+    [InlineData(4, 50, 1.5, 150, 178, 0.34148, 0.07165)]
+    [InlineData(5, 50, 1.5, 150, 355, 0.49229, 0.15050)]
+    [InlineData(6, 50, 1.5, 150, 660, 0.56796, 0.20081)]
+    [InlineData(7, 50, 1.5, 150, 1091, 0.48220, 0.19200)]
+    [InlineData(8, 50, 1.5, 150, 1650, 0.40577, 0.14739)]
+    [InlineData(1, 70, 2.9, 60, 5, 0, -0.07767)]
+    [InlineData(2, 70, 2.9, 60, 26, 0.03284, -0.04599)]
+    [InlineData(3, 70, 2.9, 60, 63, 0.12226, 0.01505)]
+    [InlineData(4, 70, 2.9, 60, 122, 0.23150, 0.07246)]
+    [InlineData(5, 70, 2.9, 60, 243, 0.38062, 0.16816)]
+    [InlineData(6, 70, 2.9, 60, 452, 0.47050, 0.25120)]
+    [InlineData(7, 70, 2.9, 60, 748, 0.41684, 0.27996)]
+    [InlineData(8, 70, 2.9, 60, 1130, 0.33076, 0.28661)]
+    public void Each_class_of_sky_has_its_brightness(int sky, double zenith, double airMass, double diffuse, double beam, double around, double horizon)
+    {
+        const string source = "Perez et al., Solar Energy 44 (1990), composite coefficients; worked out outside the program";
+        var found = SkyModel.Perez(diffuse, beam, 1361, airMass, zenith);
+        Validation.Equal($"plane B5 class {sky} at {zenith} F1", "share around the sun", around, found.AroundSun, 2e-5, source, "SkyModel.Perez");
+        Validation.Equal($"plane B5 class {sky} at {zenith} F2", "share of the horizon", horizon, found.Horizon, 2e-5, source, "SkyModel.Perez");
+    }
+
     [Fact]
     public void Ground_light_and_even_sky_agree_with_the_library()
     {

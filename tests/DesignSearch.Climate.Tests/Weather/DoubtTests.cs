@@ -36,6 +36,7 @@ public sealed class DoubtTests
         { "stuck for a week", "stands still" },
         { "stuck for 40 h", "a sensor stuck" },
         { "Fahrenheit of a winter", "another unit" },
+        { "Fahrenheit of a winter", "K warmer than its latitude" },
         { "a place of another height", "latitude or height" },
         { "winter only, latitude of the wrong sign", "latitude" },
         { "a sensor indoors", "indoors" },

@@ -109,6 +109,20 @@ public sealed class FormatTests
         Assert.Equal(1, record.Shares(WeatherField.Air)[FieldOrigin.Modelled], 0.01);
     }
 
+    // The provider worked it all out; what the program made itself is told from it, column by column.
+    [Theory]
+    [InlineData("pvgis means")]
+    [InlineData("plain")]
+    public void Each_quantity_says_where_it_came_from(string format)
+    {
+        var record = TempFile.Read(Text(new(), format));
+        var read = new List<WeatherField> { WeatherField.Air, WeatherField.DewPoint, WeatherField.Wind, WeatherField.Global, WeatherField.Diffuse };
+        if (format == "pvgis means")
+            read.Add(WeatherField.SkyLongWave);
+        Assert.Equal(read.Order(), record.Origins.Keys.Order());
+        Assert.All(read, f => Assert.Equal(format == "plain" ? FieldOrigin.Measured : FieldOrigin.Modelled, record.Origins[f].Skip(48).Take(8000).Distinct().Single()));
+    }
+
     [Fact]
     public void A_tilted_series_is_refused()
     {

@@ -56,6 +56,20 @@ public sealed class LoggerTests
             Assert.Equal(Sky.Air(record.Start.AddHours(h + 0.5)), record.AirC[h], 0.2);
     }
 
+    // Some loggers write the hour that ends at midnight with the day that ends there.
+    [Fact]
+    public void Midnight_behind_the_last_hour_of_a_day_ends_that_day()
+    {
+        // Warm and cold spells, so that one midnight is not like the next.
+        static double Air(DateTime t) => Sky.Air(t) + (4 * Math.Sin(2 * Math.PI * (t - new DateTime(2021, 1, 1)).TotalDays / 5));
+        var text = "# latitude: -44.2\n# longitude: 169.8\n# zone_hours: 11\nTime,Temp\n" + Sky.Rows(60, t =>
+            MadeSky.F($"{(t.Hour == 0 ? t.AddDays(-1).Date : t):yyyy-MM-dd HH:mm},{Air(t):0.00}"), 60);
+        var record = TempFile.Read(text);
+        Assert.InRange(record.Hours, 8758, 8762);
+        for (var h = 24; h < record.Hours - 24; h++)
+            Assert.Equal(Air(record.Start.AddHours(h + 0.5)), record.AirC[h], 0.3);
+    }
+
     [Fact]
     public void Fault_codes_of_sensors_become_gaps()
     {

@@ -34,12 +34,25 @@ public sealed class TomlBracketsTests
     }
 
     [Theory]
+    [InlineData("}")]
+    [InlineData("\"never closed")]
+    public void Brackets_without_end_are_told_though_something_else_is_wrong_behind_them(string behind)
+    {
+        var faults = new FaultList();
+        var file = TomlReader.ReadText("a = " + new string('[', TomlBrackets.Deepest + 1) + behind + "\nc = 1\n", "s.toml", faults);
+        Assert.Equal(1, file.Number("c", 0, 9));
+        Assert.Contains((1, 5 + TomlBrackets.Deepest, "at most 16 brackets inside each other"), faults.Faults.Select(f => (f.Line, f.Column, f.Expected)));
+    }
+
+    [Theory]
     [InlineData("[t]\na = 1\nb = [2, 4, 6\nc = 3\n[u]\nd = 4\n", 3, 5, "]")]
     [InlineData("[t]\na = 1\nb = [2, [4,\n5, 6],\n\nc = 3\n[u]\nd = 4\n", 3, 5, "]")]
     [InlineData("[t]\nc = 3\na = 1\nb = [2, 4, 6\n[u]\nd = 4\n", 4, 5, "]")]
     [InlineData("[t]\na = 1\nb = { from = 1, to = 2\nc = 3\n[u]\nd = 4\n", 3, 5, "}")]
     [InlineData("[t]\na = 1\nb = \"\"\"words [ without\nc = 3\n[u]\nd = 4\n", 3, 5, "three more")]
     [InlineData("[t]\na = 1\nb = '''words\nc = 3\n[u]\nd = 4\n", 3, 5, "three more")]
+    [InlineData("[t]\na = 1\nb = ['C:\\', 4\nc = 3\n[u]\nd = 4\n", 3, 5, "]")]
+    [InlineData("[t]\na = 1\nb = [\"4\\\"]\", 4\nc = 3\n[u]\nd = 4\n", 3, 5, "]")]
     public void A_forgotten_closing_sign_is_told_where_the_opening_one_stands(string text, int line, int column, string expected)
     {
         var faults = new FaultList();

@@ -55,6 +55,13 @@ public sealed class ClosedLoopTests
     public void Glycol_freezes_where_the_table_says(double percent, double expectedC) => Validation.Equal(
         FormattableString.Invariant($"propylene glycol {percent} % by mass"), "freezing point [C]", expectedC, PropyleneGlycol.FreezesAtC(percent / 100), 0.4, "Melinder 2010, by mass", "PropyleneGlycol.FreezesAtC");
 
+    [Fact]
+    public void No_more_glycol_than_half_and_none_at_all_are_the_ends_of_the_table()
+    {
+        Assert.Equal(0.5, PropyleneGlycol.MostShare);
+        Assert.Equal((0, PropyleneGlycol.FreezesAtC(0.5)), (PropyleneGlycol.FreezesAtC(-0.1), PropyleneGlycol.FreezesAtC(0.6)));
+    }
+
     // Three published sums; each names another final pressure: 0.9 of the valve, the valve itself, half a bar under it.
     [Fact]
     public void Vessels_of_published_examples()

@@ -23,6 +23,10 @@ public sealed class WindTests
         Validation.Equal("wind W1 overturning", "moment at the ground [kN m]", 507, Standing.MomentNm(force, 90, 5, 0, 0) / 1000, 0.002 * 507, Example + ", recomputed", "Standing.MomentNm");
     }
 
+    [Fact]
+    public void A_gust_of_forty_metres_a_second_presses_a_kilopascal() =>
+        Validation.Equal("wind W1 gust of 1 kPa", "v [m/s]", 40, WindForce.GustMPerS(1000), 1e-9, "EN 1991-1-4, 4.5, 1.25 kg/m3, by hand", "WindForce.GustMPerS");
+
     // 2 m wide, 1 m high, lower edge 0.5 m, 25 m/s over fields: below 2 m the pressure is that of 2 m.
     [Fact]
     public void A_small_plate_on_a_post()

@@ -29,6 +29,13 @@ public sealed class StockTests
     }
 
     [Fact]
+    public void An_id_at_fault_is_placed_wherever_its_column_stands()
+    {
+        var (_, faults) = Load("quantity,id\n1,pipe-b\n10,pipe-a\n20,pipe-a\n", Barrels);
+        Assert.Equal([(2, 3, "pipe-b"), (4, 4, "pipe-a")], faults.Select(f => (f.Line, f.Column, f.Value)));
+    }
+
+    [Fact]
     public void Any_id_is_taken_without_a_catalogue()
     {
         var (stock, faults) = Load("id,quantity\nmystery,1\n", null);

@@ -152,6 +152,7 @@ public sealed partial class ReportPageTests
         var run = InventedRun.NothingHolds();
         var text = TextOf(ReportPage.Of(run, Assert.Fail));
         Assert.True(text.IndexOf("Stopped early.", StringComparison.Ordinal) is > 0 and var banner && banner < text.IndexOf(run.Judgement.Answer, StringComparison.Ordinal));
+        Assert.Contains($"so far, from {run.Search.Evaluations} layouts; a longer search may find better.", text, StringComparison.Ordinal);
         Assert.Contains(run.Judgement.NearestMiss[1], text, StringComparison.Ordinal);
         Assert.DoesNotContain("Stopped early.", TextOf(Page), StringComparison.Ordinal);
     }
