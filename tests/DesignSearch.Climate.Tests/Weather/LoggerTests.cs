@@ -32,6 +32,8 @@ public sealed class LoggerTests
         Assert.All(record.Origins[WeatherField.Global], o => Assert.Equal(FieldOrigin.Synthesised, o));
         Assert.All(record.Origins[WeatherField.Air], o => Assert.Equal(FieldOrigin.Measured, o));
         Assert.Contains(record.Repairs, r => r.Contains("no sun", StringComparison.Ordinal));
+        Assert.Equal(365 * 24, record.WindMPerS.Length);
+        Assert.Equal(Means().Months[0].WindMPerS, record.WindMPerS.Average(), 0.3);
     }
 
     [Fact]

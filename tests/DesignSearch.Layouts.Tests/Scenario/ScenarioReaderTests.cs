@@ -48,6 +48,29 @@ public sealed class ScenarioReaderTests
         Assert.Contains(lost.Faults(), f => f.Value.EndsWith("/nowhere", StringComparison.Ordinal) && f.Line > 0);
     }
 
+    [Theory]
+    [InlineData("azimuth_deg = 180", "azimuth_deg = { from = 0, to = 199, step = 1 }", null)]
+    [InlineData("azimuth_deg = 180", "azimuth_deg = { from = 0, to = 200, step = 1 }", "'to' not below 'from', and at most 200 steps")]
+    [InlineData("azimuth_deg = 180", "azimuth_deg = { from = 9, to = 9, step = 1 }", null)]
+    [InlineData("azimuth_deg = 180", "azimuth_deg = { from = 9, to = 8, step = 1 }", "'to' not below 'from', and at most 200 steps")]
+    [InlineData("azimuth_deg = 180", "azimuth_deg = []", "at least one value for 'azimuth_deg'")]
+    [InlineData("barrel_count = [2, 4, 6]", "barrel_count = { from = 1, to = 2, step = 0.5 }", "whole numbers for 'barrel_count'")]
+    public void Levels_are_taken_to_the_ends_of_what_there_may_be(string line, string written, string? told)
+    {
+        using var small = new SmallScenario((line, written));
+        Assert.Equal(told is null ? [] : [told], small.Faults().Select(f => f.Expected));
+    }
+
+    [Fact]
+    public void Two_hundred_values_may_be_listed_and_not_one_more()
+    {
+        foreach (var (count, told) in (ReadOnlySpan<(int, int)>)[(200, 0), (201, 1)])
+        {
+            using var small = new SmallScenario(("azimuth_deg = 180", "azimuth_deg = [" + string.Join(", ", Enumerable.Range(0, count)) + "]"));
+            Assert.Equal(told, small.Faults().Count(f => f.Expected == "at most 200 values for 'azimuth_deg'"));
+        }
+    }
+
     [Fact]
     public void A_season_too_short_to_hold_a_cold_spell_is_refused()
     {

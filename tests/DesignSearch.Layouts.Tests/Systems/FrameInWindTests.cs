@@ -2,6 +2,7 @@ using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
 using DesignSearch.Layouts.Systems.Solar;
+using DesignSearch.Layouts.Words;
 using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Mechanics;
 using DesignSearch.Parts.Small;
@@ -123,6 +124,7 @@ public sealed class FrameInWindTests : IDisposable
         Assert.False(Overturning(scenario, Listing(cast, SmallPartRole.Cement, 0)).Passed);
 
         // Base 1.2 + 0.3 m, 0.8 m down: 4050 (0.866 · 2.3825 + 0.5 · 0.875) = 10 128 N·m; 1.5 · 10 128 / (0.9 · 0.75) - 1177 N of stand = 21 330 N.
+        Assert.Contains("tips a frame with 10.1 kN·m", Written.Sentence(SolarCheckWords.Footing(Stand(cast), 1)), StringComparison.Ordinal);
         Validation.Equal("wind F cast feet of a stand", "concrete under 4 m2 at 60 deg, 30 m/s [m3]", 0.8888, Stand(cast).ConcreteM3, 0.001, "EN 1991-1-4, 7.4.3, and EN 1990, table A1.2(A), by hand; concrete 24 kN/m3 from memory", "Stand.ConcreteM3");
 
         // Hardly any wind: four blocks 0.3 m square; and never shallower than the 305 mm of US codes.
