@@ -99,7 +99,7 @@ internal static class FormatMapReader
     private static bool IsPlace(IReadOnlyList<TomlValue> place) =>
         place
             is [{ Kind: TomlKind.Text }, { Kind: TomlKind.Whole, Number: >= 1 and <= LongestLine },
-                { Kind: TomlKind.Whole, Number: <= LongestLine }] && place[2].Number >= place[1].Number;
+            { Kind: TomlKind.Whole, Number: <= LongestLine }] && place[2].Number >= place[1].Number;
 
     private static List<IReadOnlyList<TomlValue>> Lists(TomlTable table, string key, string expected, Func<IReadOnlyList<TomlValue>, bool> good)
     {

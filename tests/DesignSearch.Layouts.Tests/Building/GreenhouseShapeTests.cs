@@ -39,7 +39,18 @@ public sealed class GreenhouseShapeTests
 
     private static Greenhouse House(double length, double width, double eaves, double ridge, double ridgeAzimuth) => new()
     {
-        LengthM = length, WidthM = width, EavesM = eaves, RidgeM = ridge, RidgeAzimuthDeg = ridgeAzimuth, CoverUWPerM2K = 3, CoverLight = 0.7, CoverLayers = 2,
-        AirChangesPerHour = 1, AirChangesPerHourPerMPerS = 0, EdgeLossWPerMK = 1, VentAreaM2 = 1, FrostLimitC = 2,
+        LengthM = length,
+        WidthM = width,
+        EavesM = eaves,
+        RidgeM = ridge,
+        RidgeAzimuthDeg = ridgeAzimuth,
+        CoverUWPerM2K = 3,
+        CoverLight = 0.7,
+        CoverLayers = 2,
+        AirChangesPerHour = 1,
+        AirChangesPerHourPerMPerS = 0,
+        EdgeLossWPerMK = 1,
+        VentAreaM2 = 1,
+        FrostLimitC = 2,
     };
 }

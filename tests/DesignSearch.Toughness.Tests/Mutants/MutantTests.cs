@@ -178,8 +178,20 @@ public sealed class MutantTests
     private static string Text(string format)
     {
         var sky = new MadeSky();
-        return format switch { "tmy3" => sky.Tmy3(), "pvgis" => sky.PvgisTypical(means: true, 0), "nsrdb" => sky.Nsrdb(60, 30), "nasa" => sky.Nasa(), "era5" => sky.Era5(), "era5 json" => sky.Era5Json(),
-            "pvgis json" => sky.PvgisTypicalJson(), "isd-lite" => Place + sky.IsdLite(), "global-hourly" => sky.GlobalHourly(), "daily" => Place + sky.Daily("months"), _ => sky.Plain() };
+        return format switch
+        {
+            "tmy3" => sky.Tmy3(),
+            "pvgis" => sky.PvgisTypical(means: true, 0),
+            "nsrdb" => sky.Nsrdb(60, 30),
+            "nasa" => sky.Nasa(),
+            "era5" => sky.Era5(),
+            "era5 json" => sky.Era5Json(),
+            "pvgis json" => sky.PvgisTypicalJson(),
+            "isd-lite" => Place + sky.IsdLite(),
+            "global-hourly" => sky.GlobalHourly(),
+            "daily" => Place + sky.Daily("months"),
+            _ => sky.Plain()
+        };
     }
 
     /// <summary>Puts the sample's scenario into a folder, with the catalogues beside it: the text, and so each stroke, is the same wherever the checkout lies.</summary>
