@@ -9,7 +9,7 @@ internal static class SeasonWords
 {
     public static string LeavesOut(SeasonDates season, int month, double meanC) => Written.Sentence(
         $"The season counts {Day(season.StartMonth, season.StartDay)} to {Day(season.EndMonth, season.EndDay)} and leaves out",
-        $"{Name(month)}, the coldest month here ({meanC:0.0} °C on average), so what is said of it says nothing of the winter.");
+        $"{Name(month)}, the coldest month here ({meanC:0.0} °C on average), so nothing here tells how the house fares in winter.");
 
     private static string Day(int month, int day) => Written.Number(day) + " " + Name(month);
 
