@@ -19,6 +19,7 @@ internal static class DailyHours
     /// <param name="repairs">Takes sentences.</param>
     public static SourceTable Of(string path, SourceTable table, Place place, double stampZoneHours, FaultList faults, List<string> repairs)
     {
+        DailyScale.Check(path, table, place, faults);
         var (high, low) = (table.Values[WeatherField.High], table.Values[WeatherField.Low]);
         var first = table.Stamps.Min().Date;
         var count = (int)(table.Stamps.Max().Date - first).TotalDays + 1;

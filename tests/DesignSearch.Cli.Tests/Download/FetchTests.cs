@@ -15,10 +15,7 @@ namespace DesignSearch.Cli.Tests;
 /// </summary>
 public sealed class FetchTests : IDisposable
 {
-    private const string Sea = """{"message":"Location over the sea. Please, select another location","status":400}""";
-    private static readonly MadeSky Sky = new();
-    private static readonly Lazy<string> Typical = new(() => Sky.PvgisTypical(means: true, 0));
-    private static readonly Lazy<string> TwoYears = new(() => Sky.PvgisHourly().Replace("\nlegend\n", "", StringComparison.Ordinal) + Rows(new MadeSky(year: 2022).PvgisHourly()));
+    private static readonly Lazy<string> TwoYears = new(() => new MadeSky().PvgisHourly().Replace("\nlegend\n", "", StringComparison.Ordinal) + Rows(new MadeSky(year: 2022).PvgisHourly()));
     private readonly string folder = Directory.CreateTempSubdirectory("designsearch-").FullName;
 
     public static TheoryData<string, string> Faults => new()
@@ -67,7 +64,7 @@ public sealed class FetchTests : IDisposable
     [MemberData(nameof(Faults))]
     public void Every_fault_ends_in_one_plain_sentence_and_no_file(string fault, string sentence)
     {
-        using var server = new StandIn((_, stream) => Wrong(fault, stream));
+        using var server = new StandIn((_, stream) => WrongAnswers.Give(fault, stream));
         Refused(Fetch(() => StandIn.At(server.Address, fault == "an answer that never begins" ? 1 : 60, fault == "a trickle" ? 3 : 120), "--quiet"), sentence);
         // Where nothing at all comes back, the runtime asks up to three times more within an attempt.
         Assert.InRange(server.Asked.Count, 1, fault == "a hang-up" ? 8 : 3);
@@ -93,7 +90,7 @@ public sealed class FetchTests : IDisposable
     public void A_certificate_that_nobody_vouches_for_is_refused(string name)
     {
         using var certificate = StandIn.Certificate(name);
-        using var server = new StandIn((_, stream) => StandIn.Send(stream, "200 OK", Encoding.UTF8.GetBytes(Typical.Value)), certificate);
+        using var server = new StandIn((_, stream) => StandIn.Send(stream, "200 OK", Encoding.UTF8.GetBytes(WrongAnswers.Typical)), certificate);
         Refused(Fetch(server.Service, "--quiet"), "No trusted connection to localhost: its certificate is not accepted");
         Assert.Empty(server.Asked);
     }
@@ -105,10 +102,10 @@ public sealed class FetchTests : IDisposable
     [Fact]
     public void The_typical_year_is_saved_as_it_came_and_reads()
     {
-        using var server = StandIn.Saying("200 OK", Typical.Value, "Content-Type: text/csv");
+        using var server = StandIn.Saying("200 OK", WrongAnswers.Typical, "Content-Type: text/csv");
         var (code, output, error) = Fetch(server.Service);
         Assert.Equal((ExitCode.Done, "Asking PVGIS (localhost) for weather; it takes up to some minutes …\n"), (code, error));
-        Assert.Equal(Typical.Value, File.ReadAllText(Target));
+        Assert.Equal(WrongAnswers.Typical, File.ReadAllText(Target));
         var asked = Assert.Single(server.Asked);
         Assert.StartsWith("GET /api/v5_3/tmy?lat=-44.2&lon=169.8&usehorizon=0&outputformat=csv HTTP/1.1\r\n", asked, StringComparison.Ordinal);
         Assert.Contains("designsearch/", asked, StringComparison.Ordinal);
@@ -155,16 +152,16 @@ public sealed class FetchTests : IDisposable
     [Fact]
     public void A_second_attempt_is_made_once_and_told()
     {
-        using var server = new StandIn((count, stream) => count == 0 ? Wrong("503 and a web page", stream) : StandIn.Send(stream, "200 OK", Encoding.UTF8.GetBytes(Typical.Value)));
+        using var server = new StandIn((count, stream) => count == 0 ? WrongAnswers.Give("503 and a web page", stream) : StandIn.Send(stream, "200 OK", Encoding.UTF8.GetBytes(WrongAnswers.Typical)));
         var (code, _, error) = Fetch(server.Service);
         Assert.Equal(ExitCode.Done, code);
         Assert.Contains("Trying once more.", error, StringComparison.Ordinal);
         Assert.Equal(2, server.Asked.Count);
         File.Delete(Target);
-        using var busy = new StandIn((_, stream) => Wrong("429", stream));
+        using var busy = new StandIn((_, stream) => WrongAnswers.Give("429", stream));
         Fetch(busy.Service, "--quiet");
         Assert.Equal(2, busy.Asked.Count);
-        using var sea = new StandIn((_, stream) => Wrong("400 over the sea", stream));
+        using var sea = new StandIn((_, stream) => WrongAnswers.Give("400 over the sea", stream));
         Fetch(sea.Service, "--quiet");
         Assert.Single(sea.Asked);
     }
@@ -174,7 +171,7 @@ public sealed class FetchTests : IDisposable
     {
         using var server = new StandIn(async (_, stream) =>
         {
-            var bytes = Encoding.UTF8.GetBytes(Typical.Value);
+            var bytes = Encoding.UTF8.GetBytes(WrongAnswers.Typical);
             await StandIn.Send(stream, "200 OK", bytes[..1000], string.Create(CultureInfo.InvariantCulture, $"Content-Length: {bytes.Length}"));
             await Task.Delay(TimeSpan.FromSeconds(5));
             await stream.WriteAsync(bytes.AsMemory(1000));
@@ -189,7 +186,7 @@ public sealed class FetchTests : IDisposable
     {
         using var server = new StandIn((count, stream) => count == 0
             ? StandIn.Send(stream, "301 Moved Permanently", [], "Location: /api/v5_3/tmy/?lat=-44.2")
-            : StandIn.Send(stream, "200 OK", Encoding.UTF8.GetBytes(Typical.Value)));
+            : StandIn.Send(stream, "200 OK", Encoding.UTF8.GetBytes(WrongAnswers.Typical)));
         Assert.Equal(ExitCode.Done, Fetch(server.Service).Code);
         Assert.StartsWith("GET /api/v5_3/tmy/?lat=-44.2 ", server.Asked[1], StringComparison.Ordinal);
     }
@@ -197,7 +194,7 @@ public sealed class FetchTests : IDisposable
     [Fact]
     public void What_lies_there_is_left_alone_and_nothing_is_asked()
     {
-        using var server = StandIn.Saying("200 OK", Typical.Value);
+        using var server = StandIn.Saying("200 OK", WrongAnswers.Typical);
         File.WriteAllText(Target, "mine");
         foreach (var path in new[] { Target, folder, folder + Path.DirectorySeparatorChar })
         {
@@ -213,7 +210,7 @@ public sealed class FetchTests : IDisposable
     [Fact]
     public void A_file_that_cannot_be_written_ends_in_four()
     {
-        using var server = StandIn.Saying("200 OK", Typical.Value);
+        using var server = StandIn.Saying("200 OK", WrongAnswers.Typical);
         File.WriteAllText(Target, "a file is no folder");
         var (code, _, error) = Cli.RunAsking(server.Service, "weather", "--at", "-44.2,169.8", "--save", Path.Combine(Target, "w.csv"), "--quiet");
         Assert.Equal(ExitCode.CannotWrite, code);
@@ -243,7 +240,7 @@ public sealed class FetchTests : IDisposable
     [InlineData("--height goes with --near", "--at", "46.3,13.9", "--height", "10")]
     public void Words_that_do_not_fit_are_refused_before_anything_is_asked(string sentence, params string[] words)
     {
-        using var server = StandIn.Saying("200 OK", Typical.Value);
+        using var server = StandIn.Saying("200 OK", WrongAnswers.Typical);
         var (code, output, error) = Cli.RunAsking(server.Service, ["weather", .. words, "--save", Target]);
         Assert.Equal((ExitCode.BadInput, ""), (code, output));
         Assert.Contains(sentence, error, StringComparison.Ordinal);
@@ -266,7 +263,7 @@ public sealed class FetchTests : IDisposable
     [Fact]
     public void Nothing_is_asked_without_being_told_to()
     {
-        File.WriteAllText(Target, Typical.Value);
+        File.WriteAllText(Target, WrongAnswers.Typical);
         static PvgisService Never() => throw new InvalidOperationException("The network was asked.");
         Assert.Equal(ExitCode.Done, Cli.RunAsking(Never, "weather", Target).Code);
         Assert.Equal(ExitCode.Done, Cli.RunAsking(Never, "weather", "--near", "44.25,-121.17").Code);
@@ -276,7 +273,7 @@ public sealed class FetchTests : IDisposable
     [Fact]
     public void A_wait_can_be_ended()
     {
-        using var server = new StandIn((_, stream) => Wrong("an answer that never begins", stream));
+        using var server = new StandIn((_, stream) => WrongAnswers.Give("an answer that never begins", stream));
         using var service = server.Service();
         using var stop = new CancellationTokenSource(TimeSpan.FromMilliseconds(200));
         Assert.ThrowsAny<OperationCanceledException>(() => service.Fetch(new(-44.2, 169.8, null), "w.csv", _ => { }, stop.Token).GetAwaiter().GetResult());
@@ -299,74 +296,4 @@ public sealed class FetchTests : IDisposable
     }
 
     private static string Rows(string text) => text[(text.IndexOf("Int\n", StringComparison.Ordinal) + 4)..];
-
-    private static Task Wrong(string fault, Stream stream)
-    {
-        Task Say(string status, string body, params string[] heads) => StandIn.Send(stream, status, Encoding.UTF8.GetBytes(body), heads);
-        var half = Typical.Value[..(Typical.Value.Length / 2)];
-        var big = string.Create(CultureInfo.InvariantCulture, $"Content-Length: {200_000_000}");
-        return fault switch
-        {
-            "an answer that never begins" => Task.Delay(TimeSpan.FromSeconds(8)),
-            "500" => Say("500 Internal Server Error", """{"message":"Internal Server Error","status":500}"""),
-            "503 and a web page" => Say("503 Service Unavailable", "<html><body>busy</body></html>"),
-            "429" => Say("429 Too Many Requests", ""),
-            "529" => Say("529 Site Is Overloaded", ""),
-            "404" => Say("404 Not Found", "<html></html>"),
-            "405" => Say("405 Method Not Allowed", ""),
-            "400 over the sea" => Say("400 Bad Request", Sea),
-            "400 without a word" => Say("400 Bad Request", "<html></html>"),
-            "400 with a message of control signs" => Say("400 Bad Request", """{"message":"\u001b[31mred","status":400}"""),
-            "half a file" => Pieces(stream, [half], whole: false),
-            "half a file told as a whole" => Say("200 OK", half),
-            "half the rows" => Say("200 OK", half[..(half.LastIndexOf('\n') + 1)]),
-            "a length that is too long" => Say("200 OK", half, string.Create(CultureInfo.InvariantCulture, $"Content-Length: {Typical.Value.Length}")),
-            "a length that is too short" => Say("200 OK", Typical.Value, string.Create(CultureInfo.InvariantCulture, $"Content-Length: {half.Length}")),
-            "a broken piece" => Say("200 OK", "no number\r\n", "Transfer-Encoding: chunked"),
-            "another place" => Say("200 OK", new MadeSky(latitude: 44.2).PvgisTypical(means: true, 0)),
-            "another longitude" => Say("200 OK", new MadeSky(longitude: 155).PvgisTypical(means: true, 0)),
-            "a web page" => Say("200 OK", "\n <!DOCTYPE html><html><body>Log in</body></html>"),
-            "an empty answer" => Say("200 OK", ""),
-            "nothing but line ends" => Say("200 OK", "\r\n\r\n"),
-            "a message with code 200" => Say("200 OK", """{"message":"Internal Server Error","status":500}"""),
-            "JSON" => Say("200 OK", """[1, 2"""),
-            "another table" => Say("200 OK", "Date,Temp\n2021-01-01 00:00,3\n"),
-            "a head without rows" => Say("200 OK", Typical.Value[..(Typical.Value.IndexOf("SP\r\n", StringComparison.Ordinal) + 4)]),
-            "signs that are no text" => StandIn.Send(stream, "200 OK", [0, 255, 254, 1, 2, 3, 0, 0, 128]),
-            "years for a typical year" => Say("200 OK", Sky.PvgisHourly()),
-            "a tilted plane" => Say("200 OK", Sky.PvgisHourly(slope: 35)),
-            "200 MB that are told" => Say("200 OK", "", big),
-            "200 MB that are not told" => Pieces(stream, Enumerable.Repeat(new string('1', 1_000_000), 200), whole: true),
-            "another host" => Say("302 Found", "", "Location: https://elsewhere.invalid/api/v5_3/tmy"),
-            "http" => Say("302 Found", "", "Location: http://localhost/api/v5_3/tmy"),
-            "another port" => Say("302 Found", "", "Location: https://localhost:1/api/v5_3/tmy"),
-            "round and round" => Say("307 Temporary Redirect", "", "Location: tmy"),
-            "a way on to nowhere" => Say("302 Found", ""),
-            "a trickle" => Trickle(stream),
-            "no web service" => stream.WriteAsync("220 mail.invalid ready\r\n"u8.ToArray()).AsTask(),
-            "a hang-up" => Task.CompletedTask,
-            _ => throw new ArgumentException(fault),
-        };
-    }
-
-    // In pieces of which each tells its own length; the last of them, which says that it was all, may be missing.
-    private static async Task Pieces(Stream stream, IEnumerable<string> pieces, bool whole)
-    {
-        await stream.WriteAsync("HTTP/1.1 200 OK\r\nConnection: close\r\nTransfer-Encoding: chunked\r\n\r\n"u8.ToArray());
-        foreach (var piece in pieces)
-            await stream.WriteAsync(Encoding.UTF8.GetBytes($"{Encoding.UTF8.GetByteCount(piece):x}\r\n{piece}\r\n"));
-        if (whole)
-            await stream.WriteAsync("0\r\n\r\n"u8.ToArray());
-    }
-
-    private static async Task Trickle(Stream stream)
-    {
-        await stream.WriteAsync("HTTP/1.1 200 OK\r\nContent-Length: 600000\r\n\r\n"u8.ToArray());
-        for (var i = 0; i < 80; i++)
-        {
-            await stream.WriteAsync("1"u8.ToArray());
-            await stream.FlushAsync();
-            await Task.Delay(100);
-        }
-    }
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using DesignSearch.Climate.Sun;
 using DesignSearch.Climate.Weather;
 using DesignSearch.Climate.Winters;
@@ -139,5 +140,24 @@ public sealed class StationFormatTests
     {
         for (var h = 30; h < record.Hours - 30; h++)
             Assert.Equal(Sky.Air(record.Start.AddHours(h + 0.5)), record.AirC[h], tolerance);
+    }
+
+    // A winter of −6 °C would read as one of +2 °C.
+    [Theory]
+    [InlineData(-2, 10, 8, 365, "a day warmer than")]
+    [InlineData(-8, 8, 5, 365, "highs and lows that lie further apart")]
+    [InlineData(-8, 8, 5, 120, "highs and lows that lie further apart")]
+    [InlineData(4, 10, 12, 365, "a day warmer than")]
+    public void Whole_degrees_fahrenheit_are_not_taken_for_tenths(double winterC, double halfWaveK, double halfRangeK, int days, string told)
+    {
+        string Table(Func<double, string> cell) => "\"STATION\",\"DATE\",\"LATITUDE\",\"LONGITUDE\",\"ELEVATION\",\"NAME\",\"TMAX\",\"TMAX_ATTRIBUTES\",\"TMIN\",\"TMIN_ATTRIBUTES\"\n"
+            + string.Concat(Enumerable.Range(0, days).Select(d =>
+            {
+                var mean = winterC + (halfWaveK * (1 - Math.Cos(2 * Math.PI * (d - 65) / 365))) + (3 * Math.Sin(1.7 * d));
+                return FormattableString.Invariant(
+                    $"\"XXM00099999\",\"{new DateTime(2001, 11, 10).AddDays(d):yyyy-MM-dd}\",\"44.0\",\"-93.0\",\"250\",\"MADE\",\"{cell(mean + halfRangeK)}\",\",,W\",\"{cell(mean - halfRangeK)}\",\",,W\"\n");
+            }));
+        Assert.InRange(TempFile.Read(Table(c => (10 * c).ToString("0", CultureInfo.InvariantCulture))).AirC.Min(), winterC - halfRangeK - 4, winterC);
+        Assert.Contains(told, TempFile.Faults(Table(c => ((1.8 * c) + 32).ToString("0", CultureInfo.InvariantCulture)))[0].Expected, StringComparison.Ordinal);
     }
 }
