@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using DesignSearch.Layouts.Tests;
 using Xunit;
 
 namespace DesignSearch.Toughness.Tests;
@@ -7,13 +6,13 @@ namespace DesignSearch.Toughness.Tests;
 /// <summary>Two processes never write into one folder: the second is told who is there and how to go on, and the first ends as if alone.</summary>
 public sealed class OneWriterTests
 {
-    private static readonly int Pairs = Longer.Many("DESIGNSEARCH_PAIRS", usual: 2, longer: 8);
+    private static readonly int Pairs = Longer.Many("DESIGNSEARCH_PAIRS", usual: 2, longer: 4);
 
     [SkippableFact]
     public void A_second_writer_beside_a_running_search_is_refused_and_the_first_is_not_disturbed()
     {
         Skip.If(OperatingSystem.IsWindows(), "The first is held the way of Linux and macOS.");
-        using var run = new SmallScenario();
+        using var run = ShortWinter.Make();
         string[] words = ["--evaluations", "64", "--quiet"];
         Designsearch.Run(["search", run.Folder, .. words]).With(0);
         var expected = KillTests.Results(run.Folder);
@@ -39,12 +38,12 @@ public sealed class OneWriterTests
     [Fact]
     public void Of_two_searches_begun_at_the_same_moment_one_ends_and_the_other_is_told()
     {
-        using var alone = new SmallScenario();
+        using var alone = ShortWinter.Make();
         Designsearch.Run("search", alone.Folder, "--evaluations", "64", "--quiet").With(0);
         var expected = KillTests.Results(alone.Folder);
         for (var pair = 0; pair < Pairs; pair++)
         {
-            using var run = new SmallScenario();
+            using var run = ShortWinter.Make();
             string[] words = ["search", run.Folder, "--evaluations", "64", "--quiet", .. pair % 2 == 0 ? ["--force"] : Array.Empty<string>()];
             Process[] both = [Designsearch.Start([], [], words), Designsearch.Start([], [], words)];
             var ended = both.Select(Designsearch.Wait).ToList();
@@ -61,7 +60,7 @@ public sealed class OneWriterTests
     public void After_a_search_by_force_was_killed_the_way_on_is_named_and_old_results_say_that_they_are_old()
     {
         Skip.If(OperatingSystem.IsWindows(), "Signals are sent the way of Linux and macOS.");
-        using var run = new SmallScenario();
+        using var run = ShortWinter.Make();
         Designsearch.Run("search", run.Folder, "--evaluations", "64", "--quiet").With(0);
         var old = File.ReadAllText(Path.Combine(run.Folder, "run.json"));
         using var killed = Designsearch.Start([], [], "search", run.Folder, "--force", "--evaluations", "96", "--quiet");
@@ -80,10 +79,10 @@ public sealed class OneWriterTests
     [Fact]
     public void Results_of_inputs_that_have_changed_since_say_so()
     {
-        using var run = new SmallScenario();
-        Designsearch.Run("search", run.Folder, "--evaluations", "64", "--quiet").With(0);
+        using var run = ShortWinter.Make();
+        Inside.Run("search", run.Folder, "--evaluations", "64", "--quiet").With(0);
         File.AppendAllText(Path.Combine(run.Folder, "scenario.toml"), "# a word\n");
         foreach (var command in new[] { "report", "compare" })
-            Assert.Contains("'scenario.toml' changed", Designsearch.Run(command, run.Folder, "--quiet").With(0).Error, StringComparison.Ordinal);
+            Assert.Contains("'scenario.toml' changed", Inside.Run(command, run.Folder, "--quiet").With(0).Error, StringComparison.Ordinal);
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Diagnostics;
 using System.Runtime.Versioning;
 using DesignSearch.Layouts.Tests;
@@ -10,6 +11,9 @@ namespace DesignSearch.Toughness.Tests;
 public sealed class PlaceTests
 {
     private const string AsNobody = "65534";
+
+    // What each command says in the language of this machine, asked once for all the others.
+    private static readonly ConcurrentDictionary<string, Designsearch.Ended> Here = new();
 
     // The journal, the lists, the stored run and the page each meet the end of the disk once.
     [SkippableTheory]
@@ -132,7 +136,7 @@ public sealed class PlaceTests
         var layout = Directory.EnumerateFiles(Repository.At("runs", "sample-finished", "lists"), "*-bare.toml").Single();
         foreach (var words in new[] { new[] { "simulate", "runs/sample-finished", "--layout", layout }, ["parts"], ["--help"], ["check", "no-such-run"], ["search", "--seed", "1,5", "x"] })
         {
-            var (here, abroad) = (Designsearch.Run(words), Designsearch.RunIn([], there, words));
+            var (here, abroad) = (Here.GetOrAdd(string.Join('\n', words), _ => Designsearch.Run(words)), Designsearch.RunIn([], there, words));
             Assert.Equal((here.Code, here.Output, here.Error), (abroad.Code, abroad.Output, abroad.Error));
         }
     }
