@@ -98,7 +98,7 @@ public sealed class PinnedReadingTests
     private static string Planes()
     {
         var told = new StringBuilder();
-        var winter = WinterMaker.FromRecord(TempFile.Read(Sky.Tmy3()), new SeasonDates(5, 1, 9, 30), new()).First();
+        var winter = WinterMaker.FromRecord(TempFile.Read(Sky.Tmy3()), new SeasonDates(5, 1, 9, 30), new())[0];
         foreach (var hours in new[] { winter.SunZenithDeg, winter.SunAzimuthDeg, winter.ExtraterrestrialNormalWPerM2, winter.GroundReflectance })
             told.AppendJoin(' ', hours.Where((_, h) => h % 11 == 0).Select(Figure)).Append('\n');
         told.Append(winter.Ground).Append(' ').AppendJoin(' ', winter.Remarks).Append('\n');

@@ -1,6 +1,8 @@
 using System.Runtime.InteropServices;
 using System.Security.Cryptography;
 using System.Text;
+using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Design.Papers;
 using DesignSearch.Layouts.Design.Plans;
 using DesignSearch.Layouts.Design.Schemes;
@@ -59,6 +61,7 @@ public sealed class PinnedDesignTests
             Tell("doubts", Spelt.Of(built.Systems.SelectMany(s => s.Doubts).Select(d => (object)new { d.What, Changed = d.Change(built.Installation) })));
             Tell("papers", Spelt.Of(PlantPapers.Of(scenario, built)));
             Tell("checks", Spelt.Of(Checked.Of(scenario, built, 1000, 40, -18.5, [])));
+            Tell("titles", PlantWords.Title(built) + "; " + string.Join("; ", built.Systems.SelectMany(s => s.Words)));
             Tell("supply", Spelt.Of(built.Supply));
         }
 
@@ -72,7 +75,10 @@ public sealed class PinnedDesignTests
         using var small = new SmallScenario();
         using var wide = new SmallScenario(("frost_limit_c = 2.0", "frost_limit_c = 3.5"), ("weight = 0.9", "weight = 0.7"), ("years = 12", "years = 20"));
         var hollow = ScenarioReader.Read(Repository.At("runs", "frost-hollow"));
-        Compare(Read, [("frost hollow", Spelt.Of(hollow)), ("small", Spelt.Of(small.Read())), ("wide", Spelt.Of(wide.Read()))]);
+        var grounds = new[] { new ChoiceGround(46.3, 2), new ChoiceGround(-44, 12) };
+        var choices = hollow.Systems.Choices.All.Select(c => $"{c.Key} {c.Title} {c.Under?.Key} {(c as NumberChoice)?.Unit} {Spelt.Of((c as NumberChoice)?.Min)} {Spelt.Of((c as NumberChoice)?.Max)} "
+            + Spelt.Of(grounds.SelectMany(g => c.Usual(hollow.Catalogue, g).Append(c.Silent(g)).Append(c.AtRest).Select(v => c.Words(v) + " " + c.TitledWords(v)))));
+        Compare(Read, [("choices", string.Join('\n', choices)), ("frost hollow", Spelt.Of(hollow)), ("small", Spelt.Of(small.Read())), ("wide", Spelt.Of(wide.Read()))]);
     }
 
     private static void OnlyHere() =>

@@ -177,7 +177,14 @@ public sealed class CheckListTests
         var floor = Assert.Single(counted, r => r.CheckId == "store-floor");
         Assert.Equal((3, 4), (floor.Layouts, floor.LookedAt));
         Assert.Equal(assessor.Price(Barrels(4)).BuildPrice, floor.CheapestAlone);
-        Assert.Equal(RefusalCounter.Count(assessor, new LayoutSpace(scenario)), RefusalCounter.Count(assessor, new LayoutSpace(scenario)));
+        // A space of few layouts is counted whole.
+        var space = new LayoutSpace(scenario);
+        IEnumerable<double[]> points = [[]];
+        foreach (var variable in space.Variables)
+            points = points.SelectMany(p => Enumerable.Range(0, variable.Levels).Select(l => (double[])[.. p, l]));
+        var all = RefusalCounter.Count(assessor, points.Select(p => space.At(p)));
+        Assert.Contains(all, r => r.CheckId == "store-floor" && r.LookedAt > 100);
+        Assert.Equal(all, RefusalCounter.Count(assessor, space));
     }
 
     [Theory]

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using DesignSearch.Testing;
 using Xunit;
 
 namespace DesignSearch.Toughness.Tests;
@@ -14,7 +15,7 @@ public sealed class OneWriterTests
         Skip.If(OperatingSystem.IsWindows(), "The first is held the way of Linux and macOS.");
         using var run = ShortWinter.Make();
         string[] words = ["--evaluations", "64", "--quiet"];
-        Designsearch.Run(["search", run.Folder, .. words]).With(0);
+        Inside.Run(["search", run.Folder, .. words]).With(0);
         var expected = KillTests.Results(run.Folder);
 
         var first = Designsearch.Start([], [], ["search", run.Folder, "--force", .. words]);
@@ -22,7 +23,7 @@ public sealed class OneWriterTests
         Assert.True(SpinWait.SpinUntil(() => File.Exists(Path.Combine(run.Folder, "searching.txt")) || first.HasExited, TimeSpan.FromSeconds(60)));
         Designsearch.Signal(first, Designsearch.Hold);
         string[][] tried = [["search", "--force"], ["search", "--force", "--seed", "9"], ["search", "--resume"], ["search"], ["report"]];
-        var seconds = tried.Select(t => Designsearch.Run([t[0], run.Folder, .. t[1..], "--quiet"])).ToList();
+        var seconds = tried.Select(t => Inside.Run([t[0], run.Folder, .. t[1..], "--quiet"])).ToList();
         Designsearch.Signal(first, Designsearch.GoOn);
         Designsearch.Wait(first).With(0);
         Assert.All(seconds, second =>
@@ -39,7 +40,7 @@ public sealed class OneWriterTests
     public void Of_two_searches_begun_at_the_same_moment_one_ends_and_the_other_is_told()
     {
         using var alone = ShortWinter.Make();
-        Designsearch.Run("search", alone.Folder, "--evaluations", "64", "--quiet").With(0);
+        Inside.Run("search", alone.Folder, "--evaluations", "64", "--quiet").With(0);
         var expected = KillTests.Results(alone.Folder);
         for (var pair = 0; pair < Pairs; pair++)
         {
@@ -61,19 +62,19 @@ public sealed class OneWriterTests
     {
         Skip.If(OperatingSystem.IsWindows(), "Signals are sent the way of Linux and macOS.");
         using var run = ShortWinter.Make();
-        Designsearch.Run("search", run.Folder, "--evaluations", "64", "--quiet").With(0);
+        Inside.Run("search", run.Folder, "--evaluations", "64", "--quiet").With(0);
         var old = File.ReadAllText(Path.Combine(run.Folder, "run.json"));
         using var killed = Designsearch.Start([], [], "search", run.Folder, "--force", "--evaluations", "96", "--quiet");
         Assert.True(SpinWait.SpinUntil(() => File.Exists(Path.Combine(run.Folder, "searching.txt")), TimeSpan.FromSeconds(60)));
         Designsearch.Signal(killed, Designsearch.Kill);
         killed.WaitForExit();
         Assert.Equal(old, File.ReadAllText(Path.Combine(run.Folder, "run.json")));
-        Assert.Contains("broken off here. Use --resume", Designsearch.Run("search", run.Folder, "--quiet").With(2).Error, StringComparison.Ordinal);
+        Assert.Contains("broken off here. Use --resume", Inside.Run("search", run.Folder, "--quiet").With(2).Error, StringComparison.Ordinal);
         foreach (var command in new[] { "report", "compare" })
-            Assert.Contains("result from before. 'search --resume'", Designsearch.Run(command, run.Folder, "--quiet").With(0).Error, StringComparison.Ordinal);
-        Designsearch.Run("search", run.Folder, "--resume", "--evaluations", "96", "--quiet").With(0);
+            Assert.Contains("result from before. 'search --resume'", Inside.Run(command, run.Folder, "--quiet").With(0).Error, StringComparison.Ordinal);
+        Inside.Run("search", run.Folder, "--resume", "--evaluations", "96", "--quiet").With(0);
         Assert.False(File.Exists(Path.Combine(run.Folder, "searching.txt")));
-        Assert.Empty(Designsearch.Run("report", run.Folder, "--quiet").With(0).Error);
+        Assert.Empty(Inside.Run("report", run.Folder, "--quiet").With(0).Error);
     }
 
     [Fact]

@@ -87,7 +87,7 @@ public sealed class PlaceTests
     public void A_search_whose_streams_are_closed_keeps_its_results(string closed, int code)
     {
         Skip.IfNot(OperatingSystem.IsLinux(), "Streams are closed the way of Linux.");
-        using var run = new SmallScenario();
+        using var run = ShortWinter.Make();
         var ended = Designsearch.RunIn(["/bin/sh", "-c", $"exec \"$@\" {closed}", "sh"], [], "search", run.Folder, "--evaluations", "64", "--quiet").With(code);
         Assert.True(File.Exists(Path.Combine(run.Folder, "report.html")));
         Assert.False(File.Exists(Path.Combine(run.Folder, "searching.txt")));
@@ -145,7 +145,7 @@ public sealed class PlaceTests
     public void Without_any_terminal_it_writes_plain_lines_and_no_colours()
     {
         Skip.IfNot(OperatingSystem.IsLinux(), "Started the way of Linux.");
-        using var run = new SmallScenario();
+        using var run = ShortWinter.Make();
         var ended = Designsearch.RunIn(["setsid", "--wait"], [("TERM", null), ("NO_COLOR", "1")], "search", run.Folder, "--evaluations", "96").With(0);
         Assert.DoesNotContain('\u001b', ended.Output + ended.Error);
         Assert.DoesNotContain('\r', ended.Output + ended.Error);
@@ -158,7 +158,7 @@ public sealed class PlaceTests
     public void In_a_terminal_a_line_is_rewritten_unless_the_terminal_is_dumb(string kind, string rewritten)
     {
         Skip.IfNot(File.Exists("/usr/bin/script"), "No program here makes a terminal.");
-        using var run = new SmallScenario();
+        using var run = ShortWinter.Make();
         var said = Path.Combine(run.Folder, "said");
         var command = $"dotnet {Path.Combine(AppContext.BaseDirectory, "designsearch.dll")} search {run.Folder} --evaluations 96 >/dev/null";
         using var process = Process.Start(new ProcessStartInfo("/usr/bin/script", ["-qefc", command, said]) { Environment = { ["TERM"] = kind, ["CI"] = null, ["NO_COLOR"] = "1" }, RedirectStandardOutput = true, RedirectStandardInput = true, WorkingDirectory = Repository.Root })!;

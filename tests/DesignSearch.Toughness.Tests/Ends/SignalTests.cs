@@ -27,10 +27,10 @@ public sealed class SignalTests
         var whole = File.ReadAllText(journal);
         var found = stored.RootElement.GetProperty("search").GetProperty("evaluations").GetInt32();
         Assert.InRange(found, 16, 99_999);
-        var other = Designsearch.Run("search", run.Folder, "--resume", "--evaluations", "100", "--quiet").With(2);
+        var other = Inside.Run("search", run.Folder, "--resume", "--evaluations", "100", "--quiet").With(2);
         Assert.Contains("--evaluations then covered every layout there is", other.Error, StringComparison.Ordinal);
         Assert.Equal(whole, File.ReadAllText(journal));
-        Designsearch.Run("search", run.Folder, "--resume", "--evaluations", "100000", "--quiet").With(0);
+        Inside.Run("search", run.Folder, "--resume", "--evaluations", "100000", "--quiet").With(0);
         Assert.StartsWith(whole, File.ReadAllText(journal), StringComparison.Ordinal);
     }
 

@@ -8,7 +8,7 @@ namespace DesignSearch.Toughness.Tests;
 /// <summary>Killed inside the writing of a file, a search leaves nothing half; apart from the other kills, so that both run at once.</summary>
 public sealed class WriteKillTests
 {
-    private static readonly int Strikes = Longer.Many("DESIGNSEARCH_STRIKES", usual: 3, longer: 6);
+    private static readonly int Strikes = Longer.Many("DESIGNSEARCH_STRIKES", usual: 2, longer: 6);
 
     // Killed while a file lies half-written beside its target: each of them in turn, as far as the number of strikes goes.
     [SkippableFact]

@@ -69,11 +69,12 @@ public sealed partial class CommandsInDocsTests
         return folder;
     }
 
-    // Few layouts, and the choices of the finished sample, so that each proof of the cheapest takes seconds; the commands stay as they are typed.
+    // A short winter, few layouts, and the choices of the finished sample, so that each proof of the cheapest takes seconds; the commands stay as they are typed.
     private static string Short(string scenario)
     {
         var few = File.ReadAllText(Repository.At("runs", "sample-finished", "scenario.toml"));
-        var own = scenario[..scenario.IndexOf(Choices, StringComparison.Ordinal)];
+        var own = scenario[..scenario.IndexOf(Choices, StringComparison.Ordinal)].Replace("start = \"11-01\"", "start = \"12-20\"", StringComparison.Ordinal).Replace("end = \"03-31\"", "end = \"01-20\"", StringComparison.Ordinal);
+        Assert.Contains("start = \"12-20\"\nend = \"01-20\"", own, StringComparison.Ordinal);
         return own + few[few.IndexOf(Choices, StringComparison.Ordinal)..few.IndexOf(Search, StringComparison.Ordinal)] + Search + "\nseed = 1\nevaluations = 48\nranked = 4\nunseen_winters = 5\n";
     }
 

@@ -21,7 +21,7 @@ public sealed partial class HostileNamesTests
         using var run = With(name, name);
         // The one that a terminal would obey goes through a process of its own, whose streams a person meets; the others through the same commands in this one.
         Func<string[], Designsearch.Ended> start = name.Contains("\u001b]0;", StringComparison.Ordinal) ? Designsearch.Run : Inside.Run;
-        var ended = start(["search", run.Folder, "--evaluations", "64", "--quiet"]).With(0);
+        var ended = start(["search", run.Folder, "--evaluations", "32", "--quiet"]).With(0);
         IsHarmless("search", ended.Output + ended.Error);
         var layout = Directory.EnumerateFiles(Path.Combine(run.Folder, "lists"), "1-*.toml").Single();
         string[][] commands =
