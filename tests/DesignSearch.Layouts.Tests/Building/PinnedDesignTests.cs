@@ -58,7 +58,7 @@ public sealed class PinnedDesignTests
             Tell("places", Spelt.Of(SitePlan.Of(built, scenario)) + Spelt.Of(built.Systems.Select(s => s.Frame(built.Parts))));
             Tell("settings", Spelt.Of(built.Settings(scenario)));
             Tell("cautions", Spelt.Of(built.Systems.SelectMany(s => s.Cautions)) + Spelt.Of(built.Systems.SelectMany(s => s.Upkeep)));
-            Tell("doubts", Spelt.Of(built.Systems.SelectMany(s => s.Doubts).Select(d => (object)new { d.What, Changed = d.Change(built.Installation) })));
+            Tell("doubts", Spelt.Of(built.Systems.SelectMany(s => s.Doubts).Select(d => (object)new { d.Figure.Name, d.Figure.Why, d.Figure.Range, Changed = d.Figure.Ends.Select(e => d.Change(built.Installation, e)) })));
             Tell("papers", Spelt.Of(PlantPapers.Of(scenario, built)));
             Tell("checks", Spelt.Of(Checked.Of(scenario, built, 1000, 40, -18.5, [])));
             Tell("titles", PlantWords.Title(built) + "; " + string.Join("; ", built.Systems.SelectMany(s => s.Words)));

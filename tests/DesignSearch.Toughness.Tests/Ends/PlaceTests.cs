@@ -24,8 +24,8 @@ public sealed class PlaceTests
     public void A_full_disk_ends_in_four_with_a_sentence(int kilobytes)
     {
         var script = $"mount -t tmpfs -o size={kilobytes}k none \"$RUN\" && cp \"$KEPT/scenario.toml\" \"$RUN\" || exit 99; \"$@\"; code=$?; cp -r \"$RUN/.\" \"$KEPT\"; exit $code";
-        using var run = new SmallScenario();
-        using var kept = new SmallScenario();
+        using var run = ShortWinter.WithFewUnseen();
+        using var kept = ShortWinter.WithFewUnseen();
         string[] launcher = ["unshare", "--mount", "--map-root-user", "/bin/sh", "-c", script, "sh"];
         Skip.IfNot(OperatingSystem.IsLinux(), "A small disk is made the way of Linux.");
         var ended = Designsearch.RunIn(launcher, [("RUN", run.Folder), ("KEPT", kept.Folder)], "search", run.Folder, "--evaluations", "96", "--quiet");
@@ -45,7 +45,7 @@ public sealed class PlaceTests
     public void A_limit_on_the_size_of_files_ends_in_four_with_a_sentence(int kilobytes)
     {
         Skip.IfNot(OperatingSystem.IsLinux(), "The limit is set the way of Linux.");
-        using var run = new SmallScenario();
+        using var run = ShortWinter.WithFewUnseen();
         string[] launcher = ["/bin/bash", "-c", FormattableString.Invariant($"ulimit -f {kilobytes}; exec \"$@\""), "bash"];
         var ended = Designsearch.RunIn(launcher, [("DOTNET_EnableWriteXorExecute", "0")], "search", run.Folder, "--evaluations", "96", "--quiet").With(4);
         OneSentence(ended, "Cannot write");
@@ -69,7 +69,7 @@ public sealed class PlaceTests
     public void A_folder_that_may_only_be_read_ends_in_four_with_a_sentence()
     {
         Skip.IfNot(OperatingSystem.IsLinux(), "Rights are lowered the way of Linux.");
-        using var run = new SmallScenario();
+        using var run = ShortWinter.WithFewUnseen();
         File.SetUnixFileMode(run.Folder, UnixFileMode.UserRead | UnixFileMode.UserExecute | UnixFileMode.GroupRead | UnixFileMode.GroupExecute | UnixFileMode.OtherRead | UnixFileMode.OtherExecute);
         // Nothing is forbidden to root, so it steps down first.
         string[] launcher = Environment.UserName == "root" ? ["setpriv", "--reuid", AsNobody, "--regid", AsNobody, "--clear-groups"] : [];
@@ -99,7 +99,7 @@ public sealed class PlaceTests
     public void A_run_that_vanishes_in_the_middle_ends_in_a_sentence()
     {
         Skip.If(OperatingSystem.IsWindows(), "Windows does not let a file go that is in use.");
-        using var run = new SmallScenario();
+        using var run = ShortWinter.WithFewUnseen();
         var process = Designsearch.Start([], [], "search", run.Folder, "--evaluations", "3000", "--quiet");
         Assert.True(SpinWait.SpinUntil(() => File.Exists(Path.Combine(run.Folder, "journal")), TimeSpan.FromSeconds(60)));
         // A note that is written meanwhile makes the first try fail.

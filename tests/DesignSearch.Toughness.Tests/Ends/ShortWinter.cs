@@ -9,4 +9,7 @@ namespace DesignSearch.Toughness.Tests;
 internal static class ShortWinter
 {
     public static SmallScenario Make() => new(("start = \"11-01\"", "start = \"12-20\""), ("end = \"03-31\"", "end = \"01-20\""), ("ranked = 6", "ranked = 3\nunseen_winters = 4"));
+
+    /// <summary>The sample as it is but for few unseen winters.</summary>
+    public static SmallScenario WithFewUnseen() => new(("ranked = 6", "ranked = 6\nunseen_winters = 4"));
 }

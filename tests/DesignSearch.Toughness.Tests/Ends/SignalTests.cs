@@ -14,7 +14,7 @@ public sealed class SignalTests
     public void A_stopped_search_leaves_a_partial_report_with_a_banner_and_can_be_taken_up(int signal, int code)
     {
         Skip.IfNot(OperatingSystem.IsLinux(), "Signals are sent the way of Linux.");
-        using var run = new SmallScenario();
+        using var run = ShortWinter.WithFewUnseen();
         var process = Designsearch.Start(Designsearch.Answering, [], "search", run.Folder, "--evaluations", "100000");
         var journal = Path.Combine(run.Folder, "journal");
         Assert.True(SpinWait.SpinUntil(() => File.Exists(journal) && new FileInfo(journal).Length > 20_000, TimeSpan.FromSeconds(60)));
@@ -41,7 +41,7 @@ public sealed class SignalTests
     public void Stopped_before_the_first_layout_it_says_so_in_a_sentence(int signal, int code)
     {
         Skip.IfNot(OperatingSystem.IsLinux(), "Signals are sent the way of Linux.");
-        using var run = new SmallScenario();
+        using var run = ShortWinter.WithFewUnseen();
         var process = Designsearch.Start(Designsearch.Answering, [], "search", run.Folder);
         // The first sign of life comes after the answer to signals stands.
         var first = process.StandardError.ReadLine();
