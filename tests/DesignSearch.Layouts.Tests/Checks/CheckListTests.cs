@@ -177,24 +177,10 @@ public sealed class CheckListTests
         var floor = Assert.Single(counted, r => r.CheckId == "store-floor");
         Assert.Equal((3, 4), (floor.Layouts, floor.LookedAt));
         Assert.Equal(assessor.Price(Barrels(4)).BuildPrice, floor.CheapestAlone);
-    }
-
-    [Fact]
-    public void A_space_of_few_layouts_is_counted_whole()
-    {
-        using var small = new SmallScenario(
-            ("store_floor_m2 = 3.0", "store_floor_m2 = 1.0"), ("barrel_count = [2, 4, 6]", "barrel_count = [2, 4]"), ("mount = [\"stand-timber\", \"two-position-rocker\"]", "mount = \"stand-timber\""),
-            ("heater = [\"none\", \"fan-heater-1kw\", \"fan-heater-2kw\"]", "heater = \"none\""), ("lining = [\"none\", \"bubble-lining-large\"]", "lining = \"none\""));
-        var scenario = small.Read();
-        var assessor = new LayoutAssessor(scenario, WinterSet.Make(scenario));
-        var space = new LayoutSpace(scenario);
-        Assert.InRange(space.Variables.Aggregate(1.0, (n, v) => n * v.Levels), 16, 2000);
-        IEnumerable<double[]> points = [[]];
-        foreach (var variable in space.Variables)
-            points = points.SelectMany(p => Enumerable.Range(0, variable.Levels).Select(l => (double[])[.. p, l]));
-        var all = RefusalCounter.Count(assessor, points.Select(p => space.At(p)));
-        Assert.Contains(all, r => r.CheckId == "store-floor" && r.LookedAt > 10);
-        Assert.Equal(all, RefusalCounter.Count(assessor, space));
+        // Of a large space two thousand are drawn, always the same.
+        var drawn = RefusalCounter.Count(assessor, new LayoutSpace(scenario));
+        Assert.Contains(drawn, r => r.CheckId == "store-floor" && r.Layouts > 100 && r.LookedAt > r.Layouts);
+        Assert.Equal(drawn, RefusalCounter.Count(assessor, new LayoutSpace(scenario)));
     }
 
     [Theory]
