@@ -1,7 +1,6 @@
 using System.Collections.Concurrent;
 using System.Diagnostics;
 using System.Runtime.Versioning;
-using DesignSearch.Layouts.Tests;
 using DesignSearch.Testing;
 using Xunit;
 

@@ -1,5 +1,4 @@
 using System.Text.Json;
-using DesignSearch.Layouts.Tests;
 using Xunit;
 
 namespace DesignSearch.Toughness.Tests;

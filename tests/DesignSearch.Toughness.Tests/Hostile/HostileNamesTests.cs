@@ -30,7 +30,8 @@ public sealed partial class HostileNamesTests
             ["simulate", run.Folder, "--layout", layout, "--json"], ["parts", "--catalog", Path.Combine(run.Folder, "catalogue")], ["report", run.Folder],
             ["compare", run.Folder], ["compare", run.Folder, "--json"],
         ];
-        foreach (var words in commands)
+        // The plainer ones go through every command on the build machine only.
+        foreach (var words in Longer.IsOn || name.Any(char.IsControl) ? commands : [])
         {
             var said = start(words).With(0);
             IsHarmless(words[0], said.Output + said.Error);

@@ -10,7 +10,7 @@ public sealed class ProgramMutantTests
 {
     // As a process a second of starting each, so fewer on a usual day.
     private static readonly int Processes = Longer.Many("DESIGNSEARCH_PROCESSES", usual: 2, longer: 50);
-    private static readonly int Commands = Longer.Many("DESIGNSEARCH_COMMANDS", usual: 40, longer: 250);
+    private static readonly int Commands = Longer.Many("DESIGNSEARCH_COMMANDS", usual: 25, longer: 250);
 
     [Fact]
     public void Scenarios() => Spoil("scenario.toml", folder => ["check", folder]);
