@@ -12,8 +12,6 @@ public sealed partial class ExtremeScenarioTests
 {
     private const string Fixed = "fixed";
 
-    // How many unseen winters there are is nothing to the sentences.
-    private const string Few = "\nunseen_winters = 6";
     private const string NothingHolds = "^Nothing (that holds|was found within|within|that passes|can be added)";
 
     private static readonly (string From, string To)[] OnlyHeater =
@@ -80,7 +78,8 @@ public sealed partial class ExtremeScenarioTests
             changes.AddRange(Climate(20, 15, "lowest_known_c = 12"));
         if (kind == "arctic")
             changes.AddRange(Climate(-20, -26, "lowest_known_c = -45"));
-        changes.Add(from == "ranked = 6" ? (to, to + Few) : ("ranked = 6", "ranked = 6" + Few));
+        // How many unseen winters there are is nothing to the sentences.
+        changes.Insert(0, ShortWinter.Few("ranked = 6", 6));
         using var run = new SmallScenario([.. changes]);
         var unmade = new List<string>();
         var request = new SearchRequest(new RunFolder(run.Folder), null, from.StartsWith("eval", StringComparison.Ordinal) ? null : 48, null, 2, false, false, "test");
