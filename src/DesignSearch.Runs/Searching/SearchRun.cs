@@ -113,10 +113,10 @@ public static class SearchRun
         Func<IReadOnlyList<Layout>, SureFound?, Judgement> judge,
         Func<Judgement, (Certificate? Certificate, Layout? Cheaper)> certify)
     {
+        var (judgement, found) = (run.Judgement, new List<Layout>());
         try
         {
             // What the comparison of the ways betters is ranked first, or the answer would contradict it.
-            var (judgement, found) = (run.Judgement, new List<Layout>());
             for (var round = 0; round < MostRounds && weigher.Better(judgement, tried, space, result.IsExact) is { Count: > 0 } better; round++)
             {
                 found.AddRange(better);
@@ -139,7 +139,8 @@ public static class SearchRun
         }
         catch (Exception e) when (e is not OutOfMemoryException)
         {
-            return run with { Unmade = [$"What the result is worth could not be weighed ({e.GetType().Name}: {e.Message.ReplaceLineEndings(" ")})."] };
+            // What was ranked until then stays; a proof without the layout that it found would contradict the ranking.
+            return run with { Judgement = judgement, Unmade = [$"What the result is worth could not be weighed ({e.GetType().Name}: {e.Message.ReplaceLineEndings(" ")})."] };
         }
     }
 

@@ -4,6 +4,7 @@ using DesignSearch.Climate.Synthesis;
 using DesignSearch.Climate.Weather;
 using DesignSearch.Climate.Winters;
 using DesignSearch.Files;
+using DesignSearch.Testing;
 using Xunit;
 
 namespace DesignSearch.Climate.Tests;
@@ -116,10 +117,12 @@ public sealed class DoubtTests
     [InlineData("daily")]
     public void Sound_series_of_many_climates_are_believed(string format)
     {
+        var every = 200 / Longer.Many("DESIGNSEARCH_SERIES", usual: 40, longer: 200);
         var stations = StationTable.All.Where((_, i) => i % 5 == 2).Take(200).ToArray();
         var doubted = new List<string>();
-        Parallel.For(0, stations.Length, n =>
+        Parallel.For(0, stations.Length / every, i =>
         {
+            var n = i * every;
             var words = Said(Sound(stations[n], n, format), soundToo: false);
             if (words.Length == 0)
                 return;
@@ -127,7 +130,7 @@ public sealed class DoubtTests
                 doubted.Add($"{stations[n].Place.Name} ({n % 4}): {words}");
         });
         Assert.Equal(200, stations.Length);
-        Assert.True(doubted.Count <= 2, $"{doubted.Count}: " + string.Join("\n", doubted.Take(12)));
+        Assert.True(doubted.Count <= (every == 1 ? 2 : 1), $"{doubted.Count}: " + string.Join("\n", doubted.Take(12)));
     }
 
     // Whole years, winters, series with gaps, half-hourly ones in whole degrees.

@@ -37,6 +37,11 @@ public sealed class LayoutFileTests
         LayoutFileReader.Read(path, "layout.toml", scenario, faults);
         Assert.Contains(faults.Faults, f => f.Expected.Contains("'tank'", StringComparison.Ordinal));
         Assert.Contains(faults.Faults, f => f.Value == "heatre" && f.Line == 4);
+
+        File.WriteAllText(path, "format = 1\nchoises = 3\n[choices]\n");
+        faults = new();
+        LayoutFileReader.Read(path, "layout.toml", scenario, faults);
+        Assert.Contains(faults.Faults, f => f.Value == "choises" && f.Line == 2);
     }
 
     [Theory]

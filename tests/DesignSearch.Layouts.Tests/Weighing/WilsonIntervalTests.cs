@@ -34,5 +34,6 @@ public sealed class WilsonIntervalTests
 
         Assert.Throws<ArgumentOutOfRangeException>(() => WilsonInterval.Of(3, 2));
         Assert.Throws<ArgumentOutOfRangeException>(() => WilsonInterval.Of(0, 0));
+        Assert.Throws<ArgumentOutOfRangeException>(() => WilsonInterval.Of(-1, 30));
     }
 }

@@ -163,10 +163,39 @@ public sealed class SearchRunTests
         Assert.Null(Search(run, resume: false, force: true, evaluations: 16).Certificate);
     }
 
+    // Sixteen layouts are bettered by the comparison of the ways; a fault in what comes after it costs the weighing and not the better layouts.
+    [Fact]
+    public void A_fault_while_the_result_is_weighed_keeps_what_was_found_until_then()
+    {
+        using var run = new SmallScenario();
+        var request = new SearchRequest(new RunFolder(run.Folder), null, 16, null, 2, false, false, Version) { Proves = true };
+        var fault = new FaultInTheProof();
+        SearchRun.Execute(request, () => TimeSpan.Zero, fault, CancellationToken.None);
+        var stored = RunStore.Load(new RunFolder(run.Folder));
+        Assert.StartsWith("What the result is worth could not be weighed (InvalidOperationException: out of order).", Assert.Single(stored.Unmade), StringComparison.Ordinal);
+        Assert.Null(stored.Certificate);
+        Assert.Empty(stored.Weighing.Picks);
+        var best = stored.Judgement.Ranking[stored.Judgement.Picks.CheapestThatHolds!.Value - 1].LifeCost;
+        Assert.True(best < fault.CheapestTried - 1, FormattableString.Invariant($"{best}, of the tried {fault.CheapestTried}"));
+    }
+
     private static StoredRun Search(SmallScenario run, bool resume, bool force = false, long? evaluations = null, string version = Version) =>
         SearchRun.Execute(new SearchRequest(new RunFolder(run.Folder), null, evaluations, null, 2, resume, force, version), () => TimeSpan.Zero, null, CancellationToken.None);
 
     private static List<string> Names(SmallScenario run) => [.. Directory.EnumerateFiles(Path.Combine(run.Folder, "lists")).Select(f => Path.GetFileName(f) + " " + FileHash.Of(f)).Order(StringComparer.Ordinal)];
+
+    private sealed class FaultInTheProof : IProgress<RunProgress>
+    {
+        public decimal CheapestTried { get; private set; }
+
+        public void Report(RunProgress value)
+        {
+            if (System.Text.RegularExpressions.Regex.Match(value.Best, "cheapest that holds costs ([0-9]+) ") is { Success: true } told)
+                CheapestTried = decimal.Parse(told.Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture);
+            if (value.Best.StartsWith("proving", StringComparison.Ordinal))
+                throw new InvalidOperationException("out of order");
+        }
+    }
 
     private sealed class StopAfter(CancellationTokenSource stop, long evaluations) : IProgress<RunProgress>
     {

@@ -69,8 +69,8 @@ internal static partial class Designsearch
     /// <summary>Sends a signal; false when the process has ended already.</summary>
     public static bool Signal(Process process, int signal) => Send(process.Id, signal) == 0;
 
-    /// <summary>The launcher that gives a process the default answer to Ctrl+C, which one started in the background does not have.</summary>
-    public static string[] Answering => ["/usr/bin/env", "--default-signal=INT"];
+    /// <summary>The launcher that gives a process the default answer to Ctrl+C and to a closed terminal, which one started in the background may not have.</summary>
+    public static string[] Answering => ["/usr/bin/env", "--default-signal=INT,HUP"];
 
     [LibraryImport("libc", EntryPoint = "kill")]
     private static partial int Send(int process, int signal);

@@ -3,6 +3,7 @@ using System.Security.Cryptography;
 using System.Text;
 using System.Text.RegularExpressions;
 using DesignSearch.Layouts.Tests;
+using DesignSearch.Testing;
 using Xunit;
 
 namespace DesignSearch.Toughness.Tests;
@@ -10,21 +11,19 @@ namespace DesignSearch.Toughness.Tests;
 /// <summary>Killed at any moment and taken up, a search ends in the bytes of one that nobody disturbed.</summary>
 public sealed partial class KillTests
 {
-    private static readonly int Kills = Longer.Many("DESIGNSEARCH_KILLS", usual: 6, longer: 30);
+    private static readonly int Kills = Longer.Many("DESIGNSEARCH_KILLS", usual: 2, longer: 10);
 
     [SkippableFact]
     public void Killed_at_random_moments_and_taken_up_it_ends_in_the_same_bytes()
     {
         Skip.If(OperatingSystem.IsWindows(), "Signals are sent the way of Linux and macOS.");
-        using var whole = new SmallScenario();
-        var clock = Stopwatch.StartNew();
-        Search(whole).With(0);
-        var usual = clock.Elapsed;
+        using var whole = ShortWinter.Make();
+        var usual = Timed(whole);
         var expected = Results(whole.Folder);
         var random = new Random(7);
         for (var killed = 0; killed < Kills;)
         {
-            using var run = new SmallScenario();
+            using var run = ShortWinter.Make();
             var ended = false;
             while (!ended && killed < Kills)
             {
@@ -45,9 +44,25 @@ public sealed partial class KillTests
         }
     }
 
-    internal static Designsearch.Ended Search(SmallScenario run, bool resume = false) => Designsearch.Run(Words(run, resume));
+    /// <summary>Searches in a process of its own and says how long that took.</summary>
+    internal static TimeSpan Timed(SmallScenario run)
+    {
+        var clock = Stopwatch.StartNew();
+        Designsearch.Run(Words(run, resume: false)).With(0);
+        return clock.Elapsed;
+    }
+
+    /// <summary>Searches within this process, which gives the same bytes.</summary>
+    internal static Designsearch.Ended Search(SmallScenario run, bool resume = false) => Inside.Run(Words(run, resume));
 
     internal static string[] Words(SmallScenario run, bool resume) => ["search", run.Folder, "--evaluations", "96", "--quiet", .. resume ? ["--resume"] : Array.Empty<string>()];
+
+    /// <summary>Whatever files there are, each has its end.</summary>
+    internal static void Whole(string folder)
+    {
+        foreach (var (name, end) in new[] { ("report.html", "</html>\n"), ("run.json", "}\n"), ("pareto.svg", "</svg>\n"), ("written.txt", "\n") })
+            Assert.True(Path.Combine(folder, name) is var path && (!File.Exists(path) || File.ReadAllText(path).EndsWith(end, StringComparison.Ordinal)), name);
+    }
 
     /// <summary>Every file, by name, with its bytes; of the stored run and the page all but the seconds that a search took.</summary>
     internal static SortedDictionary<string, string> Results(string folder) => new(

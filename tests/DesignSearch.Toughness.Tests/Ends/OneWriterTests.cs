@@ -1,5 +1,5 @@
 using System.Diagnostics;
-using DesignSearch.Layouts.Tests;
+using DesignSearch.Testing;
 using Xunit;
 
 namespace DesignSearch.Toughness.Tests;
@@ -7,15 +7,15 @@ namespace DesignSearch.Toughness.Tests;
 /// <summary>Two processes never write into one folder: the second is told who is there and how to go on, and the first ends as if alone.</summary>
 public sealed class OneWriterTests
 {
-    private static readonly int Pairs = Longer.Many("DESIGNSEARCH_PAIRS", usual: 2, longer: 8);
+    private static readonly int Pairs = Longer.Many("DESIGNSEARCH_PAIRS", usual: 2, longer: 4);
 
     [SkippableFact]
     public void A_second_writer_beside_a_running_search_is_refused_and_the_first_is_not_disturbed()
     {
         Skip.If(OperatingSystem.IsWindows(), "The first is held the way of Linux and macOS.");
-        using var run = new SmallScenario();
+        using var run = ShortWinter.Make();
         string[] words = ["--evaluations", "64", "--quiet"];
-        Designsearch.Run(["search", run.Folder, .. words]).With(0);
+        Inside.Run(["search", run.Folder, .. words]).With(0);
         var expected = KillTests.Results(run.Folder);
 
         var first = Designsearch.Start([], [], ["search", run.Folder, "--force", .. words]);
@@ -23,7 +23,7 @@ public sealed class OneWriterTests
         Assert.True(SpinWait.SpinUntil(() => File.Exists(Path.Combine(run.Folder, "searching.txt")) || first.HasExited, TimeSpan.FromSeconds(60)));
         Designsearch.Signal(first, Designsearch.Hold);
         string[][] tried = [["search", "--force"], ["search", "--force", "--seed", "9"], ["search", "--resume"], ["search"], ["report"]];
-        var seconds = tried.Select(t => Designsearch.Run([t[0], run.Folder, .. t[1..], "--quiet"])).ToList();
+        var seconds = tried.Select(t => Inside.Run([t[0], run.Folder, .. t[1..], "--quiet"])).ToList();
         Designsearch.Signal(first, Designsearch.GoOn);
         Designsearch.Wait(first).With(0);
         Assert.All(seconds, second =>
@@ -39,12 +39,12 @@ public sealed class OneWriterTests
     [Fact]
     public void Of_two_searches_begun_at_the_same_moment_one_ends_and_the_other_is_told()
     {
-        using var alone = new SmallScenario();
-        Designsearch.Run("search", alone.Folder, "--evaluations", "64", "--quiet").With(0);
+        using var alone = ShortWinter.Make();
+        Inside.Run("search", alone.Folder, "--evaluations", "64", "--quiet").With(0);
         var expected = KillTests.Results(alone.Folder);
         for (var pair = 0; pair < Pairs; pair++)
         {
-            using var run = new SmallScenario();
+            using var run = ShortWinter.Make();
             string[] words = ["search", run.Folder, "--evaluations", "64", "--quiet", .. pair % 2 == 0 ? ["--force"] : Array.Empty<string>()];
             Process[] both = [Designsearch.Start([], [], words), Designsearch.Start([], [], words)];
             var ended = both.Select(Designsearch.Wait).ToList();
@@ -61,29 +61,29 @@ public sealed class OneWriterTests
     public void After_a_search_by_force_was_killed_the_way_on_is_named_and_old_results_say_that_they_are_old()
     {
         Skip.If(OperatingSystem.IsWindows(), "Signals are sent the way of Linux and macOS.");
-        using var run = new SmallScenario();
-        Designsearch.Run("search", run.Folder, "--evaluations", "64", "--quiet").With(0);
+        using var run = ShortWinter.Make();
+        Inside.Run("search", run.Folder, "--evaluations", "64", "--quiet").With(0);
         var old = File.ReadAllText(Path.Combine(run.Folder, "run.json"));
         using var killed = Designsearch.Start([], [], "search", run.Folder, "--force", "--evaluations", "96", "--quiet");
         Assert.True(SpinWait.SpinUntil(() => File.Exists(Path.Combine(run.Folder, "searching.txt")), TimeSpan.FromSeconds(60)));
         Designsearch.Signal(killed, Designsearch.Kill);
         killed.WaitForExit();
         Assert.Equal(old, File.ReadAllText(Path.Combine(run.Folder, "run.json")));
-        Assert.Contains("broken off here. Use --resume", Designsearch.Run("search", run.Folder, "--quiet").With(2).Error, StringComparison.Ordinal);
+        Assert.Contains("broken off here. Use --resume", Inside.Run("search", run.Folder, "--quiet").With(2).Error, StringComparison.Ordinal);
         foreach (var command in new[] { "report", "compare" })
-            Assert.Contains("result from before. 'search --resume'", Designsearch.Run(command, run.Folder, "--quiet").With(0).Error, StringComparison.Ordinal);
-        Designsearch.Run("search", run.Folder, "--resume", "--evaluations", "96", "--quiet").With(0);
+            Assert.Contains("result from before. 'search --resume'", Inside.Run(command, run.Folder, "--quiet").With(0).Error, StringComparison.Ordinal);
+        Inside.Run("search", run.Folder, "--resume", "--evaluations", "96", "--quiet").With(0);
         Assert.False(File.Exists(Path.Combine(run.Folder, "searching.txt")));
-        Assert.Empty(Designsearch.Run("report", run.Folder, "--quiet").With(0).Error);
+        Assert.Empty(Inside.Run("report", run.Folder, "--quiet").With(0).Error);
     }
 
     [Fact]
     public void Results_of_inputs_that_have_changed_since_say_so()
     {
-        using var run = new SmallScenario();
-        Designsearch.Run("search", run.Folder, "--evaluations", "64", "--quiet").With(0);
+        using var run = ShortWinter.Make();
+        Inside.Run("search", run.Folder, "--evaluations", "64", "--quiet").With(0);
         File.AppendAllText(Path.Combine(run.Folder, "scenario.toml"), "# a word\n");
         foreach (var command in new[] { "report", "compare" })
-            Assert.Contains("'scenario.toml' changed", Designsearch.Run(command, run.Folder, "--quiet").With(0).Error, StringComparison.Ordinal);
+            Assert.Contains("'scenario.toml' changed", Inside.Run(command, run.Folder, "--quiet").With(0).Error, StringComparison.Ordinal);
     }
 }

@@ -24,11 +24,11 @@ public sealed class OwnFilesTests
     [InlineData("lists")]
     public void A_file_of_ones_own_under_the_name_of_a_result_is_refused_and_kept(string name)
     {
-        using var run = new SmallScenario();
+        using var run = ShortWinter.Make();
         var path = Put(run, name);
         foreach (var option in new[] { "--quiet", "--force", "--resume" })
         {
-            var ended = Designsearch.Run("search", run.Folder, "--evaluations", "64", option).With(2);
+            var ended = Inside.Run("search", run.Folder, "--evaluations", "64", option).With(2);
             Assert.Contains("move it away", ended.Error, StringComparison.Ordinal);
             Assert.Equal(Diary, File.ReadAllText(path));
             Assert.Equal(new[] { "scenario.toml", name.Split('/')[0] }.Order(StringComparer.Ordinal), Directory.EnumerateFileSystemEntries(run.Folder).Select(Path.GetFileName).Order(StringComparer.Ordinal));
@@ -38,12 +38,12 @@ public sealed class OwnFilesTests
     [Fact]
     public void Files_of_ones_own_outlive_searches_and_reports()
     {
-        using var run = new SmallScenario();
+        using var run = ShortWinter.Make();
         string[] own = ["notes.csv", "report-of-my-own.html", "lists/my-own-layout.toml", "lists/what-i-bought.csv", "lists/1.csv", "front.csv.tmp", "stock.csv", "journal.txt"];
         var paths = own.Select(n => Put(run, n)).ToList();
-        Designsearch.Run("search", run.Folder, "--evaluations", "64", "--quiet").With(0);
-        Designsearch.Run("search", run.Folder, "--evaluations", "96", "--seed", "5", "--force", "--quiet").With(0);
-        Designsearch.Run("report", run.Folder, "--quiet").With(0);
+        Inside.Run("search", run.Folder, "--evaluations", "64", "--quiet").With(0);
+        Inside.Run("search", run.Folder, "--evaluations", "96", "--seed", "5", "--force", "--quiet").With(0);
+        Inside.Run("report", run.Folder, "--quiet").With(0);
         Assert.All(paths, p => Assert.Equal(Diary, File.ReadAllText(p)));
 
         // What the first search wrote and the second did not is gone; nothing else is.
@@ -55,11 +55,11 @@ public sealed class OwnFilesTests
     [Fact]
     public void A_list_of_written_files_that_was_tampered_with_removes_nothing_else()
     {
-        using var run = new SmallScenario();
-        Designsearch.Run("search", run.Folder, "--evaluations", "64", "--quiet").With(0);
+        using var run = ShortWinter.Make();
+        Inside.Run("search", run.Folder, "--evaluations", "64", "--quiet").With(0);
         var mine = Put(run, "lists/mine.toml");
         File.AppendAllText(Path.Combine(run.Folder, "written.txt"), "scenario.toml\nlists/mine.toml\n../x\nlists/../scenario.toml\n/etc/passwd\n");
-        Designsearch.Run("search", run.Folder, "--evaluations", "64", "--force", "--quiet").With(0);
+        Inside.Run("search", run.Folder, "--evaluations", "64", "--force", "--quiet").With(0);
         Assert.True(File.Exists(mine));
         Assert.True(File.Exists(Path.Combine(run.Folder, "scenario.toml")));
     }
@@ -68,16 +68,16 @@ public sealed class OwnFilesTests
     public void Nothing_is_written_through_a_link_out_of_the_folder()
     {
         Skip.If(OperatingSystem.IsWindows(), "Links need rights there that few have.");
-        using var elsewhere = new SmallScenario();
+        using var elsewhere = ShortWinter.Make();
         var theirs = Put(elsewhere, "1-theirs.toml");
         foreach (var (name, target, isRefused) in new[] { ("lists", elsewhere.Folder, true), ("journal", theirs, true), ("report.html.designsearch.tmp", theirs, false) })
         {
-            using var run = new SmallScenario();
+            using var run = ShortWinter.Make();
             if (Directory.Exists(target))
                 Directory.CreateSymbolicLink(Path.Combine(run.Folder, name), target);
             else
                 File.CreateSymbolicLink(Path.Combine(run.Folder, name), target);
-            Designsearch.Run("search", run.Folder, "--evaluations", "64", "--force", "--quiet").With(isRefused ? 2 : 0);
+            Inside.Run("search", run.Folder, "--evaluations", "64", "--force", "--quiet").With(isRefused ? 2 : 0);
             Assert.Equal(Diary, File.ReadAllText(theirs));
         }
     }
@@ -85,7 +85,7 @@ public sealed class OwnFilesTests
     [Fact]
     public void An_output_that_is_an_input_or_something_else_is_refused()
     {
-        using var run = new SmallScenario();
+        using var run = ShortWinter.Make();
         var layout = Path.Combine(run.Folder, "mine.toml");
         File.Copy(Directory.EnumerateFiles(Repository.At("runs", "sample-finished", "lists"), "*-bare.toml").Single(), layout);
         var weather = Path.Combine(run.Folder, "w.csv");
@@ -94,15 +94,15 @@ public sealed class OwnFilesTests
         foreach (var target in new[] { Path.Combine(run.Folder, "scenario.toml"), layout, diary, run.Folder, weather, Path.Combine(run.Folder, ".", "mine.toml") })
         {
             var before = File.Exists(target) ? File.ReadAllText(target) : "";
-            Assert.StartsWith("--hourly: ", Designsearch.Run("simulate", run.Folder, "--layout", layout, "--hourly", target, "--quiet").With(2).Error, StringComparison.Ordinal);
-            Assert.StartsWith("--picture: ", Designsearch.Run("weather", weather, "--picture", target, "--quiet").With(2).Error, StringComparison.Ordinal);
+            Assert.StartsWith("--hourly: ", Inside.Run("simulate", run.Folder, "--layout", layout, "--hourly", target, "--quiet").With(2).Error, StringComparison.Ordinal);
+            Assert.StartsWith("--picture: ", Inside.Run("weather", weather, "--picture", target, "--quiet").With(2).Error, StringComparison.Ordinal);
             Assert.Equal(before, File.Exists(target) ? File.ReadAllText(target) : "");
         }
 
         foreach (var _ in new[] { "new", "again" })
         {
-            Designsearch.Run("simulate", run.Folder, "--layout", layout, "--hourly", Path.Combine(run.Folder, "hours.csv"), "--quiet").With(0);
-            Designsearch.Run("weather", weather, "--picture", Path.Combine(run.Folder, "winter.png"), "--quiet").With(0);
+            Inside.Run("simulate", run.Folder, "--layout", layout, "--hourly", Path.Combine(run.Folder, "hours.csv"), "--quiet").With(0);
+            Inside.Run("weather", weather, "--picture", Path.Combine(run.Folder, "winter.png"), "--quiet").With(0);
         }
     }
 

@@ -1,6 +1,6 @@
+using System.Collections.Concurrent;
 using System.Diagnostics;
 using System.Runtime.Versioning;
-using DesignSearch.Layouts.Tests;
 using DesignSearch.Testing;
 using Xunit;
 
@@ -11,6 +11,9 @@ public sealed class PlaceTests
 {
     private const string AsNobody = "65534";
 
+    // What each command says in the language of this machine, asked once for all the others.
+    private static readonly ConcurrentDictionary<string, Designsearch.Ended> Here = new();
+
     // The journal, the lists, the stored run and the page each meet the end of the disk once.
     [SkippableTheory]
     [InlineData(16)]
@@ -20,8 +23,8 @@ public sealed class PlaceTests
     public void A_full_disk_ends_in_four_with_a_sentence(int kilobytes)
     {
         var script = $"mount -t tmpfs -o size={kilobytes}k none \"$RUN\" && cp \"$KEPT/scenario.toml\" \"$RUN\" || exit 99; \"$@\"; code=$?; cp -r \"$RUN/.\" \"$KEPT\"; exit $code";
-        using var run = new SmallScenario();
-        using var kept = new SmallScenario();
+        using var run = ShortWinter.WithFewUnseen();
+        using var kept = ShortWinter.WithFewUnseen();
         string[] launcher = ["unshare", "--mount", "--map-root-user", "/bin/sh", "-c", script, "sh"];
         Skip.IfNot(OperatingSystem.IsLinux(), "A small disk is made the way of Linux.");
         var ended = Designsearch.RunIn(launcher, [("RUN", run.Folder), ("KEPT", kept.Folder)], "search", run.Folder, "--evaluations", "96", "--quiet");
@@ -41,7 +44,7 @@ public sealed class PlaceTests
     public void A_limit_on_the_size_of_files_ends_in_four_with_a_sentence(int kilobytes)
     {
         Skip.IfNot(OperatingSystem.IsLinux(), "The limit is set the way of Linux.");
-        using var run = new SmallScenario();
+        using var run = ShortWinter.WithFewUnseen();
         string[] launcher = ["/bin/bash", "-c", FormattableString.Invariant($"ulimit -f {kilobytes}; exec \"$@\""), "bash"];
         var ended = Designsearch.RunIn(launcher, [("DOTNET_EnableWriteXorExecute", "0")], "search", run.Folder, "--evaluations", "96", "--quiet").With(4);
         OneSentence(ended, "Cannot write");
@@ -65,7 +68,7 @@ public sealed class PlaceTests
     public void A_folder_that_may_only_be_read_ends_in_four_with_a_sentence()
     {
         Skip.IfNot(OperatingSystem.IsLinux(), "Rights are lowered the way of Linux.");
-        using var run = new SmallScenario();
+        using var run = ShortWinter.WithFewUnseen();
         File.SetUnixFileMode(run.Folder, UnixFileMode.UserRead | UnixFileMode.UserExecute | UnixFileMode.GroupRead | UnixFileMode.GroupExecute | UnixFileMode.OtherRead | UnixFileMode.OtherExecute);
         // Nothing is forbidden to root, so it steps down first.
         string[] launcher = Environment.UserName == "root" ? ["setpriv", "--reuid", AsNobody, "--regid", AsNobody, "--clear-groups"] : [];
@@ -83,7 +86,7 @@ public sealed class PlaceTests
     public void A_search_whose_streams_are_closed_keeps_its_results(string closed, int code)
     {
         Skip.IfNot(OperatingSystem.IsLinux(), "Streams are closed the way of Linux.");
-        using var run = new SmallScenario();
+        using var run = ShortWinter.Make();
         var ended = Designsearch.RunIn(["/bin/sh", "-c", $"exec \"$@\" {closed}", "sh"], [], "search", run.Folder, "--evaluations", "64", "--quiet").With(code);
         Assert.True(File.Exists(Path.Combine(run.Folder, "report.html")));
         Assert.False(File.Exists(Path.Combine(run.Folder, "searching.txt")));
@@ -95,7 +98,7 @@ public sealed class PlaceTests
     public void A_run_that_vanishes_in_the_middle_ends_in_a_sentence()
     {
         Skip.If(OperatingSystem.IsWindows(), "Windows does not let a file go that is in use.");
-        using var run = new SmallScenario();
+        using var run = ShortWinter.WithFewUnseen();
         var process = Designsearch.Start([], [], "search", run.Folder, "--evaluations", "3000", "--quiet");
         Assert.True(SpinWait.SpinUntil(() => File.Exists(Path.Combine(run.Folder, "journal")), TimeSpan.FromSeconds(60)));
         // A note that is written meanwhile makes the first try fail.
@@ -132,7 +135,7 @@ public sealed class PlaceTests
         var layout = Directory.EnumerateFiles(Repository.At("runs", "sample-finished", "lists"), "*-bare.toml").Single();
         foreach (var words in new[] { new[] { "simulate", "runs/sample-finished", "--layout", layout }, ["parts"], ["--help"], ["check", "no-such-run"], ["search", "--seed", "1,5", "x"] })
         {
-            var (here, abroad) = (Designsearch.Run(words), Designsearch.RunIn([], there, words));
+            var (here, abroad) = (Here.GetOrAdd(string.Join('\n', words), _ => Designsearch.Run(words)), Designsearch.RunIn([], there, words));
             Assert.Equal((here.Code, here.Output, here.Error), (abroad.Code, abroad.Output, abroad.Error));
         }
     }
@@ -141,7 +144,7 @@ public sealed class PlaceTests
     public void Without_any_terminal_it_writes_plain_lines_and_no_colours()
     {
         Skip.IfNot(OperatingSystem.IsLinux(), "Started the way of Linux.");
-        using var run = new SmallScenario();
+        using var run = ShortWinter.Make();
         var ended = Designsearch.RunIn(["setsid", "--wait"], [("TERM", null), ("NO_COLOR", "1")], "search", run.Folder, "--evaluations", "96").With(0);
         Assert.DoesNotContain('\u001b', ended.Output + ended.Error);
         Assert.DoesNotContain('\r', ended.Output + ended.Error);
@@ -154,7 +157,7 @@ public sealed class PlaceTests
     public void In_a_terminal_a_line_is_rewritten_unless_the_terminal_is_dumb(string kind, string rewritten)
     {
         Skip.IfNot(File.Exists("/usr/bin/script"), "No program here makes a terminal.");
-        using var run = new SmallScenario();
+        using var run = ShortWinter.Make();
         var said = Path.Combine(run.Folder, "said");
         var command = $"dotnet {Path.Combine(AppContext.BaseDirectory, "designsearch.dll")} search {run.Folder} --evaluations 96 >/dev/null";
         using var process = Process.Start(new ProcessStartInfo("/usr/bin/script", ["-qefc", command, said]) { Environment = { ["TERM"] = kind, ["CI"] = null, ["NO_COLOR"] = "1" }, RedirectStandardOutput = true, RedirectStandardInput = true, WorkingDirectory = Repository.Root })!;

@@ -1,5 +1,4 @@
 using System.Text.Json;
-using DesignSearch.Layouts.Tests;
 using Xunit;
 
 namespace DesignSearch.Toughness.Tests;
@@ -14,7 +13,7 @@ public sealed class SignalTests
     public void A_stopped_search_leaves_a_partial_report_with_a_banner_and_can_be_taken_up(int signal, int code)
     {
         Skip.IfNot(OperatingSystem.IsLinux(), "Signals are sent the way of Linux.");
-        using var run = new SmallScenario();
+        using var run = ShortWinter.WithFewUnseen();
         var process = Designsearch.Start(Designsearch.Answering, [], "search", run.Folder, "--evaluations", "100000");
         var journal = Path.Combine(run.Folder, "journal");
         Assert.True(SpinWait.SpinUntil(() => File.Exists(journal) && new FileInfo(journal).Length > 20_000, TimeSpan.FromSeconds(60)));
@@ -27,10 +26,10 @@ public sealed class SignalTests
         var whole = File.ReadAllText(journal);
         var found = stored.RootElement.GetProperty("search").GetProperty("evaluations").GetInt32();
         Assert.InRange(found, 16, 99_999);
-        var other = Designsearch.Run("search", run.Folder, "--resume", "--evaluations", "100", "--quiet").With(2);
+        var other = Inside.Run("search", run.Folder, "--resume", "--evaluations", "100", "--quiet").With(2);
         Assert.Contains("--evaluations then covered every layout there is", other.Error, StringComparison.Ordinal);
         Assert.Equal(whole, File.ReadAllText(journal));
-        Designsearch.Run("search", run.Folder, "--resume", "--evaluations", "100000", "--quiet").With(0);
+        Inside.Run("search", run.Folder, "--resume", "--evaluations", "100000", "--quiet").With(0);
         Assert.StartsWith(whole, File.ReadAllText(journal), StringComparison.Ordinal);
     }
 
@@ -41,7 +40,7 @@ public sealed class SignalTests
     public void Stopped_before_the_first_layout_it_says_so_in_a_sentence(int signal, int code)
     {
         Skip.IfNot(OperatingSystem.IsLinux(), "Signals are sent the way of Linux.");
-        using var run = new SmallScenario();
+        using var run = ShortWinter.WithFewUnseen();
         var process = Designsearch.Start(Designsearch.Answering, [], "search", run.Folder);
         // The first sign of life comes after the answer to signals stands.
         var first = process.StandardError.ReadLine();

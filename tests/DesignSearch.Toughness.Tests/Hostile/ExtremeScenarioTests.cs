@@ -11,6 +11,7 @@ namespace DesignSearch.Toughness.Tests;
 public sealed partial class ExtremeScenarioTests
 {
     private const string Fixed = "fixed";
+
     private const string NothingHolds = "^Nothing (that holds|was found within|within|that passes|can be added)";
 
     private static readonly (string From, string To)[] OnlyHeater =
@@ -77,6 +78,8 @@ public sealed partial class ExtremeScenarioTests
             changes.AddRange(Climate(20, 15, "lowest_known_c = 12"));
         if (kind == "arctic")
             changes.AddRange(Climate(-20, -26, "lowest_known_c = -45"));
+        // How many unseen winters there are is nothing to the sentences.
+        changes.Insert(0, ShortWinter.Few("ranked = 6", 6));
         using var run = new SmallScenario([.. changes]);
         var unmade = new List<string>();
         var request = new SearchRequest(new RunFolder(run.Folder), null, from.StartsWith("eval", StringComparison.Ordinal) ? null : 48, null, 2, false, false, "test");

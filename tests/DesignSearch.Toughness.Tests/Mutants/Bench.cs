@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Diagnostics;
 using DesignSearch.Files;
+using DesignSearch.Testing;
 using Xunit;
 
 namespace DesignSearch.Toughness.Tests;
@@ -9,8 +10,11 @@ namespace DesignSearch.Toughness.Tests;
 /// <param name="spoil">Spoils a file by a seed; null for strokes on its bytes and words.</param>
 internal sealed class Bench(Func<int, byte[], byte[]>? spoil = null)
 {
-    /// <summary>How many mutants there are in all; 4 000 by hand, 50 000 on the build machine, or as DESIGNSEARCH_MUTANTS says.</summary>
-    public static int All { get; } = Longer.Many("DESIGNSEARCH_MUTANTS", usual: 4_000, longer: 50_000);
+    /// <summary>How many mutants there are in all, on a usual day, on the build machine, or as DESIGNSEARCH_MUTANTS says.</summary>
+    public static int All { get; } = Longer.Many("DESIGNSEARCH_MUTANTS", usual: 3_000, longer: 50_000);
+
+    // What the shares of all kinds of file come to.
+    private const double SharesTogether = 1.335;
 
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(20);
 
@@ -18,14 +22,14 @@ internal sealed class Bench(Func<int, byte[], byte[]>? spoil = null)
     private int refused;
 
     /// <summary>Spoils the file <paramref name="name"/> of a folder a number of times and reads each.</summary>
-    /// <param name="share">Share of all mutants that this kind of file gets.</param>
+    /// <param name="share">Share that this kind of file gets, beside the shares of the others.</param>
     /// <param name="make">Makes a folder of good files; called once a thread.</param>
     /// <param name="name">The file to spoil.</param>
     /// <param name="read">Reads the folder as a command would.</param>
     /// <param name="leastRefused">Share that must be refused at least, so that a reader which accepts everything fails.</param>
     public void Run(double share, Action<string> make, string name, Action<string> read, double leastRefused = 0.05)
     {
-        var count = (int)Math.Ceiling(All * share);
+        var count = (int)Math.Ceiling(All * share / SharesTogether);
         var folders = new ConcurrentBag<string>();
         Parallel.For(0, count, new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount }, () => Folder(make, folders), (i, _, folder) =>
         {

@@ -5,10 +5,12 @@ using Xunit;
 
 namespace DesignSearch.Toughness.Tests;
 
-/// <summary>A few hundred spoilt files through the program itself: exit code and streams as a person meets them.</summary>
+/// <summary>A few hundred spoilt files through whole commands, some of them in a process of its own: exit code and streams as a person meets them.</summary>
 public sealed class ProgramMutantTests
 {
-    private const int Each = 50;
+    // As a process a second of starting each, so fewer on a usual day.
+    private static readonly int Processes = Longer.Many("DESIGNSEARCH_PROCESSES", usual: 2, longer: 50);
+    private static readonly int Commands = Longer.Many("DESIGNSEARCH_COMMANDS", usual: 25, longer: 250);
 
     [Fact]
     public void Scenarios() => Spoil("scenario.toml", folder => ["check", folder]);
@@ -22,7 +24,7 @@ public sealed class ProgramMutantTests
     [Fact]
     public void Stored_runs() => Spoil("run.json", folder => ["report", folder]);
 
-    private static void Spoil(string name, Func<string, string[]> words) => Parallel.For(0, Each, new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount }, i =>
+    private static void Spoil(string name, Func<string, string[]> words) => Parallel.For(0, Math.Max(Processes, Commands), new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount }, i =>
     {
         using var run = new SmallScenario();
         MutantTests.Run(run.Folder);
@@ -31,7 +33,8 @@ public sealed class ProgramMutantTests
         File.WriteAllText(Path.Combine(run.Folder, "w.csv"), string.Join('\n', new MadeSky().Plain().Split('\n').Take(60)));
         var path = Path.Combine(run.Folder, name);
         File.WriteAllBytes(path, new Mutator(i + 77_000).Spoil(File.ReadAllBytes(path)));
-        var ended = Designsearch.Run([.. words(run.Folder), "--quiet"]);
+        string[] all = [.. words(run.Folder), "--quiet"];
+        var ended = i < Processes ? Designsearch.Run(all) : Inside.Run(all);
         Assert.DoesNotContain("   at ", ended.Error, StringComparison.Ordinal);
         Assert.True(ended.Code is 0 or 2, $"{name}, seed {i}: ended with {ended.Code}: {ended.Error}");
         if (ended.Code == 0)

@@ -1,7 +1,10 @@
-namespace DesignSearch.Toughness.Tests;
+namespace DesignSearch.Testing;
 
-/// <summary>How long the tests of this project go on: a few minutes by hand, several times as long where DESIGNSEARCH_LONG is 1, and as said by a variable of their own, as on the build machine.</summary>
-internal static class Longer
+/// <summary>
+/// How long the tests go on that could go on for ever. One variable decides: DESIGNSEARCH_LONG is 1 on the build machine, and every loop has its long size there;
+/// without it each has a small one. A loop's own variable sets that one alone, for runs by hand.
+/// </summary>
+public static class Longer
 {
     /// <summary>True where DESIGNSEARCH_LONG is 1.</summary>
     public static bool IsOn { get; } = Environment.GetEnvironmentVariable("DESIGNSEARCH_LONG") is "1";
