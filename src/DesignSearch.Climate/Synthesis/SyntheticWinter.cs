@@ -7,7 +7,11 @@ namespace DesignSearch.Climate.Synthesis;
 /// <summary>Runs the whole chain from monthly means to the hours of a winter.</summary>
 internal static class SyntheticWinter
 {
-    public static Winter Make(MonthlyClimate climate, SeasonDates season, ulong seed, WinterOptions options, string name = "typical")
+    public static Winter Make(MonthlyClimate climate, SeasonDates season, ulong seed, WinterOptions options) =>
+        Make(climate, season, seed, options, UsualDays.Of(climate, options), "typical");
+
+    /// <summary>The same, where the usual days of the climate are known.</summary>
+    public static Winter Make(MonthlyClimate climate, SeasonDates season, ulong seed, WinterOptions options, UsualDays figures, string name)
     {
         var (first, after) = SeasonCalendar.InYear(season, TableReader.NominalYear);
         var start = first.AddDays(-season.WarmUpDays);
@@ -15,7 +19,6 @@ internal static class SyntheticWinter
         var last = after.AddDays(-1);
         var until = new DateTime(last.Year, last.Month, 1, 0, 0, 0, DateTimeKind.Unspecified).AddMonths(1);
         var days = new SyntheticDays(climate.Place, from, (int)(until - from).TotalDays);
-        var figures = UsualDays.Of(climate, options);
         var weather = Hours(climate, days, seed, figures);
         var skip = (int)(start - from).TotalHours;
         double[] Cut(double[] hours) => hours[skip..(skip + (int)(after - start).TotalHours)];

@@ -54,10 +54,16 @@ public static class WinterMaker
     /// <param name="count">How many to draw.</param>
     /// <param name="seed">Any number; the n-th winter of a seed is always the same, and none is the typical one of that seed.</param>
     /// <param name="options">Ground, snow, yearly spread of the lowest temperature.</param>
-    public static IReadOnlyList<Winter> Drawn(MonthlyClimate climate, SeasonDates season, int count, ulong seed, WinterOptions options) =>
-        [.. Enumerable.Range(1, count).Select(n =>
-        {
-            var drawn = SyntheticWinter.Make(climate, season, seed + (ulong)n * SeedStep, options, FormattableString.Invariant($"drawn {n}"));
-            return LowestDraw.Over(drawn, o => HardLevels.Level(climate, o), o => HardLevels.Of(climate, drawn, o), n, seed, options);
-        })];
+    public static IReadOnlyList<Winter> Drawn(MonthlyClimate climate, SeasonDates season, int count, ulong seed, WinterOptions options)
+    {
+        var usual = UsualDays.Of(climate, options);
+        return
+        [
+            .. Enumerable.Range(1, count).Select(n =>
+            {
+                var drawn = SyntheticWinter.Make(climate, season, seed + (ulong)n * SeedStep, options, usual, FormattableString.Invariant($"drawn {n}"));
+                return LowestDraw.Over(drawn, o => HardLevels.Level(climate, o), o => HardLevels.Of(climate, drawn, o), n, seed, options);
+            }),
+        ];
+    }
 }
