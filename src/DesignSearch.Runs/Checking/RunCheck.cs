@@ -24,8 +24,7 @@ public sealed record RunCheck(Scenario Scenario, double SpaceSize, double Second
     /// <exception cref="InputException">With every fault.</exception>
     public static RunCheck Of(RunFolder folder, Func<Action, double> clocked)
     {
-        if (!Directory.Exists(folder.Path))
-            throw new InputException(new InputFault(folder.Path, 0, 0, "", "a run folder; there is none of this name"));
+        folder.RequireThere();
         var scenario = ScenarioReader.Read(folder.Path);
         var problem = new LayoutProblem(new LayoutAssessor(scenario, WinterSet.Make(scenario)));
         var space = new SearchSpace(problem.Variables);

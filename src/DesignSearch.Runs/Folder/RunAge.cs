@@ -1,4 +1,5 @@
 using DesignSearch.Files;
+using DesignSearch.Layouts.Scenarios;
 using DesignSearch.Runs.Store;
 
 namespace DesignSearch.Runs.Folder;
@@ -26,7 +27,7 @@ public static class RunAge
     {
         try
         {
-            var path = folder.At(input.File);
+            var path = CatalogueFolders.FileOf(folder.Path, input.File);
             return InputFile.WhyNot(path, MostBytes).Length > 0 || FileHash.Of(path) != input.Sha256;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)

@@ -191,15 +191,14 @@ public static class SearchRun
     private static void Guard(SearchRequest request)
     {
         var folder = request.Folder;
-        if (!Directory.Exists(folder.Path))
-            throw new InputException(new InputFault(folder.Path, 0, 0, "", "a run folder; there is none of this name"));
+        folder.RequireThere();
         JournalFile.CheckOurs(folder.Journal);
         if (folder.IsBrokenOff && !request.Force && !request.Resume)
             throw new InputException(new InputFault(
                 folder.Journal, 0, 0, "",
-                "an unsearched folder; a search was broken off here. Use --resume to take it up or --force to begin anew"));
+                "an unsearched folder; a search was broken off here. Use --resume to take it up or --force to begin anew without what it found"));
         if (folder.IsFinished && !request.Force && !request.Resume)
-            throw new InputException(new InputFault(folder.RunFile, 0, 0, "", "an unsearched folder; this run is finished. Use --force to search it anew"));
+            throw new InputException(new InputFault(folder.RunFile, 0, 0, "", "an unsearched folder; this run is finished. Use --force to search it anew, which replaces its results"));
         RunOutputs.Of(folder).RefuseForeign();
     }
 
