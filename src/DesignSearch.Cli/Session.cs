@@ -37,6 +37,9 @@ public sealed class Session(TextWriter output, TextWriter error, bool live, Func
     /// <summary>Results go here.</summary>
     public TextWriter Out => output;
 
+    /// <summary>Tells the width of the terminal; 80 where there is none.</summary>
+    internal Func<int> Columns => columns ?? ErrorTerminal.Width;
+
     /// <summary>--json.</summary>
     public Option<bool> Json { get; } = new("--json") { Description = "Write one JSON document to standard output and nothing else there." };
 
@@ -95,7 +98,7 @@ public sealed class Session(TextWriter output, TextWriter error, bool live, Func
     /// <param name="command">The command; given the progress line, returns the exit code.</param>
     public int Guarded(ParseResult parsed, string beginning, Func<ProgressLine, int> command)
     {
-        var line = new ProgressLine(error, live, parsed.GetValue(Quiet), columns ?? ErrorTerminal.Width);
+        var line = new ProgressLine(error, live, parsed.GetValue(Quiet), Columns);
         var start = Stopwatch.GetTimestamp();
         try
         {

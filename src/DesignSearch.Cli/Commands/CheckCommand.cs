@@ -1,4 +1,5 @@
 using System.CommandLine;
+using DesignSearch.Cli.Terminal;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Runs.Checking;
 using DesignSearch.Runs.Folder;
@@ -8,7 +9,10 @@ namespace DesignSearch.Cli.Commands;
 /// <summary>check: reads everything, counts, estimates, writes nothing.</summary>
 internal sealed class CheckCommand : Command
 {
-    public CheckCommand(Session session) : base("check", "Reads a run's files, tells every slip in them, counts the choices and estimates the time of a search. Writes nothing.")
+    // Behind the word that each line begins with.
+    private const int Indent = 10;
+
+    public CheckCommand(Session session) : base("check", "Reads a run's files, tells every slip in them, reads the case back, counts the layouts and estimates the time of a search. Writes nothing.")
     {
         var run = Session.RunArgument();
         Arguments.Add(run);
@@ -19,11 +23,16 @@ internal sealed class CheckCommand : Command
             foreach (var (name, _) in check.Scenario.Files)
                 session.Note(parsed, $"Read {name}.");
             session.Out.WriteLine($"{check.Scenario.Name}: everything can be read.");
-            foreach (var doubt in check.Scenario.Doubts)
-                session.Out.WriteLine("In doubt: " + doubt);
+            var width = Math.Min(session.Columns(), Wrapped.Widest);
+            foreach (var drawn in HouseSketch.Of(check.Scenario.Greenhouse))
+                session.Out.WriteLine("    " + drawn);
+            foreach (var told in check.Lines.SelectMany(l => Wrapped.Lines(l, width, Indent)))
+                session.Out.WriteLine(told);
+            foreach (var doubt in check.Doubts.SelectMany(d => Wrapped.Lines("In doubt: " + d, width, Indent)))
+                session.Out.WriteLine(doubt);
             session.Out.WriteLine(FormattableString.Invariant(
                 $"{check.Scenario.Catalogue.All.Count} parts in the catalogue, {check.Scenario.Stock.Ids.Count} kinds of part owned."));
-            foreach (var choice in check.Scenario.Choices)
+            foreach (var choice in parsed.GetValue(session.Verbose) ? check.Scenario.Choices : [])
                 session.Out.WriteLine($"  {choice.Choice.Key,-20} {Levels(choice)}");
             session.Out.WriteLine(FormattableString.Invariant(
                 $"{check.SpaceSize:0.###E+0} distinct layouts at most; a search simulates {check.Scenario.Search.Evaluations} of them."));

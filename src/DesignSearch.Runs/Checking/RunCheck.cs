@@ -18,6 +18,12 @@ public sealed record RunCheck(Scenario Scenario, double SpaceSize, double Second
 {
     private const int Block = 16;
 
+    /// <summary>The case read back, a plain line each.</summary>
+    public IReadOnlyList<string> Lines { get; private init; } = [];
+
+    /// <summary>What can be read and may still not be meant, a sentence each.</summary>
+    public IReadOnlyList<string> Doubts { get; private init; } = [];
+
     /// <summary>Reads a run and times a block of its layouts; writes nothing.</summary>
     /// <param name="folder">The run.</param>
     /// <param name="clocked">Runs some work and returns the seconds it takes.</param>
@@ -26,7 +32,8 @@ public sealed record RunCheck(Scenario Scenario, double SpaceSize, double Second
     {
         folder.RequireThere();
         var scenario = ScenarioReader.Read(folder.Path);
-        var problem = new LayoutProblem(new LayoutAssessor(scenario, WinterSet.Make(scenario)));
+        var winters = WinterSet.Make(scenario);
+        var problem = new LayoutProblem(new LayoutAssessor(scenario, winters));
         var space = new SearchSpace(problem.Variables);
         var points = Enumerable.Range(0, Block).Select(i =>
         {
@@ -36,6 +43,10 @@ public sealed record RunCheck(Scenario Scenario, double SpaceSize, double Second
         }).ToArray();
         var evaluations = new Evaluation[Block];
         var seconds = clocked(() => problem.Evaluate(points, evaluations));
-        return new RunCheck(scenario, SearchRun.SpaceSize(problem), seconds / Block);
+        return new RunCheck(scenario, SearchRun.SpaceSize(problem), seconds / Block)
+        {
+            Lines = ReadBack.Of(scenario, winters),
+            Doubts = [.. scenario.Doubts, .. GroupedNumbers.Of(folder), .. CopiedLines.Of(folder) is { } copied ? new[] { copied } : []],
+        };
     }
 }
