@@ -31,6 +31,9 @@ public sealed class Session(TextWriter output, TextWriter error, bool live, Func
     /// <summary>Where standard input is read from.</summary>
     public Func<Stream> In { get; init; } = Console.OpenStandardInput;
 
+    /// <summary>True where a person types there, who can be asked again.</summary>
+    public bool IsTyped { get; init; }
+
     /// <summary>Makes the service that weather is asked of, when it is asked.</summary>
     public Func<PvgisService> Pvgis { get; init; } = PvgisService.Real;
 

@@ -23,7 +23,7 @@ public static partial class NumberHint
     }
 
     /// <summary>The number that is meant, as it should be written, and what does not belong there; null where none can be told.</summary>
-    internal static (string? Number, string Without) Meant(string text)
+    public static (string? Number, string Without) Meant(string text)
     {
         var trimmed = text.Trim().Replace('\u2212', '-');
         var match = Around().Match(trimmed.StartsWith('.') ? "0" + trimmed : trimmed);

@@ -9,9 +9,6 @@ namespace DesignSearch.Cli.Commands;
 /// <summary>check: reads everything, counts, estimates, writes nothing.</summary>
 internal sealed class CheckCommand : Command
 {
-    // Behind the word that each line begins with.
-    private const int Indent = 10;
-
     public CheckCommand(Session session) : base("check", "Reads a run's files, tells every slip in them, reads the case back, counts the layouts and estimates the time of a search. Writes nothing.")
     {
         var run = Session.RunArgument();
@@ -23,13 +20,7 @@ internal sealed class CheckCommand : Command
             foreach (var (name, _) in check.Scenario.Files)
                 session.Note(parsed, $"Read {name}.");
             session.Out.WriteLine($"{check.Scenario.Name}: everything can be read.");
-            var width = Math.Min(session.Columns(), Wrapped.Widest);
-            foreach (var drawn in HouseSketch.Of(check.Scenario.Greenhouse))
-                session.Out.WriteLine("    " + drawn);
-            foreach (var told in check.Lines.SelectMany(l => Wrapped.Lines(l, width, Indent)))
-                session.Out.WriteLine(told);
-            foreach (var doubt in check.Doubts.SelectMany(d => Wrapped.Lines("In doubt: " + d, width, Indent)))
-                session.Out.WriteLine(doubt);
+            CaseText.Write(session.Out, check, Math.Min(session.Columns(), Wrapped.Widest));
             session.Out.WriteLine(FormattableString.Invariant(
                 $"{check.Scenario.Catalogue.All.Count} parts in the catalogue, {check.Scenario.Stock.Ids.Count} kinds of part owned."));
             foreach (var choice in parsed.GetValue(session.Verbose) ? check.Scenario.Choices : [])

@@ -52,8 +52,7 @@ internal static class ReadBackWords
         Written.Sentence($"Hardest   night of the winters it is judged on: {lowestC:0.0} °C outside (winter '{winter}')");
 
     public static string Money(MoneyTerms money) => Written.Sentence(
-        $"Money     {money.Budget:0.##} {money.Currency} to build; {money.Years} years at {Percent * money.Interest:0.#} % interest;",
-        $"a kilowatt-hour {money.TariffPerKwh:0.0##}, so 1 kW through a night of {NightHours} hours {(double)money.TariffPerKwh * NightHours:0.00} {money.Currency}");
+        $"Money     {money.Budget:0.##} {money.Currency} to build; {money.Years} years at {Percent * money.Interest:0.#} % interest{(money.TariffPerKwh > 0 ? ";" + Tariff(money) : "")}");
 
     public static string Current(SiteLimits site) => site.HasNoMains
         ? "Current   none from the mains: panel and battery give all of it"
@@ -71,6 +70,9 @@ internal static class ReadBackWords
         var left = not.Count == 0 ? "" : "; not " + Written.Joined(not.ConvertAll(c => c.Choice.Title));
         return "Allowed   " + (may.Count == 0 ? "nothing" : Written.Joined(may.ConvertAll(c => $"{c.Choice.Title} ({c.Levels.Count(l => !l.IsNone)})"))) + left;
     }
+
+    private static string Tariff(MoneyTerms money) => Written.Sentence(
+        $" a kilowatt-hour {money.TariffPerKwh:0.0##}, so 1 kW through a night of {NightHours} hours {(double)money.TariffPerKwh * NightHours:0.00} {money.Currency}");
 
     private static string Bench(BenchWish bench) => Written.Sentence($"on a bench of {bench.AreaM2:0.0#} m², or in the whole house");
 

@@ -26,14 +26,23 @@ public sealed record RunCheck(Scenario Scenario, double SpaceSize, double Second
 
     /// <summary>Reads a run and times a block of its layouts; writes nothing.</summary>
     /// <param name="folder">The run.</param>
-    /// <param name="clocked">Runs some work and returns the seconds it takes.</param>
+    /// <param name="clocked">Runs some work and returns the seconds it takes; null where nobody asks for the time.</param>
     /// <exception cref="InputException">With every fault.</exception>
-    public static RunCheck Of(RunFolder folder, Func<Action, double> clocked)
+    public static RunCheck Of(RunFolder folder, Func<Action, double>? clocked)
     {
         folder.RequireThere();
         var scenario = ScenarioReader.Read(folder.Path);
         var winters = WinterSet.Make(scenario);
         var problem = new LayoutProblem(new LayoutAssessor(scenario, winters));
+        return new RunCheck(scenario, SearchRun.SpaceSize(problem), clocked is null ? 0 : clocked(() => Try(problem)) / Block)
+        {
+            Lines = ReadBack.Of(scenario, winters),
+            Doubts = [.. scenario.Doubts, .. GroupedNumbers.Of(folder), .. CopiedLines.Of(folder) is { } copied ? new[] { copied } : []],
+        };
+    }
+
+    private static void Try(LayoutProblem problem)
+    {
         var space = new SearchSpace(problem.Variables);
         var points = Enumerable.Range(0, Block).Select(i =>
         {
@@ -41,12 +50,6 @@ public sealed record RunCheck(Scenario Scenario, double SpaceSize, double Second
             space.Canonicalise(point);
             return point;
         }).ToArray();
-        var evaluations = new Evaluation[Block];
-        var seconds = clocked(() => problem.Evaluate(points, evaluations));
-        return new RunCheck(scenario, SearchRun.SpaceSize(problem), seconds / Block)
-        {
-            Lines = ReadBack.Of(scenario, winters),
-            Doubts = [.. scenario.Doubts, .. GroupedNumbers.Of(folder), .. CopiedLines.Of(folder) is { } copied ? new[] { copied } : []],
-        };
+        problem.Evaluate(points, new Evaluation[Block]);
     }
 }
