@@ -101,7 +101,7 @@ internal sealed class NewCommand : Command
     // What was written is read at once: a person should hear now what check would say later.
     private int Tell(RunFolder run)
     {
-        var check = RunCheck.Of(run, clocked: null);
+        var check = RunCheck.Of(run);
         session.Out.WriteLine();
         var width = Math.Min(session.Columns(), Wrapped.Widest);
         CaseText.Write(session.Out, check, width);

@@ -26,19 +26,31 @@ public sealed record RunCheck(Scenario Scenario, double SpaceSize, double Second
 
     /// <summary>Reads a run and times a block of its layouts; writes nothing.</summary>
     /// <param name="folder">The run.</param>
-    /// <param name="clocked">Runs some work and returns the seconds it takes; null where nobody asks for the time.</param>
+    /// <param name="clocked">Runs some work and returns the seconds it takes.</param>
     /// <exception cref="InputException">With every fault.</exception>
-    public static RunCheck Of(RunFolder folder, Func<Action, double>? clocked)
+    public static RunCheck Of(RunFolder folder, Func<Action, double> clocked)
+    {
+        var (read, winters) = Read(folder);
+        var problem = new LayoutProblem(new LayoutAssessor(read.Scenario, winters));
+        return read with { SpaceSize = SearchRun.SpaceSize(problem), SecondsPerLayout = clocked(() => Try(problem)) / Block };
+    }
+
+    /// <summary>Reads a run and simulates nothing.</summary>
+    /// <param name="folder">The run.</param>
+    /// <exception cref="InputException">With every fault.</exception>
+    public static RunCheck Of(RunFolder folder) => Read(folder).Check;
+
+    private static (RunCheck Check, WinterSet Winters) Read(RunFolder folder)
     {
         folder.RequireThere();
         var scenario = ScenarioReader.Read(folder.Path);
         var winters = WinterSet.Make(scenario);
-        var problem = new LayoutProblem(new LayoutAssessor(scenario, winters));
-        return new RunCheck(scenario, SearchRun.SpaceSize(problem), clocked is null ? 0 : clocked(() => Try(problem)) / Block)
+        var check = new RunCheck(scenario, double.NaN, double.NaN)
         {
             Lines = ReadBack.Of(scenario, winters),
             Doubts = [.. scenario.Doubts, .. GroupedNumbers.Of(folder), .. CopiedLines.Of(folder) is { } copied ? new[] { copied } : []],
         };
+        return (check, winters);
     }
 
     private static void Try(LayoutProblem problem)
