@@ -21,13 +21,15 @@ internal sealed class SearchCommand : Command
     private readonly Option<bool> resume = new("--resume") { Description = "Take up a search that was broken off." };
     private readonly Option<bool> force = new("--force") { Description = "Begin anew over finished results or a broken-off search." };
 
+    private readonly Option<string?> spreadsheet = SpreadsheetOption.Make();
+
     private readonly Option<bool> noProof = new("--no-proof") { Description = "Leave out the proof that nothing cheaper holds, which takes minutes." };
 
     public SearchCommand(Session session) : base("search", "Searches the layouts of a run and writes chart, ranking, shopping lists and report beside its scenario.")
     {
         var run = Session.RunArgument();
         Arguments.Add(run);
-        foreach (var option in new Option[] { seed, evaluations, minutes, threads, resume, force, noProof, session.Json })
+        foreach (var option in new Option[] { seed, evaluations, minutes, threads, resume, force, noProof, spreadsheet, session.Json })
             Options.Add(option);
         SetAction((parsed, cancel) => Task.Run(() => Execute(session, parsed, new RunFolder(parsed.GetValue(run)!), cancel), CancellationToken.None));
     }
@@ -47,6 +49,7 @@ internal sealed class SearchCommand : Command
             string.Create(CultureInfo.InvariantCulture, $"process {Environment.ProcessId} on {Environment.MachineName}, begun {DateTime.Now:yyyy-MM-dd HH:mm:ss}"))
         {
             Proves = !parsed.GetValue(noProof),
+            Separator = SpreadsheetOption.Of(parsed, spreadsheet),
         };
         var clock = Stopwatch.StartNew();
         IReadOnlyList<string> unmade = [];

@@ -33,6 +33,7 @@ public static class ScenarioReader
         var files = new List<(string Name, string Path)> { ("scenario.toml", shown) };
         file.Whole("format", Format, Format);
         var name = file.Text("name", 120);
+        var separator = file.Word("spreadsheet", ["comma", "semicolon"], "comma") == "semicolon" ? CellSeparator.Semicolon : CellSeparator.Comma;
         var description = file.Text("description", 4000, "");
         var catalogue = Catalogues(file, folder, systems, files, faults);
         var stock = StockOf(file, folder, catalogue, files, faults);
@@ -55,6 +56,7 @@ public static class ScenarioReader
         {
             Name = name,
             Description = description,
+            Separator = separator,
             Place = place,
             Site = site,
             Greenhouse = greenhouse,

@@ -40,6 +40,7 @@ public static class SearchRun
         var folder = request.Folder;
         Guard(request);
         var scenario = ScenarioReader.Read(folder.Path);
+        scenario = scenario with { Separator = request.Separator ?? scenario.Separator };
         var inputs = FileHash.Of(scenario.Files);
         var assessor = new LayoutAssessor(scenario, WinterSet.Make(scenario));
         var problem = new LayoutProblem(assessor);

@@ -1,5 +1,6 @@
 using DesignSearch.Climate;
 using DesignSearch.Climate.Winters;
+using DesignSearch.Files;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Money;
@@ -65,6 +66,9 @@ public sealed record Scenario
 
     /// <summary>Keys of the assumptions the scenario set itself.</summary>
     public required IReadOnlySet<string> AssumptionsSet { get; init; }
+
+    /// <summary>What parts the cells of the tables that are written.</summary>
+    public CellSeparator Separator { get; init; }
 
     /// <summary>How long to search.</summary>
     public required SearchWish Search { get; init; }
