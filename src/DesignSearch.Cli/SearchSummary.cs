@@ -12,7 +12,7 @@ namespace DesignSearch.Cli;
 /// <param name="Answer">The answer in one sentence.</param>
 /// <param name="Currency">Currency word.</param>
 /// <param name="Front">The front, the cheapest first.</param>
-/// <param name="Picks">The three picks, each as on the front or null.</param>
+/// <param name="Picks">The picks, each as on the front or null.</param>
 public sealed record SearchSummary(
     ulong Seed,
     long Evaluations,
@@ -41,7 +41,8 @@ public sealed record SearchSummary(
             judgement.Answer,
             run.Scenario.Currency,
             [.. judgement.Front.Select(r => SummaryLayout.Of(r == 0 ? judgement.BareHouse : judgement.Ranking[r - 1]))],
-            new SummaryPicks(Pick(judgement.Picks.CheapestThatHolds), Pick(judgement.Picks.BestValue), Pick(judgement.Picks.MostProtection)))
+            new SummaryPicks(
+                Pick(judgement.Picks.First), Pick(judgement.Picks.CheapestThatHolds), Pick(judgement.Picks.BestValue), Pick(judgement.Picks.MostProtection)))
         {
             Certificate = run.Certificate,
         };

@@ -34,7 +34,7 @@ internal static class InventedRun
         var front = all.Where(a => !all.Any(b => Beats(b, a))).OrderBy(l => l.LifeCost).Select(l => l.Rank).ToList();
         var passing = ranking.Where(l => l.PassesChecks).ToList();
         var cheapest = ranking.Where(l => l.Holds).MinBy(l => l.LifeCost);
-        var picks = new Picks(cheapest?.Rank, passing.MaxBy(l => l.Score)?.Rank, passing.OrderBy(l => l.FrostDegreeHoursKh).ThenByDescending(l => l.LowestAirC).ThenBy(l => l.LifeCost).FirstOrDefault()?.Rank);
+        var picks = new Picks(cheapest?.Rank, cheapest?.Rank, passing.MaxBy(l => l.Score)?.Rank, passing.OrderBy(l => l.FrostDegreeHoursKh).ThenByDescending(l => l.LowestAirC).ThenBy(l => l.LifeCost).FirstOrDefault()?.Rank);
         return new()
         {
             FormatVersion = StoredRun.CurrentFormat,

@@ -8,7 +8,7 @@ internal static class InventedWeighing
 {
     public static Weighing Of(IReadOnlyList<JudgedLayout> ranking, Picks picks, JudgedLayout bare)
     {
-        var chosen = new[] { picks.CheapestThatHolds, picks.BestValue, picks.MostProtection }.OfType<int>().Distinct().Select(r => ranking[r - 1]).ToList();
+        var chosen = new[] { picks.First, picks.CheapestThatHolds, picks.BestValue, picks.MostProtection }.OfType<int>().Distinct().Select(r => ranking[r - 1]).ToList();
         return new()
         {
             UnseenFrom = "Thirty invented winters.",

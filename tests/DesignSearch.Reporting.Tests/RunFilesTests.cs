@@ -96,7 +96,7 @@ public sealed class RunFilesTests
     {
         using var folder = new ScratchFolder();
         var run = InventedRun.Finished();
-        Assert.NotEmpty(RunFiles.WriteAll(run with { Judgement = run.Judgement with { Picks = new(99, 98, 97) } }, folder.Path));
+        Assert.NotEmpty(RunFiles.WriteAll(run with { Judgement = run.Judgement with { Picks = new(99, 98, 97, 96) } }, folder.Path));
         var page = File.ReadAllText(folder.At("report.html"));
         Assert.Contains("not whole", page, StringComparison.Ordinal);
         Assert.Contains(System.Net.WebUtility.HtmlEncode(run.Judgement.Answer)[..20], page, StringComparison.Ordinal);

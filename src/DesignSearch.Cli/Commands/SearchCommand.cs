@@ -89,6 +89,8 @@ internal sealed class SearchCommand : Command
     {
         var (judgement, currency) = (run.Judgement, run.Scenario.Currency);
         session.Out.WriteLine(judgement.Answer);
+        foreach (var sentence in judgement.Sureness)
+            session.Out.WriteLine(sentence);
         foreach (var doubt in run.Scenario.InDoubt)
             session.Out.WriteLine("In doubt: " + doubt);
         session.Out.WriteLine();
@@ -96,7 +98,7 @@ internal sealed class SearchCommand : Command
         var beside = judgement.BareHouse.Holds ? "Beside the bare house, c" : "C";
         (string Name, int? Rank)[] named =
         [
-            (beside + "heapest that holds", picks.CheapestThatHolds), ("Best value", picks.BestValue), ("Most protection", picks.MostProtection),
+            .. judgement.Sureness.Count > 0 ? new[] { ("First choice", picks.First) } : [], (beside + "heapest that holds", picks.CheapestThatHolds), ("Best value", picks.BestValue), ("Most protection", picks.MostProtection),
         ];
         foreach (var (name, rank) in named)
             session.Out.WriteLine($"{name + ":",-21}{(rank is { } r ? Line(judgement.Ranking[r - 1], currency) : "none within the budget")}");

@@ -20,4 +20,7 @@ internal enum RandomPurpose
 
     /// <summary>Restlessness of the air's temperature within the day.</summary>
     Unrest = 6,
+
+    /// <summary>Cover of the sky by cloud.</summary>
+    Cover = 7,
 }

@@ -70,7 +70,7 @@ internal sealed class MissingFields(Place place, DateTime start, double[] air, R
         var solarShift = place.LongitudeDeg / 15 - place.ZoneHours + start.TimeOfDay.TotalHours;
         repairs.Add("The sky's long-wave light was made from its cover by cloud.");
         return [.. Cloud.Select((c, h) => SkyTemperature.LongWave(SkyTemperature.UnderCloudC(
-            air[h], dew[h], double.IsNaN(c) ? SkyTemperature.CloudOf(clearness[h / HoursOfDay]) : Math.Clamp(c, 0, 1), h + 0.5 + solarShift, pressure)))];
+            air[h], dew[h], double.IsNaN(c) ? SkyTemperature.CoverAt(clearness, h + 0.5) : Math.Clamp(c, 0, 1), h + 0.5 + solarShift, pressure)))];
     }
 
     private double[] FromRange()

@@ -39,8 +39,23 @@ public static class SkyTemperature
     /// <param name="skyC">[°C].</param>
     public static double LongWave(double skyC) => Radiation.StefanBoltzmannWPerM2K4 * Math.Pow(skyC + Temperature.ZeroCelsiusK, 4);
 
-    /// <summary>Cloud of a day from its clearness: none above 0.75, full below 0.20.</summary>
-    /// <param name="clearness">Daily global over extraterrestrial irradiation.</param>
+    /// <summary>
+    /// Cover of the sky hour by hour from the clearness of the days, which runs straight from noon to noon. The line is fitted to the nights of seven open
+    /// typical years (TMY3: opaque cover, October to April): it leaves −0.06 to +0.08 of a site's mean cover by night.
+    /// </summary>
+    /// <param name="clearness">Daily global over extraterrestrial irradiation; at least one day.</param>
+    /// <param name="hour">Hours since the first day's midnight.</param>
     /// <returns>0 to 1.</returns>
-    public static double CloudOf(double clearness) => Math.Clamp((0.75 - clearness) / 0.55, 0, 1);
+    public static double CoverAt(double[] clearness, double hour) => Math.Clamp(1.345 - 1.752 * ClearnessAt(clearness, hour), 0, 1);
+
+    /// <summary>Clearness that runs straight from noon to noon.</summary>
+    /// <param name="clearness">Of the days; at least one.</param>
+    /// <param name="hour">Hours since the first day's midnight.</param>
+    internal static double ClearnessAt(double[] clearness, double hour)
+    {
+        var days = Math.Clamp(hour / 24 - 0.5, 0, clearness.Length - 1);
+        var day = Math.Min((int)days, Math.Max(0, clearness.Length - 2));
+        var next = Math.Min(day + 1, clearness.Length - 1);
+        return clearness[day] + (days - day) * (clearness[next] - clearness[day]);
+    }
 }

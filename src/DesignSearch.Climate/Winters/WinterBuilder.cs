@@ -91,7 +91,7 @@ internal static class WinterBuilder
         var pressure = Atmosphere.PressureHPa(place.ElevationM);
         var sky = new double[weather.Hours];
         for (var h = 0; h < sky.Length; h++)
-            sky[h] = SkyTemperature.UnderCloudC(weather.AirC[h], weather.DewPointC[h], SkyTemperature.CloudOf(clearness[h / 24]), h + 0.5 + solarShift, pressure);
+            sky[h] = SkyTemperature.UnderCloudC(weather.AirC[h], weather.DewPointC[h], weather.Cover?[h] ?? SkyTemperature.CoverAt(clearness, h + 0.5), h + 0.5 + solarShift, pressure);
         return sky;
     }
 

@@ -84,7 +84,7 @@ public abstract class DesignedSystem
     public virtual IEnumerable<Caution> Cautions => [];
 
     /// <summary>What is in doubt about it.</summary>
-    public virtual IEnumerable<SensitivityCase> Doubts => [];
+    public virtual IEnumerable<PlantDoubt> Doubts => [];
 
     /// <summary>What it asks for year by year.</summary>
     public virtual IEnumerable<Upkeep> Upkeep => [];

@@ -152,7 +152,8 @@ public static class ScenarioReader
             (ulong)table.Number("seed", 0, 1e15, "", 1),
             (long)table.Number("evaluations", 1, 1e9, "", 6000),
             table.Whole("ranked", 1, 100, 12),
-            table.Whole("unseen_winters", 0, 1000, SearchWish.UsualUnseenWinters));
+            table.Whole("unseen_winters", 0, 1000, SearchWish.UsualUnseenWinters),
+            table.Number("certainty", 0, 0.99, "", SearchWish.UsualCertainty));
         table.ReportUnknown();
         return wish;
     }

@@ -25,7 +25,7 @@ internal static class AnswerSection
             <header>
             {Banner(run.Search)}{Missing(run.Unmade)}{InDoubt(scenario.InDoubt)}<p class="place">{PlainText.Name(scenario.Name)} · {PlainText.Name(scenario.PlaceName)}</p>
             <h1>{PlainText.Sentence(run.Judgement.Answer)}</h1>
-            {NearestMiss(run)}{Proved(run)}<p>{scenario.Description}</p>
+            {Sureness(run)}{NearestMiss(run)}{Proved(run)}<p>{scenario.Description}</p>
             <p>The house: {scenario.House}. {limit} for building. {HowSure(run.Search)}</p>
             <p class="aid"><strong>This is a planning aid.</strong> {WhatItIsNot}
             {WhatComesFirst}</p>
@@ -74,6 +74,10 @@ internal static class AnswerSection
         < 1e18 => $"about {Say.TwoFigures(size / 1e12)} million million",
         _ => "more than a million million million",
     };
+
+    private static Markup Sureness(StoredRun run) => Markup.When(
+        run.Judgement.Sureness.Count > 0,
+        () => Markup.Of($"<p class=\"sure\">{string.Join(' ', run.Judgement.Sureness.Select(PlainText.Sentence))}</p>\n"));
 
     private static Markup Proved(StoredRun run) => run.Certificate is { } certificate
         ? Markup.Of($"<p class=\"proved\">{PlainText.Sentence(certificate.Sentence)}</p>\n")

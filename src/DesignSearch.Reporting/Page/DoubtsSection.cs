@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Reporting.Html;
 using DesignSearch.Reporting.Words;
 using DesignSearch.Runs.Store;
@@ -10,12 +11,21 @@ internal static class DoubtsSection
     /// <summary>The section.</summary>
     public static Markup Of(StoredRun run) => Markup.Of($"""
         <section aria-labelledby="doubts"><h2 id="doubts">How sure is this?</h2>
-        {Told(run.Judgement.Doubts)}{Figures(run)}{Assumptions(run.Scenario)}</section>
+        {Told(run.Judgement.Doubts)}{Drawn(run.Judgement)}{Figures(run)}{Assumptions(run.Scenario)}</section>
 
         """);
 
     private static Markup Told(IReadOnlyList<string> doubts) =>
         Markup.When(doubts.Count > 0, () => Markup.Of($"<ul>{doubts.Select(d => Markup.Of($"<li>{d}</li>"))}</ul>\n"));
+
+    private static Markup Drawn(Judgement judgement) => Markup.When(judgement.Drawn.Count > 0, () =>
+    {
+        var rows = judgement.Drawn.Select(d => new Cell[] { PlainText.Name(d.Name), PlainText.Sentence(d.Range), PlainText.Sentence(d.Why) });
+        return Markup.Of($"""
+            <p>How sure a layout is was asked with all of these drawn anew for each winter, together, more often near the usual figure than near the ends.</p>
+            {PageTable.Of("What was drawn", [new("figure"), new("ends of its range"), new("why")], rows)}
+            """);
+    });
 
     private static Markup Figures(StoredRun run)
     {

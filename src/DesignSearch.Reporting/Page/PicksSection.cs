@@ -42,6 +42,7 @@ internal static class PicksSection
             ("Frost hours, worst winter", Say.TwoFigures(layout.WorstFrostHours)),
             ("Frost degree-hours", Say.DegreeHours(layout.FrostDegreeHoursKh)),
             (layout.Plants is { } place ? $"Lowest air {place.Where}" : "Lowest air", Say.Air(layout.LowestAirC, scenario.FrostLimitC)),
+            .. layout.Chance is { } chance ? new[] { ("Held in other winters, doubts drawn", $"{Say.Whole(chance.Held)} of {Say.Whole(chance.Of)}") } : [],
             .. layout.Plants is not null ? new[] { ("Lowest air in the house", Say.Celsius(layout.LowestHouseAirC)) } : [],
             ("Electric heat", Say.Kwh(layout.StandbyKwh)),
             ("Collector", layout.CollectorAreaM2 > 0 ? $"{Say.Plain(Math.Round(layout.CollectorAreaM2, 1))} m², {TurningMode.Of(layout.Turning).Words}" : "none"),
@@ -57,7 +58,8 @@ internal static class PicksSection
         0 => "Nothing to pick",
         1 => "One layout is all the picks at once",
         2 => "Two layouts to look at first",
-        _ => "Three layouts to look at first",
+        3 => "Three layouts to look at first",
+        _ => "Four layouts to look at first",
     };
 
     private static Markup Card(JudgedLayout layout, IReadOnlyList<string> names, bool sharesTitle, ScenarioRecord scenario) => Markup.Of($"""
@@ -82,8 +84,8 @@ internal static class PicksSection
 
     private static string Verdict(JudgedLayout layout) => layout switch
     {
-        { Holds: true, Plants: { } place } => $"Holds the limit {place.Where} in every winter it was tried on; the rest of the house is not held.",
-        { Holds: true } => "Holds the limit in every winter it was tried on.",
+        { Holds: true, Plants: { } place } => $"Holds the limit {place.Where} in every design winter; the rest of the house is not held.",
+        { Holds: true } => "Holds the limit in every design winter.",
         { PassesChecks: true } => "Passes every check, but does not hold the limit in every winter.",
         _ => "Does not pass every check.",
     };

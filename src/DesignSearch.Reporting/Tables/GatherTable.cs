@@ -39,9 +39,9 @@ public static class GatherTable
         return text.ToString();
     }
 
-    // The cheapest that holds; where nothing does there is none.
+    // The first choice; where nothing does there is none.
     private static JudgedLayout? Pick(GatheredRun gathered) => gathered.Run is { Judgement: { AnythingHolds: true } judgement }
-        ? judgement.Picks.CheapestThatHolds is { } rank and > 0 ? judgement.Ranking[rank - 1] : judgement.BareHouse
+        ? judgement.Picks.First is { } rank and > 0 ? judgement.Ranking[rank - 1] : judgement.BareHouse
         : null;
 
     private static string YesNo(bool value) => value ? "yes" : "no";

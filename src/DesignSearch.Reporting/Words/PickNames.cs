@@ -5,11 +5,12 @@ namespace DesignSearch.Reporting.Words;
 /// <summary>The picks of a run, one entry a layout: a layout that wins twice stands once, under both names.</summary>
 internal static class PickNames
 {
-    /// <summary>Picked layouts in the order cheapest, best value, most protection, each with the names it was picked for.</summary>
+    /// <summary>Picked layouts in the order first choice, cheapest, best value, most protection, each with the names it was picked for.</summary>
     public static IReadOnlyList<(JudgedLayout Layout, IReadOnlyList<string> Names)> Of(Judgement judgement)
     {
         var picks = new (string Name, int? Rank)[]
         {
+            ("first choice", judgement.Sureness.Count > 0 ? judgement.Picks.First : null),
             ("cheapest that holds", judgement.Picks.CheapestThatHolds),
             ("best value", judgement.Picks.BestValue),
             ("most protection", judgement.Picks.MostProtection),

@@ -4,6 +4,7 @@ using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Assess.Problem;
 using DesignSearch.Layouts.Decide.Certify;
 using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Layouts.Decide.Sure;
 using DesignSearch.Layouts.Decide.Weigh;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
@@ -94,7 +95,7 @@ public static class SearchRun
         // Whatever becomes of the weighing, what was found is not lost.
         RunStore.Save(run, folder);
         run = Weighed(
-            run, new Weigher(assessor, request.Threads, seed), tried, result, problem.Space, found => judge.Of(result, problem.Space, others, found),
+            run, new Weigher(assessor, request.Threads, seed), tried, result, problem.Space, (found, sure) => judge.Of(result, problem.Space, others, found, sure),
             judgement => Certify(request, result, judgement, assessor, tried, progress, cancel));
         run = run with { Search = run.Search with { Seconds = Math.Round(elapsed().TotalSeconds, 1) } };
         LayoutLists.Write(folder, run, scenario);
@@ -110,7 +111,7 @@ public static class SearchRun
         IReadOnlyList<(double[] Point, Evaluation Evaluation)> tried,
         SearchResult result,
         LayoutSpace space,
-        Func<IReadOnlyList<Layout>, Judgement> judge,
+        Func<IReadOnlyList<Layout>, SureFound?, Judgement> judge,
         Func<Judgement, (Certificate? Certificate, Layout? Cheaper)> certify)
     {
         try
@@ -120,12 +121,18 @@ public static class SearchRun
             for (var round = 0; round < MostRounds && weigher.Better(judgement, tried, space, result.IsExact) is { Count: > 0 } better; round++)
             {
                 found.AddRange(better);
-                judgement = judge(found);
+                judgement = judge(found, null);
             }
 
             var (certificate, cheaper) = certify(judgement);
             if (cheaper is not null)
-                judgement = judge([.. found, cheaper]);
+                found.Add(cheaper);
+            if (cheaper is not null)
+                judgement = judge(found, null);
+            if (weigher.Sure(judgement, tried, space, result.IsExact) is { } sure)
+                judgement = judge(found, sure);
+            if (judgement.Picks is { First: { } first, CheapestThatHolds: { } least } && !result.IsExact)
+                certificate = certificate?.Beside(judgement.Ranking[least - 1], judgement.Ranking[first - 1], run.Scenario.Currency);
             var weighing = weigher.Of(judgement, tried, space, result.IsExact);
             if (weighing.Miss is { } miss)
                 judgement = judgement with { NearestMiss = [.. judgement.NearestMiss, .. miss.Sentences] };

@@ -92,6 +92,8 @@ public sealed class SeasonSenseTests : IDisposable
             judge.Of(SmallScenario.Of(scenario)) with { Slug = slug, LifeCost = cost, FrostDegreeHoursKh = frost, WorstFrostHours = worst, Score = score, PassesChecks = passes, Holds = passes && worst == 0 };
         var ranked = PickChooser.Rank([Make("cheap", 10, 50, 9, 3), Make("holds-dear", 90, 0, 0, 1), Make("holds", 60, 0, 0, 1.5), Make("fails", 5, 0, 0, 9, passes: false)], 10, _ => false).Select(r => r.Layout with { Rank = r.Rank }).ToList();
         Assert.Equal(["holds", "holds-dear", "cheap"], ranked.Select(l => l.Slug));
-        Assert.Equal(new Picks(1, 3, 1), PickChooser.Choose(ranked));
+        Assert.Equal(new Picks(1, 1, 3, 1), PickChooser.Choose(ranked, null));
+        // Where it was asked how sure they are, that picks the first and the last.
+        Assert.Equal(new Picks(2, 1, 3, 2), PickChooser.Choose(ranked, (2, 2)));
     }
 }

@@ -39,7 +39,7 @@ public sealed class MadeWinterHouseTests
     [
         new("sand point", 55.317, -160.517, 5200.5, 4193.3, true, false, -10.6),
         new("greensboro", 36.1, -79.95, 2662.2, 1913.5, true, false, -16.7, "collector"),
-        new("albuquerque", 35.04, -106.62, 1628.2, 800.3, true, true, -8.6, "lined"),
+        new("albuquerque", 35.04, -106.62, 1628.2, 800.3, true, true, -8.6),
         new("sacramento", 38.5, -121.5, 50.2, 16.6, true, true, -2.0),
         new("medford", 42.19, -122.7, 1239.1, 681.5, true, true, -9.4),
         new("minneapolis", 44.883, -93.233, 15424.1, 13218.3, false, false, -30.85),

@@ -20,10 +20,14 @@ public sealed class WeighedSample : IDisposable
     {
     }
 
-    internal WeighedSample(params (string From, string To)[] changes)
+    internal WeighedSample(params (string From, string To)[] changes) : this(read => read, changes)
+    {
+    }
+
+    internal WeighedSample(Func<Scenario, Scenario> moved, params (string From, string To)[] changes)
     {
         small = new SmallScenario(changes);
-        Scenario = small.Read();
+        Scenario = moved(small.Read());
         Assessor = new LayoutAssessor(Scenario, WinterSet.Make(Scenario));
         var problem = new LayoutProblem(Assessor);
         Space = problem.Space;

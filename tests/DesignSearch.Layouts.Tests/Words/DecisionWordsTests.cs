@@ -13,10 +13,10 @@ public sealed class DecisionWordsTests(WeighedSample sample) : IClassFixture<Wei
     public void The_nearest_miss_has_its_hours(int hours, string expected)
     {
         var (bare, nearest) = (sample.Judgement.BareHouse with { Holds = false }, sample.Judgement.Ranking[0] with { WorstFrostHours = hours });
-        var answer = AnswerWords.Answer(sample.Scenario, bare, [nearest], new Picks(null, null, 1), isExact: true);
+        var answer = AnswerWords.Answer(sample.Scenario, bare, [nearest], new Picks(null, null, null, 1), isExact: true);
         Assert.Contains(expected, answer, StringComparison.Ordinal);
         Assert.StartsWith("Nothing within", answer, StringComparison.Ordinal);
-        Assert.StartsWith("Nothing was found within", AnswerWords.Answer(sample.Scenario, bare, [nearest], new Picks(null, null, 1), isExact: false), StringComparison.Ordinal);
+        Assert.StartsWith("Nothing was found within", AnswerWords.Answer(sample.Scenario, bare, [nearest], new Picks(null, null, null, 1), isExact: false), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -26,7 +26,7 @@ public sealed class DecisionWordsTests(WeighedSample sample) : IClassFixture<Wei
     {
         var found = sample.Judgement.Ranking[0];
         var winters = found.Winters.Select(w => w with { Outcome = w.Outcome with { FrostHours = hours } }).ToList();
-        var said = AnswerWords.NearestMiss(sample.Scenario, [found with { Winters = winters }], new Picks(null, null, 1));
+        var said = AnswerWords.NearestMiss(sample.Scenario, [found with { Winters = winters }], new Picks(null, null, null, 1));
         Assert.Contains(expected, said[0], StringComparison.Ordinal);
     }
 
@@ -35,9 +35,9 @@ public sealed class DecisionWordsTests(WeighedSample sample) : IClassFixture<Wei
     {
         var scenario = sample.Scenario with { Money = sample.Scenario.Money with { Years = 1 } };
         var bare = sample.Judgement.BareHouse with { Holds = false };
-        var answer = AnswerWords.Answer(scenario, bare, sample.Judgement.Ranking, new Picks(1, 1, 1), isExact: true);
+        var answer = AnswerWords.Answer(scenario, bare, sample.Judgement.Ranking, new Picks(1, 1, 1, 1), isExact: true);
         Assert.Contains("lowest whole-life cost, build", answer, StringComparison.Ordinal);
-        Assert.Contains("lowest whole-life cost found, build", AnswerWords.Answer(scenario, bare, sample.Judgement.Ranking, new Picks(1, 1, 1), isExact: false), StringComparison.Ordinal);
+        Assert.Contains("lowest whole-life cost found, build", AnswerWords.Answer(scenario, bare, sample.Judgement.Ranking, new Picks(1, 1, 1, 1), isExact: false), StringComparison.Ordinal);
         Assert.Contains(" over 1 year.", answer, StringComparison.Ordinal);
     }
 

@@ -18,7 +18,7 @@ public sealed class FrontChartTests
     public void Picks_are_named_and_a_layout_picked_twice_is_named_once()
     {
         var run = InventedRun.Finished();
-        run = run with { Judgement = run.Judgement with { Picks = new(1, 1, 2) } };
+        run = run with { Judgement = run.Judgement with { Picks = new(1, 1, 1, 2) } };
         var named = FrontChart.Of(run).Points.Where(p => p.PickName.Length > 0).OrderBy(p => p.Rank).Select(p => (p.Rank, p.PickName));
         Assert.Equal([(1, "Cheapest that holds and best value"), (2, "Most protection")], named);
     }

@@ -17,7 +17,7 @@ public sealed class GatherTableTests
         var run = InventedRun.Finished();
         var row = Row(new("a/b", "finished", run, "a note"));
         Assert.Equal(["run", "state", .. OfRun.Where(c => c != "currency"), .. OfPick, "currency", "note"], row.Keys);
-        var pick = run.Judgement.Ranking[run.Judgement.Picks.CheapestThatHolds!.Value - 1];
+        var pick = run.Judgement.Ranking[run.Judgement.Picks.First!.Value - 1];
         Assert.Equal(
             [
                 "a/b", "finished", "frost-hollow", "7", Text(run.Search.Evaluations), "yes", "no", "12.4", "yes", pick.FullTitle,
@@ -38,7 +38,7 @@ public sealed class GatherTableTests
     public void Where_the_house_holds_by_itself_the_pick_is_the_bare_house()
     {
         var run = InventedRun.Finished();
-        var judgement = run.Judgement with { Picks = run.Judgement.Picks with { CheapestThatHolds = 0 } };
+        var judgement = run.Judgement with { Picks = run.Judgement.Picks with { First = 0 } };
         var row = Row(new("a", "finished", run with { Judgement = judgement }, ""));
         Assert.Equal((judgement.BareHouse.FullTitle, Text(judgement.BareHouse.LifeCost)), (row["pick"], row["life_cost"]));
     }

@@ -1,3 +1,5 @@
+using DesignSearch.Layouts.Decide.Judging;
+
 namespace DesignSearch.Layouts.Decide.Certify;
 
 /// <summary>What is proved of the first answer: that no cheaper layout holds, or below which cost none does.</summary>
@@ -17,4 +19,16 @@ public sealed record Certificate(
     double? Gap,
     long Simulations,
     long Boxes,
-    bool IsStopped);
+    bool IsStopped)
+{
+    /// <summary>The same where the first choice is not the cheapest that holds but a surer one: what is proved is of the cheapest.</summary>
+    /// <param name="cheapest">The cheapest that holds.</param>
+    /// <param name="first">The first choice.</param>
+    /// <param name="currency">The currency's word.</param>
+    public Certificate Beside(JudgedLayout cheapest, JudgedLayout first, string currency)
+    {
+        ArgumentNullException.ThrowIfNull(cheapest);
+        ArgumentNullException.ThrowIfNull(first);
+        return first.LifeCost == cheapest.LifeCost ? this : this with { Sentence = $"{Sentence} {CertificateWords.OfTheCheapest(cheapest, first, currency)}" };
+    }
+}

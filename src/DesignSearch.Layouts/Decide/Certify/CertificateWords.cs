@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Layouts.Words;
 
 namespace DesignSearch.Layouts.Decide.Certify;
@@ -39,6 +40,10 @@ internal static class CertificateWords
         var end = way.IsStopped ? " " + Stopped : "";
         return $"{none} {and} {Groups(way.Simulations, way.Boxes)}{end}";
     }
+
+    public static string OfTheCheapest(JudgedLayout cheapest, JudgedLayout first, string currency) => Written.Sentence(
+        $"That is said of no. {cheapest.Rank}, the cheapest that holds the design winters; the first choice is surer and costs",
+        $"{first.LifeCost - cheapest.LifeCost:0} {currency} more: whether one between them is as sure was searched, not proved.");
 
     private static string Groups(long simulations, long boxes) => Written.Sentence(
         $"{Written.Count(boxes, "group")} of layouts were looked at,",

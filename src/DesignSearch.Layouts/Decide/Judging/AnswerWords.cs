@@ -38,13 +38,13 @@ internal static class AnswerWords
         var money = scenario.Money;
         if (bare.Holds)
             return Written.Sentence($"Add nothing: the bare house holds {limit:0.#} °C in every winter it was tried on.");
-        if (picks.CheapestThatHolds is { } rank)
+        if (picks.First is { } rank)
         {
             var best = ranking[rank - 1];
             var none = isExact ? " No collector is worth its money here." : " No collector that was found is worth its money here.";
             var solar = best.CollectorAreaM2 > 0 ? "" : none;
             return Written.Sentence(
-                $"To hold {limit:0.#} °C in every design winter at the lowest whole-life cost{(isExact ? "" : " found")}, build",
+                $"To hold {limit:0.#} °C in every design winter{Besides(best, scenario)} at the lowest whole-life cost{(isExact ? "" : " found")}, build",
                 $"{best.Title}:",
                 $"{best.BuildPrice:0} {money.Currency} to build,",
                 $"{best.LifeCost:0} {money.Currency} over {Written.Count(money.Years, "year")}.{Held(best)}{solar}");
@@ -98,6 +98,11 @@ internal static class AnswerWords
             said.Add(Elsewhere);
         return said;
     }
+
+    // Said only where winters that did not choose it bear it out.
+    private static string Besides(JudgedLayout best, Scenario scenario) => best.Chance is { } chance && chance.Held >= scenario.Search.Certainty * chance.Of
+        ? Written.Sentence($" and in at least {100 * scenario.Search.Certainty:0} of 100 others")
+        : "";
 
     private static string Held(JudgedLayout layout)
     {

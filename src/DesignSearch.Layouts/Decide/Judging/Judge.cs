@@ -1,6 +1,7 @@
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Assess.Checks;
 using DesignSearch.Layouts.Assess.Problem;
+using DesignSearch.Layouts.Decide.Sure;
 using DesignSearch.Layouts.Decide.Weigh;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Choices;
@@ -35,16 +36,20 @@ public sealed class Judge(LayoutAssessor assessor)
     /// <param name="space">Turns its points into layouts.</param>
     /// <param name="others">Further points to rank, for instance the best of each way of turning.</param>
     /// <param name="found">Layouts that were found after the search, for instance by <see cref="Weigher.Better"/>; none by default.</param>
-    public Judgement Of(SearchResult result, LayoutSpace space, IReadOnlyList<EvaluatedPoint> others, IReadOnlyList<Layout>? found = null)
+    /// <param name="sure">How sure layouts are, and which to pick for it; null where that was not asked.</param>
+    public Judgement Of(
+        SearchResult result, LayoutSpace space, IReadOnlyList<EvaluatedPoint> others, IReadOnlyList<Layout>? found = null, SureFound? sure = null)
     {
         var bare = Of(Layout.Bare(assessor.Scenario.Systems.Choices));
-        var list = new Shortlist(this, [.. (found ?? []).Distinct()]);
+        var list = new Shortlist(this, [.. (found ?? []).Concat(sure?.Chances.Keys ?? []).Distinct()]);
         list.Add(result.Front.Select(p => space.At(p.Point)), isOnFront: true, isKept: true);
         list.Add(others.Select(p => space.At(p.Point)), isOnFront: false, isKept: true);
         list.Add(result.BestByMerit.Select(p => space.At(p.Point)), isOnFront: false, isKept: false);
         var (ranking, front) = list.Rank(assessor.Scenario.Search.Ranked);
         ranking = [.. ranking.Zip(DistinctTitles.Of(ranking, assessor.Scenario), (l, apart) => l with { Apart = apart })];
-        var picks = PickChooser.Choose(ranking);
+        var layouts = ranking.Select(l => l.ToLayout(assessor.Scenario)).ToList();
+        ranking = [.. ranking.Select((l, i) => l with { Chance = sure?.Chances.GetValueOrDefault(layouts[i]) })];
+        var picks = PickChooser.Choose(ranking, sure is null ? null : (layouts.IndexOf(sure.First) + 1, layouts.IndexOf(sure.MostProtection) + 1));
         // The bare house costs nothing, so it always begins the front.
         var ranks = front.Select(r => ranking[r - 1]).Where(l => l.FrostDegreeHoursKh < bare.FrostDegreeHoursKh)
             .OrderBy(l => l.LifeCost).ThenBy(l => l.FrostDegreeHoursKh).Select(l => l.Rank);
@@ -56,6 +61,8 @@ public sealed class Judge(LayoutAssessor assessor)
             Ranking = ranking,
             Front = [0, .. ranks],
             Picks = picks,
+            Sureness = sure is null ? [] : SureWords.Of(sure, ranking, picks, sure.Surer is { } surer ? ranking[layouts.IndexOf(surer)] : null, assessor.Scenario),
+            Drawn = [.. (sure?.Drawn ?? []).Select(f => new DrawnDoubt(f.Name, f.Range, f.Why))],
             NearestMiss = picks.CheapestThatHolds is null && !bare.Holds ? AnswerWords.NearestMiss(assessor.Scenario, ranking, picks) : [],
             Refusals = RefusalCounter.Count(assessor, space),
             Doubts = AnswerWords.Doubts(assessor.Scenario, assessor.Winters, ranking),

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json.Serialization;
 using DesignSearch.Layouts.Assess;
+using DesignSearch.Layouts.Decide.Sure;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Checks;
@@ -79,6 +80,9 @@ public sealed record JudgedLayout
     /// <summary>Lowest hour mean of the house's own air over all winters [°C].</summary>
     [JsonIgnore]
     public double LowestHouseAirC => Winters.Min(w => w.Outcome.LowestHouseAirC);
+
+    /// <summary>How sure it is; null where that was not asked.</summary>
+    public Chance? Chance { get; init; }
 
     /// <summary>Where the plants that are held stand; null where it is the whole house.</summary>
     public PlantPlace? Plants { get; init; }

@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Assess.Checks;
+using DesignSearch.Layouts.Decide.Sure;
 
 namespace DesignSearch.Layouts.Decide.Judging;
 
@@ -20,8 +21,14 @@ public sealed record Judgement
     /// <summary>Ranks of the layouts on the front of life cost against frost degree-hours, the cheapest first; 0 stands for the bare house.</summary>
     public required IReadOnlyList<int> Front { get; init; }
 
-    /// <summary>The three picks.</summary>
+    /// <summary>The picks.</summary>
     public required Picks Picks { get; init; }
+
+    /// <summary>How sure the first pick is, what less sureness saves and what more costs, in plain sentences; empty where that was not asked.</summary>
+    public IReadOnlyList<string> Sureness { get; init; } = [];
+
+    /// <summary>What was drawn to ask that; empty where it was not asked.</summary>
+    public IReadOnlyList<DrawnDoubt> Drawn { get; init; } = [];
 
     /// <summary>Where nothing holds: how near the best came and what it lacked, in plain sentences; else empty.</summary>
     public required IReadOnlyList<string> NearestMiss { get; init; }

@@ -16,10 +16,16 @@ public static class PickChooser
         return [.. ordered.Where((l, i) => i < most || isKept(l)).Select((l, i) => (l, i + 1))];
     }
 
-    /// <summary>The three picks of a ranking.</summary>
+    /// <summary>The picks of a ranking.</summary>
     /// <param name="ranking">Ranked layouts, all passing every check.</param>
-    public static Picks Choose(IReadOnlyList<JudgedLayout> ranking) => new(
-        ranking.Where(l => l.Holds).OrderBy(l => l.LifeCost).ThenBy(l => l.Rank).FirstOrDefault()?.Rank,
-        ranking.OrderByDescending(l => l.Score).ThenBy(l => l.Rank).FirstOrDefault()?.Rank,
-        ranking.OrderBy(l => l.FrostDegreeHoursKh).ThenByDescending(l => l.LowestAirC).ThenBy(l => l.LifeCost).FirstOrDefault()?.Rank);
+    /// <param name="sure">Ranks of the cheapest that is sure enough and of the surest; null where sureness was not asked for.</param>
+    public static Picks Choose(IReadOnlyList<JudgedLayout> ranking, (int First, int Most)? sure)
+    {
+        var cheapest = ranking.Where(l => l.Holds).OrderBy(l => l.LifeCost).ThenBy(l => l.Rank).FirstOrDefault()?.Rank;
+        return new(
+            sure?.First ?? cheapest,
+            cheapest,
+            ranking.OrderByDescending(l => l.Score).ThenBy(l => l.Rank).FirstOrDefault()?.Rank,
+            sure?.Most ?? ranking.OrderBy(l => l.FrostDegreeHoursKh).ThenByDescending(l => l.LowestAirC).ThenBy(l => l.LifeCost).FirstOrDefault()?.Rank);
+    }
 }

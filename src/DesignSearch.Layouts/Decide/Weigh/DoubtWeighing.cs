@@ -1,9 +1,9 @@
-using DesignSearch.Climate.Winters;
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Layouts.Decide.Sure;
+using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Money;
 using DesignSearch.Season;
-using DesignSearch.Season.House;
 
 namespace DesignSearch.Layouts.Decide.Weigh;
 
@@ -11,24 +11,10 @@ namespace DesignSearch.Layouts.Decide.Weigh;
 /// <param name="book">Where the design winters are.</param>
 internal sealed class DoubtWeighing(TrialBook book)
 {
-    // A clear-sky formula misses by some 15 W/m² (from memory), which are about 5 K of a winter sky.
-    private const double SkyDoubtK = 5;
-    private const double DrySoilWPerMK = 0.5;
-    private const double MoreLoss = 1.2;
-    private const double LessLoss = 0.8;
-    private const double MoreLeaks = 2;
     private const decimal Dearer = 1.3m;
     private const decimal Cheaper = 0.7m;
 
-    private static readonly (string What, Func<HouseNumbers, HouseNumbers> Change)[] House =
-    [
-        (DoubtWords.CoverLoses(MoreLoss), h => Loss(h, MoreLoss)),
-        (DoubtWords.CoverLoses(LessLoss), h => Loss(h, LessLoss)),
-        (DoubtWords.AirLeaks(MoreLeaks), h => Leaks(h, MoreLeaks)),
-    ];
-
-    private readonly LayoutAssessor coldSky = Colder(book, SkyDoubtK);
-    private readonly LayoutAssessor drySoil = Dry(book);
+    private readonly Lazy<IReadOnlyList<(string What, LayoutAssessor Assessor)>> around = new(() => Around(book));
 
     /// <summary>Every doubt of a layout.</summary>
     /// <param name="pick">The layout.</param>
@@ -37,14 +23,14 @@ internal sealed class DoubtWeighing(TrialBook book)
     {
         var built = pick.Priced.Built;
         var plant = built.Installation;
-        var changed = House.Select(d => (d.What, Built: built with { Installation = plant with { House = d.Change(plant.House) } })).ToList();
-        changed.AddRange(built.Systems.SelectMany(s => s.Doubts).Select(d => (d.What, built with { Installation = d.Change(plant) })));
+        var changed = (from doubt in Unknowns.Of(built)
+                       from end in doubt.Figure.Ends
+                       select (What: doubt.Figure.What(end), Built: built with { Installation = doubt.Change(plant, end) })).ToList();
         var outcomes = book.Assessor.Simulate([.. changed.Select(c => c.Built)]);
         return
         [
             .. changed.Select((c, i) => Judged(c.What, pick, book.Assessor, outcomes[i])),
-            Judged(DoubtWords.ColderSky(SkyDoubtK), pick, coldSky, coldSky.Simulate([built])[0]),
-            Judged(DoubtWords.DrySoil, pick, drySoil, drySoil.Simulate([built])[0]),
+            .. around.Value.Select(a => Judged(a.What, pick, a.Assessor, a.Assessor.Simulate([built])[0])),
             Parts(pick, ranking, Dearer),
             Parts(pick, ranking, Cheaper),
             Tariff(pick, ranking, Dearer),
@@ -110,29 +96,18 @@ internal sealed class DoubtWeighing(TrialBook book)
     private static decimal Current(RunningCost running) =>
         running.PresentValue - running.ReplacementsPresentValue - running.UpkeepPresentValue;
 
-    private static HouseNumbers Loss(HouseNumbers house, double factor) =>
-        house with { CoverAreaM2 = factor * house.CoverAreaM2, EdgeLossWPerMK = factor * house.EdgeLossWPerMK };
-
-    private static HouseNumbers Leaks(HouseNumbers house, double factor) => house with
+    // Another sky or another soil is about the house, not in the plant: winters of their own.
+    private static IReadOnlyList<(string What, LayoutAssessor Assessor)> Around(TrialBook book)
     {
-        AirChangesPerHour = factor * house.AirChangesPerHour,
-        AirChangesPerHourPerMPerS = factor * house.AirChangesPerHourPerMPerS,
-    };
-
-    private static LayoutAssessor Colder(TrialBook book, double kelvin)
-    {
-        var winters = book.Assessor.Winters.Winters.Select(w => (Sky(w.Winter, -kelvin), w.Weight));
-        return new LayoutAssessor(book.Scenario, WinterSet.Of(book.Scenario, winters));
-    }
-
-    private static LayoutAssessor Dry(TrialBook book)
-    {
-        var soil = Math.Min(DrySoilWPerMK, book.Scenario.Assumptions.SoilConductivityWPerMK);
-        var scenario = book.Scenario with { Assumptions = book.Scenario.Assumptions.With(HouseAssumptions.SoilConductivityWPerMK, soil) };
-        return new LayoutAssessor(scenario, WinterSet.Of(scenario, book.Assessor.Winters.Winters.Select(w => (w.Winter, w.Weight))));
+        var (scenario, winters) = (book.Scenario, book.Assessor.Winters.Winters);
+        var soil = Unknowns.Soil(scenario);
+        LayoutAssessor Under(Scenario own, double colderK) => new(own, WinterSet.Of(own, winters.Select(w => (DoubtDraws.Colder(w.Winter, colderK), w.Weight))));
+        return
+        [
+            .. Unknowns.Sky.Ends.Select(kelvin => (Unknowns.Sky.What(kelvin), Under(scenario, kelvin))),
+            .. soil.Ends.Select(w => (soil.What(w), Under(Unknowns.WithSoil(scenario, w), 0))),
+        ];
     }
 
     private static decimal Cents(decimal amount) => decimal.Round(amount, 2, MidpointRounding.AwayFromZero);
-
-    private static Winter Sky(Winter winter, double moreK) => winter with { SkyC = [.. winter.SkyC.Select(s => s + moreK)] };
 }

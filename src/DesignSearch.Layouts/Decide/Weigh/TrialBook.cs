@@ -30,6 +30,9 @@ internal sealed class TrialBook(LayoutAssessor assessor, int threads)
         return best;
     }
 
+    /// <summary>Every layout met so far that holds.</summary>
+    public IEnumerable<Trial> Holding => known.Values.Where(t => t.Holds);
+
     public Trial Of(Layout layout) => Of([layout])[0];
 
     public IReadOnlyList<Trial> Of(IReadOnlyList<Layout> layouts)

@@ -13,6 +13,9 @@ internal static class UnseenJudging
     // Far from the seed of the design winters.
     private const ulong OtherSeeds = 1_000_003;
 
+    /// <summary>Seed of the winters.</summary>
+    public static ulong Seed(Scenario scenario) => scenario.Climate.Seed + OtherSeeds;
+
     /// <summary>How the winters are made, in a sentence.</summary>
     public static string From(Scenario scenario) => scenario.Climate.Record is null
         ? UnseenWords.MadeFromMonths(scenario.Search.UnseenWinters)
@@ -26,7 +29,7 @@ internal static class UnseenJudging
     public static IReadOnlyList<UnseenWinters> Of(Scenario scenario, IReadOnlyList<Trial> layouts, WinterSet design)
     {
         var count = scenario.Search.UnseenWinters;
-        var drawn = DesignWinters.Drawn(scenario, count, scenario.Climate.Seed + OtherSeeds);
+        var drawn = DesignWinters.Drawn(scenario, count, Seed(scenario));
         var winters = WinterSet.Of(scenario, drawn.Select(w => (w, 1.0 / count)));
         var assessor = new LayoutAssessor(scenario, winters);
         var bare = LayoutBuilder.Build(scenario, Layout.Bare(scenario.Systems.Choices));

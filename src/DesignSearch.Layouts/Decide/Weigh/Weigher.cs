@@ -1,6 +1,7 @@
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Assess.Problem;
 using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Layouts.Decide.Sure;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Systems.Solar;
@@ -33,16 +34,17 @@ public sealed class Weigher(LayoutAssessor assessor, int threads, ulong seed)
     {
         var scenario = assessor.Scenario;
         var bare = book.Of(Layout.Bare(scenario.Systems.Choices));
-        int[] ranks = [.. new[] { judgement.Picks.CheapestThatHolds, judgement.Picks.BestValue, judgement.Picks.MostProtection }.OfType<int>().Distinct()];
+        int[] ranks = [.. new[] { judgement.Picks.First, judgement.Picks.CheapestThatHolds, judgement.Picks.BestValue, judgement.Picks.MostProtection }.OfType<int>().Distinct()];
         var picks = ranks.Select(r => book.Of(LayoutOf(judgement.Ranking[r - 1]))).ToList();
         var finder = new WayFinder(book, Passed(tried, space), isExact);
-        var nearest = judgement.Picks.CheapestThatHolds ?? judgement.Picks.MostProtection;
+        var nearest = judgement.Picks.First ?? judgement.Picks.MostProtection;
         var best = nearest is { } rank ? book.Of(LayoutOf(judgement.Ranking[rank - 1])) : bare;
         var unseen = scenario.Search.UnseenWinters > 0 && picks.Count > 0 ? UnseenJudging.Of(scenario, picks, assessor.Winters) : [];
         var solar = judgement.Ranking.FirstOrDefault(l => l.Turning is not ("none" or "fixed")) ?? judgement.Ranking.FirstOrDefault(l => l.CollectorAreaM2 > 0);
         var doubts = new DoubtWeighing(book);
-        // A way may be better than what the search came to; then the ways are held against that.
-        var comparisons = new WayComparing(book, finder, Ways(tried.Count, isExact)).Of(finder.Best(_ => true, best.Layout) ?? best);
+        // Ways are held against each other by what the design winters ask; one may be better than what the search came to, and is then the measure.
+        var cheapest = judgement.Picks.CheapestThatHolds is { } c ? book.Of(LayoutOf(judgement.Ranking[c - 1])) : best;
+        var comparisons = new WayComparing(book, finder, Ways(tried.Count, isExact)).Of(finder.Best(_ => true, cheapest.Layout) ?? cheapest);
         return new Weighing
         {
             UnseenFrom = unseen.Count > 0 ? UnseenJudging.From(scenario) : "",
@@ -89,11 +91,28 @@ public sealed class Weigher(LayoutAssessor assessor, int threads, ulong seed)
         ];
     }
 
+    /// <summary>Asks how sure layouts are in winters they were not chosen on, and which is the cheapest that is sure enough.</summary>
+    /// <param name="judgement">What the search came to.</param>
+    /// <param name="tried">Every point that the search simulated.</param>
+    /// <param name="space">Turns points into layouts.</param>
+    /// <param name="isExact">True when the search tried every layout there is.</param>
+    /// <returns>Null where the scenario does not ask, nothing holds, or nothing need be added.</returns>
+    public SureFound? Sure(Judgement judgement, IReadOnlyList<(double[] Point, Evaluation Evaluation)> tried, LayoutSpace space, bool isExact)
+    {
+        if (assessor.Scenario.Search is not { Certainty: > 0, UnseenWinters: > 0 } || judgement.BareHouse.Holds || judgement.Picks.CheapestThatHolds is null)
+            return null;
+        var holders = Passed(tried, space).Where(t => t.FrostKh == 0).Select(t => (t.Layout, Cost: t.LifeCost))
+            .Concat(judgement.Ranking.Where(l => l.Holds).Select(l => (LayoutOf(l), (double)l.LifeCost)))
+            .Concat(book.Holding.Select(t => (t.Layout, (double)t.Figures.LifeCost)))
+            .DistinctBy(h => h.Item1).OrderBy(h => h.Item2).Select(h => h.Item1).ToList();
+        return new SurePicking(book, threads).Of(holders, isExact);
+    }
+
     private WaySearch? Ways(int tried, bool isExact) => isExact ? null : ways ??= new WaySearch(book, threads, seed, Math.Clamp(tried / ShareOfAWay, LeastOfAWay, MostOfAWay));
 
     private static string Turning(Trial trial) => trial.Priced.Built.Find<DesignedSolar>()?.TurningWord ?? "none";
 
-    private static List<(Layout, double, double)> Passed(IReadOnlyList<(double[] Point, Evaluation Evaluation)> tried, LayoutSpace space) =>
+    private static List<(Layout Layout, double LifeCost, double FrostKh)> Passed(IReadOnlyList<(double[] Point, Evaluation Evaluation)> tried, LayoutSpace space) =>
         [.. tried.Where(t => t.Evaluation.TotalViolation == 0).Select(t => (space.At(t.Point), t.Evaluation.Objectives[0], t.Evaluation.Objectives[1]))];
 
     // Layouts that the checks alone kept from being cheaper: one choice away from the best, or met on the way to it.

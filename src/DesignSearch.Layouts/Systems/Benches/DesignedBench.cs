@@ -51,9 +51,11 @@ internal sealed class DesignedBench(Bench bench, BenchNumbers numbers, bool swit
 
     public override IEnumerable<Upkeep> Upkeep => BenchWords.Upkeep(IsHeated);
 
-    public override IEnumerable<SensitivityCase> Doubts =>
+    public override IEnumerable<PlantDoubt> Doubts =>
     [
-        new(BenchWords.LooseFleece(FleeceDoubt), plant => plant.With(numbers with { FleeceWPerM2K = FleeceDoubt * numbers.FleeceWPerM2K })),
+        new(
+            new("heat through the fleece", 1, 1, FleeceDoubt, BenchWords.FleeceWhy, BenchWords.LooseFleece),
+            (plant, factor) => plant.Find<BenchNumbers>() is { } bench ? plant.With(bench with { FleeceWPerM2K = factor * numbers.FleeceWPerM2K }) : plant),
     ];
 
     private bool IsHeated => numbers.PowerW > 0;

@@ -80,6 +80,8 @@ internal static class CompostWords
     public static FormattableString Sleeve(double outerMm, double hottestC) =>
         $"an insulation for outdoor pipe of {outerMm:0} mm that bears {hottestC:0} °C";
 
+    public const string HeatWhy = "Heaps of the same stuff give a third to one and a half times their usual heat, by moisture, air and size (estimate, no source).";
+
     public static string OtherHeat(double factor) => Written.Sentence($"the compost heap gives {factor:0.#} times its heat");
 
     public static IEnumerable<Dial> Dials(HeapPlan heap) =>

@@ -14,7 +14,8 @@ namespace DesignSearch.Layouts.Systems.Compost;
 internal sealed class DesignedHeap(HeapPlan heap) : DesignedSystem
 {
     // Between a heap that hardly starts and a hot one: measured heaps differ by more than this.
-    private static readonly double[] HeapHeat = [0.3, 1.5];
+    private const double LeastHeat = 0.3;
+    private const double MostHeat = 1.5;
 
     public override bool LacksParts => heap.Sleeve is null;
 
@@ -28,9 +29,12 @@ internal sealed class DesignedHeap(HeapPlan heap) : DesignedSystem
 
     public override IEnumerable<Upkeep> Upkeep => CompostWords.Upkeep(heap.BuildHours);
 
-    public override IEnumerable<SensitivityCase> Doubts =>
-        HeapHeat.Select(f => new SensitivityCase(
-            CompostWords.OtherHeat(f), plant => plant.With(Numbers with { HeatJPerKg = f * Numbers.HeatJPerKg })));
+    public override IEnumerable<PlantDoubt> Doubts =>
+    [
+        new(
+            new("heat of the compost heap", 1, LeastHeat, MostHeat, CompostWords.HeatWhy, CompostWords.OtherHeat),
+            (plant, factor) => plant.With(Numbers with { HeatJPerKg = factor * Numbers.HeatJPerKg })),
+    ];
 
     private CompostNumbers Numbers => heap.Numbers;
 

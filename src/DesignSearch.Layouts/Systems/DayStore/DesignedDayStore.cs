@@ -50,11 +50,12 @@ internal sealed class DesignedDayStore(EarthPipe pipe, StoreFan fan, PipeField l
 
     public override IEnumerable<Upkeep> Upkeep => DayStoreWords.Upkeep;
 
-    public override IEnumerable<SensitivityCase> Doubts =>
+    public override IEnumerable<PlantDoubt> Doubts =>
     [
-        new(DayStoreWords.DrySoil, plant => plant.With(Soil(DrySoil))),
-        new(DayStoreWords.WetSoil, plant => plant.With(Soil(WetSoil))),
-        new(DayStoreWords.Slime, plant => plant.With(numbers with { AirWPerK = Slime * numbers.AirWPerK })),
+        new(new("soil round the store's pipes", 1, DrySoil, WetSoil, DayStoreWords.SoilWhy, DayStoreWords.OtherSoil), (plant, factor) => Changed(plant, Soil(factor))),
+        new(
+            new("heat through the store's pipes", 1, Slime, 1, DayStoreWords.SlimeWhy, _ => DayStoreWords.Slime),
+            (plant, factor) => Changed(plant, n => n with { AirWPerK = factor * numbers.AirWPerK })),
     ];
 
     private bool OnMains => fan.Volts >= SupplyPlan.MainsVolts;
@@ -107,7 +108,10 @@ internal sealed class DesignedDayStore(EarthPipe pipe, StoreFan fan, PipeField l
         needs.Contact(SmallPartRole.DifferenceController, 1, DayStoreWords.Controller, load, volts);
     }
 
-    private DayStoreNumbers Soil(double factor) => numbers with
+    private static Installation Changed(Installation plant, Func<DayStoreNumbers, DayStoreNumbers> change) =>
+        plant.Find<DayStoreNumbers>() is { } store ? plant.With(change(store)) : plant;
+
+    private Func<DayStoreNumbers, DayStoreNumbers> Soil(double factor) => store => store with
     {
         RingStoreJPerK = factor * numbers.RingStoreJPerK,
         RingSoilWPerK = factor * numbers.RingSoilWPerK,

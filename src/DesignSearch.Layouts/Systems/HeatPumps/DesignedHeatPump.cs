@@ -45,12 +45,21 @@ internal sealed class DesignedHeatPump(HeatPump pump, double wishC, HeatPumpNumb
 
     public override IEnumerable<Upkeep> Upkeep => HeatPumpWords.Upkeep;
 
-    public override IEnumerable<SensitivityCase> Doubts =>
+    public override IEnumerable<PlantDoubt> Doubts =>
     [
-        new(HeatPumpWords.LessEfficient, plant => plant.With(numbers with { Cop = numbers.Cop.Times(Worse) })),
-        new(HeatPumpWords.LessHeat, plant => plant.With(numbers with { HeatW = numbers.HeatW.Times(Worse) })),
-        new(HeatPumpWords.StopsEarlier(EarlierK), plant => plant.With(numbers with { LeastOutdoorC = numbers.LeastOutdoorC + EarlierK })),
+        new(
+            new("current of the heat pump", 1, Worse, 1, HeatPumpWords.MakerWhy, _ => HeatPumpWords.LessEfficient),
+            (plant, factor) => Changed(plant, n => n with { Cop = numbers.Cop.Times(factor) })),
+        new(
+            new("heat of the heat pump", 1, Worse, 1, HeatPumpWords.MakerWhy, _ => HeatPumpWords.LessHeat),
+            (plant, factor) => Changed(plant, n => n with { HeatW = numbers.HeatW.Times(factor) })),
+        new(
+            new("cold that stops the heat pump", 0, 0, EarlierK, HeatPumpWords.IceWhy, HeatPumpWords.StopsEarlier),
+            (plant, kelvin) => Changed(plant, n => n with { LeastOutdoorC = numbers.LeastOutdoorC + kelvin })),
     ];
+
+    private static Installation Changed(Installation plant, Func<HeatPumpNumbers, HeatPumpNumbers> change) =>
+        plant.Find<HeatPumpNumbers>() is { } pump ? plant.With(change(pump)) : plant;
 
     public override IEnumerable<CommissioningStep> Commissioning(PaperGround ground) => HeatPumpWords.Steps(numbers.SetPointC, ground);
 

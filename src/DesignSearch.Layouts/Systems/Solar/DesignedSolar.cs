@@ -52,8 +52,8 @@ public sealed class DesignedSolar(SolarLoop loop) : DesignedSystem
     public override IEnumerable<Caution> Cautions => SolarCautionWords.Of(loop);
 
     /// <inheritdoc/>
-    public override IEnumerable<SensitivityCase> Doubts => loop.IsTurnedByHand
-        ? [new(SolarWords.LeftStanding(LeftStanding), plant => plant with { Collector = WithLess(plant.Collector) })]
+    public override IEnumerable<PlantDoubt> Doubts => loop.IsTurnedByHand
+        ? [new(new("turning by hand", 1, LeftStanding, 1, SolarWords.HandWhy, SolarWords.LeftStanding), (plant, share) => plant with { Collector = WithLess(plant.Collector, share) })]
         : [];
 
     /// <inheritdoc/>
@@ -130,5 +130,5 @@ public sealed class DesignedSolar(SolarLoop loop) : DesignedSystem
     /// <inheritdoc/>
     public override StandPlan? Frame(IReadOnlyList<NeededPart> parts) => SolarBodies.Frame(loop, parts);
 
-    private static CollectorNumbers WithLess(CollectorNumbers collector) => collector with { Eta0Beam = LeftStanding * collector.Eta0Beam };
+    private static CollectorNumbers WithLess(CollectorNumbers collector, double share) => collector with { Eta0Beam = share * collector.Eta0Beam };
 }

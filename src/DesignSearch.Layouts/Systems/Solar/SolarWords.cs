@@ -39,6 +39,8 @@ internal static class SolarWords
 
     public static FormattableString ReleasePump(double volts) => $"a pump of {volts:0} V for the heat release";
 
+    public const string HandWhy = "Nobody turns a frame every day of a winter (estimate, no source).";
+
     public static string LeftStanding(double share) => Written.Sentence(
         $"the frame is turned by hand on two days of three: the collector gives {100 * share:0} % of what it would");
 
