@@ -7,7 +7,7 @@ using DesignSearch.Cli.Terminal;
 
 Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
 var error = VisibleWriter.Over(new LenientWriter(Console.Error), "the error stream");
-var session = new Session(Console.Out, error, ErrorTerminal.CanRewrite) { IsTyped = !Console.IsInputRedirected };
+var session = new Session(Console.Out, error, ErrorTerminal.CanRewrite) { IsTyped = !Console.IsInputRedirected, IsShown = !Console.IsOutputRedirected };
 var parsed = CommandTree.Build(session).Parse(args);
 if (parsed.Action is ParseErrorAction || (parsed.Errors.Count > 0 && parsed.Action is not SynchronousCommandLineAction { ClearsParseErrors: true }))
     return Usage.Explain(parsed, error);

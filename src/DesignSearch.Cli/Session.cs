@@ -23,6 +23,8 @@ public sealed class Session(TextWriter output, TextWriter error, bool live, Func
     private readonly TextWriter output = VisibleWriter.Over(output, "standard output");
     private readonly TextWriter error = VisibleWriter.Over(error, "the error stream");
 
+    private const int SaidIndent = 2;
+
     private static readonly JsonSerializerOptions OneLine = new(RunStore.Json) { WriteIndented = false };
 
     /// <summary>Version of the program.</summary>
@@ -30,6 +32,9 @@ public sealed class Session(TextWriter output, TextWriter error, bool live, Func
 
     /// <summary>Where standard input is read from.</summary>
     public Func<Stream> In { get; init; } = Console.OpenStandardInput;
+
+    /// <summary>True where results go to a terminal.</summary>
+    public bool IsShown { get; init; }
 
     /// <summary>True where a person types there, who can be asked again.</summary>
     public bool IsTyped { get; init; }
@@ -93,6 +98,13 @@ public sealed class Session(TextWriter output, TextWriter error, bool live, Func
         foreach (var sentence in sentences)
             error.WriteLine(sentence);
         return code;
+    }
+
+    /// <summary>Writes a sentence of a result, broken between words where a person reads it on a terminal.</summary>
+    public void Say(string sentence)
+    {
+        foreach (var line in IsShown ? Wrapped.Lines(sentence, Math.Min(Columns(), Wrapped.Widest), SaidIndent) : [sentence])
+            output.WriteLine(line);
     }
 
     /// <summary>Runs a command: a first sign of life at once, and failures as a sentence and an exit code.</summary>

@@ -26,7 +26,7 @@ internal sealed class ReportCommand : Command
             var unmade = RunFiles.WriteAll(stored, folder.Path);
             line.End();
             session.Tell(RunAge.Of(folder, stored), ExitCode.Done);
-            session.Out.WriteLine(stored.Judgement.Answer);
+            session.Say(stored.Judgement.Answer);
             session.Out.WriteLine($"Report: {folder.Report}");
             // All that goes in is the stored run.
             return session.Tell(unmade, unmade.Count == 0 ? ExitCode.Done : ExitCode.BadInput);

@@ -55,9 +55,11 @@ internal sealed class SearchCommand : Command
         IReadOnlyList<string> unmade = [];
         var run = SearchRun.Execute(request, () => clock.Elapsed, new Teller(line), cancel, found =>
         {
-            line.End();
+            if (parsed.GetValue(session.Verbose))
+                line.End();
             Explain(session, parsed, found, request);
             unmade = RunFiles.WriteAll(found, folder.Path);
+            line.End();
         });
         if (parsed.GetValue(session.Json))
             session.WriteJson(SearchSummary.Of(run));
@@ -88,12 +90,12 @@ internal sealed class SearchCommand : Command
     private static void Tell(Session session, StoredRun run, RunFolder folder)
     {
         var (judgement, currency) = (run.Judgement, run.Scenario.Currency);
-        session.Out.WriteLine(judgement.Answer);
+        session.Say(judgement.Answer);
         foreach (var sentence in judgement.Sureness)
-            session.Out.WriteLine(sentence);
+            session.Say(sentence);
         foreach (var doubt in run.Scenario.InDoubt)
-            session.Out.WriteLine("In doubt: " + doubt);
-        session.Out.WriteLine();
+            session.Say("In doubt: " + doubt);
+        session.Say("");
         var picks = judgement.Picks;
         var beside = judgement.BareHouse.Holds ? "Beside the bare house, c" : "C";
         (string Name, int? Rank)[] named =
@@ -101,15 +103,15 @@ internal sealed class SearchCommand : Command
             .. judgement.Sureness.Count > 0 ? new[] { ("First choice", picks.First) } : [], (beside + "heapest that holds", picks.CheapestThatHolds), ("Best value", picks.BestValue), ("Most protection", picks.MostProtection),
         ];
         foreach (var (name, rank) in named)
-            session.Out.WriteLine($"{name + ":",-21}{(rank is { } r ? Line(judgement.Ranking[r - 1], currency) : "none within the budget")}");
+            session.Say($"{name + ":",-21}{(rank is { } r ? Line(judgement.Ranking[r - 1], currency) : "none within the budget")}");
         if (run.Certificate is { } certificate)
-            session.Out.WriteLine(certificate.Sentence);
+            session.Say(certificate.Sentence);
         foreach (var miss in judgement.NearestMiss)
-            session.Out.WriteLine(miss);
-        session.Out.WriteLine();
-        session.Out.WriteLine(Written.Sentence(
+            session.Say(miss);
+        session.Say("");
+        session.Say(Written.Sentence(
             $"{Written.Count(run.Search.Evaluations, "layout")} simulated in {run.Search.Seconds:0.0} s. {run.Search.StoppedInWords}"));
-        session.Out.WriteLine($"Report: {folder.Report}");
+        session.Say($"Report: {folder.Report}");
     }
 
     private static string Line(JudgedLayout layout, string currency) => Written.Sentence(
@@ -123,6 +125,11 @@ internal sealed class SearchCommand : Command
 
     private sealed class Teller(ProgressLine line) : IProgress<RunProgress>
     {
-        public void Report(RunProgress value) => line.Show(value.Done, $"{Written.Count(value.Evaluations, "layout")}, {value.Best}");
+        // A narrow terminal keeps what it costs and how long it takes.
+        public void Report(RunProgress value)
+        {
+            var count = Written.Count(value.Evaluations, "layout");
+            line.Show(value.Done, $"{count}, {value.Best}", $"{count}, {value.Brief}", value.Brief);
+        }
     }
 }

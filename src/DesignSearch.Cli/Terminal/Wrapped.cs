@@ -1,7 +1,7 @@
 namespace DesignSearch.Cli.Terminal;
 
 /// <summary>Breaks sentences between words, so that a terminal does not break them within.</summary>
-internal static class Wrapped
+public static class Wrapped
 {
     /// <summary>Wider than this a line is hard to follow, on a wide screen or in a file.</summary>
     public const int Widest = 110;
