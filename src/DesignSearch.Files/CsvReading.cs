@@ -84,7 +84,9 @@ internal sealed class CsvReading(string file, IReadOnlyList<CsvColumn> columns, 
         }
 
         var missing = columns.Where(c => !c.IsOptional && !seen.Contains(c.Name)).ToList();
-        foreach (var column in missing)
+        // A column with a slip in its name is not told as missing too.
+        var meant = names.Except(known).Select(n => NearWord.Of(n, known.Except(names))).ToHashSet();
+        foreach (var column in missing.Where(c => !meant.Contains(c.Name)))
             faults.AddMissing(file, line, $"a column {column.Name} ({column.What})");
         HasEveryColumn = missing.Count == 0;
         return true;

@@ -51,7 +51,7 @@ internal sealed partial class TomlLines(string[] lines, string file, FaultList f
         }
         else
         {
-            broken.TryAdd(at + 1, TomlReader.KeyOf(lines[at]));
+            broken.TryAdd(at + 1, Meant().Match(lines[at]).Groups["key"].Value.Trim().Replace(' ', '_'));
             lines[at] = "";
         }
     }
@@ -72,6 +72,10 @@ internal sealed partial class TomlLines(string[] lines, string file, FaultList f
 
     [GeneratedRegex(@"^\s*\[\s*(?<name>[\w-]+(\s*\.\s*[\w-]+)*)\s*\]\s*(#.*)?$", RegexOptions.NonBacktracking)]
     private static partial Regex Heading();
+
+    // A key that is written with blanks, with another sign behind it or with none.
+    [GeneratedRegex("""^\s*"?(?<key>[\w-]+( [\w-]+)*?)"?\s*(=|:|\s["'\d+-]|$)""", RegexOptions.NonBacktracking)]
+    private static partial Regex Meant();
 
     [GeneratedRegex(@"^\s*(?<signs>\[{1,2})\s*(?<name>[A-Za-z][\w.-]*)\s*\]?\s*(#.*)?$", RegexOptions.NonBacktracking)]
     private static partial Regex OpenHeading();
