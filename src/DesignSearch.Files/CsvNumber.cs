@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace DesignSearch.Files;
 
-/// <summary>Numbers in the cells of a table. Where cells are parted by semicolons, as spreadsheets of half the world do it, a comma is the decimal sign and a point is too.</summary>
+/// <summary>Numbers in the cells of a table. Where cells are parted by semicolons, as spreadsheets of half the world do it, a comma is a decimal sign too.</summary>
 internal static class CsvNumber
 {
     private const NumberStyles MoneyStyle = NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign;

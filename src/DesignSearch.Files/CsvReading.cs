@@ -17,7 +17,9 @@ internal sealed class CsvReading(string file, IReadOnlyList<CsvColumn> columns, 
     public IEnumerable<(int Line, IReadOnlyDictionary<string, string> Cells, IReadOnlyDictionary<string, TextPlace> Places)> Rows(string text)
     {
         var width = 0;
-        separator = columns.Count > 1 && HeaderLine(text).Raw is var head && !head.Contains(',', StringComparison.Ordinal) && head.Contains(';', StringComparison.Ordinal) ? ';' : ',';
+        var head = HeaderLine(text).Raw;
+        if (columns.Count > 1 && head.Contains(';', StringComparison.Ordinal) && !head.Contains(',', StringComparison.Ordinal))
+            separator = ';';
         var options = CsvReaderOptions.Default with
         {
             Separator = separator,

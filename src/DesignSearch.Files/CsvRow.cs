@@ -3,7 +3,13 @@ using System.Globalization;
 namespace DesignSearch.Files;
 
 /// <summary>One row of a file: answers questions for its cells and writes down what is wrong with them.</summary>
-internal sealed class CsvRow(string file, int line, IReadOnlyDictionary<string, string> cells, IReadOnlyDictionary<string, TextPlace> places, bool hasCommas, FaultList faults) : ICsvCells
+internal sealed class CsvRow(
+    string file,
+    int line,
+    IReadOnlyDictionary<string, string> cells,
+    IReadOnlyDictionary<string, TextPlace> places,
+    bool hasCommas,
+    FaultList faults) : ICsvCells
 {
     public string Slug(string column, string what) =>
         TryFind(column, out var text) && IsSlug(text) ? text : Refuse(column, CsvExpected.Slug, "");
@@ -32,7 +38,9 @@ internal sealed class CsvRow(string file, int line, IReadOnlyDictionary<string, 
             : Refuse(column, CsvExpected.Whole(low, high), 0);
 
     public decimal Money(string column, string what) =>
-        TryFind(column, out var text) && CsvNumber.TryReadMoney(text, hasCommas, out var value) ? value : Refuse(column, CsvExpected.Money + NumberHint.Of(cells.GetValueOrDefault(column, "")), 0m);
+        TryFind(column, out var text) && CsvNumber.TryReadMoney(text, hasCommas, out var value)
+            ? value
+            : Refuse(column, CsvExpected.Money + NumberHint.Of(cells.GetValueOrDefault(column, "")), 0m);
 
     public decimal? MoneyIfAny(string column, string what) =>
         !cells.TryGetValue(column, out var text) || text.Length == 0 ? null

@@ -1,7 +1,8 @@
 namespace DesignSearch.Files;
 
 /// <summary>
-/// Reads tables strictly: commas, or semicolons with decimal commas, double quotes, a header, UTF-8 with or without a byte-order mark, any line end, lines that begin with # left out.
+/// Reads tables strictly: commas, or semicolons with decimal commas, double quotes, a header, UTF-8 with or without a byte-order mark, any line end,
+/// lines that begin with # left out.
 /// Everything that is wrong is found in one reading.
 /// </summary>
 public static class CsvTable

@@ -25,7 +25,9 @@ public sealed record InputFault(string File, int Line, int Column, string Value,
             _ => FormattableString.Invariant($"{File}:{Line}:{Math.Max(1, Column)}"),
         };
         var expected = Cut(Expected, LongestExpected);
-        return OneLine(IsMissing ? $"{place}: missing: {expected}" : Value.Length == 0 ? $"{place}: expected {expected}" : $"{place}: found '{Cut(Value, LongestValue)}'; expected {expected}");
+        return OneLine(
+            IsMissing ? $"{place}: missing: {expected}"
+            : Value.Length == 0 ? $"{place}: expected {expected}" : $"{place}: found '{Cut(Value, LongestValue)}'; expected {expected}");
     }
 
     private static string Cut(string text, int most)

@@ -9,7 +9,8 @@ namespace DesignSearch.Cli.Commands;
 /// <summary>check: reads everything, counts, estimates, writes nothing.</summary>
 internal sealed class CheckCommand : Command
 {
-    public CheckCommand(Session session) : base("check", "Reads a run's files, tells every slip in them, reads the case back, counts the layouts and estimates the time of a search. Writes nothing.")
+    public CheckCommand(Session session) : base(
+        "check", "Reads a run's files, tells every slip in them, reads the case back, counts the layouts and estimates the time of a search. Writes nothing.")
     {
         var run = Session.RunArgument();
         Arguments.Add(run);

@@ -16,7 +16,11 @@ internal sealed class NewCommand : Command
     private static readonly string[] Copied = ["scenario.toml", "stock.csv"];
 
     private readonly Session session;
-    private readonly Argument<string> folder = new("FOLDER") { HelpName = "FOLDER", Description = "The run's folder, for instance runs/my-house. Where it holds a scenario, that is asked about again." };
+    private readonly Argument<string> folder = new("FOLDER")
+    {
+        HelpName = "FOLDER",
+        Description = "The run's folder, for instance runs/my-house. Where it holds a scenario, that is asked about again.",
+    };
 
     private readonly Option<string?> from = new("--from") { HelpName = "EXAMPLE", Description = "Copy an example, or another run, instead of asking." };
     private readonly Option<bool> usual = new("--usual") { Description = "Ask nothing and take every usual answer." };
@@ -52,7 +56,11 @@ internal sealed class NewCommand : Command
     {
         var source = ExampleRuns.Names.Contains(example) ? ExampleRuns.Of(example) : new RunFolder(example);
         if (!File.Exists(source.Scenario))
-            throw new InputException(new InputFault("--from", 0, 0, example, "a run, or one of the examples " + string.Join(", ", ExampleRuns.Names) + NearWord.Hint(example, ExampleRuns.Names)));
+        {
+            var expected = "a run, or one of the examples " + string.Join(", ", ExampleRuns.Names) + NearWord.Hint(example, ExampleRuns.Names);
+            throw new InputException(new InputFault("--from", 0, 0, example, expected));
+        }
+
         OutputFile.RequireNew("FOLDER", run.Scenario);
         foreach (var name in Copied.Where(n => File.Exists(source.At(n))))
             OutputFile.WriteNew("FOLDER", run.At(name), File.ReadAllBytes(source.At(name)));

@@ -100,7 +100,8 @@ internal sealed class SearchCommand : Command
         var beside = judgement.BareHouse.Holds ? "Beside the bare house, c" : "C";
         (string Name, int? Rank)[] named =
         [
-            .. judgement.Sureness.Count > 0 ? new[] { ("First choice", picks.First) } : [], (beside + "heapest that holds", picks.CheapestThatHolds), ("Best value", picks.BestValue), ("Most protection", picks.MostProtection),
+            .. judgement.Sureness.Count > 0 ? new[] { ("First choice", picks.First) } : [],
+            (beside + "heapest that holds", picks.CheapestThatHolds), ("Best value", picks.BestValue), ("Most protection", picks.MostProtection),
         ];
         foreach (var (name, rank) in named)
             session.Say($"{name + ":",-21}{(rank is { } r ? Line(judgement.Ranking[r - 1], currency) : "none within the budget")}");

@@ -83,7 +83,10 @@ internal static partial class TomlLine
         return line;
     }
 
-    [GeneratedRegex("""^\s*(#.*|(\[\s*[\w-]+(\.[\w-]+)*\s*\]|\[\[\s*[\w-]+(\.[\w-]+)*\s*\]\])\s*(#.*)?|[\w-]+\s*=\s*("[^"\\]*"|-?(0|[1-9]\d*)(\.\d+)?|true|false)\s*(#.*)?)?$""", RegexOptions.NonBacktracking)]
+    [GeneratedRegex(
+        """^\s*(#.*|(\[\s*[\w-]+(\.[\w-]+)*\s*\]|\[\[\s*[\w-]+(\.[\w-]+)*\s*\]\])\s*(#.*)?|"""
+            + """[\w-]+\s*=\s*("[^"\\]*"|-?(0|[1-9]\d*)(\.\d+)?|true|false)\s*(#.*)?)?$""",
+        RegexOptions.NonBacktracking)]
     private static partial Regex Plain();
 
     [GeneratedRegex("""^\s*[A-Za-z][\w-]*(\s*:\s*\S|\s+("|-?\d|true|false))""", RegexOptions.NonBacktracking)]

@@ -21,12 +21,14 @@ internal sealed partial class TomlLines(string[] lines, string file, FaultList f
         {
             if (Heading().Match(lines[at]) is { Success: true } heading)
                 TellHeading(at, heading.Groups["name"].Value.Trim());
-            else if (broken.Count <= FaultList.MostKept && !TomlLine.IsPlain(lines[at]) && !TomlReader.IsReadable(lines[at]) && TomlLine.Explain(lines[at]) is var (column, expected))
+            else if (broken.Count <= FaultList.MostKept && !IsRight(lines[at]) && TomlLine.Explain(lines[at]) is var (column, expected))
                 TellLine(at, column, expected);
         }
 
         return spares;
     }
+
+    private static bool IsRight(string line) => TomlLine.IsPlain(line) || TomlReader.IsReadable(line);
 
     private void TellHeading(int at, string name)
     {

@@ -60,7 +60,8 @@ public static class TomlReader
                 var at = Math.Clamp(line, 1, lines.Length);
                 if (broken.ContainsKey(at))
                     continue;
-                faults.Add(shownAs, at, column, lines[at - 1].Trim(), Earlier(lines, at) is { } first ? TomlWords.Twice(KeyOf(lines[at - 1]), first) : TomlWords.Unreadable(message));
+                var expected = Earlier(lines, at) is { } first ? TomlWords.Twice(KeyOf(lines[at - 1]), first) : TomlWords.Unreadable(message);
+                faults.Add(shownAs, at, column, lines[at - 1].Trim(), expected);
                 broken.Add(at, KeyOf(lines[at - 1]));
             }
 

@@ -35,7 +35,8 @@ public static class CatalogueFolders
         if (IsName(named))
             return $"a catalogue of this name; there is none beside the run, in '{Path.Combine(Path.GetFullPath(run), "..", "..", Home)}' or with the program";
         var name = Path.GetFileName(named.TrimEnd('/', '\\'));
-        return "a folder of catalogue files; there is none of this name" + (IsName(name) && Find(run, name) is not null ? $" (write \"{name}\" alone: there is one of this name)" : "");
+        var isNear = IsName(name) && Find(run, name) is not null;
+        return "a folder of catalogue files; there is none of this name" + (isNear ? $" (write \"{name}\" alone: there is one of this name)" : "");
     }
 
     private static IEnumerable<string> Places(string run, string named)

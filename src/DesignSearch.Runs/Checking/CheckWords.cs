@@ -8,7 +8,8 @@ internal static class CheckWords
     private const double Thousand = 1000;
 
     public static string Grouped(string key, string number, int line, double value) => Written.Sentence(
-        $"Line {line}: {key} = {number} is {value:0.###}, with a decimal point. Was {value * Thousand:0} meant? Then write {value * Thousand:0}.");
+        $"Line {line}: {key} = {number} is {value:0.###}, with a decimal point.",
+        $"Was {value * Thousand:0} meant? Then write {value * Thousand:0}.");
 
     public static string Copied(string example, IReadOnlyList<(string Key, int Line)> lines)
     {

@@ -18,8 +18,8 @@ internal static partial class GroupedNumbers
         var lines = text.Split('\n');
         for (var i = 0; i < lines.Length; i++)
         {
-            if (Grouped().Match(lines[i]) is { Success: true } found)
-                yield return CheckWords.Grouped(found.Groups["key"].Value, found.Groups["number"].Value, i + 1, double.Parse(found.Groups["number"].Value, CultureInfo.InvariantCulture));
+            if (Grouped().Match(lines[i]) is { Success: true } found && found.Groups["number"].Value is var number)
+                yield return CheckWords.Grouped(found.Groups["key"].Value, number, i + 1, double.Parse(number, CultureInfo.InvariantCulture));
         }
     }
 

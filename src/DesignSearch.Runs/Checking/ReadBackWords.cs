@@ -18,7 +18,8 @@ internal static class ReadBackWords
 
     public static string Place(Place place) => Written.Sentence(
         $"Place     {place.Name}, {Math.Abs(place.LatitudeDeg):0.0##}° {(place.LatitudeDeg < 0 ? "south" : "north")}",
-        $"{Math.Abs(place.LongitudeDeg):0.0##}° {(place.LongitudeDeg < 0 ? "west" : "east")}, {place.ElevationM:0} m above the sea, clock UTC{Zone(place.ZoneHours)}");
+        $"{Math.Abs(place.LongitudeDeg):0.0##}° {(place.LongitudeDeg < 0 ? "west" : "east")},",
+        $"{place.ElevationM:0} m above the sea, clock UTC{Zone(place.ZoneHours)}");
 
     public static string Sun(double noonDeg, double latitudeDeg, double horizonDeg) => Written.Sentence(
         $"Sun       at noon in {(latitudeDeg < 0 ? "June" : "December")} {noonDeg:0}° high in the {(latitudeDeg < 0 ? "north" : "south")};",
@@ -29,8 +30,9 @@ internal static class ReadBackWords
         $"the ridge runs {Direction(house.RidgeAzimuthDeg)}");
 
     public static string Loss(Greenhouse house, double lossWPerK, double lowestC) => Written.Sentence(
-        $"Cover     {house.CoverM2:0} m², U {house.CoverUWPerM2K:0.0#}, lets {Percent * house.CoverLight:0} % of the light in. The bare house loses",
-        $"about {lossWPerK:0} W per degree: {lossWPerK * Math.Max(0, house.FrostLimitC - lowestC) / WattsPerKilowatt:0.0} kW in the hardest night");
+        $"Cover     {house.CoverM2:0} m², U {house.CoverUWPerM2K:0.0#}, lets {Percent * house.CoverLight:0} % of the light in.",
+        $"The bare house loses about {lossWPerK:0} W per degree:",
+        $"{lossWPerK * Math.Max(0, house.FrostLimitC - lowestC) / WattsPerKilowatt:0.0} kW in the hardest night");
 
     public static string Limit(Greenhouse house, SeasonDates season) => Written.Sentence(
         $"To hold   {house.FrostLimitC:0.#} °C {(house.Wish<BenchWish>() is { } bench ? Bench(bench) : "in the whole house")}",
@@ -44,7 +46,8 @@ internal static class ReadBackWords
         var (coldest, darkest) = (months.MinBy(m => m.MeanC), months.MinBy(m => m.Sun));
         var wind = months.Average(m => m.Wind);
         return Written.Sentence(
-            $"Climate   {(climate.Monthly is null ? "from a weather file" : "twelve means")}: coldest {Name(coldest.Month)} with {coldest.MeanC:0.0} °C,",
+            $"Climate   {(climate.Monthly is null ? "from a weather file" : "twelve means")}:",
+            $"coldest {Name(coldest.Month)} with {coldest.MeanC:0.0} °C,",
             $"darkest {Name(darkest.Month)} with {darkest.Sun:0.0#} kWh/m² a day, wind {wind:0.0} m/s ({KmPerHour * wind:0} km/h)");
     }
 
@@ -52,7 +55,8 @@ internal static class ReadBackWords
         Written.Sentence($"Hardest   night of the winters it is judged on: {lowestC:0.0} °C outside (winter '{winter}')");
 
     public static string Money(MoneyTerms money) => Written.Sentence(
-        $"Money     {money.Budget:0.##} {money.Currency} to build; {money.Years} years at {Percent * money.Interest:0.#} % interest{(money.TariffPerKwh > 0 ? ";" + Tariff(money) : "")}");
+        $"Money     {money.Budget:0.##} {money.Currency} to build;",
+        $"{money.Years} years at {Percent * money.Interest:0.#} % interest{(money.TariffPerKwh > 0 ? ";" + Tariff(money) : "")}");
 
     public static string Current(SiteLimits site) => site.HasNoMains
         ? "Current   none from the mains: panel and battery give all of it"
@@ -60,7 +64,8 @@ internal static class ReadBackWords
         : Written.Sentence($"Current   to be brought by {site.MainsCableM:0} m of cable");
 
     public static string Room(SiteLimits site) => Written.Sentence(
-        $"Room      {site.CollectorSpaceM2:0.#} m² for collectors, {site.StoreFloorM2:0.#} m² of floor for tank and barrels, {site.PipeRunM:0.#} m of pipe between;",
+        $"Room      {site.CollectorSpaceM2:0.#} m² for collectors, {site.StoreFloorM2:0.#} m² of floor for tank and barrels,",
+        $"{site.PipeRunM:0.#} m of pipe between;",
         $"storm {site.DesignWindMPerS:0} m/s ({KmPerHour * site.DesignWindMPerS:0} km/h)");
 
     public static string Allowed(Scenario scenario)
@@ -68,11 +73,13 @@ internal static class ReadBackWords
         var roots = scenario.Choices.Where(c => c.Choice is PartChoice { IsRoot: true, MayBeNone: true }).ToList();
         var (may, not) = (roots.Where(c => c.Levels.Any(l => !l.IsNone)).ToList(), roots.Where(c => c.Levels.All(l => l.IsNone)).ToList());
         var left = not.Count == 0 ? "" : "; not " + Written.Joined(not.ConvertAll(c => c.Choice.Title));
-        return "Allowed   " + (may.Count == 0 ? "nothing" : Written.Joined(may.ConvertAll(c => $"{c.Choice.Title} ({c.Levels.Count(l => !l.IsNone)})"))) + left;
+        var named = may.ConvertAll(c => $"{c.Choice.Title} ({c.Levels.Count(l => !l.IsNone)})");
+        return "Allowed   " + (may.Count == 0 ? "nothing" : Written.Joined(named)) + left;
     }
 
     private static string Tariff(MoneyTerms money) => Written.Sentence(
-        $" a kilowatt-hour {money.TariffPerKwh:0.0##}, so 1 kW through a night of {NightHours} hours {(double)money.TariffPerKwh * NightHours:0.00} {money.Currency}");
+        $" a kilowatt-hour {money.TariffPerKwh:0.0##},",
+        $"so 1 kW through a night of {NightHours} hours {(double)money.TariffPerKwh * NightHours:0.00} {money.Currency}");
 
     private static string Bench(BenchWish bench) => Written.Sentence($"on a bench of {bench.AreaM2:0.0#} m², or in the whole house");
 

@@ -6,8 +6,10 @@ public static class ExampleRuns
     private static string Home => Path.Combine(AppContext.BaseDirectory, "runs");
 
     /// <summary>Their names, sorted; none where the program lies alone.</summary>
-    public static IReadOnlyList<string> Names =>
-        Directory.Exists(Home) ? [.. Directory.EnumerateDirectories(Home).Where(d => File.Exists(new RunFolder(d).Scenario)).Select(d => Path.GetFileName(d)).Order(StringComparer.Ordinal)] : [];
+    public static IReadOnlyList<string> Names => !Directory.Exists(Home) ? [] :
+    [
+        .. Directory.EnumerateDirectories(Home).Where(d => File.Exists(new RunFolder(d).Scenario)).Select(d => Path.GetFileName(d)).Order(StringComparer.Ordinal),
+    ];
 
     /// <summary>The folder of one.</summary>
     /// <param name="name">One of <see cref="Names"/>.</param>

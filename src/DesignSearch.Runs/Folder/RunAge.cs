@@ -19,7 +19,7 @@ public static class RunAge
         var said = new List<string>();
         // A whole catalogue that lies elsewhere is one thing, not forty.
         var changed = run.Inputs.Where(i => HasChanged(folder, i)).GroupBy(i => Path.GetDirectoryName(i.File) ?? "", StringComparer.Ordinal)
-            .SelectMany(g => g.Count() > MostNamed ? [Written.Sentence($"{Written.Count(g.Count(), "file")} of '{g.Key.Replace('\\', '/')}'")] : g.Select(i => $"'{i.File}'")).ToList();
+            .SelectMany(g => g.Count() > MostNamed ? [$"{Written.Count(g.Count(), "file")} of '{g.Key.Replace('\\', '/')}'"] : g.Select(i => $"'{i.File}'")).ToList();
         if (changed.Count > 0)
             said.Add($"Since this search {string.Join(", ", changed)} changed or went away; what is told here is the result from before. 'search --force' makes a new one.");
         if (folder.IsBrokenOff)

@@ -212,7 +212,9 @@ public static class SearchRun
                 folder.Journal, 0, 0, "",
                 "an unsearched folder; a search was broken off here. Use --resume to take it up or --force to begin anew without what it found"));
         if (folder.IsFinished && !request.Force && !request.Resume)
-            throw new InputException(new InputFault(folder.RunFile, 0, 0, "", "an unsearched folder; this run is finished. Use --force to search it anew, which replaces its results"));
+            throw new InputException(new InputFault(
+                folder.RunFile, 0, 0, "",
+                "an unsearched folder; this run is finished. Use --force to search it anew, which replaces its results"));
         RunOutputs.Of(folder).RefuseForeign();
     }
 

@@ -6,9 +6,6 @@ internal sealed class CaseFacts
     /// <summary>North positive [°].</summary>
     public double LatitudeDeg { get; set; }
 
-    /// <summary>East positive [°].</summary>
-    public double LongitudeDeg { get; set; }
-
     /// <summary>Above the sea [m].</summary>
     public double ElevationM { get; set; }
 

@@ -127,7 +127,7 @@ internal static class CaseQuestions
     {
         if (AnswerReading.Place(answer) is not [var latitude, var longitude])
             return W.PlaceExpected;
-        (c.Facts.LatitudeDeg, c.Facts.LongitudeDeg) = (latitude, longitude);
+        c.Facts.LatitudeDeg = latitude;
         c.Scenario.Set("site", "latitude_deg", latitude);
         c.Scenario.Set("site", "longitude_deg", longitude);
         c.Scenario.Set("site", "zone_hours", Math.Round(longitude / DegPerHour));

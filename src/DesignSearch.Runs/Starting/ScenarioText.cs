@@ -18,7 +18,7 @@ public sealed partial class ScenarioText(string text)
     /// <summary>Sets words.</summary>
     /// <inheritdoc cref="Set(string, string, double)"/>
     public void Set(string table, string key, string value) =>
-        Put(table, key, "\"" + string.Concat(value.Where(c => !char.IsControl(c))).Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal) + "\"");
+        Put(table, key, "\"" + Plain(value).Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal) + "\"");
 
     /// <summary>Sets true or false.</summary>
     /// <inheritdoc cref="Set(string, string, double)"/>
@@ -60,6 +60,8 @@ public sealed partial class ScenarioText(string text)
 
     /// <inheritdoc/>
     public override string ToString() => string.Join('\n', lines);
+
+    private static string Plain(string words) => string.Concat(words.Where(c => !char.IsControl(c)));
 
     private void Put(string table, string key, string value)
     {

@@ -21,10 +21,12 @@ internal static class PlaceDoubtWords
         $"darker than under any sky.");
 
     public static string TooCold(double meanC, double latitudeDeg, double elevationM) => Written.Sentence(
-        $"The coldest month averages {meanC:0.0} °C at {Latitude(latitudeDeg)} and {elevationM:0} m, colder than anywhere so near the equator.");
+        $"The coldest month averages {meanC:0.0} °C at {Latitude(latitudeDeg)} and {elevationM:0} m,",
+        $"colder than anywhere so near the equator.");
 
     public static string Swapped(double latitudeDeg, double longitudeDeg) => Written.Sentence(
-        $" Are latitude and longitude exchanged? With latitude_deg = {longitudeDeg:0.###} and longitude_deg = {latitudeDeg:0.###} it fits.");
+        $" Are latitude and longitude exchanged?",
+        $"With latitude_deg = {longitudeDeg:0.###} and longitude_deg = {latitudeDeg:0.###} it fits.");
 
     public static string Turned(double latitudeDeg) => Written.Sentence(
         $"The twelve means are warm when {(latitudeDeg > 0 ? "the north" : "the south")} of the world has winter.",
@@ -36,7 +38,8 @@ internal static class PlaceDoubtWords
     public static string WarmsTooMuch(string key, double setC, double limitC) => Written.Sentence(
         $"{key} is {setC:0.#} °C at least, {setC - limitC:0.#} K above frost_limit_c: the house is kept warmer than the plants need.");
 
-    private static string Latitude(double latitudeDeg) => Written.Sentence($"{Math.Abs(latitudeDeg):0.#}° {(latitudeDeg < 0 ? "south" : "north")}");
+    private static string Latitude(double latitudeDeg) =>
+        Written.Sentence($"{Math.Abs(latitudeDeg):0.#}° {(latitudeDeg < 0 ? "south" : "north")}");
 
     private static string Name(int month) => CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(month);
 }
