@@ -11,6 +11,10 @@ internal sealed partial class TomlLines(string[] lines, string file, FaultList f
 {
     private readonly Dictionary<string, int> headings = new(StringComparer.Ordinal);
     private readonly List<TomlSpare> spares = [];
+    private int told;
+
+    /// <summary>True where so much is wrong that the rest need not be read.</summary>
+    public bool IsHopeless => told > FaultList.MostKept;
 
     /// <summary>Does it.</summary>
     /// <param name="singles">The lines, by index.</param>
@@ -21,7 +25,7 @@ internal sealed partial class TomlLines(string[] lines, string file, FaultList f
         {
             if (Heading().Match(lines[at]) is { Success: true } heading)
                 TellHeading(at, heading.Groups["name"].Value.Trim());
-            else if (broken.Count <= FaultList.MostKept && !IsRight(lines[at]) && TomlLine.Explain(lines[at]) is var (column, expected))
+            else if (told <= FaultList.MostKept && !IsRight(lines[at]) && TomlLine.Explain(lines[at]) is var (column, expected))
                 TellLine(at, column, expected);
         }
 
@@ -34,12 +38,14 @@ internal sealed partial class TomlLines(string[] lines, string file, FaultList f
     {
         if (headings.TryAdd(name, at + 1))
             return;
+        told++;
         faults.Add(file, at + 1, 0, $"[{name}]", TomlWords.HeadingTwice($"[{name}]", headings[name]));
         StandIn(at, name);
     }
 
     private void TellLine(int at, int column, string expected)
     {
+        told++;
         faults.Add(file, at + 1, column, lines[at].Trim(), expected);
         if (OpenHeading().Match(lines[at]) is { Success: true } open)
         {

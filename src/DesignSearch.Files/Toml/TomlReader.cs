@@ -48,7 +48,8 @@ public static class TomlReader
     {
         var lines = text.ReplaceLineEndings("\n").Split('\n');
         var broken = new SortedDictionary<int, string>();
-        var again = Slips(lines, shownAs, faults, broken);
+        if (Slips(lines, shownAs, faults, broken) is not { } again)
+            return new TomlTable(shownAs, "", 1, new FaultList());
         for (var pass = 0; pass < Passes; pass++)
         {
             // The parser stumbles over a backslash at the very end of a file, so a line end always stands behind it.
@@ -76,7 +77,7 @@ public static class TomlReader
     }
 
     // What people do is told in our own words and taken out before the parser sees it, so that nothing is told behind it.
-    private static List<TomlSpare> Slips(string[] lines, string shownAs, FaultList faults, SortedDictionary<int, string> broken)
+    private static List<TomlSpare>? Slips(string[] lines, string shownAs, FaultList faults, SortedDictionary<int, string> broken)
     {
         var (slips, singles) = TomlBrackets.Find(lines);
         foreach (var slip in slips)
@@ -87,7 +88,9 @@ public static class TomlReader
                 lines[line] = "";
         }
 
-        return new TomlLines(lines, shownAs, faults, broken).Tell(singles);
+        var walk = new TomlLines(lines, shownAs, faults, broken);
+        var again = walk.Tell(singles);
+        return walk.IsHopeless ? null : again;
     }
 
     /// <summary>True where the parser reads a text.</summary>
