@@ -13,7 +13,9 @@ internal static class CaseQuestions
 
     private static readonly Dictionary<string, (double MeanMPerS, double StormMPerS)> Winds = new()
     {
-        ["sheltered"] = (1.6, 26), ["open"] = (3, 30), ["coast"] = (5, 38),
+        ["sheltered"] = (1.6, 26),
+        ["open"] = (3, 30),
+        ["coast"] = (5, 38),
     };
 
     /// <summary>All of them.</summary>
