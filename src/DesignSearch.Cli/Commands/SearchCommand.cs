@@ -101,7 +101,7 @@ internal sealed class SearchCommand : Command
         (string Name, int? Rank)[] named =
         [
             .. judgement.Sureness.Count > 0 ? new[] { ("First choice", picks.First) } : [],
-            (beside + "heapest that holds", picks.CheapestThatHolds), ("Best value", picks.BestValue), ("Most protection", picks.MostProtection),
+            (beside + "heapest that holds", picks.CheapestThatHolds), (Value(judgement), picks.BestValue), ("Most protection", picks.MostProtection),
         ];
         foreach (var (name, rank) in named)
             session.Say($"{name + ":",-21}{(rank is { } r ? Line(judgement.Ranking[r - 1], currency) : "none within the budget")}");
@@ -114,6 +114,10 @@ internal sealed class SearchCommand : Command
             $"{Written.Count(run.Search.Evaluations, "layout")} simulated in {run.Search.Seconds:0.0} s. {run.Search.StoppedInWords}"));
         session.Say($"Report: {folder.Report}");
     }
+
+    // What does not hold though others do is no solution.
+    private static string Value(Judgement judgement) =>
+        judgement is { AnythingHolds: true, Picks.BestValue: { } rank } && !judgement.Ranking[rank - 1].Holds ? "First step, no more" : "Best value";
 
     private static string Line(JudgedLayout layout, string currency) => Written.Sentence(
         $"no. {layout.Rank}, {layout.Title}: build {layout.BuildPrice:0} {currency}, whole life {layout.LifeCost:0} {currency},",

@@ -21,7 +21,10 @@ internal static class SyntheticWinter
         double[] Cut(double[] hours) => hours[skip..(skip + (int)(after - start).TotalHours)];
         return WinterBuilder.Build(
             name, WinterKind.Typical, climate.Place, start, (int)(first - start).TotalHours,
-            new(Cut(weather.AirC), Cut(weather.DewPointC), Cut(weather.WindMPerS), Cut(weather.GlobalWPerM2), Cut(weather.DiffuseWPerM2), null) { Cover = Cut(CoverMaker.Make(days, seed)) },
+            new(Cut(weather.AirC), Cut(weather.DewPointC), Cut(weather.WindMPerS), Cut(weather.GlobalWPerM2), Cut(weather.DiffuseWPerM2), null)
+            {
+                Cover = Cut(CoverMaker.Make(days, seed)),
+            },
             GroundFit.FromMonths([.. climate.Months.Select(m => m.MeanC)]), options,
             ["Made from twelve monthly means: the means are the place's, the single days are drawn by chance.", figures.Origin]);
     }

@@ -91,7 +91,10 @@ internal static class WinterBuilder
         var pressure = Atmosphere.PressureHPa(place.ElevationM);
         var sky = new double[weather.Hours];
         for (var h = 0; h < sky.Length; h++)
-            sky[h] = SkyTemperature.UnderCloudC(weather.AirC[h], weather.DewPointC[h], weather.Cover?[h] ?? SkyTemperature.CoverAt(clearness, h + 0.5), h + 0.5 + solarShift, pressure);
+        {
+            var cover = weather.Cover?[h] ?? SkyTemperature.CoverAt(clearness, h + 0.5);
+            sky[h] = SkyTemperature.UnderCloudC(weather.AirC[h], weather.DewPointC[h], cover, h + 0.5 + solarShift, pressure);
+        }
         return sky;
     }
 

@@ -7,10 +7,10 @@ public static class Dangers
     public static Caution WeightAndDrowning { get; } = new("Weight and drowning", """
         Water weighs a tonne a cubic metre: firm level ground, straps against tipping. Children and animals drown in open water: a lid on
         every tank and barrel.
-        """.ReplaceLineEndings(" "));
+        """.ReplaceLineEndings(" ")) { Harm = Harm.Kills };
 
     /// <summary>A house made tight, or one whose heat fails with the current: both tempt to a flame.</summary>
-    public static Caution CarbonMonoxide { get; } = new("Carbon monoxide", "No unvented flame in a closed greenhouse, ever, not even for one cold night.");
+    public static Caution CarbonMonoxide { get; } = new("Carbon monoxide", "No unvented flame in a closed greenhouse, ever, not even for one cold night.") { Harm = Harm.Kills };
 
     /// <summary>Whatever is done on or under a roof.</summary>
     public static Caution Height { get; } = new("Working at height", """
@@ -27,5 +27,5 @@ public static class Dangers
     /// <summary>For any plant that needs current.</summary>
     public static Caution PowerCut { get; } = new("Power cut", """
         It comes with the storm. What is left then is the cover, the water and the ground; keep fleece for the plants that matter most.
-        """.ReplaceLineEndings(" "));
+        """.ReplaceLineEndings(" ")) { Harm = Harm.Spoils };
 }

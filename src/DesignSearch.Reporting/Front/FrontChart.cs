@@ -45,6 +45,8 @@ internal sealed record FrontChart
         var judgement = run.Judgement;
         var onFront = judgement.Front.ToHashSet();
         var names = PickNames.Of(judgement).ToDictionary(p => p.Layout.Rank, p => PickNames.Heading(p.Names));
+        if (PickNames.FirstStep(judgement) is { } step)
+            names.TryAdd(step.Rank, PickNames.Step);
         var all = judgement.Ranking.Prepend(judgement.BareHouse)
             .Select(l => new FrontPoint(
                 l.Rank, l.FullTitle, (double)l.LifeCost, l.FrostDegreeHoursKh, TurningMode.Of(l.Turning),

@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Reporting.Html;
 using DesignSearch.Reporting.Words;
 using DesignSearch.Runs.Store;
@@ -21,11 +22,12 @@ internal static class AnswerSection
         var budget = Say.Money(scenario.Budget, scenario.Currency);
         var limit = Markup.Of(
             $"{It(run)} must stay above {Say.Plain(scenario.FrostLimitC)}{"\u00A0"}°C from {scenario.Season}, on a budget of {budget}");
+        var first = PickNames.Of(run.Judgement) is [var pick, ..] && run.Judgement.AnythingHolds && !run.Judgement.BareHouse.Holds ? pick.Layout : null;
         return Markup.Of($"""
             <header>
             {Banner(run.Search)}{Missing(run.Unmade)}{InDoubt(scenario.InDoubt)}<p class="place">{PlainText.Name(scenario.Name)} · {PlainText.Name(scenario.PlaceName)}</p>
-            <h1>{PlainText.Sentence(run.Judgement.Answer)}</h1>
-            {Sureness(run)}{NearestMiss(run)}{Proved(run)}<p>{scenario.Description}</p>
+            {(first is null ? Markup.Of($"<h1>{PlainText.Sentence(run.Judgement.Answer)}</h1>\n") : AnswerFacts.Of(run, first))}
+            {NearestMiss(run)}{Sureness(run)}{Proved(run)}{Remark(run, first)}<p>{scenario.Description}</p>
             <p>The house: {scenario.House}. {limit} for building. {HowSure(run.Search)}</p>
             <p class="aid"><strong>This is a planning aid.</strong> {WhatItIsNot}
             {WhatComesFirst}</p>
@@ -33,6 +35,9 @@ internal static class AnswerSection
 
             """);
     }
+
+    private static Markup Remark(StoredRun run, JudgedLayout? first) =>
+        Markup.When(first is not null && run.Judgement.Remark.Length > 0, () => Markup.Of($"<p>{PlainText.Sentence(run.Judgement.Remark)}</p>\n"));
 
     private static string It(StoredRun run) =>
         run.Judgement.Ranking.Select(l => l.Plants).FirstOrDefault(p => p is not null) is { } place ? $"It, {place.Also}," : "It";

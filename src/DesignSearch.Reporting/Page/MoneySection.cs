@@ -8,10 +8,8 @@ namespace DesignSearch.Reporting.Page;
 /// <summary>What the next sum of money buys, and in what order to build the first pick.</summary>
 internal static class MoneySection
 {
-    /// <summary>The section.</summary>
-    public static Markup Of(StoredRun run) => Markup.All([Stages(run), Purchases(run)]);
-
-    private static Markup Stages(StoredRun run)
+    /// <summary>The first pick in stages.</summary>
+    public static Markup Stages(StoredRun run)
     {
         var (stages, currency) = (run.Weighing.Stages, run.Scenario.Currency);
         var columns = new Column[]
@@ -53,7 +51,8 @@ internal static class MoneySection
         return $"{Say.Capital(PlainText.Name(first.Adds))} for {Say.Money(first.Price, run.Scenario.Currency)} {less}.";
     }
 
-    private static Markup Purchases(StoredRun run)
+    /// <summary>What the next sum of money buys.</summary>
+    public static Markup Purchases(StoredRun run)
     {
         var (purchases, currency) = (run.Weighing.Purchases, PlainText.Cut(run.Scenario.Currency, 24));
         var step = Say.Whole((double)run.Weighing.PurchaseStep);

@@ -24,7 +24,7 @@ internal static class PicksSection
             <p>{none}{compared}</p>
             <div class="cards">
             {picks.Select(p => Card(p.Layout, p.Names, picks.Count(other => other.Layout.Title == p.Layout.Title) > 1, run.Scenario))}</div>
-            </section>
+            {FirstStep(run)}</section>
 
             """);
     }
@@ -52,6 +52,15 @@ internal static class PicksSection
         ];
         return Markup.Of($"<dl>{rows.Select(r => Markup.Of($"<div><dt>{r.Term}</dt><dd>{r.Value}</dd></div>"))}</dl>");
     }
+
+    private static Markup FirstStep(StoredRun run) => PickNames.FirstStep(run.Judgement) is { } step
+        ? Markup.Of($"""
+            <p><strong>A first step, if the money is not there yet:</strong> {PlainText.Name(step.FullTitle)}, {Say.Money(step.BuildPrice, run.Scenario.Currency)} to build,
+            <a href="#layout-{step.Rank}">layout {step.Rank}</a>. It does not hold: {Say.Hours(step.WorstFrostHours, "frost hour")} in the worst winter,
+            {Say.Air(step.LowestAirC, run.Scenario.FrostLimitC)} at the lowest.</p>
+
+            """)
+        : Markup.None;
 
     private static string Heading(int count) => count switch
     {

@@ -12,7 +12,7 @@ namespace DesignSearch.Reporting.Page;
 internal static class ReportPage
 {
     /// <summary>Version of the page's format.</summary>
-    public const string Format = "2";
+    public const string Format = "3";
 
     private const int LargestBytes = 950_000;
     private const int MostDetailed = 60;
@@ -79,25 +79,38 @@ internal static class ReportPage
         Markup[] sections =
         [
             Part("Picks", () => PicksSection.Of(run)),
-            OfFirst("What can hurt you", CautionsSection.Of),
             OfFirst("Shopping list", l => ShoppingSection.Of(l, first.Names, run.Scenario.Currency)),
-            Part("Cost against frost", () => FrontSection.Of(run, detailed)),
-            Part("Is it worth it?", () => CompareSection.Of(run)),
-            Part("Money", () => MoneySection.Of(run)),
-            Part("The hardest week", () => WeekSection.Of(run)),
-            OfFirst("What to dial in", SettingsSection.Of),
+            Part("What to build first", () => MoneySection.Stages(run)),
             OfFirst("Water and control", SchemeSection.Of),
+            OfFirst("What to dial in", SettingsSection.Of),
             OfFirst("Wiring", WiringSection.Of),
-            OfFirst("Checks", l => ChecksSection.Of(l, run)),
-            OfFirst("Looking after it", l => UpkeepSection.Of(l, run.Scenario)),
-            OfFirst("Papers", l => PapersSection.Of(l, run.Scenario)),
-            Part("Heat", () => HeatSection.Of(judgement)),
-            Part("Winters", () => WintersSection.Of(run)),
-            Part("Unseen winters", () => UnseenSection.Of(run)),
-            Part("Which choice matters", () => SwapsSection.Of(run)),
-            Part("How sure?", () => DoubtsSection.Of(run)),
-            Part("How it was found", () => MethodSection.Of(run)),
-            Part("Layouts in full", () => LayoutsSection.Of(run, detailed)),
+            OfFirst("What can hurt you", CautionsSection.Of),
+            Fold.Of("Papers for building and running it: what to try, enquiries, log sheet, upkeep", [
+                OfFirst("Papers", l => PapersSection.Of(l, run.Scenario)),
+                OfFirst("Looking after it", l => UpkeepSection.Of(l, run.Scenario)),
+            ]),
+            Fold.Of("Why not cheaper, and what a little more buys", [
+                Part("Cost against frost", () => FrontSection.Of(run, detailed)),
+                Part("What more money buys", () => MoneySection.Purchases(run)),
+            ]),
+            Fold.Of("What each way is worth", [
+                Part("Is it worth it?", () => CompareSection.Of(run)),
+                Part("Which choice matters", () => SwapsSection.Of(run)),
+            ]),
+            Fold.Of("The hardest week", [Part("The hardest week", () => WeekSection.Of(run))]),
+            Fold.Of("How sure: what is in doubt, other winters, checks", [
+                Part("How sure?", () => DoubtsSection.Of(run)),
+                Part("Unseen winters", () => UnseenSection.Of(run)),
+                OfFirst("Checks", l => ChecksSection.Of(l, run)),
+            ]),
+            Fold.Of("Winters and heat", [
+                Part("Winters", () => WintersSection.Of(run)),
+                Part("Heat", () => HeatSection.Of(judgement)),
+            ]),
+            Fold.Of("Layouts in full, and how they were found", [
+                Part("Layouts in full", () => LayoutsSection.Of(run, detailed)),
+                Part("How it was found", () => MethodSection.Of(run)),
+            ]),
         ];
         var policy = Markup.Of(
             $"default-src 'none'; img-src data:; style-src '{Hash(StyleSheet)}'; script-src '{Hash(Script)}'; "
@@ -119,6 +132,7 @@ internal static class ReportPage
             <a class="skip" href="#content">Skip to the picks</a>
             <div class="page">
             {Part("Answer", () => AnswerSection.Of(run))}{Part("On this page", () => Contents(run, first.Layout))}<main id="content" tabindex="-1">
+            <p class="screen"><button type="button" id="all" hidden>Open everything, to read or to print all of it</button></p>
             {sections}</main>
             <footer><p>Made by DesignSearch {run.ProgramVersion}. A planning aid: local codes and licensed work come first.</p></footer>
             </div>
@@ -135,25 +149,25 @@ internal static class ReportPage
         var links = new (string Id, string Words, bool Shown)[]
         {
             ("picks", "Picks", true),
-            ("cautions", "What can hurt you", first?.Cautions.Count > 0),
             ("shopping", "Shopping list", first is not null),
-            ("front", "Cost against frost", true),
-            ("compare", "Is it worth it?", run.Weighing.Comparisons.Count > 0),
             ("stages", "What to build first", run.Weighing.Stages.Count > 0),
-            ("next", "What more money buys", true),
-            ("week", "The hardest week", run.Weighing.Picks.Count > 0),
             ("settings", "What to dial in", first?.Settings.Count > 0),
             ("wiring", "Wiring", first?.Wires.Count > 0),
-            ("checks", "Checks", first?.Checks.Count > 0),
-            ("upkeep", "Looking after it", first?.Upkeep.Count > 0 || first?.Wears.Count > 0),
+            ("cautions", "What can hurt you", first?.Cautions.Count > 0),
             ("papers", "Papers", first?.Papers.Log.Count > 0),
-            ("heat", "Heat", true),
-            ("winters", "Winters", true),
-            ("unseen", "Unseen winters", run.Weighing.Picks.Any(p => p.Unseen is not null)),
+            ("upkeep", "Looking after it", first?.Upkeep.Count > 0 || first?.Wears.Count > 0),
+            ("front", "Cost against frost", true),
+            ("next", "What more money buys", true),
+            ("compare", "Is it worth it?", run.Weighing.Comparisons.Count > 0),
             ("swaps", "Which choice matters", run.Weighing.Picks.Any(p => p.Swaps.Count > 0)),
+            ("week", "The hardest week", run.Weighing.Picks.Count > 0),
             ("doubts", "How sure?", true),
-            ("method", "How it was found", true),
+            ("unseen", "Unseen winters", run.Weighing.Picks.Any(p => p.Unseen is not null)),
+            ("checks", "Checks", first?.Checks.Count > 0),
+            ("winters", "Winters", true),
+            ("heat", "Heat", true),
             ("layouts", "Layouts in full", judgement.Front.Any(r => r > 0) || first is not null),
+            ("method", "How it was found", true),
         };
         return Markup.Of($"""
             <nav aria-label="On this page"><ul>{links.Where(l => l.Shown).Select(l => Markup.Of($"""<li><a href="#{l.Id}">{l.Words}</a></li>"""))}</ul></nav>

@@ -15,7 +15,8 @@ internal static class SchemeSection
         return Markup.When(pictures.Count > 0, () => Markup.Of($"""
             <section aria-labelledby="drawn"><h2 id="drawn">How it goes together</h2>
             <p>Numbers and letters in a picture are those of the table under it. Lines that cross are not joined.</p>
-            {pictures.Select(p => One(layout, p))}</section>
+            <div class="drawings">
+            {pictures.Select(p => One(layout, p))}</div></section>
 
             """));
     }
@@ -24,10 +25,11 @@ internal static class SchemeSection
     {
         var file = PictureSet.NameOf(layout, picture);
         return Markup.Of($"""
-            <h3>{picture.Title}</h3>
+            <div><h3>{picture.Title}</h3>
             <p class="screen">As a file of its own: <a href="{ListFile.Folder}/{file}">{file}</a></p>
             <div class="box" tabindex="0" role="region" aria-label="{picture.Title}">{picture.OnPage()}</div>
-            {picture.Table}
+            <details><summary>The same in words</summary>
+            {picture.Table}</details></div>
             """);
     }
 }

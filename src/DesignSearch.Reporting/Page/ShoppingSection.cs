@@ -23,9 +23,10 @@ internal static class ShoppingSection
         return Markup.Of($"""
             <section class="shopping" aria-labelledby="shopping"><h2 id="shopping">Shopping list</h2>
             <p>{head}<span class="screen"> The same list for a spreadsheet: <a href="{list}">{list}</a></span></p>
-            {Articles(layout, currency)}<h3 class="sheet">What each part is for</h3>
+            {Articles(layout, currency)}</section>
+            <section class="parts" aria-labelledby="parts"><details class="fold"><summary id="parts">What each part is for</summary>
             <p>The same parts, where they go; what is bought together shares its price by how much each place needs.</p>
-            {Table(layout, currency, "Parts by system, layout " + layout.Rank)}</section>
+            {Table(layout, currency, "Parts by system, layout " + layout.Rank)}</details></section>
 
             """);
     }

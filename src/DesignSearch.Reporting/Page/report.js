@@ -25,23 +25,37 @@ for (const table of document.querySelectorAll("table[data-sortable]")) {
   });
 }
 
-function openLayout(id) {
-  const layout = document.getElementById(id);
-  if (!layout || layout.tagName !== "DETAILS") return;
-  layout.open = true;
-  const summary = layout.querySelector("summary");
-  summary.focus({ preventScroll: true });
-  layout.scrollIntoView();
+function openPlace(id) {
+  const place = id && document.getElementById(id);
+  if (!place) return;
+  for (let fold = place.closest("details"); fold; fold = fold.parentElement.closest("details")) fold.open = true;
+  if (place.tagName === "DETAILS") place.querySelector("summary").focus({ preventScroll: true });
+  place.scrollIntoView();
 }
 
-addEventListener("hashchange", () => openLayout(location.hash.slice(1)));
-for (const link of document.querySelectorAll("a[href^='#layout-']"))
+addEventListener("hashchange", () => openPlace(location.hash.slice(1)));
+for (const link of document.querySelectorAll("a[href^='#']:not(.skip)"))
   link.addEventListener("click", event => {
     event.preventDefault();
     history.pushState(null, "", link.getAttribute("href"));
-    openLayout(link.getAttribute("href").slice(1));
+    openPlace(link.getAttribute("href").slice(1));
   });
-openLayout(location.hash.slice(1));
+openPlace(location.hash.slice(1));
+
+const all = document.getElementById("all");
+all.hidden = false;
+all.addEventListener("click", () => document.querySelectorAll("details").forEach(d => { d.open = true; }));
+
+// What is ticked stays ticked when the page is opened again, on this machine and for this list.
+document.querySelectorAll("input[type=checkbox]").forEach((box, i) => {
+  const key = `${document.title} ${document.querySelector("h1").textContent} ${i} ${box.getAttribute("aria-label")}`;
+  try {
+    box.checked = localStorage.getItem(key) === "1";
+    box.addEventListener("change", () => localStorage.setItem(key, box.checked ? "1" : "0"));
+  } catch {
+    // A browser that keeps nothing for a page from a disk: the ticks last as long as the page is open.
+  }
+});
 
 for (const chart of document.querySelectorAll("svg.chart")) {
   const points = [...chart.querySelectorAll("a")];

@@ -38,7 +38,7 @@ public sealed class CalibrationTests
             var station = StationTable.Nearest(latitudeDeg, longitudeDeg, 1)[0];
             using var sample = new SureSample(0.9, 60, read => read with { Place = station.Place, Climate = new ClimateSource(null, new MonthlyClimate(station.Place, station.Months), "", 1) });
             Assert.True(sample.Found is not null, station.Place.Name);
-            var draws = new DoubtDraws(sample.All.Scenario, Winters, NeverUsed, 2);
+            var draws = new DoubtDraws(sample.All.Scenario, DesignWinters.Drawn(sample.All.Scenario, Winters, NeverUsed), NeverUsed, 2);
             foreach (var (layout, chance) in sample.Found.Chances)
             {
                 var held = draws.All(LayoutBuilder.Build(sample.All.Scenario, layout), 2).Count(o => o.FrostHours == 0) / (double)Winters;

@@ -3,6 +3,7 @@ using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Decide.Sure;
 using DesignSearch.Layouts.Decide.Weigh;
 using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
 using Xunit;
 
@@ -17,7 +18,7 @@ public sealed class SurePickingTests(SureSample sample) : IClassFixture<SureSamp
     public void The_first_choice_is_the_cheapest_of_all_that_is_sure_enough()
     {
         var scenario = sample.All.Scenario;
-        var draws = new DoubtDraws(scenario, scenario.Search.UnseenWinters, scenario.Climate.Seed + 2_000_003, 2);
+        var draws = new DoubtDraws(scenario, DesignWinters.Drawn(scenario, scenario.Search.UnseenWinters, scenario.Climate.Seed + 2_000_003), scenario.Climate.Seed + 2_000_003, 2);
         var asked = sample.Holders.Select(h => (h.Layout, h.Cost, Failed: draws.All(LayoutBuilder.Build(scenario, h.Layout), 2).Count(o => o.FrostHours > 0))).ToList();
         Assert.True(asked[0].Failed > MayFail, "The cheapest that holds is to be unsure here.");
         var cheapest = asked.First(a => a.Failed <= MayFail);
@@ -49,7 +50,7 @@ public sealed class SurePickingTests(SureSample sample) : IClassFixture<SureSamp
     {
         // The search met nothing dearer than the cheapest that holds: what is sure lies one choice away.
         var book = new TrialBook(sample.All.Assessor, 2);
-        var found = new SurePicking(book, 2).Of([sample.Holders[0].Layout], isExact: false);
+        var found = new SurePicking(book, 2, UnseenJudging.Winters(sample.All.Scenario)).Of([sample.Holders[0].Layout], isExact: false);
         Assert.True(found.IsSure);
         Assert.InRange(book.Of(found.First).Figures.LifeCost, book.Of(sample.Found!.First).Figures.LifeCost, 1.05m * book.Of(sample.Found.First).Figures.LifeCost);
         Assert.True(found.Chances[found.MostProtection].Held >= found.Chances[found.First].Held);
@@ -69,12 +70,13 @@ public sealed class SurePickingTests(SureSample sample) : IClassFixture<SureSamp
     {
         var scenario = sample.All.Scenario;
         var bare = LayoutBuilder.Build(scenario, Layout.Bare(scenario.Systems.Choices));
-        var (draws, again, other) = (new DoubtDraws(scenario, 20, 5, 2), new DoubtDraws(scenario, 20, 5, 1), new DoubtDraws(scenario, 20, 6, 2));
+        var (draws, again, other) = (Draws(5, 2), Draws(5, 1), Draws(6, 2));
+        DoubtDraws Draws(ulong seed, int threads) => new(scenario, DesignWinters.Drawn(scenario, 20, seed), seed, threads);
         var outcomes = draws.All(bare, 2);
         Assert.Equal(outcomes, again.All(bare, 1));
         Assert.NotEqual(outcomes, other.All(bare, 1));
         // With nothing in doubt the same winters are neither always colder nor always warmer inside.
-        var plain = new LayoutAssessor(scenario, WinterSet.Of(scenario, Design.Brief.DesignWinters.Drawn(scenario, 20, 5).Select(w => (w, 0.05)))).Simulate([bare])[0];
+        var plain = new LayoutAssessor(scenario, WinterSet.Of(scenario, DesignWinters.Drawn(scenario, 20, 5).Select(w => (w, 0.05)))).Simulate([bare])[0];
         Assert.InRange(plain.Zip(outcomes).Count(o => o.First.LowestAirC < o.Second.LowestAirC), 3, 17);
         Assert.True(plain.Zip(outcomes).Average(o => Math.Abs(o.First.LowestAirC - o.Second.LowestAirC)) > 0.2);
     }

@@ -57,14 +57,14 @@ public sealed class WeigherTests(WeighedSample sample) : IClassFixture<WeighedSa
         Assert.Equal(Json(Weighing), Json(sample.Weigh(sample.Tried, isExact: true, threads: 1)));
 
     [Fact]
-    public void Unseen_winters_are_sixty_others_and_judge_by_their_own_frost()
+    public void Unseen_winters_are_others_and_judge_by_their_own_frost()
     {
         var pick = Weighing.Picks[0];
         var unseen = pick.Unseen!;
-        Assert.Equal(60, unseen.Count);
-        Assert.InRange(unseen.Held / 60.0, unseen.HeldAtLeast, unseen.HeldAtMost);
+        Assert.Equal(sample.Scenario.Search.UnseenWinters, unseen.Count);
+        Assert.InRange(unseen.Held / 20.0, unseen.HeldAtLeast, unseen.HeldAtMost);
         Assert.True(unseen.HeldAtMost - unseen.HeldAtLeast > 0.05);
-        Assert.Equal(unseen.Held == 60, unseen.LowestAirC >= sample.Scenario.Greenhouse.FrostLimitC);
+        Assert.Equal(unseen.Held == 20, unseen.LowestAirC >= sample.Scenario.Greenhouse.FrostLimitC);
         Assert.InRange(unseen.MeanStandbyKwh, unseen.LeastStandbyKwh, unseen.MostStandbyKwh);
         Assert.True(unseen.MostStandbyKwh > 1.5 * unseen.LeastStandbyKwh);
         // The stand-by of the chosen winters is that of the typical one, the hard one left out.

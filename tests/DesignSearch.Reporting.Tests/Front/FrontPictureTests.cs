@@ -45,7 +45,7 @@ public sealed class FrontPictureTests
     public void Words_are_drawn_and_not_left_out()
     {
         var words = string.Concat(XDocument.Parse(FrontPicture.Svg(FrontChart.Of(InventedRun.Finished()))).Descendants(Svg + "text").Select(t => t.Value + "|"));
-        foreach (var word in new[] { "frost degree-hours [K·h]", "two positions a day", "follows the sun", "no collector", "bare house", "Best value", "Cheapest that holds" })
+        foreach (var word in new[] { "frost degree-hours [K·h]", "two positions a day", "follows the sun", "no collector", "bare house", "First step", "Cheapest that holds" })
             Assert.Contains(word, words, StringComparison.Ordinal);
     }
 

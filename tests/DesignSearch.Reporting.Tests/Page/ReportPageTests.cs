@@ -14,10 +14,51 @@ public sealed partial class ReportPageTests
     private static readonly string Page = ReportPage.Of(InventedRun.Finished(), Assert.Fail);
 
     [Fact]
-    public void The_answer_is_the_heading_of_the_page()
+    public void What_to_add_is_the_heading_of_the_page()
     {
-        var answer = InventedRun.Finished().Judgement.Answer;
-        Assert.Equal(Unset(answer), Unset(WebUtility.HtmlDecode(Heading().Match(Page).Groups[1].Value)));
+        var run = InventedRun.Finished();
+        var first = run.Judgement.Ranking[run.Judgement.Picks.First!.Value - 1];
+        string Head(StoredRun shown) => Unset(WebUtility.HtmlDecode(Heading().Match(ReportPage.Of(shown, Assert.Fail)).Groups[1].Value));
+        Assert.Equal(Unset($"To keep 2 °C, add {first.Title}."), Head(run));
+        // Taken in at a glance, however much is added: then the layout stands below.
+        var long20 = string.Join(' ', Enumerable.Repeat("part", 20));
+        var longer = run with { Judgement = run.Judgement with { Ranking = [.. run.Judgement.Ranking.Select(l => l.Rank == first.Rank ? l with { Title = long20 } : l)] } };
+        Assert.Equal(Unset($"To keep 2 °C, add this for {Say.Money(first.BuildPrice, "crowns")}:"), Head(longer));
+        Assert.Contains(Say.Capital(long20) + ".", TextOf(ReportPage.Of(longer, Assert.Fail)), StringComparison.Ordinal);
+        // Where nothing is to be added, or nothing holds, the answer itself is the heading.
+        var nothing = run with { Judgement = run.Judgement with { AnythingHolds = false } };
+        Assert.Equal(Unset(run.Judgement.Answer), Head(nothing));
+    }
+
+    [Fact]
+    public void The_first_screen_says_what_it_costs_how_sure_it_is_and_what_can_hurt_most()
+    {
+        var run = InventedRun.Finished();
+        var at = run.Judgement.Picks.First!.Value - 1;
+        var first = run.Judgement.Ranking[at] with
+        {
+            Chance = new(57, 60, 0.86, 0.98),
+            Cautions = [new("Moving cover", "It pinches."), new("Mains voltage", "It kills.") { Harm = Harm.Kills }, new("Damp", "It moulds.") { Harm = Harm.Spoils }],
+        };
+        run = run with { Judgement = run.Judgement with { Ranking = [.. run.Judgement.Ranking.Select((l, i) => i == at ? first : l)], Sureness = ["It is sure enough."] } };
+        var text = Unset(TextOf(ReportPage.Of(run, Assert.Fail)));
+        Assert.Contains(Unset($"{Say.Money(first.BuildPrice, "crowns")} to build, of your {Say.Money(run.Scenario.Budget, "crowns")}."), text, StringComparison.Ordinal);
+        Assert.Contains(Unset($"{Say.Money(first.LifeCost, "crowns")} over 15 years"), text, StringComparison.Ordinal);
+        Assert.Contains("It held in 57 of 60 other winters", text, StringComparison.Ordinal);
+        Assert.Contains("It is sure enough.", text, StringComparison.Ordinal);
+        Assert.Contains("What can hurt most: mains voltage", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_does_not_hold_is_a_first_step_and_no_pick()
+    {
+        var run = InventedRun.Finished();
+        var step = run.Judgement.Ranking[run.Judgement.Picks.BestValue!.Value - 1];
+        Assert.False(step.Holds);
+        Assert.DoesNotContain(PickNames.Of(run.Judgement), p => p.Layout.Rank == step.Rank);
+        Assert.Contains("A first step, if the money is not there yet: " + step.FullTitle, Unset(TextOf(Page)), StringComparison.Ordinal);
+        // Where nothing holds it is the best there is for the money.
+        Assert.Contains(PickNames.Of(run.Judgement with { AnythingHolds = false }), p => p.Layout.Rank == step.Rank);
     }
 
     [Fact]
@@ -105,7 +146,7 @@ public sealed partial class ReportPageTests
     {
         var run = InventedRun.Finished();
         Assert.Equal(run.Judgement.Picks.CheapestThatHolds, run.Judgement.Picks.MostProtection);
-        Assert.Equal(2, Regex.Count(Page, "<article "));
+        Assert.Single(Regex.Matches(Page, "<article "));
         Assert.Contains("One and the same layout is cheapest that holds and most protection.", Page, StringComparison.Ordinal);
     }
 
@@ -113,6 +154,7 @@ public sealed partial class ReportPageTests
     public void Picks_that_share_a_title_are_told_apart_on_their_cards()
     {
         var run = InventedRun.Finished();
+        run = run with { Judgement = run.Judgement with { AnythingHolds = false } };
         var picked = PickNames.Of(run.Judgement).Select(p => p.Layout.Rank).ToArray();
         Assert.True(picked.Length > 1);
         var alike = run.Judgement.Ranking.Select(l => l.Rank == picked[1] ? l with { Title = run.Judgement.Ranking[picked[0] - 1].Title, Apart = "with the stronger pump" } : l).ToList();

@@ -29,6 +29,6 @@ public sealed record Certificate(
     {
         ArgumentNullException.ThrowIfNull(cheapest);
         ArgumentNullException.ThrowIfNull(first);
-        return first.LifeCost == cheapest.LifeCost ? this : this with { Sentence = $"{Sentence} {CertificateWords.OfTheCheapest(cheapest, first, currency)}" };
+        return first.LifeCost == cheapest.LifeCost ? this : this with { Sentence = string.Join(' ', Sentence, CertificateWords.OfTheCheapest(cheapest, first, currency)) };
     }
 }

@@ -41,13 +41,12 @@ internal static class AnswerWords
         if (picks.First is { } rank)
         {
             var best = ranking[rank - 1];
-            var none = isExact ? " No collector is worth its money here." : " No collector that was found is worth its money here.";
-            var solar = best.CollectorAreaM2 > 0 ? "" : none;
             return Written.Sentence(
-                $"To hold {limit:0.#} °C in every design winter{Besides(best, scenario)} at the lowest whole-life cost{(isExact ? "" : " found")}, build",
+                $"To hold {limit:0.#} °C in every design winter{Besides(best, scenario)}",
+                $"at the lowest whole-life cost{(isExact ? "" : " found")}, build",
                 $"{best.Title}:",
                 $"{best.BuildPrice:0} {money.Currency} to build,",
-                $"{best.LifeCost:0} {money.Currency} over {Written.Count(money.Years, "year")}.{Held(best)}{solar}");
+                $"{best.LifeCost:0} {money.Currency} over {Written.Count(money.Years, "year")}.{Remark(best, isExact)}");
         }
 
         if (picks.MostProtection is { } second)
@@ -99,8 +98,16 @@ internal static class AnswerWords
         return said;
     }
 
+    /// <summary>What is said of the answer beside what to build and what it costs; empty, or behind a blank.</summary>
+    public static string Remark(JudgedLayout best, bool isExact)
+    {
+        var none = isExact ? " No collector is worth its money here." : " No collector that was found is worth its money here.";
+        return Held(best) + (best.CollectorAreaM2 > 0 ? "" : none);
+    }
+
     // Said only where winters that did not choose it bear it out.
-    private static string Besides(JudgedLayout best, Scenario scenario) => best.Chance is { } chance && chance.Held >= scenario.Search.Certainty * chance.Of
+    private static string Besides(JudgedLayout best, Scenario scenario) =>
+        best.Chance is { } chance && chance.Held >= scenario.Search.Certainty * chance.Of
         ? Written.Sentence($" and in at least {100 * scenario.Search.Certainty:0} of 100 others")
         : "";
 

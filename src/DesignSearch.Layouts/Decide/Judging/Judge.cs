@@ -56,6 +56,7 @@ public sealed class Judge(LayoutAssessor assessor)
         return new Judgement
         {
             Answer = AnswerWords.Answer(assessor.Scenario, bare, ranking, picks, result.IsExact),
+            Remark = picks.First is { } best && !bare.Holds ? AnswerWords.Remark(ranking[best - 1], result.IsExact).Trim() : "",
             AnythingHolds = picks.CheapestThatHolds is not null || bare.Holds,
             BareHouse = bare,
             Ranking = ranking,

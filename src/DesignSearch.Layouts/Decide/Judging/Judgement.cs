@@ -9,6 +9,9 @@ public sealed record Judgement
     /// <summary>The answer in one plain sentence.</summary>
     public required string Answer { get; init; }
 
+    /// <summary>What else the answer says of the first pick, beside what to build and what it costs; empty where it says no more.</summary>
+    public string Remark { get; init; } = "";
+
     /// <summary>True when at least one layout holds.</summary>
     public required bool AnythingHolds { get; init; }
 

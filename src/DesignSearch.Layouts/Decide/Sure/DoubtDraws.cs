@@ -19,16 +19,15 @@ internal sealed class DoubtDraws
 
     /// <summary>Draws.</summary>
     /// <param name="scenario">The scenario.</param>
-    /// <param name="count">How many, 1 or more.</param>
-    /// <param name="seed">Any number; other winters and other figures by another.</param>
+    /// <param name="winters">The winters, one a draw.</param>
+    /// <param name="seed">Any number; other figures by another.</param>
     /// <param name="threads">Threads to work on; what comes out does not depend on it.</param>
-    public DoubtDraws(Scenario scenario, int count, ulong seed, int threads)
+    public DoubtDraws(Scenario scenario, IReadOnlyList<Winter> winters, ulong seed, int threads)
     {
-        (this.seed, Count) = (seed, count);
+        (this.seed, Count) = (seed, winters.Count);
         var soil = Unknowns.Soil(scenario);
-        var winters = DesignWinters.Drawn(scenario, count, seed);
-        assessors = new LayoutAssessor[count];
-        Share.Out(count, threads, i =>
+        assessors = new LayoutAssessor[Count];
+        Share.Out(Count, threads, i =>
         {
             var own = Unknowns.WithSoil(scenario, soil.At(Part(soil, i)));
             assessors[i] = new(own, WinterSet.Of(own, [(Colder(winters[i], Unknowns.Sky.At(Part(Unknowns.Sky, i))), 1.0)]));

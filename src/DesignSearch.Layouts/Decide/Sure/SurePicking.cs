@@ -1,5 +1,7 @@
+using DesignSearch.Climate.Winters;
 using DesignSearch.Layouts.Decide.Weigh;
 using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
 
 namespace DesignSearch.Layouts.Decide.Sure;
@@ -7,7 +9,8 @@ namespace DesignSearch.Layouts.Decide.Sure;
 /// <summary>Picks layouts by how sure they are: chosen by one set of draws, told by another.</summary>
 /// <param name="book">Simulates the design winters.</param>
 /// <param name="threads">Threads to work on; what comes out does not depend on it.</param>
-internal sealed class SurePicking(TrialBook book, int threads)
+/// <param name="unseen">Winters to tell by.</param>
+internal sealed class SurePicking(TrialBook book, int threads, IReadOnlyList<Winter> unseen)
 {
     // Far from the seeds of the design winters and of the winters that tell.
     private const ulong ChoosingSeeds = 2_000_003;
@@ -23,7 +26,8 @@ internal sealed class SurePicking(TrialBook book, int threads)
         var (scenario, count) = (book.Scenario, book.Scenario.Search.UnseenWinters);
         var mayFail = (int)Math.Floor((1 - scenario.Search.Certainty) * count + Rounding);
         var bare = LayoutBuilder.Build(scenario, Layout.Bare(scenario.Systems.Choices));
-        var chances = new ChanceBook(new(scenario, count, scenario.Climate.Seed + ChoosingSeeds, threads), bare, threads);
+        var seed = scenario.Climate.Seed + ChoosingSeeds;
+        var chances = new ChanceBook(new(scenario, DesignWinters.Drawn(scenario, count, seed), seed, threads), bare, threads);
         var search = new SureSearch(book, chances, isExact);
         var cheapest = book.Of(holders[0]);
         var first = search.Cheapest(holders, [cheapest], mayFail)
@@ -32,7 +36,7 @@ internal sealed class SurePicking(TrialBook book, int threads)
             ? search.Cheapest([.. holders.SkipWhile(l => !l.Equals(first.Layout)).Skip(1)], [first], chances.Failed(first) / Third)
             : null;
         var most = search.Surest(surer ?? first);
-        var telling = new DoubtDraws(scenario, count, UnseenJudging.Seed(scenario), threads);
+        var telling = new DoubtDraws(scenario, unseen, UnseenJudging.Seed(scenario), threads);
         Trial[] named = [.. new[] { cheapest, first, surer, most }.OfType<Trial>().DistinctBy(t => t.Layout)];
         return new(
             first.Layout,

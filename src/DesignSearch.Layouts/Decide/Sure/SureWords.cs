@@ -13,33 +13,38 @@ internal static class SureWords
     /// <param name="picks">Its picks.</param>
     /// <param name="surer">The one that is surer than the first; null for none.</param>
     /// <param name="scenario">The scenario.</param>
-    public static IReadOnlyList<string> Of(SureFound sure, IReadOnlyList<JudgedLayout> ranking, Picks picks, JudgedLayout? surer, Scenario scenario)
+    public static IReadOnlyList<string> Of(
+        SureFound sure, IReadOnlyList<JudgedLayout> ranking, Picks picks, JudgedLayout? surer, Scenario scenario)
     {
-        var (first, cheapest, currency) = (ranking[picks.First!.Value - 1], ranking[picks.CheapestThatHolds!.Value - 1], scenario.Money.Currency);
+        var currency = scenario.Money.Currency;
+        var (first, cheapest) = (ranking[picks.First!.Value - 1], ranking[picks.CheapestThatHolds!.Value - 1]);
         return
         [
             .. sure.IsSure ? Array.Empty<string>() : [NoneIsSure(scenario)],
             Held(first.Chance!),
-            .. cheapest.Rank != first.Rank && cheapest.Chance is not null ? [Less(cheapest, first, currency)] : Array.Empty<string>(),
+            .. cheapest.Rank != first.Rank && cheapest.Chance is not null ? [Less(cheapest, first, currency)]
+                : Array.Empty<string>(),
             .. surer is not null && surer.Rank != first.Rank ? [More(surer, first, currency)] : Array.Empty<string>(),
         ];
     }
 
     private static string Held(Chance chance) => Written.Sentence(
-        $"With what nobody knows for sure of house, sky and soil drawn anew in each, it held in {chance.Held} of {Written.Count(chance.Of, "winter")}",
-        $"that it was not chosen on: {InTheLongRun(chance)}.");
+        $"With what nobody knows for sure of house, sky and soil drawn anew in each, it held in {chance.Held} of",
+        $"{Written.Count(chance.Of, "winter")} that it was not chosen on: {InTheLongRun(chance)}.");
 
     private static string NoneIsSure(Scenario scenario) => Written.Sentence(
         $"Nothing was found that is as sure as {100 * scenario.Search.Certainty:0} in 100; this is the surest that was found.");
 
     private static string Less(JudgedLayout cheapest, JudgedLayout first, string currency) => Written.Sentence(
-        $"Less sure is cheaper: no. {cheapest.Rank} ({cheapest.FullTitle}) costs {first.LifeCost - cheapest.LifeCost:0} {currency} less over the years",
-        $"and held in {cheapest.Chance!.Held} of {cheapest.Chance.Of}.");
+        $"Less sure is cheaper: no. {cheapest.Rank} ({cheapest.FullTitle}) costs",
+        $"{first.LifeCost - cheapest.LifeCost:0} {currency} less over the years and held in {cheapest.Chance!.Held}",
+        $"of {cheapest.Chance.Of}.");
 
     private static string More(JudgedLayout surer, JudgedLayout first, string currency) => Written.Sentence(
-        $"Surer costs more: no. {surer.Rank} ({surer.FullTitle}) costs {surer.LifeCost - first.LifeCost:0} {currency} more over the years",
-        $"and held in {surer.Chance!.Held} of {surer.Chance.Of}.");
+        $"Surer costs more: no. {surer.Rank} ({surer.FullTitle}) costs",
+        $"{surer.LifeCost - first.LifeCost:0} {currency} more over the years and held in {surer.Chance!.Held} of {surer.Chance.Of}.");
 
     private static string InTheLongRun(Chance chance) => Written.Sentence(
-        $"in the long run it should hold in {100 * chance.AtLeast:0} to {100 * chance.AtMost:0} of 100, so far as these doubts are all there are");
+        $"in the long run it should hold in {100 * chance.AtLeast:0} to {100 * chance.AtMost:0} of 100,",
+        $"so far as these doubts are all there are");
 }

@@ -20,7 +20,7 @@ internal static class Unknowns
 
     /// <summary>The loss of cover and edge, as a factor.</summary>
     public static PlantDoubt Loss { get; } = new(
-        new("loss of cover and edge", 1, LessLoss, MoreLoss, DoubtWords.LossWhy, DoubtWords.CoverLoses),
+        new(DoubtWords.Loss, 1, LessLoss, MoreLoss, DoubtWords.LossWhy, DoubtWords.CoverLoses),
         (plant, factor) => plant with
         {
             House = plant.House with { CoverAreaM2 = factor * plant.House.CoverAreaM2, EdgeLossWPerMK = factor * plant.House.EdgeLossWPerMK },
@@ -28,7 +28,7 @@ internal static class Unknowns
 
     /// <summary>The leaks, as a factor.</summary>
     public static PlantDoubt Leaks { get; } = new(
-        new("leaks", 1, HalfTheLeaks, TwiceTheLeaks, DoubtWords.LeaksWhy, DoubtWords.AirLeaks),
+        new(DoubtWords.Leaks, 1, HalfTheLeaks, TwiceTheLeaks, DoubtWords.LeaksWhy, DoubtWords.AirLeaks),
         (plant, factor) => plant with
         {
             House = plant.House with
@@ -39,7 +39,7 @@ internal static class Unknowns
         });
 
     /// <summary>By how much the sky is colder than reckoned [K].</summary>
-    public static DoubtfulFigure Sky { get; } = new("sky", 0, -SkyK, SkyK, DoubtWords.SkyWhy, DoubtWords.ColderSky);
+    public static DoubtfulFigure Sky { get; } = new(DoubtWords.Sky, 0, -SkyK, SkyK, DoubtWords.SkyWhy, DoubtWords.ColderSky);
 
     /// <summary>Conductivity of the soil [W/(m·K)].</summary>
     /// <param name="scenario">Whose figure is the usual one.</param>
@@ -47,7 +47,8 @@ internal static class Unknowns
     {
         var usual = scenario.Assumptions.SoilConductivityWPerMK;
         return new(
-            "soil", usual, Math.Min(DrySoilWPerMK, usual), Math.Max(WetSoilWPerMK, usual), DoubtWords.SoilWhy, w => w < usual ? DoubtWords.DrySoil : DoubtWords.WetSoil);
+            DoubtWords.Soil, usual, Math.Min(DrySoilWPerMK, usual), Math.Max(WetSoilWPerMK, usual), DoubtWords.SoilWhy,
+            w => w < usual ? DoubtWords.DrySoil : DoubtWords.WetSoil);
     }
 
     /// <summary>The scenario with another soil.</summary>

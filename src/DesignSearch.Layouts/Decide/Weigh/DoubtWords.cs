@@ -6,8 +6,13 @@ namespace DesignSearch.Layouts.Decide.Weigh;
 /// <summary>What is in doubt, and what it does to a layout, in words.</summary>
 internal static class DoubtWords
 {
+    public const string Loss = "loss of cover and edge";
+    public const string Leaks = "leaks";
+    public const string Sky = "sky";
+    public const string Soil = "soil";
     public const string LossWhy = "What an old cover, its laps and its frame lose is known to about a fifth (from memory).";
-    public const string LeaksWhy = "Nobody has measured the leaks: houses of one kind differ by twice and half (common practice, no source).";
+    public const string LeaksWhy =
+        "Nobody has measured the leaks: houses of one kind differ by twice and half (common practice, no source).";
     public const string SkyWhy = "A formula for the clear sky misses by some 15 W/m², about 5 K (from memory).";
     public const string SoilWhy = "From dry sand to wet sand or clay (after the soils of ISO 13370).";
     public const string DrySoil = "the soil is dry";
@@ -19,9 +24,11 @@ internal static class DoubtWords
 
     public static string CoverLoses(double factor) => Written.Sentence($"the cover loses {Part(factor - 1)}");
 
-    public static string AirLeaks(double factor) => Written.Sentence($"{(factor == 2 ? "twice" : factor == 0.5 ? "half" : Times(factor))} the air leaks");
+    public static string AirLeaks(double factor) =>
+        Written.Sentence($"{(factor == 2 ? "twice" : factor == 0.5 ? "half" : Times(factor))} the air leaks");
 
-    public static string ColderSky(double kelvin) => Written.Sentence($"the clear sky is {Math.Abs(kelvin):0} K {(kelvin < 0 ? "warmer" : "colder")}");
+    public static string ColderSky(double kelvin) =>
+        Written.Sentence($"the clear sky is {Math.Abs(kelvin):0} K {(kelvin < 0 ? "warmer" : "colder")}");
 
     public static string PartsCost(decimal factor) => Written.Sentence($"parts cost {Percent((double)factor - 1)}");
 

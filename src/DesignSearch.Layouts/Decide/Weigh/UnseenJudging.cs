@@ -21,15 +21,18 @@ internal static class UnseenJudging
         ? UnseenWords.MadeFromMonths(scenario.Search.UnseenWinters)
         : UnseenWords.DrawnFromRecord(scenario.Search.UnseenWinters);
 
+    /// <summary>The winters, as many as the scenario asks for.</summary>
+    public static IReadOnlyList<Winter> Winters(Scenario scenario) => DesignWinters.Drawn(scenario, scenario.Search.UnseenWinters, Seed(scenario));
+
     /// <summary>Judges layouts.</summary>
     /// <param name="scenario">The scenario.</param>
     /// <param name="layouts">The layouts with what the design winters did to them.</param>
     /// <param name="design">The design winters.</param>
+    /// <param name="drawn">The winters to judge on.</param>
     /// <returns>One entry a layout.</returns>
-    public static IReadOnlyList<UnseenWinters> Of(Scenario scenario, IReadOnlyList<Trial> layouts, WinterSet design)
+    public static IReadOnlyList<UnseenWinters> Of(Scenario scenario, IReadOnlyList<Trial> layouts, WinterSet design, IReadOnlyList<Winter> drawn)
     {
-        var count = scenario.Search.UnseenWinters;
-        var drawn = DesignWinters.Drawn(scenario, count, Seed(scenario));
+        var count = drawn.Count;
         var winters = WinterSet.Of(scenario, drawn.Select(w => (w, 1.0 / count)));
         var assessor = new LayoutAssessor(scenario, winters);
         var bare = LayoutBuilder.Build(scenario, Layout.Bare(scenario.Systems.Choices));

@@ -12,6 +12,8 @@ namespace DesignSearch.Layouts.Decide.Weigh;
 /// <param name="search">Searches a way by itself; null where everything was tried.</param>
 internal sealed class WayComparing(TrialBook book, WayFinder finder, WaySearch? search)
 {
+    private const decimal LeastApart = 0.03m;
+
     private static readonly TurningKind[] Turnings = [TurningKind.Fixed, TurningKind.TwoPosition, TurningKind.Stepped, TurningKind.Continuous];
 
     private readonly Scenario scenario = book.Scenario;
@@ -72,6 +74,8 @@ internal sealed class WayComparing(TrialBook book, WayFinder finder, WaySearch? 
         {
             0 => WayWords.NoMountHolds,
             1 => WayWords.OnlyMount(holding[0].Name, holding[0].Cost, Currency),
+            _ when Alike(holding[0].Cost, holding[1].Cost) => WayWords.MountsAlike(
+                holding[0].Name, holding[1].Name, holding[1].Cost - holding[0].Cost, Currency, isProved: search is null),
             _ => WayWords.CheapestMount(
                 holding[0].Name, holding[1].Name, holding[1].Cost - holding[0].Cost, Currency, isProved: search is null),
         };
@@ -142,12 +146,17 @@ internal sealed class WayComparing(TrialBook book, WayFinder finder, WaySearch? 
         (_, null) => WayWords.NothingWithoutPasses,
         ({ Holds: true }, { Holds: false }) => WayWords.NothingWithoutHolds(without.Figures.WorstFrostHours, asked),
         ({ Holds: false }, { Holds: true }) => WayWords.NothingWithHolds(with.Figures.WorstFrostHours, asked),
+        ({ Holds: true }, { Holds: true }) when Alike(with.Figures.LifeCost, without.Figures.LifeCost) =>
+            WayWords.MakesNoDifference(Math.Abs(without.Figures.LifeCost - with.Figures.LifeCost), Currency, isProved: search is null),
         ({ Holds: true }, { Holds: true }) when with.Figures.LifeCost <= without.Figures.LifeCost =>
             WayWords.Pays(title, without.Figures.LifeCost - with.Figures.LifeCost, Currency, isProved: search is null),
         ({ Holds: true }, { Holds: true }) =>
             WayWords.DoesNotPay(title, with.Figures.LifeCost - without.Figures.LifeCost, Currency, isProved: search is null),
         _ => WayWords.NeitherHolds(with.Figures.FrostDegreeHoursKh, without.Figures.FrostDegreeHoursKh),
     };
+
+    // Two figures as near as this say nothing of which is the better (docs/guide.md: two layouts a few per cent apart are equal).
+    private static bool Alike(decimal one, decimal other) => Math.Abs(one - other) < LeastApart * Math.Min(one, other);
 
     private string WhyNot(Layout near)
     {

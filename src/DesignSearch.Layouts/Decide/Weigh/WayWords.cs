@@ -56,6 +56,14 @@ internal static class WayWords
         $"It does not pay: with {choice} the cheapest{(isProved ? "" : " found")} that holds costs {more:0} {currency} more",
         $"over the years{Searched(isProved)}.");
 
+    public static string MakesNoDifference(decimal apart, string currency, bool isProved) => Written.Sentence(
+        $"It makes no difference, build what you like: with and without, the cheapest{(isProved ? "" : " found")} that hold are",
+        $"{apart:0} {currency} apart over the years, less than model and prices are known to{Searched(isProved)}.");
+
+    public static string MountsAlike(string way, string next, decimal more, string currency, bool isProved) => Written.Sentence(
+        $"{Quoted(way)} and {Quoted(next)} make no difference, build what you like: they are {more:0} {currency} apart over the years,",
+        $"less than model and prices are known to{Searched(isProved)}.");
+
     // Only what was gone through whole is said not to be there.
     private static string Nothing(string way, int frostHours, WayFound? asked) => Written.Sentence(asked is { IsExact: false }
         ? $"{way} nothing was found that holds, of {asked.Tried} layouts tried: at best {Hours(frostHours)} left in the worst winter."

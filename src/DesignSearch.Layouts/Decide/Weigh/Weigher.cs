@@ -1,3 +1,4 @@
+using DesignSearch.Climate.Winters;
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Assess.Problem;
 using DesignSearch.Layouts.Decide.Judging;
@@ -23,6 +24,7 @@ public sealed class Weigher(LayoutAssessor assessor, int threads, ulong seed)
     private const int MostOfAWay = 5000;
 
     private readonly TrialBook book = new(assessor, threads);
+    private readonly Lazy<IReadOnlyList<Winter>> unseenWinters = new(() => UnseenJudging.Winters(assessor.Scenario));
     private WaySearch? ways;
 
     /// <summary>Weighs a judgement.</summary>
@@ -39,7 +41,7 @@ public sealed class Weigher(LayoutAssessor assessor, int threads, ulong seed)
         var finder = new WayFinder(book, Passed(tried, space), isExact);
         var nearest = judgement.Picks.First ?? judgement.Picks.MostProtection;
         var best = nearest is { } rank ? book.Of(LayoutOf(judgement.Ranking[rank - 1])) : bare;
-        var unseen = scenario.Search.UnseenWinters > 0 && picks.Count > 0 ? UnseenJudging.Of(scenario, picks, assessor.Winters) : [];
+        var unseen = scenario.Search.UnseenWinters > 0 && picks.Count > 0 ? UnseenJudging.Of(scenario, picks, assessor.Winters, unseenWinters.Value) : [];
         var solar = judgement.Ranking.FirstOrDefault(l => l.Turning is not ("none" or "fixed")) ?? judgement.Ranking.FirstOrDefault(l => l.CollectorAreaM2 > 0);
         var doubts = new DoubtWeighing(book);
         // Ways are held against each other by what the design winters ask; one may be better than what the search came to, and is then the measure.
@@ -105,7 +107,7 @@ public sealed class Weigher(LayoutAssessor assessor, int threads, ulong seed)
             .Concat(judgement.Ranking.Where(l => l.Holds).Select(l => (LayoutOf(l), (double)l.LifeCost)))
             .Concat(book.Holding.Select(t => (t.Layout, (double)t.Figures.LifeCost)))
             .DistinctBy(h => h.Item1).OrderBy(h => h.Item2).Select(h => h.Item1).ToList();
-        return new SurePicking(book, threads).Of(holders, isExact);
+        return new SurePicking(book, threads, unseenWinters.Value).Of(holders, isExact);
     }
 
     private WaySearch? Ways(int tried, bool isExact) => isExact ? null : ways ??= new WaySearch(book, threads, seed, Math.Clamp(tried / ShareOfAWay, LeastOfAWay, MostOfAWay));

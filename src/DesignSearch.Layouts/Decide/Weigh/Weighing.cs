@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace DesignSearch.Layouts.Decide.Weigh;
 
 /// <summary>What a search's result is worth: picks on other winters, with one part changed, with doubtful figures; ways compared; what to buy first.</summary>
@@ -25,6 +27,10 @@ public sealed record Weighing
 
     /// <summary>Ways to protect the house against each other at equal protection.</summary>
     public required IReadOnlyList<Comparison> Comparisons { get; init; }
+
+    /// <summary>A heater and nothing else: the cheapest that holds, or the nearest to it; null where none is allowed or none passes.</summary>
+    [JsonIgnore]
+    public WayLayout? HeaterAlone => Comparisons.FirstOrDefault(c => c.Question == WayWords.HeaterAlone)?.Ways.FirstOrDefault(w => w.Name == WayWords.Alone)?.Best;
 
     /// <summary>A turning collector against more fixed area.</summary>
     public required TurningGain Turning { get; init; }

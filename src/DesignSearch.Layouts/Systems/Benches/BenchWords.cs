@@ -56,6 +56,7 @@ internal static class BenchWords
 
     public static string SayEnoughFirst(string key) => $"'{key}' in [greenhouse], the bench that is enough, before a bench may be chosen";
 
+    public const string Fleece = "heat through the fleece";
     public const string FleeceWhy = "A fleece that does not lie close lets warm air out at its edges (estimate, no source).";
 
     public static string LooseFleece(double factor) => Written.Sentence($"the fleece lets {factor:0.#} times as much heat out");

@@ -54,7 +54,7 @@ internal sealed class DesignedBench(Bench bench, BenchNumbers numbers, bool swit
     public override IEnumerable<PlantDoubt> Doubts =>
     [
         new(
-            new("heat through the fleece", 1, 1, FleeceDoubt, BenchWords.FleeceWhy, BenchWords.LooseFleece),
+            new(BenchWords.Fleece, 1, 1, FleeceDoubt, BenchWords.FleeceWhy, BenchWords.LooseFleece),
             (plant, factor) => plant.Find<BenchNumbers>() is { } bench ? plant.With(bench with { FleeceWPerM2K = factor * numbers.FleeceWPerM2K }) : plant),
     ];
 

@@ -80,7 +80,9 @@ internal static class CompostWords
     public static FormattableString Sleeve(double outerMm, double hottestC) =>
         $"an insulation for outdoor pipe of {outerMm:0} mm that bears {hottestC:0} °C";
 
-    public const string HeatWhy = "Heaps of the same stuff give a third to one and a half times their usual heat, by moisture, air and size (estimate, no source).";
+    public const string HeapHeat = "heat of the compost heap";
+    public const string HeatWhy =
+        "Heaps of one kind give a third to one and a half times the usual heat, by moisture, air and size (estimate, no source).";
 
     public static string OtherHeat(double factor) => Written.Sentence($"the compost heap gives {factor:0.#} times its heat");
 
@@ -112,7 +114,7 @@ internal static class CompostWords
         new("Compost gas", """
             A rotting heap gives off carbon dioxide, ammonia and, where air is short, carbon monoxide and hydrogen sulphide.
             Keep it in the open, never inside or against a door or vent of the house; do not climb into a pit or bin.
-            """.ReplaceLineEndings(" ")),
+            """.ReplaceLineEndings(" ")) { Harm = Harm.Kills },
         new("Compost fire and spores", Written.Sentence($"""
             A large dry heap can set itself alight: keep it moist, watch the core, stay below {HeapPlan.HottestC:0} °C, and keep it clear
             of walls, film and anything that burns. {Straw(heap)}Wear a dust mask when turning it. Ask about boundary, odour and run-off

@@ -32,7 +32,7 @@ internal sealed class DesignedHeap(HeapPlan heap) : DesignedSystem
     public override IEnumerable<PlantDoubt> Doubts =>
     [
         new(
-            new("heat of the compost heap", 1, LeastHeat, MostHeat, CompostWords.HeatWhy, CompostWords.OtherHeat),
+            new(CompostWords.HeapHeat, 1, LeastHeat, MostHeat, CompostWords.HeatWhy, CompostWords.OtherHeat),
             (plant, factor) => plant.With(Numbers with { HeatJPerKg = factor * Numbers.HeatJPerKg })),
     ];
 

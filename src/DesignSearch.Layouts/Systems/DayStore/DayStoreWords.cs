@@ -16,7 +16,10 @@ internal static class DayStoreWords
     public const string ControllerName = "difference controller of the day-heat store";
     public const string DrySoil = "the soil round the store's pipes is dry";
     public const string WetSoil = "the soil round the store's pipes is wet";
-    public const string SoilWhy = "Dry sand stores and conducts half as much as moist soil, wet clay a third more (after the soils of ISO 13370).";
+    public const string Soil = "soil round the store's pipes";
+    public const string PipeHeat = "heat through the store's pipes";
+    public const string SoilWhy =
+        "Dry sand stores and conducts half as much as moist soil, wet clay a third more (after the soils of ISO 13370).";
     public const string SlimeWhy = "Slime, kinks and puddles keep the air from the pipe's wall (estimate, no source).";
     public const string Slime = "a third less heat passes the store's pipes, by slime or kinks";
 

@@ -52,9 +52,9 @@ internal sealed class DesignedDayStore(EarthPipe pipe, StoreFan fan, PipeField l
 
     public override IEnumerable<PlantDoubt> Doubts =>
     [
-        new(new("soil round the store's pipes", 1, DrySoil, WetSoil, DayStoreWords.SoilWhy, DayStoreWords.OtherSoil), (plant, factor) => Changed(plant, Soil(factor))),
+        new(new(DayStoreWords.Soil, 1, DrySoil, WetSoil, DayStoreWords.SoilWhy, DayStoreWords.OtherSoil), (plant, factor) => Changed(plant, Soil(factor))),
         new(
-            new("heat through the store's pipes", 1, Slime, 1, DayStoreWords.SlimeWhy, _ => DayStoreWords.Slime),
+            new(DayStoreWords.PipeHeat, 1, Slime, 1, DayStoreWords.SlimeWhy, _ => DayStoreWords.Slime),
             (plant, factor) => Changed(plant, n => n with { AirWPerK = factor * numbers.AirWPerK })),
     ];
 

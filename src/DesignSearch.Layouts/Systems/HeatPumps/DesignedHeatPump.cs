@@ -48,13 +48,13 @@ internal sealed class DesignedHeatPump(HeatPump pump, double wishC, HeatPumpNumb
     public override IEnumerable<PlantDoubt> Doubts =>
     [
         new(
-            new("current of the heat pump", 1, Worse, 1, HeatPumpWords.MakerWhy, _ => HeatPumpWords.LessEfficient),
+            new(HeatPumpWords.Current, 1, Worse, 1, HeatPumpWords.MakerWhy, _ => HeatPumpWords.LessEfficient),
             (plant, factor) => Changed(plant, n => n with { Cop = numbers.Cop.Times(factor) })),
         new(
-            new("heat of the heat pump", 1, Worse, 1, HeatPumpWords.MakerWhy, _ => HeatPumpWords.LessHeat),
+            new(HeatPumpWords.Heat, 1, Worse, 1, HeatPumpWords.MakerWhy, _ => HeatPumpWords.LessHeat),
             (plant, factor) => Changed(plant, n => n with { HeatW = numbers.HeatW.Times(factor) })),
         new(
-            new("cold that stops the heat pump", 0, 0, EarlierK, HeatPumpWords.IceWhy, HeatPumpWords.StopsEarlier),
+            new(HeatPumpWords.StoppingCold, 0, 0, EarlierK, HeatPumpWords.IceWhy, HeatPumpWords.StopsEarlier),
             (plant, kelvin) => Changed(plant, n => n with { LeastOutdoorC = numbers.LeastOutdoorC + kelvin })),
     ];
 

@@ -10,7 +10,11 @@ internal static class HeatPumpWords
 {
     public const string Device = "heat pump";
     public const string Switch = "its own remote control; isolator beside the outdoor unit";
-    public const string MakerWhy = "Makers' figures are of the test bench, without dirt, long pipes and frequent thawing (estimate, no source).";
+    public const string Current = "current of the heat pump";
+    public const string Heat = "heat of the heat pump";
+    public const string StoppingCold = "cold that stops the heat pump";
+    public const string MakerWhy =
+        "Makers' figures are of the test bench, without dirt, long pipes and frequent thawing (estimate, no source).";
     public const string IceWhy = "Ice and snow in the fan stop some sooner than the maker says (estimate, no source).";
     public const string LessEfficient = "the heat pump needs a quarter more current for its heat";
     public const string LessHeat = "the heat pump gives a fifth less heat";

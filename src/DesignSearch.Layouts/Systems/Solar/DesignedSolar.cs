@@ -53,7 +53,9 @@ public sealed class DesignedSolar(SolarLoop loop) : DesignedSystem
 
     /// <inheritdoc/>
     public override IEnumerable<PlantDoubt> Doubts => loop.IsTurnedByHand
-        ? [new(new("turning by hand", 1, LeftStanding, 1, SolarWords.HandWhy, SolarWords.LeftStanding), (plant, share) => plant with { Collector = WithLess(plant.Collector, share) })]
+        ? [new(
+            new(SolarWords.Hand, 1, LeftStanding, 1, SolarWords.HandWhy, SolarWords.LeftStanding),
+            (plant, share) => plant with { Collector = WithLess(plant.Collector, share) })]
         : [];
 
     /// <inheritdoc/>

@@ -39,6 +39,7 @@ internal static class SolarWords
 
     public static FormattableString ReleasePump(double volts) => $"a pump of {volts:0} V for the heat release";
 
+    public const string Hand = "turning by hand";
     public const string HandWhy = "Nobody turns a frame every day of a winter (estimate, no source).";
 
     public static string LeftStanding(double share) => Written.Sentence(

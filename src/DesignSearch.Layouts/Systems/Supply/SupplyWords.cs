@@ -16,7 +16,7 @@ internal static class SupplyWords
         device and the breaker where the cable begins, splash-proof boxes, mechanical protection, mains and low voltage in separate
         boxes and ducts. Whether the dwelling's earth is carried out or the greenhouse has a rod of its own is theirs to choose after
         measuring.
-        """.ReplaceLineEndings(" "));
+        """.ReplaceLineEndings(" ")) { Harm = Harm.Kills };
 
     public static Caution LowVoltage { get; } = new("Low voltage", """
         A safety supply, a time-lag fuse right behind it that the cable bears, cable glands facing down with a drip loop. Low voltage

@@ -51,7 +51,7 @@ internal static class OffGridWords
     public static Caution Empty { get; } = new("Empty battery", """
         A dark month, snow on the panel or a loose joint, and nothing runs any more. What is left then is the cover, the water and the
         ground; keep fleece for the plants that matter most.
-        """.ReplaceLineEndings(" "));
+        """.ReplaceLineEndings(" ")) { Harm = Harm.Spoils };
 
     public static IEnumerable<Upkeep> Upkeep(BatteryPlan plan)
     {
