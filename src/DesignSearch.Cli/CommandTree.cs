@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Help;
 using System.CommandLine.Invocation;
 using DesignSearch.Cli.Commands;
+using DesignSearch.Cli.Terminal;
 
 namespace DesignSearch.Cli;
 
@@ -20,11 +21,10 @@ public static class CommandTree
 
         """;
 
-    // Wider than this a line is hard to follow, on a wide screen or in a file.
-    private const int WidestHelp = 110;
-
     private static readonly (string Command, string Example)[] Examples =
     [
+        ("new", "new runs/my-house"),
+        ("new", "new runs/my-house --from murk-sound"),
         ("search", "search runs/frost-hollow"),
         ("search", "search runs/frost-hollow --seed 7 --evaluations 2000 --force"),
         ("search", "search runs/frost-hollow --resume"),
@@ -50,6 +50,7 @@ public static class CommandTree
             "Finds which home-built heat holds a small greenhouse above its frost limit for the least money. A planning aid: local "
                 + "codes and licensed work apply.")
         {
+            new NewCommand(session),
             new SearchCommand(session),
             new CheckCommand(session),
             new SimulateCommand(session),
@@ -74,7 +75,7 @@ public static class CommandTree
         foreach (var help in root.Options.OfType<HelpOption>())
         {
             var plain = (HelpAction)help.Action!;
-            plain.MaxWidth = Math.Min(plain.MaxWidth, WidestHelp);
+            plain.MaxWidth = Math.Min(plain.MaxWidth, Wrapped.Widest);
             help.Action = new HelpWithExamples(plain);
         }
 

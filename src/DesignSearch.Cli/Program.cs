@@ -7,7 +7,7 @@ using DesignSearch.Cli.Terminal;
 
 Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
 var error = VisibleWriter.Over(new LenientWriter(Console.Error), "the error stream");
-var session = new Session(Console.Out, error, ErrorTerminal.CanRewrite);
+var session = new Session(Console.Out, error, ErrorTerminal.CanRewrite) { IsTyped = !Console.IsInputRedirected, IsShown = !Console.IsOutputRedirected };
 var parsed = CommandTree.Build(session).Parse(args);
 if (parsed.Action is ParseErrorAction || (parsed.Errors.Count > 0 && parsed.Action is not SynchronousCommandLineAction { ClearsParseErrors: true }))
     return Usage.Explain(parsed, error);
@@ -21,7 +21,7 @@ void OnSignal(PosixSignalContext context)
     context.Cancel = true;
     session.StopCode = context.Signal switch { PosixSignal.SIGTERM => ExitCode.Terminated, PosixSignal.SIGHUP => ExitCode.HungUp, _ => ExitCode.Interrupted };
     error.WriteLine();
-    error.WriteLine("Stopping after this block and keeping the best so far; press Ctrl+C again to quit at once.");
+    error.WriteLine("Stopping and keeping what was found so far; press Ctrl+C again to quit at once.");
     stop.Cancel();
 }
 

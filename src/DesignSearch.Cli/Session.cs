@@ -23,6 +23,8 @@ public sealed class Session(TextWriter output, TextWriter error, bool live, Func
     private readonly TextWriter output = VisibleWriter.Over(output, "standard output");
     private readonly TextWriter error = VisibleWriter.Over(error, "the error stream");
 
+    private const int SaidIndent = 2;
+
     private static readonly JsonSerializerOptions OneLine = new(RunStore.Json) { WriteIndented = false };
 
     /// <summary>Version of the program.</summary>
@@ -31,11 +33,20 @@ public sealed class Session(TextWriter output, TextWriter error, bool live, Func
     /// <summary>Where standard input is read from.</summary>
     public Func<Stream> In { get; init; } = Console.OpenStandardInput;
 
+    /// <summary>True where results go to a terminal.</summary>
+    public bool IsShown { get; init; }
+
+    /// <summary>True where a person types there, who can be asked again.</summary>
+    public bool IsTyped { get; init; }
+
     /// <summary>Makes the service that weather is asked of, when it is asked.</summary>
     public Func<PvgisService> Pvgis { get; init; } = PvgisService.Real;
 
     /// <summary>Results go here.</summary>
     public TextWriter Out => output;
+
+    /// <summary>Tells the width of the terminal; 80 where there is none.</summary>
+    internal Func<int> Columns => columns ?? ErrorTerminal.Width;
 
     /// <summary>--json.</summary>
     public Option<bool> Json { get; } = new("--json") { Description = "Write one JSON document to standard output and nothing else there." };
@@ -89,13 +100,20 @@ public sealed class Session(TextWriter output, TextWriter error, bool live, Func
         return code;
     }
 
+    /// <summary>Writes a sentence of a result, broken between words where a person reads it on a terminal.</summary>
+    public void Say(string sentence)
+    {
+        foreach (var line in IsShown ? Wrapped.Lines(sentence, Math.Min(Columns(), Wrapped.Widest), SaidIndent) : [sentence])
+            output.WriteLine(line);
+    }
+
     /// <summary>Runs a command: a first sign of life at once, and failures as a sentence and an exit code.</summary>
     /// <param name="parsed">The command line.</param>
     /// <param name="beginning">What the command begins with, for instance "Reading the scenario"; empty where it is done at once.</param>
     /// <param name="command">The command; given the progress line, returns the exit code.</param>
     public int Guarded(ParseResult parsed, string beginning, Func<ProgressLine, int> command)
     {
-        var line = new ProgressLine(error, live, parsed.GetValue(Quiet), columns ?? ErrorTerminal.Width);
+        var line = new ProgressLine(error, live, parsed.GetValue(Quiet), Columns);
         var start = Stopwatch.GetTimestamp();
         try
         {

@@ -6,15 +6,23 @@ namespace DesignSearch.Files;
 /// <summary>Walks through one table: header first, then its rows; structural faults go to the list.</summary>
 internal sealed class CsvReading(string file, IReadOnlyList<CsvColumn> columns, FaultList faults)
 {
+    private char separator = ',';
+
     /// <summary>True once the header was read and lacks no column that must be there.</summary>
     public bool HasEveryColumn { get; private set; }
+
+    /// <summary>True where cells are parted by semicolons, so that a comma is a decimal sign.</summary>
+    public bool HasCommas => separator == ';';
 
     public IEnumerable<(int Line, IReadOnlyDictionary<string, string> Cells, IReadOnlyDictionary<string, TextPlace> Places)> Rows(string text)
     {
         var width = 0;
+        var head = HeaderLine(text).Raw;
+        if (columns.Count > 1 && head.Contains(';', StringComparison.Ordinal) && !head.Contains(',', StringComparison.Ordinal))
+            separator = ';';
         var options = CsvReaderOptions.Default with
         {
-            Separator = ',',
+            Separator = separator,
             CommentPrefix = '#',
             TrimWhitespace = true,
             TrackLineNumbers = true,
@@ -36,7 +44,7 @@ internal sealed class CsvReading(string file, IReadOnlyList<CsvColumn> columns, 
         while (csv.Read())
         {
             var line = checked((int)csv.LineNumber);
-            var starts = CsvPlaces.Of(Encoding.UTF8.GetString(csv.RawRecord), line);
+            var starts = CsvPlaces.Of(Encoding.UTF8.GetString(csv.RawRecord), line, separator);
             var cells = new Dictionary<string, string>(StringComparer.Ordinal);
             var places = new Dictionary<string, TextPlace>(StringComparer.Ordinal);
             for (var i = 0; i < names.Count; i++)
@@ -59,13 +67,13 @@ internal sealed class CsvReading(string file, IReadOnlyList<CsvColumn> columns, 
     private bool CheckHeader(string text, List<string> names)
     {
         var (line, raw) = HeaderLine(text);
-        if (columns.Count > 1 && names.Count == 1 && raw.AsSpan().IndexOfAny(';', '\t') is >= 0 and var at)
+        if (columns.Count > 1 && names.Count == 1 && raw.IndexOf('\t', StringComparison.Ordinal) is >= 0 and var at)
         {
-            faults.Add(file, line, at + 1, raw[at] == ';' ? ";" : "tab", "commas between the cells (save the file as CSV with commas)");
+            faults.Add(file, line, at + 1, "tab", "commas or semicolons between the cells (save the file as CSV)");
             return false;
         }
 
-        var places = CsvPlaces.Of(raw, line);
+        var places = CsvPlaces.Of(raw, line, separator);
         var known = columns.Select(c => c.Name).ToList();
         var seen = new HashSet<string>(StringComparer.Ordinal);
         for (var i = 0; i < names.Count; i++)
@@ -78,8 +86,10 @@ internal sealed class CsvReading(string file, IReadOnlyList<CsvColumn> columns, 
         }
 
         var missing = columns.Where(c => !c.IsOptional && !seen.Contains(c.Name)).ToList();
-        foreach (var column in missing)
-            faults.Add(file, line, 0, "", $"a column {column.Name} ({column.What})");
+        // A column with a slip in its name is not told as missing too.
+        var meant = names.Except(known).Select(n => NearWord.Of(n, known.Except(names))).ToHashSet();
+        foreach (var column in missing.Where(c => !meant.Contains(c.Name)))
+            faults.AddMissing(file, line, $"a column {column.Name} ({column.What})");
         HasEveryColumn = missing.Count == 0;
         return true;
     }
@@ -98,12 +108,13 @@ internal sealed class CsvReading(string file, IReadOnlyList<CsvColumn> columns, 
         var (value, expected) = record.Reason switch
         {
             CsvMalformedReason.FieldCountMismatch => (
-                FormattableString.Invariant($"{CsvPlaces.Of(raw, line).Count} cells"),
-                FormattableString.Invariant(
-                    $"{width} cells, as many as the header has columns (put text with a comma into double quotes)")),
+                FormattableString.Invariant($"{CsvPlaces.Of(raw, line, separator).Count} cells"),
+                FormattableString.Invariant($"{width} cells, as many as the header has columns") + (HasCommas
+                    ? " (put text with a semicolon into double quotes)"
+                    : " (numbers with a decimal point, as 3.20; text with a comma in double quotes)")),
             CsvMalformedReason.UnterminatedQuote => ("", "a closing double quote; everything after this one was taken as text"),
             CsvMalformedReason.StrayQuote => ("", "double quotes only around a whole cell, and doubled inside it"),
-            CsvMalformedReason.TextAfterClosingQuote => ("", "a comma or the end of the line after a closing double quote"),
+            CsvMalformedReason.TextAfterClosingQuote => ("", $"a {(HasCommas ? "semicolon" : "comma")} or the end of the line after a closing double quote"),
             _ => ("", "a row that can be read"),
         };
         faults.Add(file, line, 0, value, expected);

@@ -3,11 +3,14 @@ using System.Globalization;
 namespace DesignSearch.Files;
 
 /// <summary>One row of a file: answers questions for its cells and writes down what is wrong with them.</summary>
-internal sealed class CsvRow(string file, int line, IReadOnlyDictionary<string, string> cells, IReadOnlyDictionary<string, TextPlace> places, FaultList faults) : ICsvCells
+internal sealed class CsvRow(
+    string file,
+    int line,
+    IReadOnlyDictionary<string, string> cells,
+    IReadOnlyDictionary<string, TextPlace> places,
+    bool hasCommas,
+    FaultList faults) : ICsvCells
 {
-    private const NumberStyles MoneyStyle = NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign;
-    private const decimal MostMoney = 1_000_000_000m;
-
     public string Slug(string column, string what) =>
         TryFind(column, out var text) && IsSlug(text) ? text : Refuse(column, CsvExpected.Slug, "");
 
@@ -20,14 +23,14 @@ internal sealed class CsvRow(string file, int line, IReadOnlyDictionary<string, 
         : Refuse<string?>(column, CsvExpected.Text + ", or nothing", null);
 
     public double Number(string column, double low, double high, string what) =>
-        TryFind(column, out var text) && PlainNumber.TryRead(text, out var value) && value >= low && value <= high
+        TryFind(column, out var text) && CsvNumber.TryRead(text, hasCommas, out var value) && value >= low && value <= high
             ? value
-            : Refuse(column, CsvExpected.Number(low, high), 0.0);
+            : Refuse(column, CsvExpected.Number(low, high) + NumberHint.Of(cells.GetValueOrDefault(column, "")), 0.0);
 
     public double? NumberIfAny(string column, double low, double high, string what) =>
         !cells.TryGetValue(column, out var text) || text.Length == 0 ? null
-        : PlainNumber.TryRead(text, out var value) && value >= low && value <= high ? value
-        : Refuse<double?>(column, CsvExpected.Number(low, high) + ", or nothing", null);
+        : CsvNumber.TryRead(text, hasCommas, out var value) && value >= low && value <= high ? value
+        : Refuse<double?>(column, CsvExpected.Number(low, high) + ", or nothing" + NumberHint.Of(text), null);
 
     public int Whole(string column, int low, int high, string what) =>
         TryFind(column, out var text) && int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var value) && value >= low && value <= high
@@ -35,12 +38,14 @@ internal sealed class CsvRow(string file, int line, IReadOnlyDictionary<string, 
             : Refuse(column, CsvExpected.Whole(low, high), 0);
 
     public decimal Money(string column, string what) =>
-        TryFind(column, out var text) && TryReadMoney(text, out var value) ? value : Refuse(column, CsvExpected.Money, 0m);
+        TryFind(column, out var text) && CsvNumber.TryReadMoney(text, hasCommas, out var value)
+            ? value
+            : Refuse(column, CsvExpected.Money + NumberHint.Of(cells.GetValueOrDefault(column, "")), 0m);
 
     public decimal? MoneyIfAny(string column, string what) =>
         !cells.TryGetValue(column, out var text) || text.Length == 0 ? null
-        : TryReadMoney(text, out var value) ? value
-        : Refuse<decimal?>(column, CsvExpected.Money + ", or nothing", null);
+        : CsvNumber.TryReadMoney(text, hasCommas, out var value) ? value
+        : Refuse<decimal?>(column, CsvExpected.Money + ", or nothing" + NumberHint.Of(text), null);
 
     public bool YesNo(string column, string what) => Word(column, [("yes", true), ("no", false)], what);
 
@@ -61,9 +66,6 @@ internal sealed class CsvRow(string file, int line, IReadOnlyDictionary<string, 
 
     private static bool IsSlug(string text) =>
         text.Length is > 0 and <= 60 && char.IsAsciiLetterLower(text[0]) && text[^1] != '-' && text.All(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c) || c == '-');
-
-    private static bool TryReadMoney(string text, out decimal value) =>
-        decimal.TryParse(text, MoneyStyle, CultureInfo.InvariantCulture, out value) && value is >= 0 and <= MostMoney && decimal.Round(value, 2) == value;
 
     private bool TryFind(string column, out string text)
     {

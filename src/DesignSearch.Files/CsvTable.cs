@@ -1,7 +1,8 @@
 namespace DesignSearch.Files;
 
 /// <summary>
-/// Reads tables strictly: comma, double quotes, a header, UTF-8 with or without a byte-order mark, any line end, lines that begin with # left out.
+/// Reads tables strictly: commas, or semicolons with decimal commas, double quotes, a header, UTF-8 with or without a byte-order mark, any line end,
+/// lines that begin with # left out.
 /// Everything that is wrong is found in one reading.
 /// </summary>
 public static class CsvTable
@@ -48,7 +49,7 @@ public static class CsvTable
         foreach (var (line, cells, places) in reading.Rows(text))
         {
             var before = faults.Count;
-            var value = readRow(new CsvRow(file, line, cells, places, faults));
+            var value = readRow(new CsvRow(file, line, cells, places, reading.HasCommas, faults));
             if (faults.Count == before && reading.HasEveryColumn)
                 entries.Add(new(value, file, line, places));
         }

@@ -20,6 +20,25 @@ public sealed class FaultList
     /// <summary>Adds a fault; see <see cref="InputFault"/> for the meaning of each part.</summary>
     public void Add(string file, int line, int column, string value, string expected) => Add(new(file, line, column, value, expected));
 
+    /// <summary>Adds that something is not there which must be.</summary>
+    /// <param name="file">The file.</param>
+    /// <param name="line">Line of the table or header that lacks it.</param>
+    /// <param name="expected">What is missing, its name first.</param>
+    /// <returns>The fault, to be taken back where another one explains it.</returns>
+    public InputFault AddMissing(string file, int line, string expected)
+    {
+        var fault = new InputFault(file, line, 0, "", expected) { IsMissing = true };
+        Add(fault);
+        return fault;
+    }
+
+    /// <summary>Takes a fault back, since it follows from another that is told.</summary>
+    public void TakeBack(InputFault fault)
+    {
+        if (faults.Remove(fault))
+            Count--;
+    }
+
     /// <summary>Adds the faults of a reading of its own.</summary>
     public void AddRange(InputException other)
     {

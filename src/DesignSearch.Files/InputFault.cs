@@ -13,7 +13,10 @@ public sealed record InputFault(string File, int Line, int Column, string Value,
     // The longest sentence of our own names every choice of a scenario.
     private const int LongestExpected = 1000;
 
-    /// <summary>One line for the console: <c>file:line:column: found 'value'; expected …</c>.</summary>
+    /// <summary>True where something that must be there is not; <see cref="Expected"/> then begins with its name.</summary>
+    public bool IsMissing { get; init; }
+
+    /// <summary>One line for the console: <c>file:line:column: found 'value'; expected …</c>, or <c>file:line: missing: …</c>.</summary>
     public override string ToString()
     {
         var place = (Line, Column) switch
@@ -22,7 +25,9 @@ public sealed record InputFault(string File, int Line, int Column, string Value,
             _ => FormattableString.Invariant($"{File}:{Line}:{Math.Max(1, Column)}"),
         };
         var expected = Cut(Expected, LongestExpected);
-        return OneLine(Value.Length == 0 ? $"{place}: expected {expected}" : $"{place}: found '{Cut(Value, LongestValue)}'; expected {expected}");
+        return OneLine(
+            IsMissing ? $"{place}: missing: {expected}"
+            : Value.Length == 0 ? $"{place}: expected {expected}" : $"{place}: found '{Cut(Value, LongestValue)}'; expected {expected}");
     }
 
     private static string Cut(string text, int most)

@@ -91,7 +91,7 @@ internal static class DrawnPlants
         using var folder = new ScratchFolder();
         var text = File.ReadAllLines(Repository.At("runs", "frost-hollow", "scenario.toml"))
             .Where(l => !l.StartsWith("collector = [", StringComparison.Ordinal))
-            .Select(l => l.Replace("# bench_enough_m2", "bench_enough_m2", StringComparison.Ordinal).Replace("../../catalogs", Repository.At("catalogs").Replace('\\', '/'), StringComparison.Ordinal));
+            .Select(l => l.Replace("# bench_enough_m2", "bench_enough_m2", StringComparison.Ordinal).Replace("catalogs = [\"starter\", \"second-hand-corner\"]", $"catalogs = [\"{Repository.At("catalogs", "starter").Replace('\\', '/')}\", \"{Repository.At("catalogs", "second-hand-corner").Replace('\\', '/')}\"]", StringComparison.Ordinal));
         File.WriteAllLines(folder.At("scenario.toml"), text);
         return ScenarioReader.Read(folder.Path);
     }

@@ -28,5 +28,5 @@ public sealed class PinnedSampleTests
         Assert.Equal(kept.Order(StringComparer.Ordinal), written.Where(f => f.StartsWith("lists/", StringComparison.Ordinal)));
     }
 
-    private static string Text(string path) => path.EndsWith(".png", StringComparison.Ordinal) ? Convert.ToHexString(File.ReadAllBytes(path)) : File.ReadAllText(path, Encoding.UTF8);
+    private static string Text(string path) => path.EndsWith(".png", StringComparison.Ordinal) || path.EndsWith(".xlsx", StringComparison.Ordinal) ? Convert.ToHexString(File.ReadAllBytes(path)) : File.ReadAllText(path, Encoding.UTF8);
 }

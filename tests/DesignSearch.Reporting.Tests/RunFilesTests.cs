@@ -11,7 +11,7 @@ public sealed class RunFilesTests
         using var folder = new ScratchFolder();
         var run = InventedRun.Finished();
         RunFiles.WriteAll(run, folder.Path);
-        string[] expected = ["front.csv", "ranking.csv", "pareto.png", "pareto.svg", "report.html", "written.txt", .. run.Judgement.Ranking.Select(l => $"lists/{l.Rank}-{l.Slug}.csv"),
+        string[] expected = ["front.csv", "ranking.csv", "pareto.png", "pareto.svg", "report.html", "written.txt", "lists.xlsx", .. run.Judgement.Ranking.Select(l => $"lists/{l.Rank}-{l.Slug}.csv"),
             .. run.Judgement.Ranking.Where(l => l.Wires.Count > 0).Select(l => $"lists/{l.Rank}-{l.Slug}-wiring.csv"),
             .. run.Judgement.Ranking.SelectMany(l => PapersTables.Of(l, "").Select(p => $"lists/{l.Rank}-{l.Slug}-{p.Paper}.csv"))];
         Assert.Equal(expected.Order(StringComparer.Ordinal), folder.Files());

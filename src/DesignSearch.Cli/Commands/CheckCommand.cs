@@ -1,4 +1,5 @@
 using System.CommandLine;
+using DesignSearch.Cli.Terminal;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Runs.Checking;
 using DesignSearch.Runs.Folder;
@@ -8,7 +9,8 @@ namespace DesignSearch.Cli.Commands;
 /// <summary>check: reads everything, counts, estimates, writes nothing.</summary>
 internal sealed class CheckCommand : Command
 {
-    public CheckCommand(Session session) : base("check", "Reads a run's files, tells every slip in them, counts the choices and estimates the time of a search. Writes nothing.")
+    public CheckCommand(Session session) : base(
+        "check", "Reads a run's files, tells every slip in them, reads the case back, counts the layouts and estimates the time of a search. Writes nothing.")
     {
         var run = Session.RunArgument();
         Arguments.Add(run);
@@ -19,11 +21,10 @@ internal sealed class CheckCommand : Command
             foreach (var (name, _) in check.Scenario.Files)
                 session.Note(parsed, $"Read {name}.");
             session.Out.WriteLine($"{check.Scenario.Name}: everything can be read.");
-            foreach (var doubt in check.Scenario.Doubts)
-                session.Out.WriteLine("In doubt: " + doubt);
+            CaseText.Write(session.Out, check, Math.Min(session.Columns(), Wrapped.Widest));
             session.Out.WriteLine(FormattableString.Invariant(
                 $"{check.Scenario.Catalogue.All.Count} parts in the catalogue, {check.Scenario.Stock.Ids.Count} kinds of part owned."));
-            foreach (var choice in check.Scenario.Choices)
+            foreach (var choice in parsed.GetValue(session.Verbose) ? check.Scenario.Choices : [])
                 session.Out.WriteLine($"  {choice.Choice.Key,-20} {Levels(choice)}");
             session.Out.WriteLine(FormattableString.Invariant(
                 $"{check.SpaceSize:0.###E+0} distinct layouts at most; a search simulates {check.Scenario.Search.Evaluations} of them."));

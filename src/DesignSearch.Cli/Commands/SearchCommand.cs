@@ -21,13 +21,15 @@ internal sealed class SearchCommand : Command
     private readonly Option<bool> resume = new("--resume") { Description = "Take up a search that was broken off." };
     private readonly Option<bool> force = new("--force") { Description = "Begin anew over finished results or a broken-off search." };
 
+    private readonly Option<string?> spreadsheet = SpreadsheetOption.Make();
+
     private readonly Option<bool> noProof = new("--no-proof") { Description = "Leave out the proof that nothing cheaper holds, which takes minutes." };
 
     public SearchCommand(Session session) : base("search", "Searches the layouts of a run and writes chart, ranking, shopping lists and report beside its scenario.")
     {
         var run = Session.RunArgument();
         Arguments.Add(run);
-        foreach (var option in new Option[] { seed, evaluations, minutes, threads, resume, force, noProof, session.Json })
+        foreach (var option in new Option[] { seed, evaluations, minutes, threads, resume, force, noProof, spreadsheet, session.Json })
             Options.Add(option);
         SetAction((parsed, cancel) => Task.Run(() => Execute(session, parsed, new RunFolder(parsed.GetValue(run)!), cancel), CancellationToken.None));
     }
@@ -47,14 +49,17 @@ internal sealed class SearchCommand : Command
             string.Create(CultureInfo.InvariantCulture, $"process {Environment.ProcessId} on {Environment.MachineName}, begun {DateTime.Now:yyyy-MM-dd HH:mm:ss}"))
         {
             Proves = !parsed.GetValue(noProof),
+            Separator = SpreadsheetOption.Of(parsed, spreadsheet),
         };
         var clock = Stopwatch.StartNew();
         IReadOnlyList<string> unmade = [];
         var run = SearchRun.Execute(request, () => clock.Elapsed, new Teller(line), cancel, found =>
         {
-            line.End();
+            if (parsed.GetValue(session.Verbose))
+                line.End();
             Explain(session, parsed, found, request);
             unmade = RunFiles.WriteAll(found, folder.Path);
+            line.End();
         });
         if (parsed.GetValue(session.Json))
             session.WriteJson(SearchSummary.Of(run));
@@ -85,12 +90,12 @@ internal sealed class SearchCommand : Command
     private static void Tell(Session session, StoredRun run, RunFolder folder)
     {
         var (judgement, currency) = (run.Judgement, run.Scenario.Currency);
-        session.Out.WriteLine(judgement.Answer);
+        session.Say(judgement.Answer);
         foreach (var sentence in judgement.Sureness)
-            session.Out.WriteLine(sentence);
+            session.Say(sentence);
         foreach (var doubt in run.Scenario.InDoubt)
-            session.Out.WriteLine("In doubt: " + doubt);
-        session.Out.WriteLine();
+            session.Say("In doubt: " + doubt);
+        session.Say("");
         var picks = judgement.Picks;
         var beside = judgement.BareHouse.Holds ? "Beside the bare house, c" : "C";
         (string Name, int? Rank)[] named =
@@ -99,15 +104,15 @@ internal sealed class SearchCommand : Command
             (beside + "heapest that holds", picks.CheapestThatHolds), (Value(judgement), picks.BestValue), ("Most protection", picks.MostProtection),
         ];
         foreach (var (name, rank) in named)
-            session.Out.WriteLine($"{name + ":",-21}{(rank is { } r ? Line(judgement.Ranking[r - 1], currency) : "none within the budget")}");
+            session.Say($"{name + ":",-21}{(rank is { } r ? Line(judgement.Ranking[r - 1], currency) : "none within the budget")}");
         if (run.Certificate is { } certificate)
-            session.Out.WriteLine(certificate.Sentence);
+            session.Say(certificate.Sentence);
         foreach (var miss in judgement.NearestMiss)
-            session.Out.WriteLine(miss);
-        session.Out.WriteLine();
-        session.Out.WriteLine(Written.Sentence(
+            session.Say(miss);
+        session.Say("");
+        session.Say(Written.Sentence(
             $"{Written.Count(run.Search.Evaluations, "layout")} simulated in {run.Search.Seconds:0.0} s. {run.Search.StoppedInWords}"));
-        session.Out.WriteLine($"Report: {folder.Report}");
+        session.Say($"Report: {folder.Report}");
     }
 
     // What does not hold though others do is no solution.
@@ -125,6 +130,11 @@ internal sealed class SearchCommand : Command
 
     private sealed class Teller(ProgressLine line) : IProgress<RunProgress>
     {
-        public void Report(RunProgress value) => line.Show(value.Done, $"{Written.Count(value.Evaluations, "layout")}, {value.Best}");
+        // A narrow terminal keeps what it costs and how long it takes.
+        public void Report(RunProgress value)
+        {
+            var count = Written.Count(value.Evaluations, "layout");
+            line.Show(value.Done, $"{count}, {value.Best}", $"{count}, {value.Brief}", value.Brief);
+        }
     }
 }

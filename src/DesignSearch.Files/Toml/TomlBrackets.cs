@@ -3,7 +3,7 @@ using System.Text.RegularExpressions;
 namespace DesignSearch.Files.Toml;
 
 /// <summary>
-/// Goes through a TOML text once, before the parser does, for slips whose place the parser cannot tell: brackets and triple quotes that
+/// Goes through a TOML text once, before the parser does, for slips whose place the parser cannot tell: brackets and quotes that
 /// nothing closes, and brackets nested beyond reason, which would cost the parser its stack.
 /// </summary>
 internal sealed partial class TomlBrackets
@@ -15,25 +15,33 @@ internal sealed partial class TomlBrackets
     private readonly List<TomlSlip> slips = [];
     private readonly List<(char Sign, int Line, int Column)> open = [];
     private readonly HashSet<char> neverClosed = [];
+    private readonly List<int> singles = [];
     private (int Line, int Column)? tooDeep;
 
     private TomlBrackets(IReadOnlyList<string> lines) => this.lines = lines;
 
-    /// <summary>The slips in the order of the text; the time is linear in it.</summary>
-    public static IReadOnlyList<TomlSlip> Find(IReadOnlyList<string> lines)
+    /// <summary>The slips in the order of the text, and the lines that stand for themselves, by index; the time is linear in the text.</summary>
+    public static (IReadOnlyList<TomlSlip> Slips, IReadOnlyList<int> Singles) Find(IReadOnlyList<string> lines)
     {
         var walk = new TomlBrackets(lines);
         for (var i = 0; i < lines.Count; i++)
-            i = walk.Line(i);
+        {
+            var first = i;
+            i = walk.Line(i, out var isInside);
+            if (i == first && !isInside && walk.open.Count == 0)
+                walk.singles.Add(i);
+        }
+
         walk.End(lines.Count - 1);
-        return walk.slips;
+        return (walk.slips, walk.singles);
     }
 
     // Returns the line it came to: a text in triple quotes ends further down.
-    private int Line(int at)
+    private int Line(int at, out bool isInside)
     {
         if (open.Count > 0 && BeginsAnew().IsMatch(lines[at]))
             End(at - 1);
+        isInside = open.Count > 0;
         if (open.Count == 0 && Header().IsMatch(lines[at]))
             return at;
         for (var c = 0; c < lines[at].Length && lines[at][c] != '#'; c++)
@@ -53,16 +61,16 @@ internal sealed partial class TomlBrackets
                 case '"' or '\'' when IsTriple(at, c):
                     if (PastTriple(at, c + 3, lines[at][c]) is not { } end)
                     {
-                        slips.Add(new(at, c + 1, open.Count > 0 ? open[0].Line : at, at, "three more of these quotes behind the text; nothing closes it"));
-                        return GiveUp(at);
+                        return Unclosed(at, c, TomlWords.CloseTriple);
                     }
 
                     (at, c) = end;
                     break;
                 case '"' or '\'':
-                    c = PastQuote(lines[at], c);
-                    if (c < 0)
-                        return GiveUp(at);
+                    var past = PastQuote(lines[at], c);
+                    if (past < 0)
+                        return Unclosed(at, c, TomlWords.CloseQuote);
+                    c = past;
                     break;
             }
         }
@@ -81,8 +89,24 @@ internal sealed partial class TomlBrackets
             return;
         var (sign, line, column) = open[^1];
         if (!TellDepth(open[0].Line, last))
-            slips.Add(new(line, column, open[0].Line, last, sign == '[' ? "a ] that closes this bracket" : "a } that closes this brace in the same line"));
+            slips.Add(new(line, column, open[0].Line, last, sign == '[' ? TomlWords.CloseBracket : TomlWords.CloseBrace));
         open.Clear();
+    }
+
+    // What was to stand in the quotes goes on to where the next key begins: nothing of it is told.
+    private int Unclosed(int at, int column, string expected)
+    {
+        // 1'500 is a number to those who write it.
+        var isGrouping = column > 0 && column + 1 < lines[at].Length && char.IsAsciiDigit(lines[at][column - 1]) && char.IsAsciiDigit(lines[at][column + 1]);
+        if (tooDeep is not null || isGrouping)
+            return GiveUp(at);
+        var last = at;
+        while ((expected == TomlWords.CloseTriple || open.Count > 0) && last + 1 < lines.Count && !BeginsAnew().IsMatch(lines[last + 1]))
+            last++;
+        var isBehind = open.Count == 0 && lines[at][..column] is var before && before[(before.IndexOf('=', StringComparison.Ordinal) + 1)..].Any(char.IsLetter);
+        slips.Add(new(at, column + 1, open.Count > 0 ? open[0].Line : at, last, isBehind ? TomlWords.OpenQuote : expected));
+        open.Clear();
+        return last;
     }
 
     private bool TellDepth(int first, int last)

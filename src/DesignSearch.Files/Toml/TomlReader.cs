@@ -1,13 +1,12 @@
 using System.Globalization;
 using System.Text;
-using System.Text.RegularExpressions;
 using Tomlyn;
 using Tomlyn.Parsing;
 
 namespace DesignSearch.Files.Toml;
 
 /// <summary>Reads a TOML file into tables that know their lines. A line whose grammar is broken is reported and passed over, so that one slip does not hide the others.</summary>
-public static partial class TomlReader
+public static class TomlReader
 {
     private const int LargestFile = 1_000_000;
     private const int Passes = 40;
@@ -48,23 +47,22 @@ public static partial class TomlReader
     public static TomlTable ReadText(string text, string shownAs, FaultList faults)
     {
         var lines = text.ReplaceLineEndings("\n").Split('\n');
-        var broken = Forgotten(lines, shownAs, faults);
+        var broken = new SortedDictionary<int, string>();
+        if (Slips(lines, shownAs, faults, broken) is not { } again)
+            return new TomlTable(shownAs, "", 1, new FaultList());
         for (var pass = 0; pass < Passes; pass++)
         {
             // The parser stumbles over a backslash at the very end of a file, so a line end always stands behind it.
             var joined = string.Join('\n', lines) + '\n';
             if (FirstErrors(joined) is not { Count: > 0 } errors)
-                return Build(joined, shownAs, faults, broken);
+                return Build(joined, shownAs, faults, broken, again);
             foreach (var (line, column, message) in errors)
             {
                 var at = Math.Clamp(line, 1, lines.Length);
                 if (broken.ContainsKey(at))
                     continue;
-                faults.Add(
-                    shownAs, at, column, lines[at - 1].Trim(),
-                    DecimalComma().IsMatch(lines[at - 1])
-                        ? "a number with a decimal point, for instance 4.5"
-                        : "valid TOML here: " + message);
+                var expected = Earlier(lines, at) is { } first ? TomlWords.Twice(KeyOf(lines[at - 1]), first) : TomlWords.Unreadable(message);
+                faults.Add(shownAs, at, column, lines[at - 1].Trim(), expected);
                 broken.Add(at, KeyOf(lines[at - 1]));
             }
 
@@ -78,11 +76,11 @@ public static partial class TomlReader
         return new TomlTable(shownAs, "", 1, new FaultList());
     }
 
-    // Values that a forgotten bracket or quote spoils, or brackets without end, are told and taken out before the parser sees them.
-    private static SortedDictionary<int, string> Forgotten(string[] lines, string shownAs, FaultList faults)
+    // What people do is told in our own words and taken out before the parser sees it, so that nothing is told behind it.
+    private static List<TomlSpare>? Slips(string[] lines, string shownAs, FaultList faults, SortedDictionary<int, string> broken)
     {
-        var broken = new SortedDictionary<int, string>();
-        foreach (var slip in TomlBrackets.Find(lines))
+        var (slips, singles) = TomlBrackets.Find(lines);
+        foreach (var slip in slips)
         {
             faults.Add(shownAs, slip.Line + 1, slip.Column, lines[slip.Line].Trim(), slip.Expected);
             broken.TryAdd(slip.First + 1, KeyOf(lines[slip.First]));
@@ -90,7 +88,26 @@ public static partial class TomlReader
                 lines[line] = "";
         }
 
-        return broken;
+        var walk = new TomlLines(lines, shownAs, faults, broken);
+        var again = walk.Tell(singles);
+        return walk.IsHopeless ? null : again;
+    }
+
+    /// <summary>True where the parser reads a text.</summary>
+    internal static bool IsReadable(string text) => FirstErrors(text + "\n").Count == 0;
+
+    // The line, from 1, in which the same key stands above under the same heading; null where it does not.
+    private static int? Earlier(string[] lines, int line)
+    {
+        if (!lines[line - 1].Contains('=', StringComparison.Ordinal))
+            return null;
+        for (var above = line - 1; above > 0 && !lines[above - 1].TrimStart().StartsWith('['); above--)
+        {
+            if (lines[above - 1].Contains('=', StringComparison.Ordinal) && KeyOf(lines[above - 1]) == KeyOf(lines[line - 1]))
+                return above;
+        }
+
+        return null;
     }
 
     private static List<(int Line, int Column, string Message)> FirstErrors(string text)
@@ -115,16 +132,13 @@ public static partial class TomlReader
         return found;
     }
 
-    [GeneratedRegex(@"^\s*\w+\s*=\s*-?\d+,\d+\s*(#.*)?$")]
-    private static partial Regex DecimalComma();
-
-    private static string KeyOf(string line)
+    internal static string KeyOf(string line)
     {
         var equals = line.IndexOf('=', StringComparison.Ordinal);
         return (equals < 0 ? line : line[..equals]).Trim(' ', '\t', '"', '[', ']');
     }
 
-    private static TomlTable Build(string text, string file, FaultList faults, SortedDictionary<int, string> broken)
+    private static TomlTable Build(string text, string file, FaultList faults, SortedDictionary<int, string> broken, List<TomlSpare> again)
     {
         var root = new TomlTable(file, "", 1, faults);
         var parser = TomlParser.Create(text, new TomlSerializerOptions());
@@ -170,6 +184,15 @@ public static partial class TomlReader
         }
 
         MarkUnreadable(root, text, broken);
+        foreach (var spare in again)
+        {
+            // What stands under a heading that could not be used is not told as missing elsewhere.
+            var owner = spare.Heading.Split('.').Aggregate(root, (table, part) => table.Inner(part.Trim()) ?? table);
+            foreach (var under in root.Remove(spare.Name)?.Keys ?? [])
+                owner.MarkUnreadable(under);
+            root.MarkUnreadable(spare.Heading);
+        }
+
         return root;
     }
 

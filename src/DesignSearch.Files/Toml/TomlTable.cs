@@ -12,6 +12,7 @@ public sealed class TomlTable
     private readonly Dictionary<string, (TomlValue Value, int Line, int Column)> entries = new(StringComparer.Ordinal);
     private readonly HashSet<string> asked = new(StringComparer.Ordinal);
     private readonly HashSet<string> unreadable = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, InputFault> missing = new(StringComparer.Ordinal);
     private readonly FaultList faults;
 
     internal TomlTable(string file, string name, int line, FaultList faults)
@@ -58,7 +59,7 @@ public sealed class TomlTable
     /// <inheritdoc cref="Number"/>
     public int Whole(string key, int min, int max, int? fallback = null)
     {
-        var expected = FormattableString.Invariant($"a whole number from {min} to {max}");
+        var expected = min == max ? FormattableString.Invariant($"the number {min}") : FormattableString.Invariant($"a whole number from {min} to {max}");
         return (int)Ask(key, expected, fallback, v => v.Kind == TomlKind.Whole && v.Number >= min && v.Number <= max ? (true, v.Number) : (false, 0), min);
     }
 
@@ -68,7 +69,7 @@ public sealed class TomlTable
     /// <param name="fallback">Words when the key is absent; null makes it required.</param>
     public string Text(string key, int maxLength = 200, string? fallback = null)
     {
-        var expected = FormattableString.Invariant($"words in quotes, 1 to {maxLength} characters");
+        var expected = FormattableString.Invariant($"{TomlWords.Words}, 1 to {maxLength} characters");
         return Ask(key, expected, fallback, v => v.Kind == TomlKind.Text && v.Text.Length > 0 && v.Text.Length <= maxLength ? (true, v.Text) : (false, ""), "");
     }
 
@@ -100,18 +101,17 @@ public sealed class TomlTable
         var each = FormattableString.Invariant($"a number from {min} to {max} {unit}");
         if (value.Kind != TomlKind.List || value.Items.Count != count)
         {
-            Fault(value, FormattableString.Invariant($"a list of {count} numbers, found {(value.Kind == TomlKind.List ? value.Items.Count : 1)}"));
+            var found = value.Kind == TomlKind.List ? value.Items.Count : 1;
+            Fault(value, FormattableString.Invariant($"a list of {count} numbers, found {found}") + (found == 2 * count ? TomlWords.CommaInList : ""));
             return null;
         }
 
-        var good = true;
-        foreach (var item in value.Items.Where(i => i.Kind is not (TomlKind.Whole or TomlKind.Real) || !(i.Number >= min && i.Number <= max)))
-        {
-            Fault(item, each);
-            good = false;
-        }
-
-        return good ? [.. value.Items.Select(i => i.Number)] : null;
+        // Twelve wrong ones are one mistake: of the unit, most likely.
+        var wrong = value.Items.Where(i => i.Kind is not (TomlKind.Whole or TomlKind.Real) || !(i.Number >= min && i.Number <= max)).ToList();
+        if (wrong.Count == 0)
+            return [.. value.Items.Select(i => i.Number)];
+        Fault(wrong[0], each + (wrong.Count > 1 ? FormattableString.Invariant($" for '{key}', and {wrong.Count - 1} more are not") : ""));
+        return null;
     }
 
     /// <summary>A table below this one; absent gives null, or a fault where it is required.</summary>
@@ -123,7 +123,7 @@ public sealed class TomlTable
         if (value is not null)
             Fault(value, $"a table [{Under(key)}]");
         else if (required && !unreadable.Contains(key))
-            faults.Add(File, Line, 0, "", $"a table [{Under(key)}]");
+            missing[key] = faults.AddMissing(File, Line, $"a heading [{Under(key)}] with what belongs to it");
         return null;
     }
 
@@ -141,6 +141,13 @@ public sealed class TomlTable
     /// <summary>Reports a fault at a value of this file.</summary>
     public void Fault(TomlValue value, string expected) => faults.Add(File, value.Line, value.Column, Shown(value), expected);
 
+    /// <summary>Reports that a key is missing, unless its line could not be read, which was told.</summary>
+    public void Missing(string key, string expected)
+    {
+        if (!unreadable.Contains(key))
+            missing[key] = faults.AddMissing(File, Line, $"'{key}'" + (Name.Length > 0 ? $" in [{Name}]" : "") + $": {expected}");
+    }
+
     /// <summary>Reports a fault at a key of this table, or at its header where the key is absent.</summary>
     public void FaultAt(string key, string value, string expected)
     {
@@ -155,7 +162,10 @@ public sealed class TomlTable
     {
         foreach (var (key, entry) in entries.Where(e => !asked.Contains(e.Key)))
         {
-            faults.Add(File, entry.Line, entry.Column, key, "a known key" + (Name.Length > 0 ? $" in [{Name}]" : "") + NearWord.Hint(key, asked));
+            // A key with a slip in its name is not told as missing too.
+            if (NearWord.Of(key, asked.Except(unreadable)) is { } meant && missing.Remove(meant, out var fault))
+                faults.TakeBack(fault);
+            faults.Add(File, entry.Line, entry.Column, key, "a known key" + (Name.Length > 0 ? $" in [{Name}]" : "") + NearWord.Hint(key, asked.Except(unreadable)));
         }
     }
 
@@ -176,7 +186,17 @@ public sealed class TomlTable
 
     internal TomlTable? Inner(string key) => entries.TryGetValue(key, out var entry) ? entry.Value.Table : null;
 
+    internal TomlTable? Remove(string key) => entries.Remove(key, out var entry) ? entry.Value.Table : null;
+
     internal void MarkUnreadable(string key) => unreadable.Add(key);
+
+    private static string Hint(TomlValue value, string expected, object? wanted) => (value.Kind, wanted) switch
+    {
+        (TomlKind.Text, double) => NumberHint.Of(value.Text, inQuotes: true),
+        (TomlKind.Text, bool) => TomlWords.Flag(value.Text),
+        (TomlKind.Whole or TomlKind.Real or TomlKind.Flag or TomlKind.Moment, string) when expected.StartsWith(TomlWords.Words, StringComparison.Ordinal) => TomlWords.Quotes,
+        _ => "",
+    };
 
     private T Ask<T>(string key, string expected, object? fallback, Func<TomlValue, (bool Good, T Value)> take, T stand)
     {
@@ -185,11 +205,11 @@ public sealed class TomlTable
             var (good, taken) = take(value);
             if (good)
                 return taken;
-            Fault(value, $"{expected} for '{key}'");
+            Fault(value, $"{expected} for '{key}'" + Hint(value, expected, stand));
         }
-        else if (fallback is null && !unreadable.Contains(key))
+        else if (fallback is null)
         {
-            faults.Add(File, Line, 0, "", $"{expected} for '{key}'" + (Name.Length > 0 ? $" in [{Name}]" : ""));
+            Missing(key, expected);
         }
 
         return fallback switch { null => stand, T same => same, int whole when stand is double => (T)(object)(double)whole, _ => stand };

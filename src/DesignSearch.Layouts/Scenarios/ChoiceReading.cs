@@ -51,7 +51,8 @@ internal static class ChoiceReading
     {
         if (value.Kind == TomlKind.Text && Named(choice, value.Text, catalogue) is { } named)
             return named;
-        table.Fault(value, Expected(choice, value.Text, catalogue));
+        if (value.Kind != TomlKind.Text || !catalogue.MayLack(value.Text, choice.Kind))
+            table.Fault(value, Expected(choice, value.Text, catalogue));
         return choice.AtRest;
     }
 

@@ -90,7 +90,7 @@ internal sealed class ClimateReading(TomlTable? table, string folder, List<(stri
             return null;
         var air = Twelve("mean_air_c", ClimateRange.Air, "°C");
         var lowest = Twelve("mean_daily_low_c", ClimateRange.DailyLow, "°C");
-        var sun = Twelve("sun_kwh_per_m2_day", ClimateRange.Sun, "kWh/m² a day on the flat");
+        var sun = Twelve("sun_kwh_per_m2_day", ClimateRange.Sun, "kWh/m² a day on the flat (a month's sum divided by its days, MJ divided by 3.6)");
         var wind = Twelve("wind_m_per_s", ClimateRange.Wind, "m/s");
         var humidity = Twelve("humidity_pct", ClimateRange.Humidity, "%");
         var character = table.Word("character", ["from the means", .. Characters.Keys], "from the means");
@@ -132,7 +132,7 @@ internal sealed class ClimateReading(TomlTable? table, string folder, List<(stri
     private double[]? Twelve(string key, ClimateRange range, string unit)
     {
         if (!table!.Has(key))
-            table.FaultAt(key, "", $"twelve numbers, January to December, for '{key}' in [climate], or a weather_file");
+            table.Missing(key, "twelve numbers, January to December, or a weather_file in their place");
         return table.Numbers(key, Months, range.Least, range.Most, unit);
     }
 

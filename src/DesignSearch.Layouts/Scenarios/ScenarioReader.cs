@@ -33,6 +33,7 @@ public static class ScenarioReader
         var files = new List<(string Name, string Path)> { ("scenario.toml", shown) };
         file.Whole("format", Format, Format);
         var name = file.Text("name", 120);
+        var separator = file.Word("spreadsheet", ["comma", "semicolon"], "comma") == "semicolon" ? CellSeparator.Semicolon : CellSeparator.Comma;
         var description = file.Text("description", 4000, "");
         var catalogue = Catalogues(file, folder, systems, files, faults);
         var stock = StockOf(file, folder, catalogue, files, faults);
@@ -55,6 +56,7 @@ public static class ScenarioReader
         {
             Name = name,
             Description = description,
+            Separator = separator,
             Place = place,
             Site = site,
             Greenhouse = greenhouse,
@@ -78,17 +80,21 @@ public static class ScenarioReader
         var named = file.Find("catalogs");
         if (named is not { Kind: TomlKind.List } || named.Items.Count == 0 || named.Items.Any(i => i.Kind != TomlKind.Text))
         {
-            file.FaultAt("catalogs", named is null ? "" : TomlTable.Shown(named), "a list of catalogue folders, for instance catalogs = [\"../../catalogs/starter\"]");
-            return Catalogue.Of([]);
+            const string expected = "a list of catalogues, for instance catalogs = [\"starter\"]";
+            if (named is null)
+                file.Missing("catalogs", expected);
+            else
+                file.FaultAt("catalogs", TomlTable.Shown(named), expected);
+            return Catalogue.Unread;
         }
 
-        var folders = new List<string>();
+        var (folders, isWhole) = (new List<string>(), true);
         foreach (var item in named.Items)
         {
-            var path = Path.Combine(folder, item.Text);
-            if (!Directory.Exists(path))
+            if (CatalogueFolders.Find(folder, item.Text) is not { } path)
             {
-                file.Fault(item, "a folder of catalogue files; there is none of this name");
+                file.Fault(item, CatalogueFolders.Missing(folder, item.Text));
+                isWhole = false;
                 continue;
             }
 
@@ -96,7 +102,8 @@ public static class ScenarioReader
             files.AddRange(Directory.EnumerateFiles(path, "*.csv").Order(StringComparer.Ordinal).Select(f => (Path.Combine(item.Text, Path.GetFileName(f)).Replace('\\', '/'), f)));
         }
 
-        return Catalogue.Load(folders, systems.Kinds, faults);
+        var read = Catalogue.Load(folders, systems.Kinds, faults);
+        return isWhole ? read : Catalogue.Unread;
     }
 
     private static Stock StockOf(TomlTable file, string folder, Catalogue catalogue, List<(string Name, string Path)> files, FaultList faults)
@@ -106,7 +113,7 @@ public static class ScenarioReader
         var name = file.Text("stock", 200);
         var path = Path.Combine(folder, name);
         files.Add((name, path));
-        return Stock.Load(path, catalogue.All.Count > 0 ? catalogue : null, faults);
+        return Stock.Load(path, catalogue, faults);
     }
 
     private static List<VariedChoice> Choices(TomlTable? table, SystemSet systems, Catalogue catalogue, double latitudeDeg, Greenhouse greenhouse, TomlTable file, bool hasNoMains)
@@ -119,7 +126,7 @@ public static class ScenarioReader
         bool MayBe(PartChoice root) => choices[systems.Choices.IndexOf(root)].Levels.Any(l => !l.IsNone);
         foreach (var empty in choices.Where(c => c.Levels.Count == 0).Select(c => c.Choice).OfType<PartChoice>())
         {
-            if (empty.Under is not { } root || MayBe(root))
+            if (!catalogue.MayLack(empty.Kind) && (empty.Under is not { } root || MayBe(root)))
                 table.FaultAt(empty.Key, "", $"at least one part of kind {empty.Kind.Name} in the catalogue for '{empty.Key}'");
         }
 

@@ -30,11 +30,11 @@ internal static class SeasonReading
     {
         if (!table.Has(key))
             return usual;
-        var text = table.Text(key, 5);
+        var text = table.Text(key, 20);
         if (DateTime.TryParseExact("2001-" + text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date))
             return (date.Month, date.Day);
         if (text.Length > 0)
-            table.FaultAt(key, text, $"a day as month-day, for instance \"11-01\", for '{key}'");
+            table.FaultAt(key, text, $"a day as month-day, for instance \"11-01\" for the first of November, for '{key}'");
         return usual;
     }
 }

@@ -8,6 +8,7 @@ internal static class WinterReading
 {
     private const int MostDrawn = 50;
     private const string PowerCutKey = "power_cut_hours";
+    private static readonly string[] KeysOfAKind = ["count", "return_years", "lowest_c", PowerCutKey];
     private static readonly string[] Kinds = ["typical", "drawn", "hard"];
 
     /// <summary>The winters asked for, their weights adding to 1; without any, a typical one and the hard one of ten years.</summary>
@@ -38,6 +39,9 @@ internal static class WinterReading
                 NoMains.Refuse(table, PowerCutKey);
         }
 
+        // Where the kind is at fault, what belongs to it is not told.
+        foreach (var key in Kinds.Contains(kind) && table.Find("kind")?.Text == kind ? [] : KeysOfAKind)
+            table.Find(key);
         table.ReportUnknown();
         return wish;
     }

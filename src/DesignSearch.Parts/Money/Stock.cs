@@ -6,6 +6,8 @@ namespace DesignSearch.Parts.Money;
 /// <summary>What the builder already owns: it costs nothing up to its quantity.</summary>
 public sealed class Stock
 {
+    private const double MostOwned = 1e6;
+
     private readonly Dictionary<string, decimal> quantities;
 
     private Stock(Dictionary<string, decimal> quantities) => this.quantities = quantities;
@@ -34,7 +36,7 @@ public sealed class Stock
         {
             var (line, column) = entry.PlaceOf("id");
             var (id, quantity) = entry.Value;
-            if (catalogue is not null && !catalogue.TryFind<IPart>(id, out _))
+            if (catalogue is not null && !catalogue.TryFind<IPart>(id, out _) && !catalogue.MayLack(id))
                 faults.Add(path, line, column, id, "id: the id of a part of the catalogue" + NearWord.Hint(id, catalogue.All.Select(p => p.Id)));
             else if (!quantities.TryAdd(id, quantity))
                 faults.Add(path, line, column, id, "id: each part once, but this one stands here twice");
@@ -48,5 +50,5 @@ public sealed class Stock
     public static Stock Of(params IEnumerable<(string Id, decimal Quantity)> owned) => new(owned.ToDictionary(o => o.Id, o => o.Quantity, StringComparer.Ordinal));
 
     private static (string Id, decimal Quantity) ReadRow(ICsvCells cells) =>
-        (cells.Slug("id", "Id of the part in the catalogue"), cells.Money("quantity", "How much of it is owned, in the unit of its price"));
+        (cells.Slug("id", "Id of the part in the catalogue"), (decimal)cells.Number("quantity", 0, MostOwned, "How much of it is owned, in the unit of its price"));
 }

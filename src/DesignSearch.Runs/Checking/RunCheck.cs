@@ -18,16 +18,43 @@ public sealed record RunCheck(Scenario Scenario, double SpaceSize, double Second
 {
     private const int Block = 16;
 
+    /// <summary>The case read back, a plain line each.</summary>
+    public IReadOnlyList<string> Lines { get; private init; } = [];
+
+    /// <summary>What can be read and may still not be meant, a sentence each.</summary>
+    public IReadOnlyList<string> Doubts { get; private init; } = [];
+
     /// <summary>Reads a run and times a block of its layouts; writes nothing.</summary>
     /// <param name="folder">The run.</param>
     /// <param name="clocked">Runs some work and returns the seconds it takes.</param>
     /// <exception cref="InputException">With every fault.</exception>
     public static RunCheck Of(RunFolder folder, Func<Action, double> clocked)
     {
-        if (!Directory.Exists(folder.Path))
-            throw new InputException(new InputFault(folder.Path, 0, 0, "", "a run folder; there is none of this name"));
+        var (read, winters) = Read(folder);
+        var problem = new LayoutProblem(new LayoutAssessor(read.Scenario, winters));
+        return read with { SpaceSize = SearchRun.SpaceSize(problem), SecondsPerLayout = clocked(() => Try(problem)) / Block };
+    }
+
+    /// <summary>Reads a run and simulates nothing.</summary>
+    /// <param name="folder">The run.</param>
+    /// <exception cref="InputException">With every fault.</exception>
+    public static RunCheck Of(RunFolder folder) => Read(folder).Check;
+
+    private static (RunCheck Check, WinterSet Winters) Read(RunFolder folder)
+    {
+        folder.RequireThere();
         var scenario = ScenarioReader.Read(folder.Path);
-        var problem = new LayoutProblem(new LayoutAssessor(scenario, WinterSet.Make(scenario)));
+        var winters = WinterSet.Make(scenario);
+        var check = new RunCheck(scenario, double.NaN, double.NaN)
+        {
+            Lines = ReadBack.Of(scenario, winters),
+            Doubts = [.. scenario.Doubts, .. GroupedNumbers.Of(folder), .. CopiedLines.Of(folder) is { } copied ? new[] { copied } : []],
+        };
+        return (check, winters);
+    }
+
+    private static void Try(LayoutProblem problem)
+    {
         var space = new SearchSpace(problem.Variables);
         var points = Enumerable.Range(0, Block).Select(i =>
         {
@@ -35,8 +62,6 @@ public sealed record RunCheck(Scenario Scenario, double SpaceSize, double Second
             space.Canonicalise(point);
             return point;
         }).ToArray();
-        var evaluations = new Evaluation[Block];
-        var seconds = clocked(() => problem.Evaluate(points, evaluations));
-        return new RunCheck(scenario, SearchRun.SpaceSize(problem), seconds / Block);
+        problem.Evaluate(points, new Evaluation[Block]);
     }
 }

@@ -1,4 +1,6 @@
 using DesignSearch.Files;
+using DesignSearch.Layouts.Scenarios;
+using DesignSearch.Layouts.Words;
 using DesignSearch.Runs.Store;
 
 namespace DesignSearch.Runs.Folder;
@@ -7,6 +9,7 @@ namespace DesignSearch.Runs.Folder;
 public static class RunAge
 {
     private const long MostBytes = 200_000_000;
+    private const int MostNamed = 4;
 
     /// <summary>A sentence for each thing that is newer than the run; none where nothing is.</summary>
     /// <param name="folder">The run's folder.</param>
@@ -14,7 +17,9 @@ public static class RunAge
     public static IReadOnlyList<string> Of(RunFolder folder, StoredRun run)
     {
         var said = new List<string>();
-        var changed = run.Inputs.Where(i => HasChanged(folder, i)).Select(i => $"'{i.File}'").ToList();
+        // A whole catalogue that lies elsewhere is one thing, not forty.
+        var changed = run.Inputs.Where(i => HasChanged(folder, i)).GroupBy(i => Path.GetDirectoryName(i.File) ?? "", StringComparer.Ordinal)
+            .SelectMany(g => g.Count() > MostNamed ? [$"{Written.Count(g.Count(), "file")} of '{g.Key.Replace('\\', '/')}'"] : g.Select(i => $"'{i.File}'")).ToList();
         if (changed.Count > 0)
             said.Add($"Since this search {string.Join(", ", changed)} changed or went away; what is told here is the result from before. 'search --force' makes a new one.");
         if (folder.IsBrokenOff)
@@ -26,7 +31,7 @@ public static class RunAge
     {
         try
         {
-            var path = folder.At(input.File);
+            var path = CatalogueFolders.FileOf(folder.Path, input.File);
             return InputFile.WhyNot(path, MostBytes).Length > 0 || FileHash.Of(path) != input.Sha256;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)

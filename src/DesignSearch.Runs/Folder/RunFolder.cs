@@ -1,3 +1,4 @@
+using DesignSearch.Files;
 using DesignSearch.Runs.Store;
 
 namespace DesignSearch.Runs.Folder;
@@ -7,6 +8,7 @@ namespace DesignSearch.Runs.Folder;
 public sealed class RunFolder(string path)
 {
     private const string NoteName = "searching.txt";
+    private const int MostNamed = 12;
 
     /// <summary>The folder as the person named it.</summary>
     public string Path { get; } = path.TrimEnd('/', '\\') is { Length: > 0 } trimmed ? trimmed : path;
@@ -43,6 +45,28 @@ public sealed class RunFolder(string path)
 
     /// <summary>Path of the note that belongs to a journal.</summary>
     public static string NoteBeside(string journal) => System.IO.Path.Combine(System.IO.Path.GetDirectoryName(journal) ?? "", NoteName);
+
+    /// <summary>Refuses a run that is not there, and names those that are.</summary>
+    /// <exception cref="InputException">There is no such folder, or it holds no scenario.</exception>
+    public void RequireThere()
+    {
+        if (File.Exists(Scenario))
+            return;
+        var beside = Beside();
+        var names = beside.Count > 0 ? "; there are " + string.Join(", ", beside.Take(MostNamed)) : "";
+        var expected = Directory.Exists(Path) ? "a run folder; this one holds no scenario.toml" : "a run folder; there is none of this name";
+        throw new InputException(new InputFault(Path, 0, 0, "", expected + NearWord.Hint(Path, beside) + names + ". 'new FOLDER' makes one"));
+    }
+
+    private List<string> Beside()
+    {
+        var above = System.IO.Path.GetDirectoryName(Path) is { Length: > 0 } named ? named : ".";
+        return !Directory.Exists(above) ? [] :
+        [
+            .. Directory.EnumerateDirectories(above).Where(d => File.Exists(new RunFolder(d).Scenario)).Order(StringComparer.Ordinal)
+                .Select(d => above == "." ? System.IO.Path.GetFileName(d) : d),
+        ];
+    }
 
     /// <summary>A path inside the folder.</summary>
     public string At(string name) => System.IO.Path.Combine(Path, name);

@@ -1,3 +1,4 @@
+using DesignSearch.Files;
 using DesignSearch.Runs.Folder;
 
 namespace DesignSearch.Runs.Searching;
@@ -23,6 +24,9 @@ public sealed record SearchRequest(
     string ProgramVersion,
     string Holder = "a process without a name")
 {
+    /// <summary>What parts the cells of the tables that are written; null leaves it to the scenario.</summary>
+    public CellSeparator? Separator { get; init; }
+
     /// <summary>Whether the first answer is proved as far as it goes.</summary>
     public bool Proves { get; init; }
 }

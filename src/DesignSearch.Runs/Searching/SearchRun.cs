@@ -41,6 +41,7 @@ public static class SearchRun
         var folder = request.Folder;
         Guard(request);
         var scenario = ScenarioReader.Read(folder.Path);
+        scenario = scenario with { Separator = request.Separator ?? scenario.Separator };
         var inputs = FileHash.Of(scenario.Files);
         var assessor = new LayoutAssessor(scenario, WinterSet.Make(scenario));
         var problem = new LayoutProblem(assessor);
@@ -71,7 +72,8 @@ public static class SearchRun
         FolderHold.Begin(folder, request.Holder);
         var log = new Log(journal);
         log.See(replay);
-        var result = Search(engine, new Teller(progress, scenario, log), log, replay, folder, cancel);
+        var phases = new SearchPhases(progress, request.Proves);
+        var result = Search(engine, new Teller(phases, scenario, log), log, replay, folder, cancel);
         var tried = journal.Evaluated;
         var others = BestOfEachMount(tried, problem.Space);
         var judge = new Judge(assessor);
@@ -95,7 +97,8 @@ public static class SearchRun
         RunStore.Save(run, folder);
         run = Weighed(
             run, new Weigher(assessor, request.Threads, seed), tried, result, problem.Space, (found, sure) => judge.Of(result, problem.Space, others, found, sure),
-            judgement => Certify(request, result, judgement, assessor, tried, progress, cancel));
+            judgement => Certify(request, result, judgement, assessor, tried, phases, cancel), phases);
+        phases.Write();
         run = run with { Search = run.Search with { Seconds = Math.Round(elapsed().TotalSeconds, 1) } };
         LayoutLists.Write(folder, run, scenario);
         RunStore.Save(run, folder);
@@ -111,12 +114,14 @@ public static class SearchRun
         SearchResult result,
         LayoutSpace space,
         Func<IReadOnlyList<Layout>, SureFound?, Judgement> judge,
-        Func<Judgement, (Certificate? Certificate, Layout? Cheaper)> certify)
+        Func<Judgement, (Certificate? Certificate, Layout? Cheaper)> certify,
+        SearchPhases phases)
     {
         var (judgement, found) = (run.Judgement, new List<Layout>());
         try
         {
             // What the comparison of the ways betters is ranked first, or the answer would contradict it.
+            phases.Compare();
             for (var round = 0; round < MostRounds && weigher.Better(judgement, tried, space, result.IsExact) is { Count: > 0 } better; round++)
             {
                 found.AddRange(better);
@@ -128,10 +133,12 @@ public static class SearchRun
                 found.Add(cheaper);
             if (cheaper is not null)
                 judgement = judge(found, null);
+            phases.BeSure();
             if (weigher.Sure(judgement, tried, space, result.IsExact) is { } sure)
                 judgement = judge(found, sure);
             if (judgement.Picks is { First: { } first, CheapestThatHolds: { } least } && !result.IsExact)
                 certificate = certificate?.Beside(judgement.Ranking[least - 1], judgement.Ranking[first - 1], run.Scenario.Currency);
+            phases.Weigh();
             var weighing = weigher.Of(judgement, tried, space, result.IsExact);
             if (weighing.Miss is { } miss)
                 judgement = judgement with { NearestMiss = [.. judgement.NearestMiss, .. miss.Sentences] };
@@ -151,7 +158,7 @@ public static class SearchRun
         Judgement judgement,
         LayoutAssessor assessor,
         IReadOnlyList<(double[] Point, Evaluation Evaluation)> tried,
-        IProgress<RunProgress>? progress,
+        SearchPhases phases,
         CancellationToken cancel)
     {
         if (!request.Proves || cancel.IsCancellationRequested || result.StoppedBecause == StopReason.Time)
@@ -159,7 +166,7 @@ public static class SearchRun
         var cheapest = judgement.BareHouse.Holds ? 0 : judgement.Picks.CheapestThatHolds is { } rank ? judgement.Ranking[rank - 1].LifeCost : (decimal?)null;
         if (result.IsExact)
             return (Certifier.Exact(cheapest), null);
-        var teller = new ProofTeller(progress, assessor.Scenario.Money.Currency, result.Evaluations);
+        var teller = new ProofTeller(phases, assessor.Scenario.Money.Currency);
         return new Certifier(assessor, request.Threads).Of(cheapest, tried, teller, cancel);
     }
 
@@ -199,15 +206,16 @@ public static class SearchRun
     private static void Guard(SearchRequest request)
     {
         var folder = request.Folder;
-        if (!Directory.Exists(folder.Path))
-            throw new InputException(new InputFault(folder.Path, 0, 0, "", "a run folder; there is none of this name"));
+        folder.RequireThere();
         JournalFile.CheckOurs(folder.Journal);
         if (folder.IsBrokenOff && !request.Force && !request.Resume)
             throw new InputException(new InputFault(
                 folder.Journal, 0, 0, "",
-                "an unsearched folder; a search was broken off here. Use --resume to take it up or --force to begin anew"));
+                "an unsearched folder; a search was broken off here. Use --resume to take it up or --force to begin anew without what it found"));
         if (folder.IsFinished && !request.Force && !request.Resume)
-            throw new InputException(new InputFault(folder.RunFile, 0, 0, "", "an unsearched folder; this run is finished. Use --force to search it anew"));
+            throw new InputException(new InputFault(
+                folder.RunFile, 0, 0, "",
+                "an unsearched folder; this run is finished. Use --force to search it anew, which replaces its results"));
         RunOutputs.Of(folder).RefuseForeign();
     }
 
@@ -247,24 +255,20 @@ public static class SearchRun
         }
     }
 
-    private sealed class ProofTeller(IProgress<RunProgress>? progress, string currency, long evaluations) : IProgress<CheapestProof>
+    private sealed class ProofTeller(SearchPhases phases, string currency) : IProgress<CheapestProof>
     {
-        public void Report(CheapestProof value) =>
-            progress?.Report(new RunProgress(1, evaluations, FormattableString.Invariant($"proving: none that holds below {value.Bound:0} {currency}")));
+        public void Report(CheapestProof value) => phases.Prove(SearchWords.Proving(value.Bound, currency), SearchWords.ProvingBriefly(value.Bound, currency));
     }
 
-    private sealed class Teller(IProgress<RunProgress>? progress, Scenario scenario, Log log) : IProgress<SearchProgress>
+    private sealed class Teller(SearchPhases phases, Scenario scenario, Log log) : IProgress<SearchProgress>
     {
         public void Report(SearchProgress value)
         {
-            var best = value.BestPerObjective.Count != 2 ? "none passes every check yet"
+            var (words, brief) = value.BestPerObjective.Count != 2 ? (SearchWords.NoneYet, SearchWords.NoneYet)
                 : log.CheapestThatHolds is { } cost
-                ? string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"the cheapest that holds costs {cost:0} {scenario.Money.Currency} over the years; {value.FrontSize} layouts on "
-                        + $"the front")
-                : FormattableString.Invariant($"none holds yet, the nearest has {value.BestPerObjective[1]:0} K·h of frost; {value.FrontSize} layouts on the front");
-            progress?.Report(new RunProgress(value.Fraction, value.Evaluations, best));
+                ? (SearchWords.Holds(cost, scenario.Money.Currency, value.FrontSize), SearchWords.HoldsBriefly(cost, scenario.Money.Currency))
+                : (SearchWords.Nearest(value.BestPerObjective[1], value.FrontSize), SearchWords.NearestBriefly(value.BestPerObjective[1]));
+            phases.Search(value.Fraction, value.Evaluations, words, brief);
         }
     }
 }

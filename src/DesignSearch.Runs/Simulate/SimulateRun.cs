@@ -25,6 +25,7 @@ public static class SimulateRun
     /// <exception cref="InputException">With every fault of scenario, catalogues, weather and layout.</exception>
     public static Simulation Execute(RunFolder folder, string layoutFile, string? weatherFile, Action<string, bool, HourRow>? hourly)
     {
+        folder.RequireThere();
         var scenario = ScenarioReader.Read(folder.Path, weatherFile);
         var faults = new FaultList();
         var layout = LayoutFileReader.Read(layoutFile, layoutFile, scenario, faults);

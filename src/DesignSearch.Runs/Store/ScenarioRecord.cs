@@ -1,3 +1,5 @@
+using DesignSearch.Files;
+
 namespace DesignSearch.Runs.Store;
 
 /// <summary>The scenario in the words of the report.</summary>
@@ -50,6 +52,9 @@ public sealed record ScenarioRecord
 
     /// <summary>What is in doubt about the weather or the season, in plain sentences.</summary>
     public IReadOnlyList<string> InDoubt { get; init; } = [];
+
+    /// <summary>What parts the cells of the tables that are written.</summary>
+    public CellSeparator Separator { get; init; }
 
     /// <summary>Shares of the weather that were measured, modelled, filled and synthesised, field by field.</summary>
     public required IReadOnlyList<WeatherShare> WeatherShares { get; init; }

@@ -27,6 +27,7 @@ internal static class ScenarioRecords
             Name = scenario.Name,
             Description = scenario.Description,
             Currency = scenario.Money.Currency,
+            Separator = scenario.Separator,
             PlaceName = scenario.Place.Name,
             LatitudeDeg = scenario.Place.LatitudeDeg,
             LongitudeDeg = scenario.Place.LongitudeDeg,

@@ -24,6 +24,16 @@ internal static class Cli
         return Run(session, output, error, words);
     }
 
+    /// <summary>Runs it with a person at the keyboard, who can be asked again.</summary>
+    /// <param name="typed">What the person types.</param>
+    /// <param name="words">The command line.</param>
+    public static (int Code, string Output, string Error) RunTyped(string typed, params string[] words)
+    {
+        using var output = new StringWriter();
+        using var error = new StringWriter();
+        return Run(new Session(output, error, live: false) { In = () => new MemoryStream(Encoding.UTF8.GetBytes(typed)), IsTyped = true }, output, error, words);
+    }
+
     /// <summary>Runs it with a service of the test's own in the place of the public one.</summary>
     /// <param name="service">Makes it when weather is asked for.</param>
     /// <param name="words">The command line.</param>

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using DesignSearch.Cli.Terminal;
 using Xunit;
 
@@ -35,6 +36,38 @@ public sealed class ProgressLineTests
         new ProgressLine(error, live: false, quiet: false, () => 40).Show(double.NaN, Long);
         new ProgressLine(error, live: false, quiet: true, () => 40).Show(double.NaN, Long);
         Assert.Equal(Long + Environment.NewLine, error.ToString());
+    }
+
+    [Theory]
+    [InlineData(60, " 45 %, 1 min 03 s left: 1234 layouts, holds for 3112 crowns")]
+    [InlineData(40, " 45 %, 1 min 03 s left: holds for 3112 c")]
+    [InlineData(48, " 45 %, 1 min 03 s left: holds for 3112 crowns")]
+    public void A_narrow_terminal_keeps_price_and_time(int columns, string shown)
+    {
+        using var error = new StringWriter();
+        var line = new ProgressLine(error, live: true, quiet: false, () => columns);
+        line.Show(0.45, "1234 layouts, the cheapest that holds costs 3112 crowns over the years; 35 layouts on the front", "1234 layouts, holds for 3112 crowns", "holds for 3112 crowns");
+        line.End();
+        var told = Regex.Replace(error.ToString().Split('\r')[1], @"\d+ min \d\d s", "1 min 03 s");
+        Assert.Equal(shown[..Math.Min(shown.Length, columns - 1)], told);
+    }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void Where_nothing_new_is_told_it_goes_on_telling(bool live)
+    {
+        using var error = new StringWriter();
+        var line = new ProgressLine(TextWriter.Synchronized(error), live, quiet: false, () => 80, TimeSpan.FromMilliseconds(20));
+        line.Show(0.5, "weighing");
+        var clock = System.Diagnostics.Stopwatch.StartNew();
+        while (error.ToString().Split("weighing").Length < 4 && clock.Elapsed < TimeSpan.FromSeconds(20))
+            Thread.Sleep(10);
+        line.End();
+        Assert.True(error.ToString().Split("weighing").Length >= 4, error.ToString());
+        var ended = error.ToString();
+        Thread.Sleep(100);
+        Assert.Equal(ended, error.ToString());
     }
 
     // How often something is said in 0.4 s of being told without a pause.

@@ -13,6 +13,7 @@ public sealed class CallersTests
     private static readonly Dictionary<string, string> Known = new()
     {
         ["Stock.Of(IEnumerable)"] = "how tests own parts",
+        ["Catalogue.Of(IEnumerable)"] = "how tests make a catalogue",
         ["Pricing.Total(IEnumerable)"] = "what a bill comes to; the tests hold the search's own sum against it",
         ["Check..ctor(String, String, Boolean, Double, String, String)"] = "how a stored run is read back",
         ["EnergyBooks..ctor(IReadOnlyList, IReadOnlyList, IReadOnlyList)"] = "how a stored run is read back",

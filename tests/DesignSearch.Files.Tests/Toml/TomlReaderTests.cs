@@ -49,7 +49,7 @@ public sealed class TomlReaderTests
         file.ReportUnknown();
 
         var seen = faults.Faults.Select(f => (f.Line, f.Column, f.Value)).ToList();
-        Assert.Contains((3, 14, "length_m = 24,5"), seen);
+        Assert.Contains((3, 12, "length_m = 24,5"), seen);
         Assert.Contains("a decimal point", faults.Faults[0].Expected, StringComparison.Ordinal);
         Assert.Contains((4, 11, "four"), seen);
         Assert.Contains((5, 12, "-1"), seen);

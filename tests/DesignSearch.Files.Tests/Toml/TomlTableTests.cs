@@ -11,9 +11,9 @@ public sealed class TomlTableTests
     [InlineData("x = 2.5", true)]
     [InlineData("x = 0.999", false)]
     [InlineData("x = 2.501", false)]
-    [InlineData("x = \"2\"", false)]
+    [InlineData("x = \"2\"", false, " (write 2, without quotes)")]
     [InlineData("x = true", false)]
-    public void A_number_is_taken_in_its_range(string text, bool isTaken) => Check(text, isTaken, "a number from 1 to 2.5 kg for 'x'", t => t.Number("x", 1, 2.5, "kg"));
+    public void A_number_is_taken_in_its_range(string text, bool isTaken, string hint = "") => Check(text, isTaken, "a number from 1 to 2.5 kg for 'x'" + hint, t => t.Number("x", 1, 2.5, "kg"));
 
     [Theory]
     [InlineData("x = 1", true)]
@@ -27,8 +27,8 @@ public sealed class TomlTableTests
     [InlineData("x = 'abcd'", true)]
     [InlineData("x = 'abcde'", false)]
     [InlineData("x = ''", false)]
-    [InlineData("x = 3", false)]
-    public void Words_are_taken_to_their_length(string text, bool isTaken) => Check(text, isTaken, "words in quotes, 1 to 4 characters for 'x'", t => t.Text("x", 4));
+    [InlineData("x = 3", false, " (write it between double quotes)")]
+    public void Words_are_taken_to_their_length(string text, bool isTaken, string hint = "") => Check(text, isTaken, "words in quotes, 1 to 4 characters for 'x'" + hint, t => t.Text("x", 4));
 
     [Theory]
     [InlineData("x = 'b'", true)]
@@ -38,9 +38,10 @@ public sealed class TomlTableTests
 
     [Theory]
     [InlineData("x = true", true)]
-    [InlineData("x = 'true'", false)]
+    [InlineData("x = 'true'", false, " (write true, without quotes)")]
+    [InlineData("x = 'nein'", false)]
     [InlineData("x = 1", false)]
-    public void Yes_and_no_are_true_and_false(string text, bool isTaken) => Check(text, isTaken, "true or false for 'x'", t => t.Flag("x"));
+    public void Yes_and_no_are_true_and_false(string text, bool isTaken, string hint = "") => Check(text, isTaken, "true or false for 'x'" + hint, t => t.Flag("x"));
 
     [Theory]
     [InlineData("x = [0, 2]", null)]
@@ -74,7 +75,7 @@ public sealed class TomlTableTests
         table.Table("t", required: true);
         table.FaultAt("n", "what", "something else");
         Assert.Equal(
-            [(3, 0, "", "a number from 2 to 9 for 'n' in [a.b]"), (3, 0, "", "a table [a.b.t]"), (3, 0, "what", "something else")],
+            [(3, 0, "", "'n' in [a.b]: a number from 2 to 9"), (3, 0, "", "a heading [a.b.t] with what belongs to it"), (3, 0, "what", "something else")],
             faults.Faults.Select(f => (f.Line, f.Column, f.Value, f.Expected)));
     }
 

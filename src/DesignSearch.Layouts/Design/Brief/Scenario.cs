@@ -1,5 +1,6 @@
 using DesignSearch.Climate;
 using DesignSearch.Climate.Winters;
+using DesignSearch.Files;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Money;
@@ -31,8 +32,13 @@ public sealed record Scenario
     /// <summary>The dates that count.</summary>
     public required SeasonDates Season { get; init; }
 
-    /// <summary>What is in doubt about what is given, in plain sentences: the weather's own doubts, and a season that leaves out the winter.</summary>
-    public IEnumerable<string> Doubts => [.. Climate.Record?.Doubts ?? [], .. SeasonDoubt.Of(this) is { } season ? new[] { season } : []];
+    /// <summary>What is in doubt about what is given, in plain sentences: the weather's own doubts, means that cannot be true there, a season that leaves
+    /// out the winter, thermostats that do not go with the limit.</summary>
+    public IEnumerable<string> Doubts =>
+    [
+        .. Climate.Record?.Doubts ?? [], .. PlaceDoubts.Of(this), .. !PlaceDoubts.IsTurned(this) && SeasonDoubt.Of(this) is { } season ? new[] { season } : [],
+        .. ThermostatDoubts.Of(this),
+    ];
 
     /// <summary>The winters every layout is judged on; weights add to 1.</summary>
     public required IReadOnlyList<WinterWish> Winters { get; init; }
@@ -60,6 +66,9 @@ public sealed record Scenario
 
     /// <summary>Keys of the assumptions the scenario set itself.</summary>
     public required IReadOnlySet<string> AssumptionsSet { get; init; }
+
+    /// <summary>What parts the cells of the tables that are written.</summary>
+    public CellSeparator Separator { get; init; }
 
     /// <summary>How long to search.</summary>
     public required SearchWish Search { get; init; }

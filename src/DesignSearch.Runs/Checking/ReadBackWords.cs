@@ -1,0 +1,97 @@
+using System.Globalization;
+using DesignSearch.Climate;
+using DesignSearch.Climate.Winters;
+using DesignSearch.Layouts.Design.Brief;
+using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Systems.Benches;
+using DesignSearch.Layouts.Words;
+
+namespace DesignSearch.Runs.Checking;
+
+/// <summary>The lines in which a case is read back.</summary>
+internal static class ReadBackWords
+{
+    private const double KmPerHour = 3.6;
+    private const double WattsPerKilowatt = 1000;
+    private const int NightHours = 12;
+    private const double Percent = 100;
+
+    public static string Place(Place place) => Written.Sentence(
+        $"Place     {place.Name}, {Math.Abs(place.LatitudeDeg):0.0##}° {(place.LatitudeDeg < 0 ? "south" : "north")}",
+        $"{Math.Abs(place.LongitudeDeg):0.0##}° {(place.LongitudeDeg < 0 ? "west" : "east")},",
+        $"{place.ElevationM:0} m above the sea, clock UTC{Zone(place.ZoneHours)}");
+
+    public static string Sun(double noonDeg, double latitudeDeg, double horizonDeg) => Written.Sentence(
+        $"Sun       at noon in {(latitudeDeg < 0 ? "June" : "December")} {noonDeg:0}° high in the {(latitudeDeg < 0 ? "north" : "south")};",
+        $"hills and trees there {horizonDeg:0}°{(horizonDeg > noonDeg ? ": they hide it" : "")}");
+
+    public static string House(Greenhouse house) => Written.Sentence(
+        $"House     {house.LengthM:0.0#} × {house.WidthM:0.0#} m: {house.FloorM2:0.0} m² of floor, {house.VolumeM3:0} m³ of air;",
+        $"the ridge runs {Direction(house.RidgeAzimuthDeg)}");
+
+    public static string Loss(Greenhouse house, double lossWPerK, double lowestC) => Written.Sentence(
+        $"Cover     {house.CoverM2:0} m², U {house.CoverUWPerM2K:0.0#}, lets {Percent * house.CoverLight:0} % of the light in.",
+        $"The bare house loses about {lossWPerK:0} W per degree:",
+        $"{lossWPerK * Math.Max(0, house.FrostLimitC - lowestC) / WattsPerKilowatt:0.0} kW in the hardest night");
+
+    public static string Limit(Greenhouse house, SeasonDates season) => Written.Sentence(
+        $"To hold   {house.FrostLimitC:0.#} °C {(house.Wish<BenchWish>() is { } bench ? Bench(bench) : "in the whole house")}",
+        $"from {season.StartDay} {Name(season.StartMonth)} to {season.EndDay} {Name(season.EndMonth)}");
+
+    public static string Climate(ClimateSource climate)
+    {
+        var months = climate.Monthly is { } means
+            ? means.Months.Select((m, i) => (Month: i + 1, m.MeanC, Sun: m.GhiKwhPerM2Day, Wind: m.WindMPerS)).ToList()
+            : climate.Record!.Summary.Months.Select(m => (m.Month, m.MeanC, Sun: m.GhiKwhPerM2Day, Wind: m.MeanWindMPerS)).ToList();
+        var (coldest, darkest) = (months.MinBy(m => m.MeanC), months.MinBy(m => m.Sun));
+        var wind = months.Average(m => m.Wind);
+        return Written.Sentence(
+            $"Climate   {(climate.Monthly is null ? "from a weather file" : "twelve means")}:",
+            $"coldest {Name(coldest.Month)} with {coldest.MeanC:0.0} °C,",
+            $"darkest {Name(darkest.Month)} with {darkest.Sun:0.0#} kWh/m² a day, wind {wind:0.0} m/s ({KmPerHour * wind:0} km/h)");
+    }
+
+    public static string HardNight(string winter, double lowestC) =>
+        Written.Sentence($"Hardest   night of the winters it is judged on: {lowestC:0.0} °C outside (winter '{winter}')");
+
+    public static string Money(MoneyTerms money) => Written.Sentence(
+        $"Money     {money.Budget:0.##} {money.Currency} to build;",
+        $"{money.Years} years at {Percent * money.Interest:0.#} % interest{(money.TariffPerKwh > 0 ? ";" + Tariff(money) : "")}");
+
+    public static string Current(SiteLimits site) => site.HasNoMains
+        ? "Current   none from the mains: panel and battery give all of it"
+        : site.MainsAtGreenhouse ? "Current   mains at the greenhouse"
+        : Written.Sentence($"Current   to be brought by {site.MainsCableM:0} m of cable");
+
+    public static string Room(SiteLimits site) => Written.Sentence(
+        $"Room      {site.CollectorSpaceM2:0.#} m² for collectors, {site.StoreFloorM2:0.#} m² of floor for tank and barrels,",
+        $"{site.PipeRunM:0.#} m of pipe between;",
+        $"storm {site.DesignWindMPerS:0} m/s ({KmPerHour * site.DesignWindMPerS:0} km/h)");
+
+    public static string Allowed(Scenario scenario)
+    {
+        var roots = scenario.Choices.Where(c => c.Choice is PartChoice { IsRoot: true, MayBeNone: true }).ToList();
+        var (may, not) = (roots.Where(c => c.Levels.Any(l => !l.IsNone)).ToList(), roots.Where(c => c.Levels.All(l => l.IsNone)).ToList());
+        var left = not.Count == 0 ? "" : "; not " + Written.Joined(not.ConvertAll(c => c.Choice.Title));
+        var named = may.ConvertAll(c => $"{c.Choice.Title} ({c.Levels.Count(l => !l.IsNone)})");
+        return "Allowed   " + (may.Count == 0 ? "nothing" : Written.Joined(named)) + left;
+    }
+
+    private static string Tariff(MoneyTerms money) => Written.Sentence(
+        $" a kilowatt-hour {money.TariffPerKwh:0.0##},",
+        $"so 1 kW through a night of {NightHours} hours {(double)money.TariffPerKwh * NightHours:0.00} {money.Currency}");
+
+    private static string Bench(BenchWish bench) => Written.Sentence($"on a bench of {bench.AreaM2:0.0#} m², or in the whole house");
+
+    private static string Zone(double hours) => (hours < 0 ? "" : "+") + Written.Formatted(hours, "0.##");
+
+    private static string Name(int month) => CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(month);
+
+    private static string Direction(double azimuthDeg) => (Math.Round(azimuthDeg / 45) % 4) switch
+    {
+        0 => "north and south",
+        1 => "north-east and south-west",
+        2 => "east and west",
+        _ => "south-east and north-west",
+    };
+}
