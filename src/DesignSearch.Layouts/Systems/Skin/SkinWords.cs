@@ -70,7 +70,8 @@ internal static class SkinWords
     private const double DeepM = 0.25;
 
     private static Caution Damp { get; } = new(
-        "Damp", "A tight, covered house is wet: vent at noon or mould takes the plants.") { Harm = Harm.Spoils };
+        "Damp", "A tight, covered house is wet: vent at noon or mould takes the plants.")
+    { Harm = Harm.Spoils };
 
     private static Caution Snow { get; } = new("Snow on the house", Written.Sentence($"""
         A roof that is kept cold by a lining or cover no longer melts its snow. {100 * DeepM:0} cm of wet snow weigh some
