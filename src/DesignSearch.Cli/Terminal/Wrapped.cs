@@ -16,8 +16,9 @@ public static class Wrapped
     {
         var width = Math.Max(Narrowest, columns - 1);
         indent = Math.Min(indent, width / 4);
-        var rest = text;
-        var lead = "";
+        // Blanks before the first word are no place to break.
+        var rest = text.TrimStart();
+        var lead = new string(' ', Math.Min(text.Length - rest.Length, width / 4));
         while (lead.Length + rest.Length > width)
         {
             var room = width - lead.Length;
