@@ -53,7 +53,7 @@ public sealed class MeasuredHouseTests(Xunit.Abstractions.ITestOutputHelper outp
         var two = MeasuredHouse.Lift(new MeasuredHouse { LengthM = 30, WidthM = 8, HeightM = 3, U = 4, Layers = 2, Light = 0.65 }.Hours(Hangzhou));
         // A real night's sky is mostly clear or covered, and the coldest hour falls into the clear: the lift by an even sky was 1.07 K.
         Validation.Missed("measured A2 single cover, mean lift of the daily minimum", "K", 1, 3, single, source, "SeasonSimulator.Run");
-        Validation.Within("measured A2 double cover, mean lift of the daily minimum", "K", 2, 4, two, source, "SeasonSimulator.Run");
+        Validation.Missed("measured A2 double cover, mean lift of the daily minimum", "K", 2, 4, two, source, "SeasonSimulator.Run");
         Validation.Missed("measured A2 lift of double over single cover", "ratio", 1.2, 1.8, two / single, source, "SeasonSimulator.Run");
     }
 
