@@ -1,3 +1,4 @@
+using System.IO.Compression;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using DesignSearch.Files;
@@ -47,8 +48,21 @@ public sealed partial class HostileNamesTests
         Assert.DoesNotContain("<script>alert", page, StringComparison.Ordinal);
         Assert.DoesNotContain("<img", page, StringComparison.Ordinal);
         Assert.DoesNotContain("<script>alert", File.ReadAllText(Path.Combine(run.Folder, "pareto.svg")), StringComparison.Ordinal);
+        // In the workbook every cell is text or a number, and none a formula.
+        using (var book = ZipFile.OpenRead(Path.Combine(run.Folder, "lists.xlsx")))
+        {
+            foreach (var entry in book.Entries)
+            {
+                using var reader = new StreamReader(entry.Open());
+                var text = reader.ReadToEnd();
+                IsHarmless(entry.FullName, text);
+                Assert.DoesNotContain("<x:f>", text, StringComparison.Ordinal);
+                Assert.DoesNotContain("<f>", text, StringComparison.Ordinal);
+            }
+        }
+
         // Everything new lies in the run folder, and nothing in it has a strange name.
-        Assert.Equal(["catalogue", "journal", "lists", "pareto.png", "pareto.svg", "ranking.csv", "report.html", "run.json", "scenario.toml", "written.txt", "front.csv"], Directory.EnumerateFileSystemEntries(run.Folder).Select(f => Path.GetFileName(f)).OrderBy(f => f == "front.csv" ? 1 : 0).ThenBy(f => f, StringComparer.Ordinal));
+        Assert.Equal(["catalogue", "journal", "lists", "lists.xlsx", "pareto.png", "pareto.svg", "ranking.csv", "report.html", "run.json", "scenario.toml", "written.txt", "front.csv"], Directory.EnumerateFileSystemEntries(run.Folder).Select(f => Path.GetFileName(f)).OrderBy(f => f == "front.csv" ? 1 : 0).ThenBy(f => f, StringComparer.Ordinal));
         Assert.All(Directory.EnumerateFiles(Path.Combine(run.Folder, "lists")).Select(f => Path.GetFileName(f)), f => Assert.Matches("^[0-9]+-[a-z0-9-]+\\.(csv|toml|svg)$", f));
         Assert.All(Directory.EnumerateFiles(Path.Combine(run.Folder, "lists"), "*.svg").Select(File.ReadAllText), s => Assert.True(!s.Contains("<script", StringComparison.Ordinal) && !s.Contains("<img", StringComparison.Ordinal), s));
         foreach (var table in Directory.EnumerateFiles(run.Folder, "*.csv").Concat(Directory.EnumerateFiles(Path.Combine(run.Folder, "lists"), "*.csv")))
