@@ -19,7 +19,7 @@ public sealed class SignalTests
         Assert.True(SpinWait.SpinUntil(() => File.Exists(journal) && new FileInfo(journal).Length > 20_000, TimeSpan.FromSeconds(60)));
         Designsearch.Signal(process, signal);
         var ended = Designsearch.Wait(process).With(code);
-        Assert.Contains("keeping the best so far", ended.Error, StringComparison.Ordinal);
+        Assert.Contains("keeping what was found so far", ended.Error, StringComparison.Ordinal);
         using var stored = JsonDocument.Parse(File.ReadAllText(Path.Combine(run.Folder, "run.json")));
         Assert.True(stored.RootElement.GetProperty("search").GetProperty("isPartial").GetBoolean());
         Assert.Contains("Stopped early.", File.ReadAllText(Path.Combine(run.Folder, "report.html")), StringComparison.Ordinal);

@@ -24,9 +24,12 @@ internal static class SureWords
             Held(first.Chance!),
             .. cheapest.Rank != first.Rank && cheapest.Chance is not null ? [Less(cheapest, first, currency)]
                 : Array.Empty<string>(),
-            .. surer is not null && surer.Rank != first.Rank ? [More(surer, first, currency)] : Array.Empty<string>(),
+            .. surer is not null && IsSurer(surer.Chance!, first.Chance!) ? [More(surer, first, currency)] : Array.Empty<string>(),
         ];
     }
+
+    // Chosen by other winters than these: worth its money only where these too show half the failures at most.
+    private static bool IsSurer(Chance surer, Chance first) => 2 * (surer.Of - surer.Held) <= first.Of - first.Held && surer.Held > first.Held;
 
     private static string Held(Chance chance) => Written.Sentence(
         $"With what nobody knows for sure of house, sky and soil drawn anew in each, it held in {chance.Held} of",

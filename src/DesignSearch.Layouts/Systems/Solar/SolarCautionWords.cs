@@ -16,7 +16,7 @@ internal static class SolarCautionWords
     private static readonly Caution Legionella = Of("Legionella", """
         Store water at 20 to 45 °C breeds legionella: keep it closed, label it as not for drinking or washing, never spray or
         mist with it, fill it only over a gap of air or through a backflow stop, drain it when it stands idle for weeks.
-        """) with { Harm = Harm.Kills };
+        """);
 
     private static readonly Caution FixedInWind = Of("Wind", """
         A collector is a sail, and the wind lifts as hard as it pushes. Footings or ground screws after the local wind zone;
