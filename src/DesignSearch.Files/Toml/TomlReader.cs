@@ -225,7 +225,8 @@ public static class TomlReader
     {
         TomlParseEventKind.String => new(TomlKind.Text, parser.GetString() ?? "", 0, false, [], null, e.Line, e.Column),
         TomlParseEventKind.Integer => new(TomlKind.Whole, e.GetInt64().ToString(CultureInfo.InvariantCulture), e.GetInt64(), false, [], null, e.Line, e.Column),
-        TomlParseEventKind.Float => new(TomlKind.Real, e.GetDouble().ToString(CultureInfo.InvariantCulture), PlainNumber.Unsigned(e.GetDouble()), false, [], null, e.Line, e.Column),
+        TomlParseEventKind.Float => new(
+            TomlKind.Real, e.GetDouble().ToString(CultureInfo.InvariantCulture), PlainNumber.Unsigned(e.GetDouble()), false, [], null, e.Line, e.Column),
         TomlParseEventKind.Boolean => new(TomlKind.Flag, "", 0, e.GetBoolean(), [], null, e.Line, e.Column),
         _ => new(TomlKind.Moment, e.GetTomlDateTime().ToString(), 0, false, [], null, e.Line, e.Column),
     };

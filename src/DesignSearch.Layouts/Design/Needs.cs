@@ -81,8 +81,12 @@ public sealed class Needs(Catalogue catalogue, PriceLevel level)
     public decimal Price(Stock stock) => Pricer.BuildPrice(parts, stock, level);
 
     /// <summary>How much must be bought: pieces come whole, what is cut is bought to the tenth.</summary>
-    public static decimal Bought(IPart part, double quantity) =>
-        part.Unit.IsWhole() ? (decimal)Math.Ceiling(quantity - 1e-9) : Math.Ceiling((decimal)quantity * 10 - 1e-6m) / 10;
+    public static decimal Bought(IPart part, double quantity)
+    {
+        var bought = part.Unit.IsWhole() ? (decimal)Math.Ceiling(quantity - 1e-9) : Math.Ceiling((decimal)quantity * 10 - 1e-6m) / 10;
+        // Nothing, rounded up from just below, is a zero with a minus, which counts as negative.
+        return bought == 0 ? 0 : bought;
+    }
 
     /// <summary>No needs yet, from the same catalogue at the same prices.</summary>
     public Needs Fresh() => new(catalogue, level) { LicensedRate = LicensedRate };

@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
@@ -14,6 +15,19 @@ namespace DesignSearch.Layouts.Tests;
 public sealed class WiringTests
 {
     private static readonly (string, object)[] Turning = [("mount", "two-position-rocker"), ("drive", "slew-200nm"), ("limit_deg", 30), ("switch_hours", 5.5), ("shaft_seal", "cheapest")];
+
+    // A cable of no length is none to buy: rounded up it once was a zero with a minus, which no price may have.
+    [Theory]
+    [InlineData("0")]
+    [InlineData("-0.0")]
+    public void A_cable_of_no_length_costs_nothing(string metres)
+    {
+        using var small = new SmallScenario(("mains_cable_m = 85", "mains_cable_m = " + metres));
+        var scenario = small.Read();
+        var assessor = new LayoutAssessor(scenario, WinterSet.Make(scenario));
+        var bill = assessor.Bill(assessor.Price(SmallScenario.Of(scenario, ("heater", "fan-heater-2kw"), ("heater_set_c", 4))));
+        Assert.All(bill, l => Assert.False(decimal.IsNegative(l.Quantity), l.Name));
+    }
 
     [Fact]
     public void Each_device_has_its_row_and_no_fuse_is_above_its_cable()

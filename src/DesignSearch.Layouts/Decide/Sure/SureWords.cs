@@ -29,7 +29,8 @@ internal static class SureWords
     }
 
     // Chosen by other winters than these: worth its money only where these too show half the failures at most.
-    private static bool IsSurer(Chance surer, Chance first) => 2 * (surer.Of - surer.Held) <= first.Of - first.Held && surer.Held > first.Held;
+    private static bool IsSurer(Chance surer, Chance first) =>
+        2 * (surer.Of - surer.Held) <= first.Of - first.Held && surer.Held > first.Held;
 
     private static string Held(Chance chance) => Written.Sentence(
         $"With what nobody knows for sure of house, sky and soil drawn anew in each, it held in {chance.Held} of",
