@@ -18,7 +18,6 @@ internal static class CopiedLines
         ("climate", ["mean_air_c", "mean_daily_low_c", "sun_kwh_per_m2_day", "wind_m_per_s", "humidity_pct", "lowest_known_c"]),
     ];
 
-
     /// <summary>A sentence on the example of which most stands here still; null where none does, and for an example itself.</summary>
     /// <param name="folder">The run.</param>
     public static string? Of(RunFolder folder)

@@ -130,14 +130,16 @@ public static class SearchRun
 
             var (certificate, cheaper) = certify(judgement);
             if (cheaper is not null)
+            {
                 found.Add(cheaper);
-            if (cheaper is not null)
                 judgement = judge(found, null);
+            }
+
             phases.BeSure();
             if (weigher.Sure(judgement, tried, space, result.IsExact) is { } sure)
                 judgement = judge(found, sure);
-            if (judgement.Picks is { First: { } first, CheapestThatHolds: { } least } && !result.IsExact)
-                certificate = certificate?.Beside(judgement.Ranking[least - 1], judgement.Ranking[first - 1], run.Scenario.Currency);
+            if (judgement.Picks is { First: { } first, CheapestThatHolds: { } least })
+                certificate = certificate?.Beside(judgement.Ranking[least - 1], judgement.Ranking[first - 1], run.Scenario.Currency, result.IsExact);
             phases.Weigh();
             var weighing = weigher.Of(judgement, tried, space, result.IsExact);
             if (weighing.Miss is { } miss)

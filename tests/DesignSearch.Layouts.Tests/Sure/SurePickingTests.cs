@@ -1,5 +1,7 @@
 using System.Globalization;
 using DesignSearch.Layouts.Assess;
+using DesignSearch.Layouts.Decide.Certify;
+using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Layouts.Decide.Sure;
 using DesignSearch.Layouts.Decide.Weigh;
 using DesignSearch.Layouts.Design;
@@ -43,6 +45,28 @@ public sealed class SurePickingTests(SureSample sample) : IClassFixture<SureSamp
         Assert.Contains("in every design winter and in at least 90 of 100 others", judged.Answer, StringComparison.Ordinal);
         Assert.Contains(first.Title, judged.Answer, StringComparison.Ordinal);
         Assert.True(judged.Drawn.Count >= 4 && judged.Drawn.All(d => d.Range.Length > 0 && d.Why.Length > 0));
+    }
+
+    // What is proved of the cheapest is never said of a dearer one, and a dearer one is never called the lowest without saying in what.
+    [Fact]
+    public void What_is_said_of_the_cheapest_is_not_said_of_a_surer_one()
+    {
+        var (ranking, picks, scenario) = (sample.Judged.Ranking, sample.Judged.Picks, sample.All.Scenario);
+        var (first, cheapest) = (ranking[picks.First!.Value - 1], ranking[picks.CheapestThatHolds!.Value - 1]);
+        var proved = Certifier.Exact(cheapest.LifeCost);
+        var beside = proved.Beside(cheapest, first, "crowns", isExact: true).Sentence;
+        Assert.StartsWith(proved.Sentence, beside, StringComparison.Ordinal);
+        Assert.Contains(string.Create(CultureInfo.InvariantCulture, $"said of no. {cheapest.Rank}, the cheapest"), beside, StringComparison.Ordinal);
+        Assert.Contains(string.Create(CultureInfo.InvariantCulture, $"costs {first.LifeCost - cheapest.LifeCost:0} crowns more."), beside, StringComparison.Ordinal);
+        Assert.Contains("not proved", proved.Beside(cheapest, first, "crowns", isExact: false).Sentence, StringComparison.Ordinal);
+        Assert.Equal(proved, proved.Beside(cheapest, cheapest, "crowns", isExact: true));
+        string Answer(Chance? chance, Picks chosen) => AnswerWords.Answer(
+            scenario, sample.Judged.BareHouse, [.. ranking.Select(l => l.Rank == first.Rank ? l with { Chance = chance } : l)], chosen, isExact: true);
+        Assert.Contains("and in at least 90 of 100 others at the lowest whole-life cost", Answer(Chance.Counted(36, 40), picks), StringComparison.Ordinal);
+        var unsure = Answer(Chance.Counted(35, 40), picks);
+        Assert.DoesNotContain("lowest", unsure, StringComparison.Ordinal);
+        Assert.Contains("more surely in others than the cheapest that does", unsure, StringComparison.Ordinal);
+        Assert.Contains("at the lowest whole-life cost", Answer(null, picks with { First = picks.CheapestThatHolds }), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -25,10 +25,11 @@ public sealed record Certificate(
     /// <param name="cheapest">The cheapest that holds.</param>
     /// <param name="first">The first choice.</param>
     /// <param name="currency">The currency's word.</param>
-    public Certificate Beside(JudgedLayout cheapest, JudgedLayout first, string currency)
+    /// <param name="isExact">True when every layout was gone through.</param>
+    public Certificate Beside(JudgedLayout cheapest, JudgedLayout first, string currency, bool isExact)
     {
         ArgumentNullException.ThrowIfNull(cheapest);
         ArgumentNullException.ThrowIfNull(first);
-        return first.LifeCost == cheapest.LifeCost ? this : this with { Sentence = string.Join(' ', Sentence, CertificateWords.OfTheCheapest(cheapest, first, currency)) };
+        return first.LifeCost == cheapest.LifeCost ? this : this with { Sentence = string.Join(' ', Sentence, CertificateWords.OfTheCheapest(cheapest, first, currency, isExact)) };
     }
 }

@@ -17,6 +17,7 @@ internal static class CertificateWords
         "No cheaper layout of your parts holds (by bounds that are tested, not by going through all).";
     private const string NoneHoldsByBounds =
         "No layout of your parts holds within your limits (by bounds that are tested, not by going through all).";
+    private const string BetweenThem = ": whether one between them is as sure was searched, not proved";
     private const string Looked = "Every layout was gone through.";
     private const string Stopped = "The proof was stopped early.";
 
@@ -41,9 +42,9 @@ internal static class CertificateWords
         return $"{none} {and} {Groups(way.Simulations, way.Boxes)}{end}";
     }
 
-    public static string OfTheCheapest(JudgedLayout cheapest, JudgedLayout first, string currency) => Written.Sentence(
+    public static string OfTheCheapest(JudgedLayout cheapest, JudgedLayout first, string currency, bool isExact) => Written.Sentence(
         $"That is said of no. {cheapest.Rank}, the cheapest that holds the design winters; the first choice is surer and costs",
-        $"{first.LifeCost - cheapest.LifeCost:0} {currency} more: whether one between them is as sure was searched, not proved.");
+        $"{first.LifeCost - cheapest.LifeCost:0} {currency} more{(isExact ? "" : BetweenThem)}.");
 
     private static string Groups(long simulations, long boxes) => Written.Sentence(
         $"{Written.Count(boxes, "group")} of layouts were looked at,",

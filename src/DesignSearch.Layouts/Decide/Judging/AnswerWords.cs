@@ -40,10 +40,10 @@ internal static class AnswerWords
             return Written.Sentence($"Add nothing: the bare house holds {limit:0.#} °C in every winter it was tried on.");
         if (picks.First is { } rank)
         {
-            var best = ranking[rank - 1];
+            var (best, cheapest) = (ranking[rank - 1], ranking[picks.CheapestThatHolds!.Value - 1]);
             return Written.Sentence(
-                $"To hold {limit:0.#} °C in every design winter{Besides(best, scenario)}",
-                $"at the lowest whole-life cost{(isExact ? "" : " found")}, build",
+                $"To hold {limit:0.#} °C in every design winter{Besides(best, cheapest, isExact, scenario)},",
+                $"build",
                 $"{best.Title}:",
                 $"{best.BuildPrice:0} {money.Currency} to build,",
                 $"{best.LifeCost:0} {money.Currency} over {Written.Count(money.Years, "year")}.{Remark(best, isExact)}");
@@ -105,11 +105,16 @@ internal static class AnswerWords
         return Held(best) + (best.CollectorAreaM2 > 0 ? "" : none);
     }
 
-    // Said only where winters that did not choose it bear it out.
-    private static string Besides(JudgedLayout best, Scenario scenario) =>
-        best.Chance is { } chance && chance.Held >= scenario.Search.Certainty * chance.Of
-        ? Written.Sentence($" and in at least {100 * scenario.Search.Certainty:0} of 100 others")
-        : "";
+    // A share of other winters is said only where those that did not choose it bear it out, and "lowest" only of what
+    // is the cheapest of its kind.
+    private static string Besides(JudgedLayout best, JudgedLayout cheapest, bool isExact, Scenario scenario)
+    {
+        var lowest = $" at the lowest whole-life cost{(isExact ? "" : " found")}";
+        return best.Chance is { } chance && chance.Held >= scenario.Search.Certainty * chance.Of
+            ? Written.Sentence($" and in at least {100 * scenario.Search.Certainty:0} of 100 others") + lowest
+            : best.Rank == cheapest.Rank ? lowest
+            : ", more surely in others than the cheapest that does";
+    }
 
     private static string Held(JudgedLayout layout)
     {

@@ -14,7 +14,8 @@ internal sealed class SureSearch(TrialBook book, ChanceBook chances, bool isExac
 {
     private const int Batch = 16;
 
-    // Sureness grows with cost, so that few layouts lie between the cheapest that holds and the cheapest that is sure; where more do, the warmest of the rest are asked.
+    // Sureness grows with cost, so that few layouts lie between the cheapest that holds and the cheapest that is sure; where more do, the warmest of the rest are
+    // asked, but for a search that tried everything: its answer is to be the cheapest, and not one that was found.
     private const int MostWalked = 320;
     private const int MostWarmest = 48;
     private const int MostRounds = 8;
@@ -27,9 +28,9 @@ internal sealed class SureSearch(TrialBook book, ChanceBook chances, bool isExac
     /// <returns>Null where none was found.</returns>
     public Trial? Cheapest(IReadOnlyList<Layout> holders, IEnumerable<Trial> near, int mayFail)
     {
-        var best = Walk(holders.Take(MostWalked), mayFail) ?? Warmest(holders.Skip(MostWalked), mayFail);
         if (isExact)
-            return best;
+            return Walk(holders, mayFail);
+        var best = Walk(holders.Take(MostWalked), mayFail) ?? Warmest(holders.Skip(MostWalked), mayFail);
         var queue = new Queue<Trial>(near.Concat(best is null ? [] : [best]).DistinctBy(t => t.Layout));
         for (var round = 0; queue.Count > 0 && round < MostRounds; round++)
         {
