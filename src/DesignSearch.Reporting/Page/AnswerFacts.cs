@@ -55,6 +55,9 @@ internal static class AnswerFacts
         : $"; a heater alone does not hold: {Say.Hours(alone.WorstFrostHours, "frost hour")} in the worst winter";
 
     private static Markup Picture(JudgedLayout first) => ElevationPicture.Of(first) is { } picture
-        ? Markup.Of($"""<figure class="look">{picture.OnPage()}<figcaption>The house, and what of it takes up room, to scale. <a href="#drawn">All drawings</a></figcaption></figure>{"\n"}""")
+        ? Markup.Of($"""
+            <figure class="look">{picture.OnPage()}<figcaption>The house, and what of it takes up room, to scale.
+            <a href="#drawn">All drawings</a></figcaption></figure>
+            """)
         : Markup.None;
 }
