@@ -13,7 +13,7 @@ namespace DesignSearch.Reporting;
 public static class RunFiles
 {
     /// <summary>
-    /// Writes <c>front.csv</c>, <c>ranking.csv</c>, <c>pareto.png</c>, <c>pareto.svg</c>, <c>report.html</c> and a shopping list
+    /// Writes <c>front.csv</c>, <c>ranking.csv</c>, <c>pareto.png</c>, <c>pareto.svg</c>, <c>report.html</c>, <c>figures.html</c> and a shopping list
     /// <c>lists/RANK-SLUG.csv</c>, all of them in <c>lists.xlsx</c>, and where it needs current a wiring table <c>lists/RANK-SLUG-wiring.csv</c>, its papers, and pictures
     /// <c>lists/RANK-SLUG-PICTURE.svg</c> for each ranked layout; the same run gives the same bytes. Lists that an earlier search
     /// wrote are removed, other files in the folder are left alone.
@@ -56,8 +56,9 @@ public static class RunFiles
             Make(ListBook.Name, () => [(ListBook.Name, ListBook.Of(run.Judgement.Ranking, run.Scenario.Currency))]);
         Make("front.csv", () => [("front.csv", Table(LayoutTable.Front(run)))]);
         Make("ranking.csv", () => [("ranking.csv", Table(LayoutTable.Ranking(run)))]);
-        Make("pareto.png", () => [("pareto.png", FrontPicture.Png(FrontChart.Of(run)))]);
-        Make("pareto.svg", () => [("pareto.svg", RunOutputs.Bytes(FrontPicture.Svg(FrontChart.Of(run))))]);
+        Make("pareto.png", () => [("pareto.png", FrontPicture.Png(FrontChart.Of(run, FrontReading.Frost)))]);
+        Make("pareto.svg", () => [("pareto.svg", RunOutputs.Bytes(FrontPicture.Svg(FrontChart.Of(run, FrontReading.Frost))))]);
+        Make(FiguresPage.Name, () => [(FiguresPage.Name, RunOutputs.Bytes(FiguresPage.Of(run)))]);
         Make("report.html", () => [("report.html", RunOutputs.Bytes(ReportPage.Of(run with { Unmade = unmade }, unmade.Add)))]);
         if (files.TrueForAll(f => f.Name != "report.html"))
             files.Add(("report.html", RunOutputs.Bytes(ReportPage.Bare(run, unmade))));

@@ -70,7 +70,7 @@ internal static class GreenhouseCourses
         foreach (var (result, i) in results.Select((r, i) => (r, i)))
         {
             var front = result.Front.Select(p => p.Evaluation.Objectives).ToList();
-            Console.WriteLine(FormattableString.Invariant($"seed {first + i}: {result.Evaluations} evaluations, {100 * union.Share(front):0.00} % of the area of all together, {union.Found(front)} of its {union.Points.Count} points, {100 * result.UnchangedInLastHalf:0} % of the front found in the first half"));
+            Console.WriteLine(FormattableString.Invariant($"seed {first + i}: {result.Evaluations} evaluations, {100 * union.Share(front):0.00} % of the area of all together, {union.Found(front)} of its {union.Points.Count} points, {100.0 * result.Front.Count(p => p.Index < result.Evaluations / 2) / result.Front.Count:0} % of the front found in the first half"));
         }
     }
 

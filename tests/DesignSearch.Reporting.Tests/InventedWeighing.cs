@@ -12,7 +12,7 @@ internal static class InventedWeighing
         return new()
         {
             UnseenFrom = "Thirty invented winters.",
-            Picks = [.. chosen.Select(l => new PickWeighing(l.Rank, Unseen(l), Swaps(), Doubts(l), Week(l)))],
+            Picks = [.. chosen.Select(l => new PickWeighing(l.Rank, Unseen(l), Swaps(), Doubts(l), Week(l), WhatIfs(l)))],
             Comparisons =
             [
                 new("Collector: none, fixed or turned?", [new("none", WayOf(bare), ""), new("fixed", null, "fails budget: it costs 7000 of 6000")], "Only none passes."),
@@ -52,6 +52,13 @@ internal static class InventedWeighing
     [
         new("cover drawn at night", "invented screen", "none", -300, 450.5m, 812.4, 214, 160, false, ""),
         new("tank", "invented tank", "invented larger tank", 210, 190, 0, 0, -12, false, "floor for tank and barrels"),
+    ];
+
+    private static IReadOnlyList<WhatIf> WhatIfs(JudgedLayout layout) =>
+    [
+        new("the hard winter as it is", -18.3, layout.LowestAirC, layout.WorstFrostHours, false),
+        new("its cold week goes down to -20 °C", -20, layout.LowestAirC - 1.3, layout.WorstFrostHours + 5, false),
+        new("the mains fail for 12 hours in its coldest night", -18.3, layout.LowestAirC - 6.2, layout.WorstFrostHours + 9, true),
     ];
 
     private static IReadOnlyList<Doubt> Doubts(JudgedLayout layout) =>

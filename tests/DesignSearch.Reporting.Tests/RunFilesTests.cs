@@ -11,7 +11,7 @@ public sealed class RunFilesTests
         using var folder = new ScratchFolder();
         var run = InventedRun.Finished();
         RunFiles.WriteAll(run, folder.Path);
-        string[] expected = ["front.csv", "ranking.csv", "pareto.png", "pareto.svg", "report.html", "written.txt", "lists.xlsx", .. run.Judgement.Ranking.Select(l => $"lists/{l.Rank}-{l.Slug}.csv"),
+        string[] expected = ["figures.html", "front.csv", "ranking.csv", "pareto.png", "pareto.svg", "report.html", "written.txt", "lists.xlsx", .. run.Judgement.Ranking.Select(l => $"lists/{l.Rank}-{l.Slug}.csv"),
             .. run.Judgement.Ranking.Where(l => l.Wires.Count > 0).Select(l => $"lists/{l.Rank}-{l.Slug}-wiring.csv"),
             .. run.Judgement.Ranking.SelectMany(l => PapersTables.Of(l, "").Select(p => $"lists/{l.Rank}-{l.Slug}-{p.Paper}.csv"))];
         Assert.Equal(expected.Order(StringComparer.Ordinal), folder.Files());
@@ -73,7 +73,7 @@ public sealed class RunFilesTests
     {
         using var folder = new ScratchFolder();
         RunFiles.WriteAll(InventedRun.Of([]), folder.Path);
-        Assert.Equal(["front.csv", "pareto.png", "pareto.svg", "ranking.csv", "report.html", "written.txt"], folder.Files());
+        Assert.Equal(["figures.html", "front.csv", "pareto.png", "pareto.svg", "ranking.csv", "report.html", "written.txt"], folder.Files());
     }
 
     [Fact]

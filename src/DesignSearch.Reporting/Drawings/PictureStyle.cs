@@ -11,7 +11,7 @@ internal static class PictureStyle
     /// <summary>The page's own rules for pictures, with black for ink and white for the sheet.</summary>
     public static Markup OfFile { get; } = new(string.Join(
         '\n',
-        ReportPage.StyleSheet.Split('\n')
+        PageShell.StyleSheet.Split('\n')
             .Where(l => l.StartsWith(Of, StringComparison.Ordinal))
             .Select(l => l.Replace("var(--ink)", "#000", StringComparison.Ordinal))
             .Select(l => l.Replace("var(--sheet)", "#fff", StringComparison.Ordinal))

@@ -1,25 +1,27 @@
 namespace DesignSearch.Reporting.Front;
 
-/// <summary>An axis that starts at zero: even, or stretched near zero by a square root so that small amounts can still be told apart.</summary>
+/// <summary>An axis: even, or stretched near its start by a square root so that small amounts can still be told apart.</summary>
 /// <param name="Largest">Largest value to be drawn.</param>
 /// <param name="Stretched">True for the square root.</param>
-internal sealed record ChartScale(double Largest, bool Stretched)
+/// <param name="Least">Where it starts; 0 for a stretched one.</param>
+internal sealed record ChartScale(double Largest, bool Stretched, double Least = 0)
 {
     private const double Headroom = 1.06;
     private const double NearestTicks = 0.09;
 
-    private double End => Math.Max(Largest, 1e-6) * Headroom;
+    private double End => Least + (Math.Max(Largest - Least, 1e-6) * Headroom);
 
     /// <summary>Where a value lies on the axis: 0 at its start, 1 at its end.</summary>
-    public double Share(double value) => Stretched ? Math.Sqrt(Math.Max(0, value) / End) : value / End;
+    public double Share(double value) => Stretched ? Math.Sqrt(Math.Max(0, value) / End) : (value - Least) / (End - Least);
 
-    /// <summary>Round values to write at the axis, from zero up.</summary>
+    /// <summary>Round values to write at the axis, from its start up.</summary>
     public IReadOnlyList<double> Ticks()
     {
         if (!Stretched)
         {
-            var step = RoundSteps().First(s => End / s <= 6.5);
-            return [.. Enumerable.Range(0, (int)(End / step) + 1).Select(i => i * step)];
+            var step = RoundSteps().First(s => (End - Least) / s <= 6.5);
+            var first = Math.Ceiling(Least / step);
+            return [.. Enumerable.Range(0, (int)(Math.Floor(End / step) - first) + 1).Select(i => (first + i) * step)];
         }
 
         List<double> ticks = [0];

@@ -1,5 +1,6 @@
 using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Reporting.Words;
+using DesignSearch.Runs.Store;
 
 namespace DesignSearch.Reporting.Front;
 
@@ -29,5 +30,21 @@ internal static class FrontFinding
                 + $"already.";
 
         string Money(JudgedLayout layout) => Say.Money(layout.LifeCost, currency);
+    }
+
+    /// <summary>The sentence of the coldest hour against the price to build.</summary>
+    public static string Coldest(Judgement judgement, ScenarioRecord scenario)
+    {
+        var bare = judgement.BareHouse;
+        var limit = Say.Plain(scenario.FrostLimitC) + "\u00A0°C";
+        if (bare.Holds)
+            return "The bare house keeps the limit in these winters, so nothing need be bought.";
+        var start = $"The bare house falls to {Say.Air(bare.LowestAirC, scenario.FrostLimitC)}";
+        return judgement.Ranking.Where(l => l.Holds).MinBy(l => l.BuildPrice) is { } least
+            ? $"{start}; {limit} is kept from {Say.Money(least.BuildPrice, scenario.Currency)} to build on, of all that was found."
+            : judgement.Ranking.Where(l => l.PassesChecks).MaxBy(l => l.LowestAirC) is { } warmest
+                ? $"{start}; the warmest that was found falls to {Say.Air(warmest.LowestAirC, scenario.FrostLimitC)}, "
+                    + $"for {Say.Money(warmest.BuildPrice, scenario.Currency)} to build."
+                : start + ".";
     }
 }

@@ -1,6 +1,6 @@
 namespace DesignSearch.Reporting.Front;
 
-/// <summary>The chart of life cost against frost as files to share: <c>pareto.png</c> and <c>pareto.svg</c>.</summary>
+/// <summary>The chart of cost against frost as files to share: <c>pareto.png</c> and <c>pareto.svg</c>.</summary>
 internal static class FrontPicture
 {
     /// <summary>Version written into both files.</summary>

@@ -3,7 +3,7 @@ using ScottPlot;
 
 namespace DesignSearch.Reporting.Front;
 
-/// <summary>The one drawing of life cost against frost: picture files and page show it in frames of their own.</summary>
+/// <summary>The one drawing of cost against cold: picture files and page show it in frames of their own.</summary>
 internal sealed class FrontPlot : IDisposable
 {
     /// <summary>Colour of the stepped line, of the lines to labels and of beaten layouts in the legend.</summary>
@@ -22,6 +22,9 @@ internal sealed class FrontPlot : IDisposable
     private const float PickedSize = 14;
     private const float CrowdedSize = 8;
     private const double PaleShare = 0.28;
+
+    // What does not hold, where that is shown.
+    private const string GreyHex = "#8C8C8C";
 
     private static readonly Color LineColour = Color.FromHex(LineHex);
 
@@ -54,6 +57,7 @@ internal sealed class FrontPlot : IDisposable
             plot.Axes.Left.Label.OffsetX = -5;
         }
 
+        AddLines();
         AddPoints();
         AddLabels();
         if (frame.StandsAlone)
@@ -98,20 +102,48 @@ internal sealed class FrontPlot : IDisposable
         return plot.GetSvgXml(GlyphSize, GlyphSize);
     }
 
+    private void AddLines()
+    {
+        if (chart.LevelLine is { } level)
+            AddLine(new(-BeforeZero, chart.Up.Share(level.At)), new(1, chart.Up.Share(level.At)), level.Words, Alignment.LowerLeft);
+        if (chart.UprightLine is { } upright)
+            AddLine(new(chart.Across.Share(upright.At), -BelowZero), new(chart.Across.Share(upright.At), 1), upright.Words, Alignment.LowerRight);
+    }
+
+    private void AddLine(Coordinates from, Coordinates to, string words, Alignment alignment)
+    {
+        var line = plot.Add.Line(from, to);
+        line.LineColor = LineColour;
+        line.LinePattern = LinePattern.Dashed;
+        var label = plot.Add.Text(words, from);
+        label.LabelFontName = ChartFont.Family;
+        label.LabelFontSize = LetterSize - 1;
+        label.LabelAlignment = alignment;
+    }
+
+    private string ColourOf(FrontPoint point) => chart.Reading.ShowsHolding && !point.Holds ? GreyHex : point.Turning.Colour;
+
     private void AddPoints()
     {
         foreach (var point in Pale())
-            plot.Add.Marker(Place(point), point.Turning.Shape, PaleSize, Color.FromHex(point.Turning.Colour).WithAlpha(PaleShare));
-        var line = plot.Add.ScatterLine(chart.Front.Select(Place).ToArray(), LineColour);
-        line.ConnectStyle = ConnectStyle.StepHorizontal;
-        line.LineWidth = 1.5f;
-        foreach (var point in chart.Points.Where(p => p.Stands))
+            plot.Add.Marker(Place(point), point.Turning.Shape, PaleSize, Color.FromHex(ColourOf(point)).WithAlpha(PaleShare));
+        if (chart.Front.Count > 0)
+            AddFrontLine();
+        var standing = chart.Points.Where(p => p.Stands).ToList();
+        foreach (var point in standing)
         {
-            var size = point.PickName.Length > 0 ? PickedSize : chart.Front.Count > CrowdedFront ? CrowdedSize : UsualSize;
-            var marker = plot.Add.Marker(Place(point), point.Turning.Shape, size, Color.FromHex(point.Turning.Colour));
+            var size = point.PickName.Length > 0 ? PickedSize : standing.Count > CrowdedFront ? CrowdedSize : UsualSize;
+            var marker = plot.Add.Marker(Place(point), point.Turning.Shape, size, Color.FromHex(ColourOf(point)));
             marker.MarkerStyle.OutlineColor = Colors.White;
             marker.MarkerStyle.OutlineWidth = 1;
         }
+    }
+
+    private void AddFrontLine()
+    {
+        var line = plot.Add.ScatterLine(chart.Front.Select(Place).ToArray(), LineColour);
+        line.ConnectStyle = ConnectStyle.StepHorizontal;
+        line.LineWidth = 1.5f;
     }
 
     private IEnumerable<FrontPoint> Pale()
@@ -133,7 +165,7 @@ internal sealed class FrontPlot : IDisposable
             places.Avoid(to.X - 1, from.Y, to.X + 1, to.Y);
         }
 
-        foreach (var point in chart.Points.Where(p => p.PickName.Length > 0 || p.Rank == 0).OrderByDescending(p => p.LifeCost))
+        foreach (var point in chart.Points.Where(p => p.PickName.Length > 0 || p.Rank == 0).OrderByDescending(chart.Reading.Across))
             AddLabel(places, point);
     }
 
@@ -169,11 +201,11 @@ internal sealed class FrontPlot : IDisposable
     private void AddLegendItem(string words, MarkerShape shape, float size, Color colour) =>
         plot.Legend.ManualItems.Add(new() { LabelText = words, MarkerShape = shape, MarkerSize = size, MarkerColor = colour });
 
-    private Coordinates Place(FrontPoint point) => new(chart.Across.Share(point.LifeCost), chart.Up.Share(point.FrostKh));
+    private Coordinates Place(FrontPoint point) => new(chart.Across.Share(chart.Reading.Across(point)), chart.Up.Share(chart.Reading.Up(point)));
 
     private (double X, double Y) InField(FrontPoint point) => (
-        (chart.Across.Share(point.LifeCost) + BeforeZero) / (1 + BeforeZero) * frame.FieldWidth,
-        (1 - chart.Up.Share(point.FrostKh)) / (1 + BelowZero) * frame.FieldHeight);
+        (chart.Across.Share(chart.Reading.Across(point)) + BeforeZero) / (1 + BeforeZero) * frame.FieldWidth,
+        (1 - chart.Up.Share(chart.Reading.Up(point))) / (1 + BelowZero) * frame.FieldHeight);
 
     private Coordinates At(double x, double y) =>
         new((x / frame.FieldWidth * (1 + BeforeZero)) - BeforeZero, 1 - (y / frame.FieldHeight * (1 + BelowZero)));

@@ -15,6 +15,9 @@ internal static class AnswerSection
         $"Local codes, makers' instructions and the law where you live come first, and work that needs a licence, "
             + $"such as mains wiring, pressure vessels and structure, belongs to a licensed person.");
 
+    // Of the cost over the years: what the model and the prices are known to.
+    private const decimal Unsettled = 0.03m;
+
     /// <summary>The section.</summary>
     public static Markup Of(StoredRun run)
     {
@@ -27,8 +30,9 @@ internal static class AnswerSection
             <header>
             {Banner(run.Search)}{Missing(run.Unmade)}{InDoubt(scenario.InDoubt)}<p class="place">{PlainText.Name(scenario.Name)} · {PlainText.Name(scenario.PlaceName)}</p>
             {(first is null ? Markup.Of($"<h1>{PlainText.Sentence(run.Judgement.Answer)}</h1>\n") : AnswerFacts.Of(run, first))}
-            {NearestMiss(run)}{Sureness(run)}{Proved(run)}{Remark(run, first)}<p>{scenario.Description}</p>
-            <p>The house: {scenario.House}. {limit} for building. {HowSure(run.Search)}</p>
+            {NearestMiss(run)}<div class="said">
+            {Sureness(run)}{Proved(run)}{Remark(run, first)}<p>{scenario.Description}</p>
+            <p>The house: {scenario.House}. {limit} for building. {HowSure(run)}</p></div>
             <p class="aid"><strong>This is a planning aid.</strong> {WhatItIsNot}
             {WhatComesFirst}</p>
             </header>
@@ -52,21 +56,30 @@ internal static class AnswerSection
     private static Markup InDoubt(IReadOnlyList<string> doubts) => Markup.When(doubts.Count > 0, () => Markup.Of(
         $"<p class=\"banner\" role=\"note\"><strong>In doubt.</strong> {string.Join(' ', doubts.Select(PlainText.Sentence))}</p>\n"));
 
-    private static Markup HowSure(SearchRecord search) => search.IsExact
+    private static Markup HowSure(StoredRun run) => run.Search is { IsExact: true } search
         ? search.Evaluations == 1
             ? Markup.Of($"The only layout that can be made from the choices was simulated.")
             : Markup.Of(
                 $"Every one of the {Say.Whole(search.Evaluations)} layouts that can be made from the choices was simulated, so no better "
                     + $"one exists in this model with these parts.")
-        : Markup.Of($"The search simulated {Say.Whole(search.Evaluations)} of {Space(search.SpaceSize)} possible layouts{Settled(search)}");
+        : Markup.Of($"The search simulated {Say.Whole(run.Search.Evaluations)} of {Space(run.Search.SpaceSize)} possible layouts{Settled(run)}");
 
-    private static string Settled(SearchRecord search) => search.SettledShare switch
+    // In money, since that is what a longer search might save.
+    private static string Settled(StoredRun run)
     {
-        null => ", so a slightly better one may exist.",
-        < 0.5 and var share => FormattableString.Invariant(
-            $"; only {100 * share:0} % of the best it ended with was found by half time. Search longer before you buy{Budget(search)}."),
-        var share => FormattableString.Invariant($"; {100 * share:0} % of the best it ended with was found by half time, so a slightly better one may exist."),
-    };
+        var (search, currency) = (run.Search, run.Scenario.Currency);
+        if (run.Judgement.Picks.CheapestThatHolds is not { } rank)
+            return ", so a slightly better one may exist.";
+        var cheapest = run.Judgement.Ranking[rank - 1].LifeCost;
+        return search.CheapestHalfWay switch
+        {
+            null => $"; by half time it had found none that holds. Search longer before you buy{Budget(search)}.",
+            { } then when then - cheapest < 1 => "; its second half found none cheaper that holds, which is no proof that there is none.",
+            { } then when then - cheapest > Unsettled * cheapest =>
+                $"; all after half time took {Say.Money(then - cheapest, currency)} off the cheapest that holds. Search longer before you buy{Budget(search)}.",
+            { } then => $"; all after half time took {Say.Money(then - cheapest, currency)} off the cheapest that holds, so a slightly better one may exist.",
+        };
+    }
 
     // A search that was cut short by hand or clock needs no larger budget, only time.
     private static string Budget(SearchRecord search) =>

@@ -16,7 +16,7 @@ internal static class DoubtsSection
         """);
 
     private static Markup Told(IReadOnlyList<string> doubts) =>
-        Markup.When(doubts.Count > 0, () => Markup.Of($"<ul>{doubts.Select(d => Markup.Of($"<li>{d}</li>"))}</ul>\n"));
+        Markup.When(doubts.Count > 0, () => Markup.Of($"<ul>{doubts.Select(d => Markup.Of($"<li>{PlainText.Sentence(d)}</li>"))}</ul>\n"));
 
     private static Markup Drawn(Judgement judgement) => Markup.When(judgement.Drawn.Count > 0, () =>
     {
@@ -67,21 +67,6 @@ internal static class DoubtsSection
         });
     }
 
-    private static Markup Assumptions(ScenarioRecord scenario)
-    {
-        var left = scenario.Assumptions.Count(a => a.IsDefault);
-        var columns = new Column[] { new("assumption"), new("value", IsFigure: true), new("unit"), new("whose figure"), new("where it comes from") };
-        var rows = scenario.Assumptions.Select(a => new Cell[]
-        {
-            PlainText.Name(a.Key), Cell.Figure(Say.Plain(a.Value), a.Value), PlainText.Name(a.Unit), a.IsDefault ? "assumed" : "yours", a.Source,
-        });
-        var leftOf = Markup.Of($"{Say.Whole(left)} of {Say.Whole(scenario.Assumptions.Count)} figures below were left as assumed.");
-        var measure = Markup.Of(
-            $"Whatever you can measure on your own house makes the answer surer: write it under [assumptions] in scenario.toml "
-                + $"and search again.");
-        return Markup.When(scenario.Assumptions.Count > 0, () => Markup.Of($"""
-            <p>{leftOf} {measure}</p>
-            {PageTable.Of("Assumptions", columns, rows, sortable: true)}
-            """));
-    }
+    private static Markup Assumptions(ScenarioRecord scenario) => Markup.When(scenario.Assumptions.Count > 0, () => Markup.Of(
+        $"<p>{AssumptionsSection.LeftOf(scenario)} All of them: <a href=\"{FiguresPage.Name}\">{FiguresPage.Name}</a>.</p>\n"));
 }

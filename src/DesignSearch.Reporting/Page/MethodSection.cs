@@ -20,20 +20,27 @@ internal static class MethodSection
     public static Markup Of(StoredRun run)
     {
         var (search, scenario) = (run.Search, run.Scenario);
-        var inputs = run.Inputs.Select(i => new Cell[]
-        {
-            PlainText.Name(i.File), new(Markup.Of($"<code>{PlainText.Name(i.Sha256)}</code>")),
-        });
-        var tables = Markup.All(
-        [
-            PageTable.Of("Figures of the search", [new("item"), new("value")], Facts(run)),
-            PageTable.Of("Files that went in", [new("file"), new("SHA-256")], inputs),
-        ]);
         return Markup.Of($"""
             <section aria-labelledby="method"><h2 id="method">How this was found</h2>
             <p>{Way} {search.StoppedInWords}</p>
             <p>{FrostHour(scenario)}{PlantsApart(run)} {LifeCost(scenario)} {Holds}</p>
-            {tables}</section>
+            <p>Files that went in, seed and times: <a href="{FiguresPage.Name}#search">{FiguresPage.Name}</a>.</p></section>
+
+            """);
+    }
+
+    /// <summary>What would be needed to find it again, as tables.</summary>
+    /// <param name="run">The run.</param>
+    public static Markup Tables(StoredRun run)
+    {
+        var inputs = run.Inputs.Select(i => new Cell[]
+        {
+            PlainText.Name(i.File), new(Markup.Of($"<code>{PlainText.Name(i.Sha256)}</code>")),
+        });
+        return Markup.Of($"""
+            <section aria-labelledby="search"><h2 id="search">How to find it again</h2>
+            {PageTable.Of("Figures of the search", [new("item"), new("value")], Facts(run))}
+            {PageTable.Of("Files that went in", [new("file"), new("SHA-256")], inputs)}</section>
 
             """);
     }
@@ -56,7 +63,7 @@ internal static class MethodSection
         var (search, scenario) = (run.Search, run.Scenario);
         yield return ["program", "DesignSearch " + PlainText.Name(run.ProgramVersion)];
         yield return ["format of the stored run", Say.Whole(run.FormatVersion)];
-        yield return ["format of this page", ReportPage.Format];
+        yield return ["format of the pages", PageShell.Format];
         yield return ["seed", search.Seed.ToString(CultureInfo.InvariantCulture)];
         yield return ["layouts simulated", Say.Whole(search.Evaluations)];
         yield return ["time taken", Say.TwoFigures(search.Seconds) + " seconds"];

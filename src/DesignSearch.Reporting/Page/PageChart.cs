@@ -4,7 +4,7 @@ using DesignSearch.Reporting.Words;
 
 namespace DesignSearch.Reporting.Page;
 
-/// <summary>The chart of life cost against frost on the page: the library's drawing, and a link over each point of the front.</summary>
+/// <summary>A chart of cost against cold on the page: the library's drawing, and a link over each point that stands out.</summary>
 internal static class PageChart
 {
     // Wider than the largest point, so that a ring around it is seen and a finger finds it.
@@ -23,7 +23,7 @@ internal static class PageChart
             <svg class="chart" viewBox="0 0 {frame.Width} {frame.Height}" role="group" aria-labelledby="{name}-title {name}-text">
             <title id="{name}-title">{chart.Finding}</title><desc id="{name}-text">{chart.InWords}</desc>
             {drawing}
-            {chart.Points.Where(p => p.Stands).Select(p => Target(p, detailed.Contains(p.Rank), plot.PlaceOf(p)))}
+            {chart.Points.Where(p => p.Stands).Select(p => Target(p, chart.Reading, detailed.Contains(p.Rank), plot.PlaceOf(p)))}
             </svg>
 
             """);
@@ -37,11 +37,14 @@ internal static class PageChart
         return Markup.Of($"""<svg width="18" height="18" viewBox="0 0 18 18" aria-hidden="true">{drawing}</svg>""");
     }
 
-    private static Markup Target(FrontPoint point, bool linked, (double X, double Y) place)
+    private static Markup Target(FrontPoint point, FrontReading reading, bool linked, (double X, double Y) place)
     {
         var named = point.Rank == 0 ? "Bare house" : $"Layout {Say.Whole(point.Rank)}: {PlainText.Name(point.Title)}";
         var picked = point.PickName.Length > 0 ? $" ({point.PickName})" : "";
-        var spoken = $"{named}{picked}, life cost {Say.Whole(point.LifeCost)}, {Say.DegreeHours(point.FrostKh)}";
+        var figures = reading.ShowsHolding
+            ? $"{Say.Whole(point.BuildPrice)} to build, {Say.Celsius(point.LowestAirC)} at the coldest{(point.Holds ? "" : ", does not hold")}"
+            : $"{Say.Whole(point.LifeCost)} over the years, {Say.DegreeHours(point.FrostKh)}";
+        var spoken = $"{named}{picked}, {figures}";
         var ring = Markup.Of($"""<circle class="ring" cx="{place.X}" cy="{place.Y}" r="{Reach}"/>""");
         return linked
             ? Markup.Of($"""<a href="#layout-{point.Rank}" aria-label="{spoken}"><title>{spoken}</title>{ring}</a>{"\n"}""")

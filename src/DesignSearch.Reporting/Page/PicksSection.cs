@@ -40,7 +40,7 @@ internal static class PicksSection
             ("Electricity a year", Say.Money(layout.Running.ElectricityPerYear, currency)),
             ("Frost hours, average winter", Say.TwoFigures(layout.FrostHours)),
             ("Frost hours, worst winter", Say.TwoFigures(layout.WorstFrostHours)),
-            ("Frost degree-hours", Say.DegreeHours(layout.FrostDegreeHoursKh)),
+            ("Frost, hours × degrees too cold", Say.DegreeHours(layout.FrostDegreeHoursKh)),
             (layout.Plants is { } place ? $"Lowest air {place.Where}" : "Lowest air", Say.Air(layout.LowestAirC, scenario.FrostLimitC)),
             .. layout.Chance is { } chance ? new[] { ("Held in other winters, doubts drawn", $"{Say.Whole(chance.Held)} of {Say.Whole(chance.Of)}") } : [],
             .. layout.Plants is not null ? new[] { ("Lowest air in the house", Say.Celsius(layout.LowestHouseAirC)) } : [],
@@ -48,7 +48,6 @@ internal static class PicksSection
             ("Collector", layout.CollectorAreaM2 > 0 ? $"{Say.Plain(Math.Round(layout.CollectorAreaM2, 1))} m², {TurningMode.Of(layout.Turning).Words}" : "none"),
             ("Collector yield", Say.Kwh(layout.CollectorYieldKwh)),
             ("Own work", Say.Hours(layout.LabourHours)),
-            ("Frost-free hours gained per unit of life cost", Say.TwoFigures(layout.Score)),
         ];
         return Markup.Of($"<dl>{rows.Select(r => Markup.Of($"<div><dt>{r.Term}</dt><dd>{r.Value}</dd></div>"))}</dl>");
     }
@@ -74,7 +73,7 @@ internal static class PicksSection
     private static Markup Card(JudgedLayout layout, IReadOnlyList<string> names, bool sharesTitle, ScenarioRecord scenario) => Markup.Of($"""
         <article class="card{(layout.Holds ? " holds" : "")}"><h3>{PickNames.Heading(names)}</h3>
         <p class="title">{Say.Capital(PlainText.Name(sharesTitle ? layout.FullTitle : layout.Title))}</p>
-        {Markup.When(names.Count > 1, () => Markup.Of($"<p>One and the same layout is {Say.Joined(names)}.</p>\n"))}<p>{Verdict(layout)}</p>
+        <p>{Verdict(layout)}</p>
         {Figures(layout, scenario)}
         {Cautions(layout)}{Bill(layout, scenario.Currency)}<p><a href="#layout-{layout.Rank}">Everything about layout {layout.Rank}</a></p>
         </article>

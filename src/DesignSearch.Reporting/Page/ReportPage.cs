@@ -1,4 +1,3 @@
-using System.Security.Cryptography;
 using System.Text;
 using DesignSearch.Files;
 using DesignSearch.Layouts.Decide.Judging;
@@ -11,16 +10,8 @@ namespace DesignSearch.Reporting.Page;
 /// <summary>Builds <c>report.html</c>: one file that asks no other for anything and reads in full without script.</summary>
 internal static class ReportPage
 {
-    /// <summary>Version of the page's format.</summary>
-    public const string Format = "3";
-
     private const int LargestBytes = 950_000;
     private const int MostDetailed = 60;
-
-    /// <summary>The style of the page.</summary>
-    public static string StyleSheet { get; } = Resource("report.css");
-
-    private static readonly string Script = Resource("report.js");
 
     /// <summary>The page; layouts of the front are told in full as far as the page stays under its size.</summary>
     /// <param name="run">The run.</param>
@@ -97,7 +88,10 @@ internal static class ReportPage
                 Part("Is it worth it?", () => CompareSection.Of(run)),
                 Part("Which choice matters", () => SwapsSection.Of(run)),
             ]),
-            Fold.Of("The hardest week", [Part("The hardest week", () => WeekSection.Of(run))]),
+            Fold.Of("The hardest week, and what if it gets worse", [
+                Part("The hardest week", () => WeekSection.Of(run)),
+                Part("What if", () => WhatIfSection.Of(run)),
+            ]),
             Fold.Of("How sure: what is in doubt, other winters, checks", [
                 Part("How sure?", () => DoubtsSection.Of(run)),
                 Part("Unseen winters", () => UnseenSection.Of(run)),
@@ -112,35 +106,11 @@ internal static class ReportPage
                 Part("How it was found", () => MethodSection.Of(run)),
             ]),
         ];
-        var policy = Markup.Of(
-            $"default-src 'none'; img-src data:; style-src '{Hash(StyleSheet)}'; script-src '{Hash(Script)}'; "
-                + $"base-uri 'none'; form-action 'none'");
-        return Markup.Of($"""
-            <!DOCTYPE html>
-            <html lang="en">
-            <head>
-            <meta charset="utf-8">
-            <meta http-equiv="Content-Security-Policy" content="{policy}">
-            <meta name="viewport" content="width=device-width, initial-scale=1">
-            <meta name="generator" content="DesignSearch {run.ProgramVersion}">
-            <meta name="format-version" content="{Format}">
-            <link rel="icon" href="data:,">
-            <title>{PlainText.Name(run.Scenario.Name)}: heat for the greenhouse</title>
-            <style>{new Markup(StyleSheet)}</style>
-            </head>
-            <body>
-            <a class="skip" href="#content">Skip to the picks</a>
-            <div class="page">
+        return PageShell.Of($"{PlainText.Name(run.Scenario.Name)}: heat for the greenhouse", "Skip to the picks", run.ProgramVersion, Markup.Of($"""
             {Part("Answer", () => AnswerSection.Of(run))}{Part("On this page", () => Contents(run, first.Layout))}<main id="content" tabindex="-1">
             <p class="screen"><button type="button" id="all" hidden>Open everything, to read or to print all of it</button></p>
             {sections}</main>
-            <footer><p>Made by DesignSearch {run.ProgramVersion}. A planning aid: local codes and licensed work come first.</p></footer>
-            </div>
-            <script>{new Markup(Script)}</script>
-            </body>
-            </html>
-
-            """).Text;
+            """));
     }
 
     private static Markup Contents(StoredRun run, JudgedLayout? first)
@@ -161,6 +131,7 @@ internal static class ReportPage
             ("compare", "Is it worth it?", run.Weighing.Comparisons.Count > 0),
             ("swaps", "Which choice matters", run.Weighing.Picks.Any(p => p.Swaps.Count > 0)),
             ("week", "The hardest week", run.Weighing.Picks.Count > 0),
+            ("what-if", "What if it gets worse", run.Weighing.Picks.Any(p => p.WhatIfs.Count > 0)),
             ("doubts", "How sure?", true),
             ("unseen", "Unseen winters", run.Weighing.Picks.Any(p => p.Unseen is not null)),
             ("checks", "Checks", first?.Checks.Count > 0),
@@ -173,13 +144,5 @@ internal static class ReportPage
             <nav aria-label="On this page"><ul>{links.Where(l => l.Shown).Select(l => Markup.Of($"""<li><a href="#{l.Id}">{l.Words}</a></li>"""))}</ul></nav>
 
             """);
-    }
-
-    private static string Hash(string text) => "sha256-" + Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
-
-    private static string Resource(string name)
-    {
-        using var reader = new StreamReader(typeof(ReportPage).Assembly.GetManifestResourceStream(name)!);
-        return reader.ReadToEnd().ReplaceLineEndings("\n");
     }
 }

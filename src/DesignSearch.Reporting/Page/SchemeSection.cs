@@ -25,8 +25,7 @@ internal static class SchemeSection
     {
         var file = PictureSet.NameOf(layout, picture);
         return Markup.Of($"""
-            <div><h3>{picture.Title}</h3>
-            <p class="screen">As a file of its own: <a href="{ListFile.Folder}/{file}">{file}</a></p>
+            <div><h3>{picture.Title} <a class="screen file" href="{ListFile.Folder}/{file}">as a file<span class="unseen"> of its own: {picture.Title}</span></a></h3>
             <div class="box" tabindex="0" role="region" aria-label="{picture.Title}">{picture.OnPage()}</div>
             <details><summary>The same in words</summary>
             {picture.Table}</details></div>

@@ -17,7 +17,8 @@ internal static class SwapsSection
             .ToList();
         return Markup.When(picks.Count > 0, () => Markup.Of($"""
             <section aria-labelledby="swaps"><h2 id="swaps">Which choice matters</h2>
-            <p>One choice at a time is changed for the next cheaper, dearer, smaller or larger one. More is worse; the change that moves the frost most stands first.</p>
+            <p>One choice at a time is changed for the next cheaper, dearer, smaller or larger one. A plus is more than without the change;
+            the change that matters most for frost stands first.</p>
             {picks.Select((p, i) => One(p.Name, p.Swaps!, run, isOpen: i == 0))}</section>
 
             """));
@@ -61,9 +62,9 @@ internal static class SwapsSection
     {
         var (frost, cost) = (swaps[0], swaps.MaxBy(s => Math.Abs(s.LifeCostMore))!);
         var mattersForFrost = Math.Abs(frost.FrostDegreeHoursMoreKh) > 0.5
-            ? $"{PlainText.Name(frost.Choice)} moves the frost most"
+            ? $"changing {PlainText.Name(frost.Choice)} matters most for frost"
             : "no single change brings back more than a trace of frost";
-        return $"{mattersForFrost}; {PlainText.Name(cost.Choice)} moves the life cost most ({Signed(Say.Whole, (double)cost.LifeCostMore)} {currency})";
+        return $"{mattersForFrost}; changing {PlainText.Name(cost.Choice)} matters most for cost ({Signed(Say.Whole, (double)cost.LifeCostMore)} {currency})";
     }
 
     private static Cell More(Func<double, string> say, double value) => Cell.Figure(Signed(say, value), value);

@@ -43,7 +43,7 @@ internal static class WeekSection
 
     private static string Finding(Week week, double limitC)
     {
-        var coldest = Enumerable.Range(0, week.Hours.Count).MinBy(i => week.Hours[i].AirC);
+        var coldest = Enumerable.Range(0, week.Hours.Count).MinBy(i => (Math.Round(week.Hours[i].AirC, 1), week.Hours[i].OutsideC));
         var hour = week.Hours[coldest];
         var heater = week.Hours.Sum(h => h.HeaterW) / 1000;
         var sun = week.Hours.Sum(h => h.SunWPerM2) / 1000 / (week.Hours.Count / 24.0);

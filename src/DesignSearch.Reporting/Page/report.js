@@ -43,8 +43,10 @@ for (const link of document.querySelectorAll("a[href^='#']:not(.skip)"))
 openPlace(location.hash.slice(1));
 
 const all = document.getElementById("all");
-all.hidden = false;
-all.addEventListener("click", () => document.querySelectorAll("details").forEach(d => { d.open = true; }));
+if (all) {
+  all.hidden = false;
+  all.addEventListener("click", () => document.querySelectorAll("details").forEach(d => { d.open = true; }));
+}
 
 // What is ticked stays ticked when the page is opened again, on this machine and for this list.
 document.querySelectorAll("input[type=checkbox]").forEach((box, i) => {

@@ -21,8 +21,8 @@ internal static partial class PlainText
     /// </summary>
     public static string Name(string? text) => ThousandsOfUnit().Replace(UnitGap().Replace(Cut(text, LongestName), "\u00A0"), m => Say.Grouped(m.Value));
 
-    /// <summary>A sentence of a run, set like the page's own: no line ends between a figure and its unit, and thousands stand apart.</summary>
-    public static string Sentence(string? text) => Thousands().Replace(UnitGap().Replace(Cut(text, LongestSentence), "\u00A0"), m => Say.Grouped(m.Value));
+    /// <summary>A sentence of a run, set like the page's own: no line ends between a figure and its unit, thousands stand apart, and a minus is one.</summary>
+    public static string Sentence(string? text) => Minus().Replace(Thousands().Replace(UnitGap().Replace(Cut(text, LongestSentence), "\u00A0"), m => Say.Grouped(m.Value)), "−");
 
     /// <summary>Any text, cut to a number of characters with the full count behind it.</summary>
     public static string Cut(string? text, int longest)
@@ -46,6 +46,10 @@ internal static partial class PlainText
     // Four figures or more that stand alone: no part of a date, a range, a standard's number or a decimal.
     [GeneratedRegex(@"(?<![\w.,:/–-])(?<!\b(?:EN|IEC|ISO) )\d{4,}(?=\.\d|[^\w:/–-]|$)")]
     private static partial Regex Thousands();
+
+    // A hyphen that stands before a figure and behind none.
+    [GeneratedRegex(@"(?<![\w.,:/–)-])-(?=\d)")]
+    private static partial Regex Minus();
 
     [GeneratedRegex(@"(?<![\w.,:/–-])\d{4,}(?=(?:\.\d+)?\u00A0)")]
     private static partial Regex ThousandsOfUnit();

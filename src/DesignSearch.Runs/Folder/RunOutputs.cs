@@ -14,7 +14,7 @@ public sealed partial class RunOutputs
     private const string Opening = "# Written by searches in this folder; only these files are replaced or removed.";
     private const int MostBytes = 1_000_000;
     private const string TemporaryEnding = ".designsearch.tmp";
-    private static readonly string[] Always = ["run.json", "front.csv", "ranking.csv", "pareto.png", "pareto.svg", "report.html", "lists.xlsx"];
+    private static readonly string[] Always = ["run.json", "front.csv", "ranking.csv", "pareto.png", "pareto.svg", "report.html", "figures.html", "lists.xlsx"];
 
     private readonly RunFolder folder;
     private readonly SortedSet<string> ours;

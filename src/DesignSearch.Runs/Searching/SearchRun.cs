@@ -87,7 +87,7 @@ public static class SearchRun
                 result.StoppedInWords, result.IsExact,
                 result.StoppedBecause == StopReason.Cancelled,
                 Math.Round(elapsed().TotalSeconds, 1),
-                result.IsExact ? null : Math.Round(result.UnchangedInLastHalf, 3)),
+                CheapestOf(tried.Take(tried.Count / 2))),
             Scenario = ScenarioRecords.Of(scenario, assessor.Winters),
             Judgement = judge.Of(result, problem.Space, others),
             Weighing = Weighing.None,
@@ -193,6 +193,12 @@ public static class SearchRun
 
     /// <summary>Distinct layouts there can be, sleeping choices counted once at most as many as their levels.</summary>
     public static double SpaceSize(LayoutProblem problem) => (double)(new SearchSpace(problem.Variables).Size ?? 0);
+
+    private static decimal? CheapestOf(IEnumerable<(double[] Point, Evaluation Evaluation)> tried)
+    {
+        var costs = tried.Where(t => t.Evaluation.TotalViolation == 0 && t.Evaluation.Objectives[1] == 0).Select(t => t.Evaluation.Objectives[0]).ToList();
+        return costs.Count == 0 ? null : Math.Round((decimal)costs.Min(), 2);
+    }
 
     // The front may hold one way of turning only; the builder wants to see what the others cost. Everything simulated is in the journal.
     private static IReadOnlyList<EvaluatedPoint> BestOfEachMount(IReadOnlyList<(double[] Point, Evaluation Evaluation)> all, LayoutSpace space) =>

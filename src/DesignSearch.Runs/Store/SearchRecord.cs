@@ -9,7 +9,7 @@ namespace DesignSearch.Runs.Store;
 /// <param name="IsExact">True when every layout was simulated, so that the answer is exact for this model and catalogue.</param>
 /// <param name="IsPartial">True when it was stopped by hand or signal; the report carries a banner then.</param>
 /// <param name="Seconds">Time it took.</param>
-/// <param name="SettledShare">Share of the layouts that none beats which the first half of the search had found, 0 … 1; null where the answer is exact.</param>
+/// <param name="CheapestHalfWay">What the cheapest layout that holds cost over the years, of the first half of those simulated; null where none held.</param>
 public sealed record SearchRecord(
     ulong Seed,
     long Evaluations,
@@ -19,4 +19,4 @@ public sealed record SearchRecord(
     bool IsExact,
     bool IsPartial,
     double Seconds,
-    double? SettledShare = null);
+    decimal? CheapestHalfWay = null);

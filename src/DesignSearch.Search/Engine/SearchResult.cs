@@ -32,9 +32,6 @@ public sealed record SearchResult
     /// <summary>What branch and bound could say; null where none was asked for or the problem offers no bounds.</summary>
     public required SearchProof? Proof { get; init; }
 
-    /// <summary>Share of the front that was already found in the first half of the evaluations, 0 … 1; 0 for an empty front.</summary>
-    public double UnchangedInLastHalf => Front.Count == 0 ? 0 : (double)Front.Count(p => p.Index < Evaluations / 2) / Front.Count;
-
     /// <summary>How the dominated volume grew.</summary>
     public required IReadOnlyList<HypervolumePoint> HypervolumeTrend { get; init; }
 }

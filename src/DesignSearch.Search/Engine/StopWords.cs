@@ -8,8 +8,8 @@ internal static class StopWords
 {
     public static string Of(StopReason reason, SearchSettings settings, long evaluations, long met) => reason switch
     {
-        StopReason.Budget when settings.MaxEvaluations == 1 => "The one evaluation of the budget was spent.",
-        StopReason.Budget => FormattableString.Invariant($"All {settings.MaxEvaluations} evaluations of the budget were spent."),
+        StopReason.Budget when settings.MaxEvaluations == 1 => "The one evaluation asked for was made.",
+        StopReason.Budget => FormattableString.Invariant($"All {settings.MaxEvaluations} evaluations asked for were made."),
         StopReason.Time => FormattableString.Invariant($"The time was up after {Evaluations(evaluations)}."),
         StopReason.Cancelled => FormattableString.Invariant($"It was stopped after {Evaluations(evaluations)}."),
         StopReason.Stagnation => FormattableString.Invariant(

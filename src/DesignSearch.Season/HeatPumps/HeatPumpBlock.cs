@@ -122,8 +122,11 @@ internal struct HeatPumpBlock<T> : ISourceBlock<HeatPumpBlock<T>, T>
         figures.Put(HeatPumpFlows.TooColdHours, coldHours);
     }
 
-    public readonly void Row(ref LaneWriter<HourColumn, T> columns, double steps) =>
+    public readonly void Row(ref LaneWriter<HourColumn, T> columns, double steps)
+    {
         columns.Put(HeatPumpFlows.HeatW, sumHeat / T.Of(steps));
+        columns.Put(HeatPumpFlows.CurrentW, sumElectric / T.Of(steps));
+    }
 
     public readonly T PlantsMean(in T house, double steps) => house;
 

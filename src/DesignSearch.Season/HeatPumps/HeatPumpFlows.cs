@@ -28,12 +28,15 @@ public static class HeatPumpFlows
     /// <summary>Its heat, mean of the hour.</summary>
     public static HourColumn HeatW { get; } = new("heat_pump_w", "heat pump", "W");
 
+    /// <summary>Current of compressor and fans, mean of the hour.</summary>
+    public static HourColumn CurrentW { get; } = new("heat_pump_current_w", "heat pump's current", "W", IsElectricHeat: true);
+
     internal static SourceKind Kind { get; } = new("heat-pump", 30)
     {
         Offers = 1,
         Flows = [Heat],
         Uses = [Current, Idle],
         Figures = [Cop, Hours, TooColdHours],
-        Columns = [HeatW],
+        Columns = [HeatW, CurrentW],
     };
 }

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Text.Json;
 using DesignSearch.Layouts.Tests;
+using DesignSearch.Runs.Store;
 using DesignSearch.Testing;
 using Xunit;
 
@@ -30,7 +31,7 @@ public sealed class CommandTests
         Assert.True(JsonDocument.Parse(Cli.Run("compare", run.Folder, "--json").Output).RootElement.GetProperty("comparisons").GetArrayLength() > 4);
         // A run of an earlier format is refused in a sentence, and nothing of it is touched.
         var file = Path.Combine(run.Folder, "run.json");
-        File.WriteAllText(file, File.ReadAllText(file).Replace("\"formatVersion\": 4", "\"formatVersion\": 1", StringComparison.Ordinal));
+        File.WriteAllText(file, File.ReadAllText(file).Replace($"\"formatVersion\": {StoredRun.CurrentFormat}", "\"formatVersion\": 1", StringComparison.Ordinal));
         var (old, _, sentence) = Cli.Run("report", run.Folder);
         Assert.Equal(ExitCode.BadInput, old);
         Assert.Contains("search again with this version of the program", sentence, StringComparison.Ordinal);

@@ -119,6 +119,25 @@ public sealed class WeigherTests(WeighedSample sample) : IClassFixture<WeighedSa
     }
 
     [Fact]
+    public void Colder_weeks_and_a_failure_of_the_mains_chill_as_they_must()
+    {
+        var (heated, step) = (Weighing.Picks[0], Weighing.Picks.Single(p => p.Rank == sample.Judgement.Picks.BestValue));
+        var hard = sample.Judgement.Ranking[heated.Rank - 1].Winters.Single(w => w.Winter == "hard").Outcome;
+        Assert.Equal(("the hard winter as it is", -18.5, hard.LowestAirC, hard.FrostHours, false), At(heated.WhatIfs[0]));
+        Assert.All(new[] { heated, step }, p => Assert.Equal([-18.5, -20, -22, -24], p.WhatIfs.Where(w => !w.IsWithoutMains).Select(w => Math.Round(w.OutsideC, 9))));
+        // What no heat is brought to follows the air outside, held back by ground and water; the soil holds some of it back from the first.
+        var unheated = step.WhatIfs.Where(w => !w.IsWithoutMains).ToList();
+        Assert.InRange((unheated[0].LowestAirC - unheated[3].LowestAirC) / 5.5, 0.5, 1);
+        Assert.All(unheated.Zip(unheated.Skip(1)), w => Assert.True(w.Second.LowestAirC < w.First.LowestAirC && w.Second.FrostHours >= w.First.FrostHours));
+        // Without mains a heated house falls by kelvins in a night; one without any current has no such row.
+        var cut = heated.WhatIfs.Single(w => w.IsWithoutMains);
+        Assert.InRange(hard.LowestAirC - cut.LowestAirC, 2, 20);
+        Assert.DoesNotContain(step.WhatIfs, w => w.IsWithoutMains);
+
+        static (string, double, double, int, bool) At(WhatIf w) => (w.What, w.OutsideC, w.LowestAirC, w.FrostHours, w.IsWithoutMains);
+    }
+
+    [Fact]
     public void Doubts_move_the_way_they_must()
     {
         var pick = sample.Judgement.Ranking[Weighing.Picks[0].Rank - 1];

@@ -12,7 +12,7 @@ public sealed class FrontPictureTests
     [Fact]
     public void The_same_run_gives_the_same_bytes()
     {
-        var chart = FrontChart.Of(InventedRun.Finished());
+        var chart = FrontChart.Of(InventedRun.Finished(), FrontReading.Frost);
         Assert.Equal(FrontPicture.Svg(chart), FrontPicture.Svg(chart));
         Assert.Equal(FrontPicture.Png(chart), FrontPicture.Png(chart));
     }
@@ -20,7 +20,7 @@ public sealed class FrontPictureTests
     [Fact]
     public void The_svg_scales_and_can_be_read_aloud()
     {
-        var chart = FrontChart.Of(InventedRun.Finished());
+        var chart = FrontChart.Of(InventedRun.Finished(), FrontReading.Frost);
         var root = XDocument.Parse(FrontPicture.Svg(chart)).Root!;
         Assert.Null(root.Attribute("width"));
         Assert.NotNull(root.Attribute("viewBox"));
@@ -34,7 +34,7 @@ public sealed class FrontPictureTests
     [Fact]
     public void Every_identifier_in_the_svg_is_ours_and_every_reference_finds_one()
     {
-        var root = XDocument.Parse(FrontPicture.Svg(FrontChart.Of(InventedRun.Finished()))).Root!;
+        var root = XDocument.Parse(FrontPicture.Svg(FrontChart.Of(InventedRun.Finished(), FrontReading.Frost))).Root!;
         var ids = root.Descendants().Attributes("id").Select(a => a.Value).ToList();
         Assert.Equal(ids.Distinct().Count(), ids.Count);
         Assert.All(ids, id => Assert.StartsWith("pareto-", id, StringComparison.Ordinal));
@@ -44,8 +44,8 @@ public sealed class FrontPictureTests
     [Fact]
     public void Words_are_drawn_and_not_left_out()
     {
-        var words = string.Concat(XDocument.Parse(FrontPicture.Svg(FrontChart.Of(InventedRun.Finished()))).Descendants(Svg + "text").Select(t => t.Value + "|"));
-        foreach (var word in new[] { "frost degree-hours [K·h]", "two positions a day", "follows the sun", "no collector", "bare house", "First step", "Cheapest that holds" })
+        var words = string.Concat(XDocument.Parse(FrontPicture.Svg(FrontChart.Of(InventedRun.Finished(), FrontReading.Frost))).Descendants(Svg + "text").Select(t => t.Value + "|"));
+        foreach (var word in new[] { "frost, hours × degrees too cold [K·h]", "two positions a day", "follows the sun", "no collector", "bare house", "First step", "Cheapest that holds" })
             Assert.Contains(word, words, StringComparison.Ordinal);
     }
 
@@ -62,7 +62,7 @@ public sealed class FrontPictureTests
     [Fact]
     public void The_png_says_its_format_and_keeps_its_size()
     {
-        var png = FrontPicture.Png(FrontChart.Of(InventedRun.Finished()));
+        var png = FrontPicture.Png(FrontChart.Of(InventedRun.Finished(), FrontReading.Frost));
         Assert.Equal([0x89, (byte)'P', (byte)'N', (byte)'G'], png[..4]);
         Assert.Contains("tEXtComment\0" + FrontPicture.Format, Encoding.Latin1.GetString(png, 0, 200), StringComparison.Ordinal);
         using var picture = SkiaSharp.SKBitmap.Decode(png);
@@ -72,7 +72,7 @@ public sealed class FrontPictureTests
     [Fact]
     public void Hostile_names_leave_the_svg_whole()
     {
-        var root = XDocument.Parse(FrontPicture.Svg(FrontChart.Of(HostileRun.Make()))).Root!;
+        var root = XDocument.Parse(FrontPicture.Svg(FrontChart.Of(HostileRun.Make(), FrontReading.Frost))).Root!;
         Assert.DoesNotContain(root.Descendants(), e => e.Name.LocalName is "script" or "foreignObject");
     }
 }

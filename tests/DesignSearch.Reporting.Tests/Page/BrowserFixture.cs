@@ -16,6 +16,8 @@ public sealed class BrowserFixture : IAsyncLifetime, IDisposable
 
     public string Report => folder.At("report.html");
 
+    public string Figures => folder.At("figures.html");
+
     /// <summary>Fewer layouts, for axe, which looks at every word on the page.</summary>
     public string SmallReport => small.At("report.html");
 

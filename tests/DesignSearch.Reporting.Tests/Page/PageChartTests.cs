@@ -8,7 +8,7 @@ namespace DesignSearch.Reporting.Tests;
 
 public sealed class PageChartTests
 {
-    private static readonly FrontChart Invented = FrontChart.Of(InventedRun.Finished());
+    private static readonly FrontChart Invented = FrontChart.Of(InventedRun.Finished(), FrontReading.Frost);
 
     public static TheoryData<bool> Frames => [true, false];
 
@@ -46,7 +46,7 @@ public sealed class PageChartTests
     [MemberData(nameof(Frames))]
     public void Hostile_names_stay_text(bool narrow)
     {
-        var names = Drawn(FrontChart.Of(HostileRun.Make()), narrow).Descendants().Select(e => e.Name.LocalName).Distinct();
+        var names = Drawn(FrontChart.Of(HostileRun.Make(), FrontReading.Frost), narrow).Descendants().Select(e => e.Name.LocalName).Distinct();
         Assert.Empty(names.Except(["a", "circle", "desc", "ellipse", "g", "path", "rect", "svg", "text", "title"]));
     }
 

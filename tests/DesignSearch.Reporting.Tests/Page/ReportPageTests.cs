@@ -1,6 +1,7 @@
 using System.Net;
 using System.Text;
 using System.Text.RegularExpressions;
+using DesignSearch.Layouts.Decide.Weigh;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Reporting.Page;
 using DesignSearch.Reporting.Words;
@@ -67,7 +68,7 @@ public sealed partial class ReportPageTests
         Assert.DoesNotContain("http:", Page, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain("https:", Page, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain("//", Script().Replace(Style().Replace(Page, ""), ""), StringComparison.Ordinal);
-        Assert.All(Links().Matches(Page), m => Assert.Matches("^(#|data:,$|lists/|ranking.csv|front.csv|pareto.)", m.Groups[1].Value));
+        Assert.All(Links().Matches(Page), m => Assert.Matches("^(#|data:,$|lists/|ranking.csv|front.csv|pareto.|figures.html)", m.Groups[1].Value));
     }
 
     [Fact]
@@ -100,10 +101,27 @@ public sealed partial class ReportPageTests
     {
         var run = InventedRun.Finished();
         var text = TextOf(Page);
-        foreach (var words in run.Judgement.Doubts.Concat(run.Inputs.Select(i => i.Sha256)).Append(run.Scenario.Description).Append(run.Scenario.WeatherSource).Append("This is a planning aid."))
+        var figures = TextOf(FiguresPage.Of(run));
+        Assert.All(run.Inputs, i => Assert.Contains(i.Sha256, figures, StringComparison.Ordinal));
+        foreach (var words in run.Judgement.Doubts.Append(run.Scenario.Description).Append(run.Scenario.WeatherSource).Append("This is a planning aid."))
             Assert.Contains(words, text, StringComparison.Ordinal);
-        Assert.Contains("2 of 3 figures below were left as assumed", text, StringComparison.Ordinal);
-        Assert.Equal(2, Regex.Count(text, "assumed common|assumed from memory"));
+        Assert.Contains("2 of 3 figures of the model were left as assumed", text, StringComparison.Ordinal);
+        Assert.Equal(2, Regex.Count(figures, "assumed common|assumed from memory"));
+    }
+
+    [Fact]
+    public void What_if_it_gets_worse_is_told_in_figures_of_its_table()
+    {
+        var run = InventedRun.Finished();
+        var first = run.Weighing.Picks[0];
+        string Told(params WhatIf[] whatIfs) =>
+            TextOf(ReportPage.Of(run with { Weighing = run.Weighing with { Picks = [first with { WhatIfs = whatIfs }, .. run.Weighing.Picks.Skip(1)] } }, Assert.Fail));
+        WhatIf At(double outside, double inside, int frost) => new($"down to {outside}", outside, inside, frost, false);
+        var cut = new WhatIf("the mains fail", -18, -4.6, 8, true);
+        Assert.Contains("down to −18.0 °C outside it keeps 2 °C; colder was not tried.", Told(At(-18, 3, 0)), StringComparison.Ordinal);
+        Assert.Contains("down to −20.0 °C outside it keeps 2 °C; at −22.0 °C outside it would be 0.5 °C. If the mains fail, it falls: −4.5 °C at the lowest.",
+            Told(At(-18, 3, 0), At(-20, 2.1, 0), At(-22, 0.6, 7), cut), StringComparison.Ordinal);
+        Assert.Contains("at −18.0 °C outside it is 1.0 °C, below the limit already.", Told(At(-18, 1, 3), At(-20, -1, 9)), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -127,7 +145,7 @@ public sealed partial class ReportPageTests
         Assert.Contains("It, or a bench under fleece in it, must stay above", text, StringComparison.Ordinal);
         Assert.Contains("are those under the fleece.", text, StringComparison.Ordinal);
         Assert.DoesNotContain("°C inside", text, StringComparison.Ordinal);
-        Assert.Matches("(?s)The front: .*°C under the fleece .*Is it worth its money", text);
+        Assert.Contains("most protection: lowest under the fleece", text, StringComparison.Ordinal);
         Assert.Matches("(?s)The biggest doubts.*°C under the fleece ", text);
         Assert.Matches("°C under the fleece at .* outside", text);
         Assert.Equal(Regex.Count(TextOf(Page), "Holds the limit in every winter"), Regex.Count(text, "Holds the limit under the fleece in every winter"));
@@ -137,8 +155,9 @@ public sealed partial class ReportPageTests
     public void The_front_says_what_a_little_more_money_would_take_away()
     {
         // The dearest of the front costs 4873, so a little more is 200; from the bare house that reaches the barrels at 103.50, with 1878 K·h instead of 2310.
-        Assert.Contains("what 200 more would take away [K·h]", Page.Replace("\u202F", "", StringComparison.Ordinal), StringComparison.Ordinal);
-        Assert.Contains("data-key=\"2310\" >2\u202F300</td><td class=\"n\"  data-key=\"432\" >430</td>", Page, StringComparison.Ordinal);
+        var page = FiguresPage.Of(InventedRun.Finished());
+        Assert.Contains("less frost for 200 crowns more [K·h]", page.Replace("\u202F", "", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.Contains("data-key=\"2310\" >2\u202F300</td><td class=\"n\"  data-key=\"432\" >430</td>", page, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -147,7 +166,7 @@ public sealed partial class ReportPageTests
         var run = InventedRun.Finished();
         Assert.Equal(run.Judgement.Picks.CheapestThatHolds, run.Judgement.Picks.MostProtection);
         Assert.Single(Regex.Matches(Page, "<article "));
-        Assert.Contains("One and the same layout is cheapest that holds and most protection.", Page, StringComparison.Ordinal);
+        Assert.Contains("<h3>Cheapest that holds and most protection</h3>", Page, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -157,10 +176,10 @@ public sealed partial class ReportPageTests
         run = run with { Judgement = run.Judgement with { AnythingHolds = false } };
         var picked = PickNames.Of(run.Judgement).Select(p => p.Layout.Rank).ToArray();
         Assert.True(picked.Length > 1);
-        var alike = run.Judgement.Ranking.Select(l => l.Rank == picked[1] ? l with { Title = run.Judgement.Ranking[picked[0] - 1].Title, Apart = "with the stronger pump" } : l).ToList();
-        Assert.Contains("but with the stronger pump", Cards(run with { Judgement = run.Judgement with { Ranking = alike } }), StringComparison.Ordinal);
-        var apart = run.Judgement.Ranking.Select(l => l.Rank == picked[1] ? l with { Apart = "with the stronger pump" } : l).ToList();
-        Assert.DoesNotContain("but with the stronger pump", Cards(run with { Judgement = run.Judgement with { Ranking = apart } }), StringComparison.Ordinal);
+        var alike = run.Judgement.Ranking.Select(l => l.Rank == picked[1] ? l with { Title = run.Judgement.Ranking[picked[0] - 1].Title, Apart = "the stronger pump" } : l).ToList();
+        Assert.Contains("; with the stronger pump", Cards(run with { Judgement = run.Judgement with { Ranking = alike } }), StringComparison.Ordinal);
+        var apart = run.Judgement.Ranking.Select(l => l.Rank == picked[1] ? l with { Apart = "the stronger pump" } : l).ToList();
+        Assert.DoesNotContain("; with the stronger pump", Cards(run with { Judgement = run.Judgement with { Ranking = apart } }), StringComparison.Ordinal);
 
         static string Cards(StoredRun run) => PicksSection.Of(run).ToString();
     }
@@ -177,15 +196,25 @@ public sealed partial class ReportPageTests
     }
 
     [Theory]
-    [InlineData(null, "evaluations", "possible layouts, so a slightly better one may exist.")]
-    [InlineData(0.875, "evaluations", "; 88 % of the best it ended with was found by half time, so a slightly better one may exist.")]
-    [InlineData(0.25, "evaluations", "; only 25 % of the best it ended with was found by half time. Search longer before you buy, with --evaluations 12000.")]
-    [InlineData(0.25, "stopped", "; only 25 % of the best it ended with was found by half time. Search longer before you buy.")]
-    public void How_settled_the_search_was_stands_in_the_head(double? settled, string stopped, string words)
+    [InlineData(0, "evaluations", "; its second half found none cheaper that holds, which is no proof that there is none.")]
+    [InlineData(50, "evaluations", "; all after half time took 50 crowns off the cheapest that holds, so a slightly better one may exist.")]
+    [InlineData(900, "evaluations", "; all after half time took 900 crowns off the cheapest that holds. Search longer before you buy, with --evaluations 12000.")]
+    [InlineData(null, "evaluations", "; by half time it had found none that holds. Search longer before you buy, with --evaluations 12000.")]
+    [InlineData(null, "stopped", "; by half time it had found none that holds. Search longer before you buy.")]
+    public void What_the_second_half_of_the_search_saved_stands_in_the_head(int? saved, string stopped, string words)
     {
         var run = InventedRun.Finished();
-        var page = TextOf(ReportPage.Of(run with { Search = run.Search with { Evaluations = 6000, SpaceSize = 4.2e7, IsExact = false, StoppedBecause = stopped, SettledShare = settled } }, Assert.Fail));
-        Assert.Contains(words, page, StringComparison.Ordinal);
+        var cheapest = run.Judgement.Ranking[run.Judgement.Picks.CheapestThatHolds!.Value - 1].LifeCost;
+        var search = run.Search with { Evaluations = 6000, SpaceSize = 4.2e7, IsExact = false, StoppedBecause = stopped, CheapestHalfWay = cheapest + saved };
+        Assert.Contains(words, TextOf(ReportPage.Of(run with { Search = search }, Assert.Fail)), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_search_that_found_nothing_that_holds_says_that_a_better_one_may_exist()
+    {
+        var run = InventedRun.NothingHolds();
+        var search = run.Search with { Evaluations = 6000, SpaceSize = 4.2e7, IsExact = false };
+        Assert.Contains("possible layouts, so a slightly better one may exist.", TextOf(ReportPage.Of(run with { Search = search }, Assert.Fail)), StringComparison.Ordinal);
     }
 
     [Fact]

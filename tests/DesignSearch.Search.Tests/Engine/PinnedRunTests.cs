@@ -16,23 +16,23 @@ public class PinnedRunTests
 {
     public static TheoryData<string, string> Runs => new()
     {
-        { "catalogue, one at a time", "feab15d54ac498a3" },
-        { "catalogue, blocks of 16", "e2754a51b4c4dd64" },
-        { "catalogue without a screen, blocks of 64", "8ca1b8f02f4e0aa8" },
-        { "catalogue of other figures, proved in part", "b72a20931f550921" },
-        { "gear, whole numbers", "e4596fe0f9361e07" },
-        { "thirty reals", "a6c4e71c4dbbbae1" },
-        { "reals, levels and kinds, three objectives, two constraints, sleepers", "e0f37afa21da43b4" },
-        { "nothing meets the constraints", "af7a68123bd12f88" },
-        { "until the volume stagnates", "40450b7a544c7f2d" },
-        { "until a volume is reached", "351f98cd4b922daa" },
-        { "one objective, reals, levels and kinds", "bbf6c57fbffd3cef" },
-        { "one objective, a constraint, nearly an equation", "63bfbb9953269036" },
-        { "two objectives, reals and kinds, long", "483b4e82da8ea40e" },
-        { "a space gone through, a last block that is short", "90eb64701120b20a" },
-        { "a proof to the end, with sleepers", "ec68018996bb6224" },
-        { "more points than the model keeps", "598fa31dbfd673a6" },
-        { "three objectives, long", "e8b7cebc3f67db85" },
+        { "catalogue, one at a time", "1244f2de85e1445b" },
+        { "catalogue, blocks of 16", "f03c5c6be6cbc2a9" },
+        { "catalogue without a screen, blocks of 64", "9a2c4f03dd27abe3" },
+        { "catalogue of other figures, proved in part", "a4d9c277eff050c4" },
+        { "gear, whole numbers", "1f80485112532597" },
+        { "thirty reals", "b40f15ebbef7bf9e" },
+        { "reals, levels and kinds, three objectives, two constraints, sleepers", "8130232e13adf133" },
+        { "nothing meets the constraints", "f5f2d05c32a782d3" },
+        { "until the volume stagnates", "56c979499e965cb9" },
+        { "until a volume is reached", "8377193057f7ee64" },
+        { "one objective, reals, levels and kinds", "0cd3e67b02453531" },
+        { "one objective, a constraint, nearly an equation", "e2e402d23a4b6eb5" },
+        { "two objectives, reals and kinds, long", "3732f26432e9b849" },
+        { "a space gone through, a last block that is short", "1134d015173f4560" },
+        { "a proof to the end, with sleepers", "cc694948ff48537e" },
+        { "more points than the model keeps", "fe47e9d8fb48cd9f" },
+        { "three objectives, long", "195851f63c7f6cac" },
     };
 
     [SkippableTheory]
@@ -111,7 +111,7 @@ public class PinnedRunTests
             told.AppendJoin(' ', point.Concat(evaluation.Objectives).Concat(evaluation.Violations).Append(evaluation.Merit).Select(Text)).Append("False\n");
         foreach (var kept in result.Front.Concat(result.BestByMerit).Append(result.NearestMiss).OfType<EvaluatedPoint>())
             told.Append(kept.Index).Append(' ');
-        told.Append(CultureInfo.InvariantCulture, $"{result.Evaluations} {result.DistinctPoints} {result.StoppedInWords} {result.IsExact} {Text(result.UnchangedInLastHalf)} {result.Proof}");
+        told.Append(CultureInfo.InvariantCulture, $"{result.Evaluations} {result.DistinctPoints} {result.StoppedBecause} {result.IsExact} {result.Proof}");
         foreach (var (evaluations, volume) in result.HypervolumeTrend)
             told.Append(CultureInfo.InvariantCulture, $"{evaluations}:{Text(volume)} ");
         return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(told.ToString())))[..16];

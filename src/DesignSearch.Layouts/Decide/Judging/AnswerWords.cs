@@ -12,19 +12,8 @@ internal static class AnswerWords
     [
         "All prices come from the catalogue. Those of the starter catalogue are invented: put your own in before you buy.",
         "The model knows one air temperature for the whole house. A corner at the door or the floor can be one to two kelvin colder.",
-        """
-        Leaks and the true loss of an old cover are guesses until measured. With a fifth more loss the stand-by heater works about
-        a fifth more; with half as much leakage again a tight layout may fall short.
-        """.ReplaceLineEndings(" "),
+        "Leaks and the true loss of an old cover are guesses until measured.",
     ];
-
-    private static readonly string ColderWithCuts = """
-        A winter colder than the hard one, and a power cut longer than the one that was tried, will come some day: what happens
-        then is not in these figures.
-        """.ReplaceLineEndings(" ");
-
-    private static readonly string ColderWithoutCuts =
-        "A winter colder than the hard one will come some day: what happens then, and in a power cut, is not in these figures.";
 
     private static readonly string Elsewhere = """
         Weather of a station or a grid cell is often two to five kelvin milder on clear nights than a frost hollow a few kilometres
@@ -89,7 +78,7 @@ internal static class AnswerWords
 
     public static IReadOnlyList<string> Doubts(Scenario scenario, WinterSet winters, IReadOnlyList<JudgedLayout> ranking)
     {
-        List<string> said = [.. Always, winters.Winters.Any(w => w.Winter.PowerCuts.Count > 0) ? ColderWithCuts : ColderWithoutCuts];
+        List<string> said = [.. Always];
         if (ranking.FirstOrDefault(l => l.OtherSkyShare is not null) is { OtherSkyShare: { } share } solar)
             said.Add(OtherSky(share, solar.Rank));
         said.AddRange(winters.Winters.SelectMany(w => w.Winter.Remarks).Distinct());

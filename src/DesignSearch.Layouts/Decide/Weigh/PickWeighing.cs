@@ -6,4 +6,6 @@ namespace DesignSearch.Layouts.Decide.Weigh;
 /// <param name="Swaps">One choice changed for its neighbour, the one that matters most first.</param>
 /// <param name="Doubts">The biggest doubts, one at a time.</param>
 /// <param name="Week">The week that tries it hardest, hour by hour.</param>
-public sealed record PickWeighing(int Rank, UnseenWinters? Unseen, IReadOnlyList<Swap> Swaps, IReadOnlyList<Doubt> Doubts, Week Week);
+/// <param name="WhatIfs">The coldest design winter as it is, then colder, then without current.</param>
+public sealed record PickWeighing(
+    int Rank, UnseenWinters? Unseen, IReadOnlyList<Swap> Swaps, IReadOnlyList<Doubt> Doubts, Week Week, IReadOnlyList<WhatIf> WhatIfs);

@@ -7,7 +7,7 @@ internal static class UnseenWords
 {
     private const double WholeFrom = 10;
 
-    public const string NotFlattered = "The winters it was chosen on did not flatter it: on the others it did as well on average.";
+    public const string NotFlattered = "On these winters it did as well on average as on those it was chosen on.";
 
     public static string MadeFromMonths(int count) => Written.Sentence(
         $"Unseen winters: {count} made from the monthly means with seeds that the search never saw,",
@@ -28,6 +28,6 @@ internal static class UnseenWords
         Written.Sentence($"{kwh:0} kWh of stand-by heat ({money:0} {currency})");
 
     public static string Flattered(IReadOnlyList<string> less) => Written.Sentence(
-        $"The winters it was chosen on flattered it: leaving the hard one out, they had {Written.Joined(less)} a winter less",
-        $"than the unseen ones on average.");
+        $"Expect about {Written.Joined(less)} a winter more than the figures of this layout say:",
+        $"so much more the unseen winters had on average than those it was chosen on, the hard one left out.");
 }

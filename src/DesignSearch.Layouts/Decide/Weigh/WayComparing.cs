@@ -73,7 +73,7 @@ internal sealed class WayComparing(TrialBook book, WayFinder finder, WaySearch? 
         var answer = holding.Count switch
         {
             0 => WayWords.NoMountHolds,
-            1 => WayWords.OnlyMount(holding[0].Name, holding[0].Cost, Currency),
+            1 => WayWords.OnlyMount(holding[0].Name, holding[0].Cost, Currency, isProved: search is null),
             _ when Alike(holding[0].Cost, holding[1].Cost) => WayWords.MountsAlike(
                 holding[0].Name, holding[1].Name, holding[1].Cost - holding[0].Cost, Currency, isProved: search is null),
             _ => WayWords.CheapestMount(
@@ -116,7 +116,7 @@ internal sealed class WayComparing(TrialBook book, WayFinder finder, WaySearch? 
             null => WayWords.AlonePassesNone(WhyNot(near)),
             { Holds: false } => WayWords.AloneIsTooWeak(alone.Figures.WorstFrostHours),
             _ when !best.Holds => WayWords.OnlyAloneHolds,
-            _ when alone.Figures.LifeCost <= best.Figures.LifeCost => WayWords.AloneIsCheapest,
+            _ when alone.Figures.LifeCost <= best.Figures.LifeCost => WayWords.AloneIsCheapest(isProved: search is null),
             _ => WayWords.AloneCostsMore(
                 best.Figures.BuildPrice - alone.Figures.BuildPrice, alone.Figures.LifeCost - best.Figures.LifeCost, Currency),
         };

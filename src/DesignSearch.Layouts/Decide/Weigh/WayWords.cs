@@ -21,7 +21,6 @@ internal static class WayWords
     public const string AnotherIsFixed = "the scenario fixes another part";
     public const string AloneNotAllowed = "No answer: the scenario does not allow a heater alone.";
     public const string OnlyAloneHolds = "A heater alone holds.";
-    public const string AloneIsCheapest = "A heater alone is the cheapest of all that hold.";
     public const string NoneFound = "none was found";
 
     /// <summary>Frost hours in words.</summary>
@@ -35,8 +34,9 @@ internal static class WayWords
         _ => "follows the sun",
     };
 
-    public static string OnlyMount(string way, decimal cost, string currency) =>
-        Written.Sentence($"Only {Quoted(way)} holds, for {cost:0} {currency} over the years.");
+    public static string OnlyMount(string way, decimal cost, string currency, bool isProved) => Written.Sentence(isProved
+        ? (FormattableString)$"Only {Quoted(way)} holds, for {cost:0} {currency} over the years."
+        : $"Only of {Quoted(way)} was anything found that holds, for {cost:0} {currency} over the years{Searched(isProved)}.");
 
     public static string CheapestMount(string way, string next, decimal more, string currency, bool isProved) => Written.Sentence(
         $"At equal protection {Quoted(way)} is the cheapest way{(isProved ? "" : " found")};",
@@ -78,6 +78,9 @@ internal static class WayWords
 
     public static string AloneIsTooWeak(int frostHours) => Written.Sentence(
         $"The strongest heater allowed does not hold the limit alone: {Hours(frostHours)} left in the worst winter.");
+
+    public static string AloneIsCheapest(bool isProved) =>
+        $"A heater alone is the cheapest of all {(isProved ? "" : "found ")}that hold{Searched(isProved)}.";
 
     public static string AloneCostsMore(decimal buildLess, decimal lifeMore, string currency)
     {

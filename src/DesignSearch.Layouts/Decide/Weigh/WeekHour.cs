@@ -7,5 +7,5 @@ namespace DesignSearch.Layouts.Decide.Weigh;
 /// <param name="TankC">Top of the tank at the end of the hour [°C]; NaN without one.</param>
 /// <param name="SunWPerM2">Sun on the level, mean [W/m²].</param>
 /// <param name="PumpShare">Share of the hour the collector's pump ran [0…1].</param>
-/// <param name="HeaterW">Systems that are bought to heat, mean [W].</param>
+/// <param name="HeaterW">Current that is bought to heat, a heat pump's included, mean [W].</param>
 public readonly record struct WeekHour(double OutsideC, double AirC, double BareAirC, double TankC, double SunWPerM2, double PumpShare, double HeaterW);

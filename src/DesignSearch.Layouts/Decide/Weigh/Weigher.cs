@@ -43,7 +43,7 @@ public sealed class Weigher(LayoutAssessor assessor, int threads, ulong seed)
         var best = nearest is { } rank ? book.Of(LayoutOf(judgement.Ranking[rank - 1])) : bare;
         var unseen = scenario.Search.UnseenWinters > 0 && picks.Count > 0 ? UnseenJudging.Of(scenario, picks, assessor.Winters, unseenWinters.Value) : [];
         var solar = judgement.Ranking.FirstOrDefault(l => l.Turning is not ("none" or "fixed")) ?? judgement.Ranking.FirstOrDefault(l => l.CollectorAreaM2 > 0);
-        var doubts = new DoubtWeighing(book);
+        var (doubts, whatIfs) = (new DoubtWeighing(book), new WhatIfWeighing(book));
         // Ways are held against each other by what the design winters ask; one may be better than what the search came to, and is then the measure.
         var cheapest = judgement.Picks.CheapestThatHolds is { } c ? book.Of(LayoutOf(judgement.Ranking[c - 1])) : best;
         var comparisons = new WayComparing(book, finder, Ways(tried.Count, isExact)).Of(finder.Best(_ => true, cheapest.Layout) ?? cheapest);
@@ -54,7 +54,7 @@ public sealed class Weigher(LayoutAssessor assessor, int threads, ulong seed)
             [
                 .. picks.Select((p, i) => new PickWeighing(
                     ranks[i], unseen.Count > 0 ? unseen[i] : null, SwapWeighing.Of(p, book),
-                    doubts.Of(p, judgement.Ranking), WeekMaking.Of(p, bare, assessor))),
+                    doubts.Of(p, judgement.Ranking), WeekMaking.Of(p, bare, assessor), whatIfs.Of(p))),
             ],
             Comparisons = comparisons,
             Turning = new TurningWeighing(book).Of(solar is null ? null : book.Of(LayoutOf(solar))),

@@ -1,0 +1,66 @@
+using DesignSearch.Climate.Winters;
+using DesignSearch.Layouts.Assess;
+using DesignSearch.Season;
+
+namespace DesignSearch.Layouts.Decide.Weigh;
+
+/// <summary>Simulates layouts again in the coldest design winter made colder, and without current in its coldest night.</summary>
+/// <param name="book">Where the design winters are.</param>
+internal sealed class WhatIfWeighing(TrialBook book)
+{
+    private const int WeekHours = 7 * 24;
+    private const int RampHours = 24;
+    private const int CutHours = 12;
+
+    // Colder nights are asked for in steps of so many kelvin, from the first even degree at least one kelvin below the coldest design night.
+    private const double StepK = 2;
+    private const int Steps = 3;
+
+    private readonly Lazy<Coldest> coldest = new(() => Find(book.Assessor.Winters));
+
+    /// <summary>What happens to a layout, the winter as it is first.</summary>
+    /// <param name="pick">The layout.</param>
+    public IReadOnlyList<WhatIf> Of(Trial pick)
+    {
+        var (place, winter) = (coldest.Value.Place, coldest.Value.Winter);
+        return
+        [
+            Told(WhatIfWords.AsDesigned(winter.Name), winter, pick.Outcomes[place]),
+            .. coldest.Value.Colder.Select(w => Tried(WhatIfWords.Colder(w.AirC.Min()), w, pick)),
+            .. LosesCurrent(pick) ? new[] { Tried(WhatIfWords.PowerCut(CutHours), Cut(winter), pick) } : [],
+        ];
+    }
+
+    // A battery carries on without the mains, and what takes no current misses none.
+    private static bool LosesCurrent(Trial pick) => pick.Priced.Built.Supply is { Battery: null };
+
+    private WhatIf Tried(string what, Winter winter, Trial pick) =>
+        Told(what, winter, new LayoutAssessor(book.Scenario, WinterSet.Of(book.Scenario, [(winter, 1.0)])).Simulate([pick.Priced.Built])[0][0]);
+
+    private static WhatIf Told(string what, Winter winter, Outcome outcome) =>
+        new(what, winter.AirC.Min(), outcome.LowestAirC, outcome.FrostHours, winter.PowerCuts.Count > 0 && outcome.PowerCutHours > 0);
+
+    private static Coldest Find(WinterSet winters)
+    {
+        var place = Enumerable.Range(0, winters.Winters.Count).MinBy(i => winters.Winters[i].Winter.AirC.Min());
+        var winter = winters.Winters[place].Winter;
+        var lowest = winter.AirC.Min();
+        var first = StepK * Math.Floor((lowest - 1) / StepK);
+        return new(place, winter, [.. Enumerable.Range(0, Steps).Select(i => Chilled(winter, lowest - (first - (StepK * i))))]);
+    }
+
+    // The whole week is colder, air, dew point and sky alike, with a day of passage on either side.
+    private static Winter Chilled(Winter winter, double byK)
+    {
+        var week = winter.StressWeek ?? new(Math.Clamp(Lowest(winter) - (WeekHours / 2), 0, winter.Hours - WeekHours), WeekHours);
+        double By(int hour) => byK * Math.Clamp(1 - (Math.Max(week.First - hour, hour - (week.First + week.Count - 1)) / (double)RampHours), 0, 1);
+        double[] Shifted(double[] of) => [.. of.Select((c, hour) => c - By(hour))];
+        return winter with { AirC = Shifted(winter.AirC), DewPointC = Shifted(winter.DewPointC), SkyC = Shifted(winter.SkyC) };
+    }
+
+    private static Winter Cut(Winter winter) => winter with { PowerCuts = [new(Math.Clamp(Lowest(winter) - (CutHours / 2), 0, winter.Hours - CutHours), CutHours)] };
+
+    private static int Lowest(Winter winter) => Array.IndexOf(winter.AirC, winter.AirC.Min());
+
+    private sealed record Coldest(int Place, Winter Winter, IReadOnlyList<Winter> Colder);
+}
