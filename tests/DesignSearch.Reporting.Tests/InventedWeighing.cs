@@ -21,7 +21,7 @@ internal static class InventedWeighing
             Turning = new(4, 310, 290, 0.3, 420, 1400, 380, "4 m² turned bring 310 kWh, fixed 290; 0.3 m² more fixed do the same."),
             Purchases = [new(0, 0, bare.Title, 0, bare.FrostDegreeHoursKh, bare.WorstFrostHours, 0), .. chosen.Take(1).Select(l => new Purchase(500, l.Rank, l.Title, l.BuildPrice, l.FrostDegreeHoursKh, l.WorstFrostHours, bare.FrostDegreeHoursKh - l.FrostDegreeHoursKh))],
             PurchaseStep = 100,
-            Stages = [.. chosen.Take(1).Select(l => new Stage(1, "Invented night cover", l.BuildPrice, l.BuildPrice, l.FrostDegreeHoursKh, l.WorstFrostHours, l.LowestAirC, l.StandbyKwh, l.Plants))],
+            Stages = [.. chosen.Take(1).Select(l => new Stage(1, "Invented night cover", l.BuildPrice, l.BuildPrice, l.FrostDegreeHoursKh, l.WorstFrostHours, l.LowestAirC, l.StandbyKwh, l.Plants, ""))],
             CheckCosts = [.. chosen.Take(1).Select(l => new CheckCost("floor for tank and barrels", "8 barrels", l.LifeCost - 50, 50, "It takes 4 of 3 m²."))],
             Miss = null,
         };

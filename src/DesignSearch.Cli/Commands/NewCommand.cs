@@ -88,7 +88,7 @@ internal sealed class NewCommand : Command
             asker.Draw("");
             foreach (var drawn in question.Picture)
                 asker.Draw("    " + drawn);
-            asker.Say(FormattableString.Invariant($"{number}. {question.Text}"), 3);
+            asker.Say(FormattableString.Invariant($"{number}. {question.Text(begun)}"), 3);
             asker.Ask(begun.Usual(question), answer => begun.Answer(question, answer), () =>
             {
                 asker.Say("  " + question.WhereFrom + (begun.IsNew ? $" Till then {begun.Usual(question)} is taken, and the line is marked." : " What stands there is left."), 2);

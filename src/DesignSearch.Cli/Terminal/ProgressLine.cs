@@ -9,6 +9,8 @@ namespace DesignSearch.Cli.Terminal;
 /// </summary>
 public sealed class ProgressLine
 {
+    private const double Overdue = 10;
+
     private readonly TextWriter error;
     private readonly bool live;
     private readonly bool quiet;
@@ -105,6 +107,9 @@ public sealed class ProgressLine
         if (done is not (> 0.01 and < 1))
             return "";
         var seconds = told.TotalSeconds / done * (1 - done) - (clock.Elapsed - told).TotalSeconds;
+        // What was reckoned is over, and no more was told since.
+        if (seconds < -Overdue)
+            return ", longer than reckoned";
         var left = TimeSpan.FromSeconds(Math.Clamp(seconds, 0, TimeSpan.FromDays(999).TotalSeconds));
         return FormattableString.Invariant($", {(left.TotalHours < 1 ? "" : $"{(int)left.TotalHours} h ")}{left.Minutes} min {left.Seconds:00} s left");
     }

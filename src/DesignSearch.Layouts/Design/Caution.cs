@@ -7,4 +7,7 @@ public sealed record Caution(string Topic, string Text)
 {
     /// <summary>The worst that can come of it.</summary>
     public Harm Harm { get; init; } = Harm.Injures;
+
+    /// <summary>It comes true where the air of the house falls below this [°C]; null for a danger that the cold has no part in.</summary>
+    public double? ComesTrueBelowC { get; init; }
 }

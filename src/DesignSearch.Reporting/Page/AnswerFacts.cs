@@ -38,16 +38,16 @@ internal static class AnswerFacts
         var (build, budget) = (Say.Money(first.BuildPrice, currency), Say.Money(scenario.Budget, currency));
         yield return Markup.Of($"""<strong>{build}</strong> to build, of your {budget}. <a href="#shopping">What to buy</a>""");
         var life = Say.Money(first.LifeCost, currency);
-        yield return Markup.Of($"""<strong>{life}</strong> over {Say.Count(scenario.Years, "year")}, current and wear included{Alone(run)}.""");
+        yield return Markup.Of($"""<strong>{life}</strong> over {Say.Count(scenario.Years, "year")}: building, current and wear together{Alone(run)}.""");
         if (first.Chance is { } chance)
         {
             var held = $"{Say.Whole(chance.Held)} of {Say.Whole(chance.Of)}";
-            yield return Markup.Of($"""It held in <strong>{held}</strong> other winters, with all that is in doubt drawn anew. <a href="#doubts">How sure?</a>""");
+            yield return Markup.Of(
+                $"""It held in <strong>{held}</strong> other winters, with losses, leaks, sky and all else in doubt drawn anew. <a href="#doubts">How sure?</a>""");
         }
 
-
         if (first.Cautions.MaxBy(c => c.Harm) is { } worst)
-            yield return Markup.Of($"""What can hurt most: <strong>{Say.Small(PlainText.Name(worst.Topic))}</strong>. <a href="#cautions">All that can</a>""");
+            yield return Markup.Of($"""What can hurt most: <strong>{Say.Small(PlainText.Name(worst.Topic))}</strong>. <a href="#cautions">All dangers</a>""");
     }
 
     private static string Alone(StoredRun run) => run.Weighing.HeaterAlone is not { } alone ? ""
@@ -56,7 +56,7 @@ internal static class AnswerFacts
 
     private static Markup Picture(JudgedLayout first) => ElevationPicture.Of(first) is { } picture
         ? Markup.Of($"""
-            <figure class="look">{picture.OnPage()}<figcaption>The house, and what of it takes up room, to scale.
+            <figure class="look">{picture.OnPage()}<figcaption>The greenhouse with what is added, to scale.
             <a href="#drawn">All drawings</a></figcaption></figure>
             """)
         : Markup.None;

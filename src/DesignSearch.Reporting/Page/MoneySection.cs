@@ -37,16 +37,23 @@ internal static class MoneySection
         return Markup.When(stages.Count > 0, () => Markup.Of($"""
             <section aria-labelledby="stages"><h2 id="stages">What to build first</h2>
             <p>{Finding(run, stages)} What takes most frost away for its price comes first; after every stage the house works as it stands.</p>
-            {PageTable.Of("Order of building", columns, rows)}</section>
+            {PageTable.Of("Order of building", columns, rows)}{stages.Select(Care)}</section>
 
             """));
     }
+
+    private static Markup Care(Stage stage) =>
+        Markup.When(stage.TakeCare.Length > 0, () => Markup.Of($"""
+            <p class="wide-words"><strong>Take care from stage {Say.Whole(stage.Number)} on, until the house holds:</strong>
+            {PlainText.Sentence(stage.TakeCare)}</p>
+
+            """));
 
     private static string Finding(StoredRun run, IReadOnlyList<Stage> stages)
     {
         var (bare, first) = (run.Judgement.BareHouse, stages[0]);
         var less = first.FrostDegreeHoursKh < bare.FrostDegreeHoursKh && bare.FrostDegreeHoursKh > 0
-            ? $"takes {Say.Percent(1 - (first.FrostDegreeHoursKh / bare.FrostDegreeHoursKh))} of the frost away this very winter"
+            ? $"takes {Say.Percent(1 - (first.FrostDegreeHoursKh / bare.FrostDegreeHoursKh))} of the frost (hours × degrees) away this very winter"
             : "comes first because the rest stands on it";
         return $"{Say.Capital(PlainText.Name(first.Adds))} for {Say.Money(first.Price, run.Scenario.Currency)} {less}.";
     }

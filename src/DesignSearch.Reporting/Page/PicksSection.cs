@@ -21,7 +21,7 @@ internal static class PicksSection
                 + $"in the worst, lowest air {Say.Air(bare.LowestAirC, run.Scenario.FrostLimitC)}.");
         return Markup.Of($"""
             <section aria-labelledby="picks"><h2 id="picks">{Heading(picks.Count)}</h2>
-            <p>{none}{compared}</p>
+            <p class="wide-words">{none}{compared}</p>
             <div class="cards">
             {picks.Select(p => Card(p.Layout, p.Names, picks.Count(other => other.Layout.Title == p.Layout.Title) > 1, run.Scenario))}</div>
             {FirstStep(run)}</section>
@@ -54,17 +54,21 @@ internal static class PicksSection
 
     private static Markup FirstStep(StoredRun run) => PickNames.FirstStep(run.Judgement) is { } step
         ? Markup.Of($"""
-            <p><strong>A first step, if the money is not there yet:</strong> {PlainText.Name(step.FullTitle)}, {Say.Money(step.BuildPrice, run.Scenario.Currency)} to build,
+            <p class="wide-words"><strong>A first step, if the money is not there yet:</strong> {PlainText.Name(step.FullTitle)},
+            {Say.Money(step.BuildPrice, run.Scenario.Currency)} to build,
             <a href="#layout-{step.Rank}">layout {step.Rank}</a>. It does not hold: {Say.Hours(step.WorstFrostHours, "frost hour")} in the worst winter,
-            {Say.Air(step.LowestAirC, run.Scenario.FrostLimitC)} at the lowest.</p>
+            {Say.Air(step.LowestAirC, run.Scenario.FrostLimitC)} at the lowest.{ComeTrue(step)}</p>
 
             """)
         : Markup.None;
 
+    private static Markup ComeTrue(JudgedLayout layout) =>
+        Markup.All(layout.ComeTrue.Select(c => Markup.Of($" <strong>Take care, in that cold:</strong> {PlainText.Sentence(c.Text)}")));
+
     private static string Heading(int count) => count switch
     {
         0 => "Nothing to pick",
-        1 => "One layout is all the picks at once",
+        1 => "One layout wins every pick",
         2 => "Two layouts to look at first",
         3 => "Three layouts to look at first",
         _ => "Four layouts to look at first",
@@ -73,7 +77,7 @@ internal static class PicksSection
     private static Markup Card(JudgedLayout layout, IReadOnlyList<string> names, bool sharesTitle, ScenarioRecord scenario) => Markup.Of($"""
         <article class="card{(layout.Holds ? " holds" : "")}"><h3>{PickNames.Heading(names)}</h3>
         <p class="title">{Say.Capital(PlainText.Name(sharesTitle ? layout.FullTitle : layout.Title))}</p>
-        <p>{Verdict(layout)}</p>
+        <p>{Verdict(layout)}{ComeTrue(layout)}</p>
         {Figures(layout, scenario)}
         {Cautions(layout)}{Bill(layout, scenario.Currency)}<p><a href="#layout-{layout.Rank}">Everything about layout {layout.Rank}</a></p>
         </article>

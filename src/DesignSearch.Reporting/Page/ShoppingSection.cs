@@ -56,7 +56,7 @@ internal static class ShoppingSection
     {
         var caption = "Shopping list, layout " + layout.Rank;
         // On a narrow screen what to buy, what is left and what to pay are enough.
-        Markup[] figures = [Head("to buy"), Head("of it used", "n more"), Head("left over"), Head("price of one", "n more"), Head("to pay")];
+        Markup[] figures = [Head("to buy"), Head("of it used", "n more"), Head("left over"), Head("price a unit", "n more"), Head("to pay")];
         return PageTable.Box(caption, Markup.Of($"""
             <table class="bill articles"><caption>{caption}</caption>
             <thead><tr><th scope="col">got it</th><th scope="col">part</th>{figures}</tr></thead>

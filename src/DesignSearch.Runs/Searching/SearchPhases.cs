@@ -38,7 +38,8 @@ internal sealed class SearchPhases(IProgress<RunProgress>? progress, bool proves
     }
 
     /// <summary>The comparison of the ways.</summary>
-    public void Compare() => Tell(searching, SearchWords.Comparing, SearchWords.Comparing);
+    /// <param name="share">Share of the ways that were searched [0…1].</param>
+    public void Compare(double share) => Tell(searching + ((UpToComparison - searching) * share), SearchWords.Comparing, SearchWords.Comparing);
 
     /// <summary>How sure the first choice is.</summary>
     public void BeSure() => Tell(UpToProof, SearchWords.BeingSure, SearchWords.BeingSure);

@@ -96,7 +96,7 @@ public static class SearchRun
         // Whatever becomes of the weighing, what was found is not lost.
         RunStore.Save(run, folder);
         run = Weighed(
-            run, new Weigher(assessor, request.Threads, seed), tried, result, problem.Space, (found, sure) => judge.Of(result, problem.Space, others, found, sure),
+            run, new Weigher(assessor, request.Threads, seed, phases.Compare), tried, result, problem.Space, (found, sure) => judge.Of(result, problem.Space, others, found, sure),
             judgement => Certify(request, result, judgement, assessor, tried, phases, cancel), phases);
         phases.Write();
         run = run with { Search = run.Search with { Seconds = Math.Round(elapsed().TotalSeconds, 1) } };
@@ -121,7 +121,7 @@ public static class SearchRun
         try
         {
             // What the comparison of the ways betters is ranked first, or the answer would contradict it.
-            phases.Compare();
+            phases.Compare(0);
             for (var round = 0; round < MostRounds && weigher.Better(judgement, tried, space, result.IsExact) is { Count: > 0 } better; round++)
             {
                 found.AddRange(better);

@@ -1,3 +1,5 @@
+using DesignSearch.Climate.Stations;
+
 namespace DesignSearch.Runs.Starting;
 
 /// <summary>Answers that later questions hang on.</summary>
@@ -5,6 +7,12 @@ internal sealed class CaseFacts
 {
     /// <summary>North positive [°].</summary>
     public double LatitudeDeg { get; set; }
+
+    /// <summary>East positive [°].</summary>
+    public double LongitudeDeg { get; set; }
+
+    /// <summary>The nearest station of the table; null where it is too far off for a first look.</summary>
+    public Station? Station { get; set; }
 
     /// <summary>Above the sea [m].</summary>
     public double ElevationM { get; set; }

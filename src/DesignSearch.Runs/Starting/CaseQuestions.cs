@@ -1,3 +1,4 @@
+using DesignSearch.Climate.Stations;
 using DesignSearch.Files;
 using W = DesignSearch.Runs.Starting.QuestionWords;
 
@@ -23,96 +24,102 @@ internal static class CaseQuestions
     [
         new()
         {
-            Text = W.Name, WhereFrom = W.NameFrom, Line = ("", "name"),
+            Text = _ => W.Name, WhereFrom = W.NameFrom, Line = ("", "name"),
             Standing = c => c.Words("", "name"), Usual = c => c.Name, Take = TakeName,
         },
         new()
         {
-            Text = W.Place, WhereFrom = W.PlaceFrom, Line = ("site", "latitude_deg"),
+            Text = _ => W.Place, WhereFrom = W.PlaceFrom, Line = ("site", "latitude_deg"),
             Standing = c => Pair(c, ", ", "site", "latitude_deg", "longitude_deg"), Usual = _ => "50, 10", Take = TakePlace,
         },
         new()
         {
-            Text = W.Height, WhereFrom = W.HeightFrom, Line = ("site", "elevation_m"),
+            Text = _ => W.Height, WhereFrom = W.HeightFrom, Line = ("site", "elevation_m"),
             Standing = c => One(c, "site", "elevation_m"), Usual = _ => "200", Take = TakeHeight,
         },
         new()
         {
-            Text = W.Weather, WhereFrom = W.WeatherFrom, Line = ("climate", "weather_file"),
+            Text = _ => W.Weather, WhereFrom = W.WeatherFrom, Line = ("climate", "weather_file"),
             Standing = c => c.Words("climate", "weather_file") ?? None, Usual = _ => None, Take = TakeWeather,
         },
         new()
         {
-            Text = W.Months, WhereFrom = W.MonthsFrom, Line = ("climate", "mean_air_c"), IsAsked = c => c.Facts.IsGuessed,
+            Text = c => W.Station(c.Facts.Station!, c.Facts.LatitudeDeg, c.Facts.LongitudeDeg, c.Facts.ElevationM), WhereFrom = W.StationFrom,
+            Line = ("climate", "mean_air_c"), IsAsked = c => c.Facts is { IsGuessed: true, Station: not null },
+            Standing = _ => null, Usual = _ => "yes", Take = TakeStation,
+        },
+        new()
+        {
+            Text = _ => W.Months, WhereFrom = W.MonthsFrom, Line = ("climate", "mean_air_c"), IsAsked = c => c.Facts.IsGuessed,
             Standing = _ => null, Usual = UsualMonths, Take = TakeMonths,
         },
         new()
         {
-            Text = W.Skies, WhereFrom = W.SkiesFrom, Line = ("climate", "sun_kwh_per_m2_day"), IsAsked = c => c.Facts.IsGuessed,
+            Text = _ => W.Skies, WhereFrom = W.SkiesFrom, Line = ("climate", "sun_kwh_per_m2_day"), IsAsked = c => c.Facts.IsGuessed,
             Standing = _ => null, Usual = _ => "usual", Take = TakeSky,
         },
         new()
         {
-            Text = W.Wind, WhereFrom = W.WindFrom, Line = ("site", "design_wind_m_per_s"), IsAsked = c => c.IsNew,
+            Text = _ => W.Wind, WhereFrom = W.WindFrom, Line = ("site", "design_wind_m_per_s"), IsAsked = c => c.IsNew,
             Standing = _ => null, Usual = _ => "open", Take = TakeWind,
         },
         new()
         {
-            Text = W.Floor, WhereFrom = W.FloorFrom, Picture = W.FloorPicture, Line = ("greenhouse", "length_m"),
+            Text = _ => W.Floor, WhereFrom = W.FloorFrom, Picture = W.FloorPicture, Line = ("greenhouse", "length_m"),
             Standing = c => Pair(c, " x ", "greenhouse", "length_m", "width_m"), Usual = _ => "4 x 3",
             Take = (c, a) => Two(c, a, "length_m", "width_m", (1, 60), (1, 20), W.FloorExpected),
         },
         new()
         {
-            Text = W.Heights, WhereFrom = W.HeightsFrom, Picture = W.HeightsPicture, Line = ("greenhouse", "eaves_m"),
+            Text = _ => W.Heights, WhereFrom = W.HeightsFrom, Picture = W.HeightsPicture, Line = ("greenhouse", "eaves_m"),
             Standing = c => Pair(c, " ", "greenhouse", "eaves_m", "ridge_m"), Usual = _ => "1.8 2.6", Take = TakeHeights,
         },
         new()
         {
-            Text = W.Ridge, WhereFrom = W.RidgeFrom, Picture = W.RidgePicture, Line = ("greenhouse", "ridge_azimuth_deg"),
+            Text = _ => W.Ridge, WhereFrom = W.RidgeFrom, Picture = W.RidgePicture, Line = ("greenhouse", "ridge_azimuth_deg"),
             Standing = c => One(c, "greenhouse", "ridge_azimuth_deg"), Usual = _ => "90",
             Take = (c, a) => Single(c, a, "greenhouse", "ridge_azimuth_deg", (0, 360), W.RidgeExpected),
         },
         new()
         {
-            Text = W.Cover, WhereFrom = W.CoverFrom, Line = ("greenhouse", "cover_u_w_per_m2k"),
+            Text = _ => W.Cover, WhereFrom = W.CoverFrom, Line = ("greenhouse", "cover_u_w_per_m2k"),
             Standing = StandingCover, Usual = _ => "twin-6", Take = TakeCover,
         },
         new()
         {
-            Text = W.Leaks, WhereFrom = W.LeaksFrom, Line = ("greenhouse", "air_changes_per_hour"),
+            Text = _ => W.Leaks, WhereFrom = W.LeaksFrom, Line = ("greenhouse", "air_changes_per_hour"),
             Standing = c => One(c, "greenhouse", "air_changes_per_hour"), Usual = _ => "1",
             Take = (c, a) => Single(c, a, "greenhouse", "air_changes_per_hour", (0.1, 20), W.LeaksExpected),
         },
         new()
         {
-            Text = W.Limit, WhereFrom = W.LimitFrom, Line = ("greenhouse", "frost_limit_c"),
+            Text = _ => W.Limit, WhereFrom = W.LimitFrom, Line = ("greenhouse", "frost_limit_c"),
             Standing = c => One(c, "greenhouse", "frost_limit_c"), Usual = _ => "3",
             Take = (c, a) => Single(c, a, "greenhouse", "frost_limit_c", (-10, 20), W.LimitExpected),
         },
         new()
         {
-            Text = W.Bench, WhereFrom = W.BenchFrom, Line = ("greenhouse", "bench_enough_m2"),
+            Text = _ => W.Bench, WhereFrom = W.BenchFrom, Line = ("greenhouse", "bench_enough_m2"),
             Standing = c => One(c, "greenhouse", "bench_enough_m2") ?? "0", Usual = _ => "0", Take = TakeBench,
         },
         new()
         {
-            Text = W.Mains, WhereFrom = W.MainsFrom, Line = ("site", "mains_cable_m"),
+            Text = _ => W.Mains, WhereFrom = W.MainsFrom, Line = ("site", "mains_cable_m"),
             Standing = StandingMains, Usual = _ => "30", Take = TakeMains,
         },
         new()
         {
-            Text = W.Prices, WhereFrom = W.PricesFrom, Line = ("money", "price_level"),
+            Text = _ => W.Prices, WhereFrom = W.PricesFrom, Line = ("money", "price_level"),
             Standing = c => c.Words("money", "price_level") ?? "usual", Usual = _ => "usual", Take = TakePrices,
         },
         new()
         {
-            Text = W.Budget, WhereFrom = W.BudgetFrom, Line = ("money", "budget"),
+            Text = _ => W.Budget, WhereFrom = W.BudgetFrom, Line = ("money", "budget"),
             Standing = c => One(c, "money", "budget") is { } budget ? $"{budget} {c.Words("money", "currency")}" : null, Usual = _ => "2000 euro", Take = TakeBudget,
         },
         new()
         {
-            Text = W.Tariff, WhereFrom = W.TariffFrom, Line = ("money", "tariff_per_kwh"), IsAsked = c => !c.Facts.HasNoMains,
+            Text = _ => W.Tariff, WhereFrom = W.TariffFrom, Line = ("money", "tariff_per_kwh"), IsAsked = c => !c.Facts.HasNoMains,
             Standing = c => One(c, "money", "tariff_per_kwh"), Usual = _ => "0.35",
             Take = (c, a) => Single(c, a, "money", "tariff_per_kwh", (0, 100), W.TariffExpected),
         },
@@ -129,7 +136,8 @@ internal static class CaseQuestions
     {
         if (AnswerReading.Place(answer) is not [var latitude, var longitude])
             return W.PlaceExpected;
-        c.Facts.LatitudeDeg = latitude;
+        (c.Facts.LatitudeDeg, c.Facts.LongitudeDeg) = (latitude, longitude);
+        c.Facts.Station = StationTable.Nearest(latitude, longitude, 1)[0] is var near && near.DistanceKm(latitude, longitude) <= StationWorth.FirstLookKm ? near : null;
         c.Scenario.Set("site", "latitude_deg", latitude);
         c.Scenario.Set("site", "longitude_deg", longitude);
         c.Scenario.Set("site", "zone_hours", Math.Round(longitude / DegPerHour));
@@ -158,6 +166,25 @@ internal static class CaseQuestions
             c.Scenario.Set("climate", "weather_file", answer);
         foreach (var key in answer == None ? [] : means)
             c.Scenario.Leave("climate", key);
+        return null;
+    }
+
+    // Colder by the height between them; the twelve months then stand as those of a table do, and nothing more is asked about them.
+    private static string? TakeStation(NewCase c, string answer)
+    {
+        if (AnswerReading.Word(answer, "yes", "no") is not { } word)
+            return W.YesOrNo;
+        if (word == "no")
+            return null;
+        var (station, months) = (c.Facts.Station!, c.Facts.Station!.Months);
+        var colder = StationWorth.ColderK(c.Facts.ElevationM - station.Place.ElevationM);
+        c.Scenario.Set("climate", "mean_air_c", months.Select(m => Math.Round(m.MeanC - colder, 1)));
+        c.Scenario.Set("climate", "mean_daily_low_c", months.Select(m => Math.Round(m.MeanDailyLowC - colder, 1)));
+        c.Scenario.Set("climate", "sun_kwh_per_m2_day", months.Select(m => Math.Round(m.GhiKwhPerM2Day, 2)));
+        c.Scenario.Set("climate", "wind_m_per_s", months.Select(m => Math.Round(m.WindMPerS, 1)));
+        c.Scenario.Set("climate", "humidity_pct", months.Select(m => Math.Round(m.HumidityPercent)));
+        c.Scenario.Remark("climate", "mean_air_c", W.OfStation(station, c.Facts.LatitudeDeg, c.Facts.LongitudeDeg));
+        c.Facts.IsGuessed = false;
         return null;
     }
 

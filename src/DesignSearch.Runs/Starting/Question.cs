@@ -3,8 +3,8 @@ namespace DesignSearch.Runs.Starting;
 /// <summary>One question about a case. Every one has a usual answer, so that nobody is held up by what they do not know.</summary>
 public sealed record Question
 {
-    /// <summary>The question, its unit at the end.</summary>
-    public required string Text { get; init; }
+    /// <summary>The question after the answers before it, its unit at the end.</summary>
+    public required Func<NewCase, string> Text { get; init; }
 
     /// <summary>How to find it out, said to those who do not know.</summary>
     public required string WhereFrom { get; init; }

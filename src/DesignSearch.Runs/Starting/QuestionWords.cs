@@ -1,3 +1,6 @@
+using DesignSearch.Climate.Stations;
+using DesignSearch.Layouts.Words;
+
 namespace DesignSearch.Runs.Starting;
 
 /// <summary>What is asked, and how the answer is found.</summary>
@@ -23,6 +26,11 @@ internal static class QuestionWords
         "'weather --at' fetches one from a public service. Without one, twelve means do, and a few questions "
         + "make them.";
     public const string WeatherExpected = "the name of a file, or none";
+
+    public const string StationFrom =
+        "The program carries the means of 1 011 stations; 'weather --near' says more about them. The nearer and the more alike "
+        + "in height, the better.";
+    public const string YesOrNo = "yes or no";
 
     public const string Months = "Mean of the coldest and of the warmest month? [°C, two numbers]";
     public const string MonthsFrom =
@@ -96,6 +104,17 @@ internal static class QuestionWords
     public const string Tariff = "What does a kilowatt-hour cost? [the same currency]";
     public const string TariffFrom = "Your last bill: the sum divided by the kilowatt-hours.";
     public const string TariffExpected = "a number from 0 to 100, such as 0.35";
+
+    public static string Station(Station station, double latitudeDeg, double longitudeDeg, double elevationM) => Written.Sentence(
+        $"Twelve means of {station.Place.Name}, {station.DistanceKm(latitudeDeg, longitudeDeg):0} km off and",
+        $"{Beside(station.Place.ElevationM - elevationM)}, come with the program: take them? [yes or no]");
+
+    public static string OfStation(Station station, double latitudeDeg, double longitudeDeg) => Written.Sentence(
+        $"Of {station.Place.Name}, {station.DistanceKm(latitudeDeg, longitudeDeg):0} km off, its height reckoned in.",
+        $"{StationTable.Credit}; {StationTable.Licence}.");
+
+    private static string Beside(double higherM) => Math.Abs(higherM) < 1 ? "as high"
+        : Written.Sentence($"{Math.Abs(higherM):0} m {(higherM > 0 ? "higher" : "lower")}");
 
     public static readonly string[] FloorPicture =
     [

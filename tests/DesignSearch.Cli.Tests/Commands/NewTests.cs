@@ -43,6 +43,25 @@ public sealed class NewTests : IDisposable
     }
 
     [Fact]
+    public void Near_a_station_its_twelve_means_are_offered_and_the_coldest_month_is_not_asked()
+    {
+        string[] answers = ["High bench (invented)", "44.3, -121.2", "1100", "", "yes", "open", .. Answers[7..]];
+        var (code, output, error) = Cli.RunOn(Lines(answers), "new", Folder);
+        Assert.Equal((ExitCode.Done, ""), (code, error));
+        Assert.Contains("Twelve means of Redmond Roberts Field, OR, 6 km off and 167 m lower, come", string.Join(' ', output.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
+        Assert.DoesNotContain("coldest and of the warmest", output, StringComparison.Ordinal);
+        // By hand from the table: January -0.2 °C, 167 m higher at 5.3 K a kilometre; sun and wind as they stand.
+        var january = ScenarioReader.Read(Folder).Climate.Monthly!.Months[0];
+        Assert.Equal((-1.1, 1.63, 3.9, 71.0), (january.MeanC, january.GhiKwhPerM2Day, january.WindMPerS, january.HumidityPercent));
+        var text = System.IO.File.ReadAllText(File);
+        Assert.Contains("Of Redmond Roberts Field, OR, 6 km off, its height reckoned in.", text, StringComparison.Ordinal);
+        // Who does not want them is asked as elsewhere, and so is who lives far from all.
+        var own = Path.Combine(home, "own");
+        Assert.Contains("coldest and of the warmest", Cli.RunOn(Lines([.. answers[..4], "no", "-3 19", "sunny", "open", .. Answers[7..]]), "new", own).Output, StringComparison.Ordinal);
+        Assert.Equal(-3, ScenarioReader.Read(own).Climate.Monthly!.Months.Min(m => m.MeanC), 0.3);
+    }
+
+    [Fact]
     public void Every_empty_answer_is_the_usual_one_and_so_is_asking_nothing()
     {
         Assert.Equal(ExitCode.Done, Cli.RunOn(string.Concat(Enumerable.Repeat("\n", NewCase.Questions.Count)), "new", Folder).Code);

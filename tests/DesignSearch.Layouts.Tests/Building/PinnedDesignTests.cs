@@ -27,7 +27,7 @@ public sealed class PinnedDesignTests
         "bought for barrels ece9b192", "bought for collector acb7fcd8", "bought for compost heap 1a754c6c", "bought for day-heat store 6e1817ab",
         "bought for drive 1fc1db75", "bought for electrics 2ad7cc9c", "bought for freeze protection 242bd18e", "bought for heat pump 74531251",
         "bought for heat release 3fc3fa48", "bought for house abafb56a", "bought for mount b2e5af78", "bought for pipe run b00f7b3c",
-        "bought for pump and control 20dd01c0", "bought for stand-by heater 7530784d", "bought for tank eca31b80", "cautions 1a1df567",
+        "bought for pump and control 20dd01c0", "bought for stand-by heater 7530784d", "bought for tank eca31b80", "cautions 0612405c",
         "checks e94a17fd", "doubts a5cb47c7", "missing 1a9f4ea1", "numbers 223c3d15",
         "papers af3f520e", "places 3fb951c6", "scheme 601e7984", "settings 1b933af6",
         "supply 4759820a", "titles 3f9a4ced", "wires 850ad45d",

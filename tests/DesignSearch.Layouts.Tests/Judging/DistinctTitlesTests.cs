@@ -18,7 +18,7 @@ public sealed class DistinctTitlesTests
         var result = new SearchEngine(problem, new SearchSettings { MaxEvaluations = 400, EnumerateUpTo = 0, BestByMerit = 40 }).Run();
         var ranking = new Judge(assessor).Of(result, problem.Space, []).Ranking;
         Assert.Equal(ranking.Count, ranking.Select(l => l.FullTitle).Distinct().Count());
-        Assert.Contains(ranking, l => l.FullTitle.EndsWith("; but stand-by heater's thermostat 5 °C", StringComparison.Ordinal));
+        Assert.Contains(ranking, l => l.FullTitle.EndsWith("; with stand-by heater's thermostat 5 °C", StringComparison.Ordinal));
         Assert.DoesNotContain(ranking.Where(l => !l.Choices.ContainsKey("heater_set_c")), l => l.FullTitle.Contains("thermostat", StringComparison.Ordinal));
     }
 }

@@ -119,6 +119,21 @@ public sealed class WeigherTests(WeighedSample sample) : IClassFixture<WeighedSa
     }
 
     [Fact]
+    public void Barrels_in_a_house_that_freezes_are_warned_of_where_they_stand_and_nowhere_else()
+    {
+        JudgedLayout Ranked(int rank) => sample.Judgement.Ranking[rank - 1];
+        var (first, step) = (Ranked(Weighing.Picks[0].Rank), Ranked(sample.Judgement.Picks.BestValue!.Value));
+        Assert.True(step.LowestAirC < -10 && first.LowestAirC > 0);
+        Assert.Contains("bursts a barrel", Assert.Single(step.ComeTrue).Text, StringComparison.Ordinal);
+        Assert.Contains(first.Cautions, c => c.ComesTrueBelowC is not null);
+        Assert.Empty(first.ComeTrue);
+        // Once, at the stage that brings them.
+        var told = Assert.Single(Weighing.Stages, s => s.TakeCare.Length > 0);
+        Assert.Contains("arrel", told.Adds, StringComparison.Ordinal);
+        Assert.Contains("bursts a barrel", told.TakeCare, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Colder_weeks_and_a_failure_of_the_mains_chill_as_they_must()
     {
         var (heated, step) = (Weighing.Picks[0], Weighing.Picks.Single(p => p.Rank == sample.Judgement.Picks.BestValue));

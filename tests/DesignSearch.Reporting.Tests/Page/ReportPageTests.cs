@@ -63,6 +63,21 @@ public sealed partial class ReportPageTests
     }
 
     [Fact]
+    public void A_first_step_whose_water_would_freeze_says_so_beside_it()
+    {
+        var run = InventedRun.Finished();
+        var step = PickNames.FirstStep(run.Judgement)!;
+        step = step with { Winters = [.. step.Winters.Select(w => w with { Outcome = w.Outcome with { LowestHouseAirC = -5 } })] };
+        var frozen = new Caution("Ice", "It bursts.") { ComesTrueBelowC = -4 };
+        string Told(Caution caution) => TextOf(ReportPage.Of(run with
+        {
+            Judgement = run.Judgement with { Ranking = [.. run.Judgement.Ranking.Select(l => l.Rank == step.Rank ? step with { Cautions = [caution] } : l)] },
+        }, Assert.Fail));
+        Assert.Contains("at the lowest. Take care, in that cold: It bursts.", Told(frozen), StringComparison.Ordinal);
+        Assert.DoesNotContain("in that cold", Told(frozen with { ComesTrueBelowC = -6 }), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void It_asks_no_host_for_anything()
     {
         Assert.DoesNotContain("http:", Page, StringComparison.OrdinalIgnoreCase);

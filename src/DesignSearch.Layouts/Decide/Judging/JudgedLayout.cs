@@ -129,6 +129,10 @@ public sealed record JudgedLayout
     /// <summary>What is dangerous about it.</summary>
     public required IReadOnlyList<Caution> Cautions { get; init; }
 
+    /// <summary>Those of them that its own cold makes true: it is no layout to leave to itself.</summary>
+    [JsonIgnore]
+    public IEnumerable<Caution> ComeTrue => Cautions.Where(c => LowestHouseAirC < c.ComesTrueBelowC);
+
     /// <summary>What it asks for year by year.</summary>
     public IReadOnlyList<Upkeep> Upkeep { get; init; } = [];
 

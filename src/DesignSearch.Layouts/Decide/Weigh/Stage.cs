@@ -12,6 +12,7 @@ namespace DesignSearch.Layouts.Decide.Weigh;
 /// <param name="LowestAirC">Lowest hour mean of the plants' air over the winters [°C].</param>
 /// <param name="StandbyKwh">Electric heat, weighted over the winters [kWh].</param>
 /// <param name="Plants">Where the plants that are held stand; null for the whole house.</param>
+/// <param name="TakeCare">What the cold of this stage makes true and of none before, in sentences; empty for nothing.</param>
 public sealed record Stage(
     int Number,
     string Adds,
@@ -21,4 +22,5 @@ public sealed record Stage(
     int WorstFrostHours,
     double LowestAirC,
     double StandbyKwh,
-    PlantPlace? Plants);
+    PlantPlace? Plants,
+    string TakeCare);

@@ -9,7 +9,7 @@ internal static class StagePlan
     public static IReadOnlyList<Stage> Of(Trial pick, Trial bare, TrialBook book)
     {
         var left = pick.Layout.Set.All.OfType<PartChoice>().Where(c => c.IsRoot && pick.Layout.Has(c)).ToList();
-        var (stages, now, taken) = (new List<Stage>(), bare, new HashSet<PartChoice>());
+        var (stages, now, taken, told) = (new List<Stage>(), bare, new HashSet<PartChoice>(), new HashSet<string>());
         while (left.Count > 0)
         {
             var next = book.Of([.. left.Select(c => Partly(pick.Layout, [.. taken, c]))]);
@@ -32,11 +32,18 @@ internal static class StagePlan
                 then.Figures.WorstFrostHours,
                 then.Figures.LowestAirC,
                 then.StandbyKwh,
-                then.Priced.Built.Plants));
+                then.Priced.Built.Plants,
+                TakeCare(then, told)));
             now = then;
         }
 
         return stages;
+    }
+
+    private static string TakeCare(Trial then, HashSet<string> told)
+    {
+        var lowest = then.Outcomes.Min(o => o.LowestHouseAirC);
+        return string.Join(' ', then.Priced.Built.Systems.SelectMany(s => s.Cautions).Where(c => lowest < c.ComesTrueBelowC && told.Add(c.Topic)).Select(c => c.Text));
     }
 
     private static Layout Partly(Layout whole, HashSet<PartChoice> roots)

@@ -24,6 +24,9 @@ internal sealed class WayComparing(TrialBook book, WayFinder finder, WaySearch? 
     /// <summary>The best of each way that was looked at so far.</summary>
     public IReadOnlyList<Trial> Found => found;
 
+    /// <summary>How many ways there can be to search for: one a part that may be left out, one a way of turning, a heater alone.</summary>
+    public static int MostWays(Scenario scenario) => scenario.Systems.Choices.All.OfType<PartChoice>().Count(c => c.MayBeNone && c.IsRoot) + Turnings.Length + 1;
+
     /// <summary>The comparisons, that of the mounts first.</summary>
     /// <param name="best">The best layout known.</param>
     public IReadOnlyList<Comparison> Of(Trial best)

@@ -13,7 +13,8 @@ namespace DesignSearch.Layouts.Decide.Weigh;
 /// <param name="threads">Threads to work on; what comes out does not depend on it.</param>
 /// <param name="seed">Seed of the search that is weighed.</param>
 /// <param name="evaluations">Layouts to simulate for each way, 1 or more.</param>
-internal sealed class WaySearch(TrialBook book, int threads, ulong seed, long evaluations)
+/// <param name="asked">Told how many ways were searched, after each; null for silence.</param>
+internal sealed class WaySearch(TrialBook book, int threads, ulong seed, long evaluations, Action<int>? asked)
 {
     // The levels that a way leaves decide what it is, whatever it is called.
     private readonly Dictionary<string, WayFound> known = new(StringComparer.Ordinal);
@@ -24,7 +25,11 @@ internal sealed class WaySearch(TrialBook book, int threads, ulong seed, long ev
     public WayFound Best(string way, Func<Choice, ChoiceValue, bool> keeps)
     {
         if (!known.TryGetValue(way, out var best))
+        {
             known[way] = best = Search([.. book.Scenario.Choices.Select(c => c with { Levels = [.. c.Levels.Where(l => keeps(c.Choice, l))] })]);
+            asked?.Invoke(known.Count);
+        }
+
         return best;
     }
 

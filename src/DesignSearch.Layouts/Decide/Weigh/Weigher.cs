@@ -14,7 +14,8 @@ namespace DesignSearch.Layouts.Decide.Weigh;
 /// <param name="assessor">Prices, checks and simulates.</param>
 /// <param name="threads">Threads to work on; the result does not depend on it.</param>
 /// <param name="seed">Seed of the search that is weighed: its own questions are searched from there.</param>
-public sealed class Weigher(LayoutAssessor assessor, int threads, ulong seed)
+/// <param name="asked">Told the share of the questions of comparison that were searched [0…1], after each; null for silence.</param>
+public sealed class Weigher(LayoutAssessor assessor, int threads, ulong seed, Action<double>? asked = null)
 {
     private const int MostRefused = 64;
 
@@ -110,7 +111,9 @@ public sealed class Weigher(LayoutAssessor assessor, int threads, ulong seed)
         return new SurePicking(book, threads, unseenWinters.Value).Of(holders, isExact);
     }
 
-    private WaySearch? Ways(int tried, bool isExact) => isExact ? null : ways ??= new WaySearch(book, threads, seed, Math.Clamp(tried / ShareOfAWay, LeastOfAWay, MostOfAWay));
+    private WaySearch? Ways(int tried, bool isExact) => isExact ? null : ways ??= new WaySearch(
+        book, threads, seed, Math.Clamp(tried / ShareOfAWay, LeastOfAWay, MostOfAWay),
+        count => asked?.Invoke(Math.Min(1, count / (double)WayComparing.MostWays(assessor.Scenario))));
 
     private static string Turning(Trial trial) => trial.Priced.Built.Find<DesignedSolar>()?.TurningWord ?? "none";
 

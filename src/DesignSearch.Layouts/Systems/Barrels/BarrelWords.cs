@@ -10,6 +10,7 @@ internal static class BarrelWords
     public const string Store = "barrel";
 
     private const string System = "barrels";
+    private const double Freezes = 0;
 
     public static Purpose Barrel { get; } = new(
         System,
@@ -23,7 +24,7 @@ internal static class BarrelWords
     public static Caution Ice(double filled, double mayFreeze) => new("Full barrels in a house given up", Written.Sentence($"""
         Freezing water grows by a tenth and bursts a barrel that has no room for it. They are filled to {100 * filled:0} %: before the house
         is left to freeze, let each down below {100 * mayFreeze:0} %, on a mild day, and lead the water out of the house.
-        """).ReplaceLineEndings(" "));
+        """).ReplaceLineEndings(" ")) { ComesTrueBelowC = Freezes };
 
     public static IEnumerable<Upkeep> Upkeep { get; } =
     [
