@@ -20,6 +20,14 @@ internal sealed class Ranking
     private const long BetweenWeighings = 1000;
     private const int Passes = 4;
     private const int MostMembers = 300;
+    private const int Steps = 10;
+
+    // Where reals meet kinds, the model has far more to learn from as many points: it catches up more often and twice each time, and keeps to the
+    // straight scale further behind the front, so that what is drawn anywhere teaches too.
+    private const int FineSteps = 30;
+    private const long BetweenFineWeighings = 500;
+    private const int FineWeighings = 2;
+    private const double FineBend = 5;
 
     private readonly int objectives;
     private readonly FrontArchive archive;
@@ -27,6 +35,8 @@ internal sealed class Ranking
     private readonly bool[] learned;
     private readonly bool isUnpaired;
     private readonly bool isCoarse;
+    private readonly bool isFine;
+    private readonly double bend;
     private readonly double[] ideal;
     private readonly double[] width;
     private readonly double[] error;
@@ -48,6 +58,8 @@ internal sealed class Ranking
         learned = new bool[objectives + 1];
         Climber = new(space, features, model, this, learned);
         Array.Fill(learned, Climber.IsOfUse, 0, objectives);
+        isFine = Enumerable.Range(0, space.Count).Any(features.IsFine);
+        bend = isFine ? FineBend : 1;
         isCoarse = space.Variables.Any(v => v.Kind == VariableKind.Real);
         ideal = new double[objectives];
         width = new double[objectives];
@@ -95,7 +107,7 @@ internal sealed class Ranking
     }
 
     /// <summary>Learns from an evaluated point, before the archive takes it.</summary>
-    public void Learn(EvaluatedPoint point, ReadOnlySpan<double> bounds, int steps)
+    public void Learn(EvaluatedPoint point, ReadOnlySpan<double> bounds)
     {
         var figures = point.Evaluation.Objectives;
         if (Ready)
@@ -119,7 +131,7 @@ internal sealed class Ranking
         if (archive.Count >= 2)
         {
             Refresh();
-            model.Improve(steps, Scale, learned);
+            model.Improve(isFine ? FineSteps : Steps, Scale, learned);
             if (point.Index + 1 >= due)
                 Settle(point.Index + 1);
         }
@@ -129,11 +141,11 @@ internal sealed class Ranking
     // counting for more; where there are too many for pairs, as it is.
     private void Settle(long evaluations)
     {
-        if (Climber.IsOfUse)
+        for (var weighing = 0; Climber.IsOfUse && weighing < (isFine ? FineWeighings : 1); weighing++)
             model.Reweigh(Scale, learned);
-        else if (isUnpaired)
+        if (isUnpaired)
             model.Improve(Passes * model.Count, Scale, learned);
-        due = evaluations + Math.Min(evaluations, isUnpaired ? BetweenPasses : BetweenWeighings);
+        due = evaluations + (isFine ? Math.Min(evaluations / 2, BetweenFineWeighings) : Math.Min(evaluations, isUnpaired ? BetweenPasses : BetweenWeighings));
     }
 
     /// <summary>What is to be added to predictions because the model misses the parents; nothing where it is not coarse.</summary>
@@ -168,7 +180,7 @@ internal sealed class Ranking
         if (figure == objectives)
             return value > 0 ? 1 : 0;
         var share = (value - ideal[figure]) / width[figure];
-        return share > 1 ? Math.Min(1 + Math.Log(share), 4) : share;
+        return share > bend ? Math.Min(bend + Math.Log(share - bend + 1), bend + 3) : share;
     }
 
     private void Refresh()
