@@ -20,9 +20,9 @@ internal sealed class PointChooser
     // One point in twenty is drawn anywhere where pairs of levels are learnt: what is never seen is never learnt.
     private const int EveryDrawn = 20;
 
-    // Where reals meet kinds there is a curve to learn for each kind, so at first it is twelve in twenty.
-    private const long DrawnFirst = 2000;
-    private const int DrawnOfFirst = 12;
+    // Where reals meet kinds there is a curve to learn for each kind, so at first it is sixteen in twenty.
+    private const long DrawnFirst = 1200;
+    private const int DrawnOfFirst = 16;
 
     // Every second point is of a fresh start; where climbs can fit reals to kinds, every tenth.
     private const long FreshFrom = 500;

@@ -5,7 +5,7 @@ namespace DesignSearch.Search.Model;
 
 /// <summary>
 /// Looks for new points within the model, where a look costs nothing: from a point on, one variable after another takes the level that the model
-/// thinks best, the others standing, until none helps. The new point on the way by which the front would gain most is remembered.
+/// thinks best, the others standing, until none helps; a kind takes the reals that matter together with it along. The new point on the way by which the front would gain most is remembered.
 /// </summary>
 internal sealed class Climber
 {
@@ -29,8 +29,8 @@ internal sealed class Climber
     private readonly bool hasFine;
     private readonly double[][] apart;
     private readonly double[] ground;
-    private readonly double[][] of;
-    private readonly double[][] with;
+    private readonly double[][] figuresAt;
+    private readonly double[][] pointAt;
     private readonly double[] saved;
     private bool isWorstCounted;
     private double[]? best;
@@ -46,8 +46,8 @@ internal sealed class Climber
         var widest = Math.Max(hasFine ? FineGrid.Places : 0, most);
         apart = [.. learned.Select(_ => new double[widest])];
         ground = new double[learned.Length];
-        of = [.. Enumerable.Range(0, most).Select(_ => new double[learned.Length])];
-        with = [.. Enumerable.Range(0, most).Select(_ => new double[space.Count])];
+        figuresAt = [.. Enumerable.Range(0, most).Select(_ => new double[learned.Length])];
+        pointAt = [.. Enumerable.Range(0, most).Select(_ => new double[space.Count])];
         saved = new double[space.Count];
         along = [.. learned.Select(_ => new double[widest])];
         (now, tried, offset, weights) = (new double[learned.Length], new double[learned.Length], new double[learned.Length], new double[objectives]);
@@ -180,9 +180,9 @@ internal sealed class Climber
         for (var level = 0; level < levels; level++)
         {
             for (var k = 0; k <= objectives; k++)
-                of[level][k] = learned[k] ? now[k] + along[k][level] - along[k][old] : 0;
-            point.CopyTo(with[level], 0);
-            with[level][at] = level;
+                figuresAt[level][k] = learned[k] ? now[k] + along[k][level] - along[k][old] : 0;
+            point.CopyTo(pointAt[level], 0);
+            pointAt[level][at] = level;
         }
 
         foreach (var real in reals)
@@ -206,11 +206,11 @@ internal sealed class Climber
                 }
 
                 Ground(real, point[real]);
-                var (best, least) = (-1, Sum(of[level]));
+                var (best, least) = (-1, Sum(figuresAt[level]));
                 for (var place = 0; place < FineGrid.Places; place++)
                 {
                     for (var k = 0; k <= objectives; k++)
-                        tried[k] = learned[k] ? of[level][k] + along[k][place] - ground[k] : 0;
+                        tried[k] = learned[k] ? figuresAt[level][k] + along[k][place] - ground[k] : 0;
                     var sum = Sum(tried);
                     if (sum < least)
                         (best, least) = (place, sum);
@@ -219,20 +219,20 @@ internal sealed class Climber
                 if (best < 0)
                     continue;
                 for (var k = 0; k <= objectives; k++)
-                    of[level][k] += learned[k] ? along[k][best] - ground[k] : 0;
-                with[level][real] = ValueAt(real, best);
+                    figuresAt[level][k] += learned[k] ? along[k][best] - ground[k] : 0;
+                pointAt[level][real] = ValueAt(real, best);
             }
         }
 
         var (chosen, lowest) = (-1, Sum(now) - LeastStep);
         for (var level = 0; level < levels; level++)
         {
-            double sum = Sum(of[level]), gain = Gain(of[level]);
+            double sum = Sum(figuresAt[level]), gain = Gain(figuresAt[level]);
             if (sum >= lowest && gain <= most)
                 continue;
-            space.Canonicalise(with[level]);
-            Consider(with[level], gain, met, passes);
-            if (sum < lowest && passes(with[level]))
+            space.Canonicalise(pointAt[level]);
+            Consider(pointAt[level], gain, met, passes);
+            if (sum < lowest && passes(pointAt[level]))
                 (chosen, lowest) = (level, sum);
         }
 
@@ -240,7 +240,7 @@ internal sealed class Climber
             return false;
         var before = Sum(now);
         point.CopyTo(saved, 0);
-        with[chosen].CopyTo(point, 0);
+        pointAt[chosen].CopyTo(point, 0);
         Stand(point);
         if (Sum(now) < before - LeastStep)
             return true;
