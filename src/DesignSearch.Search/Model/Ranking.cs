@@ -28,6 +28,8 @@ internal sealed class Ranking
     private const long BetweenFineWeighings = 500;
     private const int FineWeighings = 2;
     private const double FineBend = 5;
+    private const double Far = 3;
+    private const double BeyondCounts = 0.3;
 
     private readonly int objectives;
     private readonly FrontArchive archive;
@@ -238,7 +240,7 @@ internal sealed class Ranking
 
         var ceiling = low > 0 ? At(low - 1, 1) : Reach;
         if (second >= ceiling || first >= Reach)
-            return ceiling - second - Math.Max(0, first - Reach);
+            return isFine && Beyond(first, second) is var beyond and > 0 ? beyond : ceiling - second - Math.Max(0, first - Reach);
         var area = 0.0;
         var left = first;
         for (var i = low; ; i++)
@@ -249,6 +251,13 @@ internal sealed class Ranking
                 return area;
             (left, ceiling) = (right, At(i, 1));
         }
+    }
+
+    // Past an end of the front that was found: other kinds may lead on from there, though they lie outside its box.
+    private static double Beyond(double first, double second)
+    {
+        double before = first < 0 && second < Far ? -first * (Far - second) : 0, below = second < 0 && first < Far ? -second * (Far - first) : 0;
+        return BeyondCounts * Math.Max(before, below);
     }
 
     private double Margin(double[] figures)

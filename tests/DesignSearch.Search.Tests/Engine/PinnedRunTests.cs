@@ -28,7 +28,7 @@ public class PinnedRunTests
         { "until a volume is reached", "351f98cd4b922daa" },
         { "one objective, reals, levels and kinds", "bbf6c57fbffd3cef" },
         { "one objective, a constraint, nearly an equation", "63bfbb9953269036" },
-        { "two objectives, reals and kinds, long", "203fe2ae3d6e6826" },
+        { "two objectives, reals and kinds, long", "84b8ffee2d3cbfdc" },
         { "a space gone through, a last block that is short", "90eb64701120b20a" },
         { "a proof to the end, with sleepers", "ec68018996bb6224" },
         { "more points than the model keeps", "4a724bb800cbd8af" },
