@@ -28,6 +28,13 @@ public sealed class AirCheckTests
         Assert.Equal(found ? [$"{hours} values of the air temperature jump away from the hours around them and back, the first in line {At + Grids.FirstLine}; they were taken as gaps."] : [], repairs);
     }
 
+    // Rows of four hours: one of them may be a slip, two are weather.
+    [Theory]
+    [InlineData(1, true)]
+    [InlineData(2, false)]
+    public void Of_rows_that_are_far_apart_one_may_jump(int rows, bool found) =>
+        Assert.Equal(found ? rows : 0, Run(240, Grids.Of(Rows, i => Rising(i, 0.001) + (i >= At && i < At + rows ? 20 : 0))).Air.Count(double.IsNaN));
+
     // A front: the air before and after it is not the same.
     [Theory]
     [InlineData(4.9, true)]

@@ -111,6 +111,43 @@ public sealed class GapTests
     public void A_stretch_of_a_month_is_not_judged_as_a_month(int days, int refused) =>
         Assert.Equal(refused, Filled(Grids.Of(24 * days, i => i > 0 && i % 5 == 3 ? Gap : i % 24)).Faults.Count);
 
+    // Two years and more are an archive: a long gap takes the usual value of its month and hour and is told, and its winter is left out; a short one is bridged.
+    [Fact]
+    public void A_long_gap_of_an_archive_takes_the_usual_value_of_its_month_and_hour()
+    {
+        double Usual(DateTime t) => (10 * t.Month) + t.Hour;
+        var air = Grids.Of(24 * 731, i => i is >= 1000 and < 1049 or >= 9000 and < 9010 ? Gap : Usual(Grids.Start.AddHours(i)));
+        var (grid, faults, repairs) = (Grids.Hourly((WeatherField.Air, air)), new FaultList(), new List<string>());
+        var report = new GapReport(grid, "w.csv", faults, repairs);
+        report.FillWeather(WeatherField.Air, "air");
+        Assert.Empty(faults.Faults);
+        Assert.Equal([(1000, 49)], report.Unknown);
+        for (var i = 990; i < 1060; i++)
+            Assert.Equal(Usual(Grids.Start.AddHours(i)), grid.Values[WeatherField.Air][i], 1e-9);
+        for (var i = 8990; i < 9020; i++)
+            Assert.Equal(Usual(Grids.Start.AddHours(i)), grid.Values[WeatherField.Air][i], 1e-9);
+        Assert.Equal(
+        [
+            "10 h of missing air were filled from the hours around them (gaps: 1, the longest 2022-01-11 00:00 to 2022-01-11 09:00).",
+            "Winters that touch what is missing of the air are left out (gaps over 48 h: 1, the longest 2021-02-11 16:00 to 2021-02-13 16:00; months that lack more than a tenth: 0).",
+        ], repairs);
+    }
+
+    // January's 744 hours may lack 74: the stretch that lacks 75 is left out as a whole month.
+    [Theory]
+    [InlineData(74, 0)]
+    [InlineData(75, 1)]
+    public void A_thin_month_of_an_archive_is_left_out(int hours, int thin)
+    {
+        var lost = 0;
+        var air = Grids.Of(24 * 731, i => i is > 100 and < 744 && i % 8 == 3 && lost++ < hours ? Gap : i % 24);
+        var repairs = new List<string>();
+        var report = new GapReport(Grids.Hourly((WeatherField.Air, air)), "w.csv", new(), repairs);
+        report.FillWeather(WeatherField.Air, "air");
+        Assert.Equal(thin == 1 ? [(0, 744)] : [], report.Unknown);
+        Assert.Equal(thin, repairs.Count(r => r.EndsWith("(gaps over 48 h: 0; months that lack more than a tenth: 1).", StringComparison.Ordinal)));
+    }
+
     private static string Span(string repair) => repair[(repair.IndexOf('(', StringComparison.Ordinal) + 1)..repair.IndexOf(')', StringComparison.Ordinal)];
 
     private static (double[] Air, IReadOnlyList<InputFault> Faults, List<string> Repairs) Filled(double[] air)
