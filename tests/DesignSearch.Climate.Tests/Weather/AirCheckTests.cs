@@ -111,6 +111,8 @@ public sealed class AirCheckTests
     {
         var (grid, faults, repairs, doubts) = (Grids.Every(minutes, (WeatherField.Air, values)), new FaultList(), new List<string>(), new List<string>());
         new AirCheck("w.csv", grid, faults, repairs, doubts).Run();
+        // What is told of the whole column has no line; no fault here has a place within its line.
+        Assert.All(faults.Faults, f => Assert.True(f.Column == 0 && f.Line == (f.Value.Length > 0 ? 60 : 0), f.ToString()));
         return (grid.Values[WeatherField.Air], faults.Faults, repairs, doubts);
     }
 }

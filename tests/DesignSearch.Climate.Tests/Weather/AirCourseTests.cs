@@ -135,6 +135,7 @@ public sealed class AirCourseTests
             var head = new HeadReading(path, map, SourceText.Read(path), new(), faults);
             Assert.Empty(faults.Faults);
             new AirCourse(path, Grids.Hourly((WeatherField.Air, air)), head, faults, doubts).Run();
+            Assert.All(faults.Faults, f => Assert.Equal((path, 0, 0), (f.File, f.Line, f.Column)));
             return (faults.Faults, doubts);
         }
         finally

@@ -154,6 +154,7 @@ public sealed class GapTests
     {
         var (grid, faults, repairs) = (Grids.Hourly((WeatherField.Air, air)), new FaultList(), new List<string>());
         new GapReport(grid, "w.csv", faults, repairs).FillWeather(WeatherField.Air, "air");
+        Assert.All(faults.Faults, f => Assert.True(f.File == "w.csv" && f.Column == 0 && f.Line == (f.Value.Length > 0 ? 710 : 0), f.ToString()));
         return (grid.Values[WeatherField.Air], faults.Faults, repairs);
     }
 }

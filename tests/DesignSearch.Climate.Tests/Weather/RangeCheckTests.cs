@@ -147,6 +147,7 @@ public sealed class RangeCheckTests
     {
         var (grid, faults, repairs) = (Grids.Hourly(column), new FaultList(), new List<string>());
         new RangeCheck("w.csv", grid, faults, repairs).Clean();
+        Assert.All(faults.Faults, f => Assert.Equal(("w.csv", 0, 0), (f.File, f.Line, f.Column)));
         return (grid, faults.Faults, repairs);
     }
 }
