@@ -35,6 +35,7 @@ public sealed class StampTests
     [InlineData(Epoch, "1614834360", "2021-03-04", 306, 0)]
     [InlineData(Epoch, "1614834360000", "2021-03-04", 306, 0)]
     [InlineData(Epoch, "-60", "1969-12-31", 1439, 0)]
+    [InlineData(Epoch, "-2208988800000", "1900-01-01", 0, 0)]
     public void A_stamp_means_its_moment(string pattern, string text, string day, int minutes, int offset)
     {
         Assert.True(StampPattern.TryRead(pattern == Epoch ? StampPattern.Epoch : pattern, text, out var foundDay, out var foundMinutes, out var foundOffset), text);

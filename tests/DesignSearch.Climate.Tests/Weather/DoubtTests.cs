@@ -258,8 +258,8 @@ public sealed class DoubtTests
         }
         catch (InputException e)
         {
-            // What is said of the whole file has no place in it; the first lines are its head.
-            Assert.All(e.Faults, f => Assert.True((f.Line == 0 || f.Line > HeadLines) && f.Column == 0, f.ToString()));
+            // What is said of the whole file has no place in it; the first lines are its head. JSON stands in one line.
+            Assert.All(e.Faults, f => Assert.True(f.Column == 0 && (f.Line == 0 || f.Line > HeadLines || text.StartsWith('{')), f.ToString()));
             return string.Join(" ", e.Faults.Select(f => $"{f.Value} {f.Expected}"));
         }
     }

@@ -148,6 +148,30 @@ public sealed class GapTests
         Assert.Equal(thin, repairs.Count(r => r.EndsWith("(gaps over 48 h: 0; months that lack more than a tenth: 1).", StringComparison.Ordinal)));
     }
 
+    // One stamp of another century among forty: it would be a record of a hundred years of which nothing is known, and be made for seconds.
+    [Theory]
+    [InlineData("2121", 20, "a year within 30 of that of the next row in time, 2021")]
+    [InlineData("2052", 39, "a year within 30 of that of the next row in time, 2021")]
+    [InlineData("1990", 0, "a year within 30 of that of the next row in time, 2021")]
+    [InlineData("2051", 20, "")]
+    [InlineData("2142", 20, "a year within 120 of the others, which lie about 2021")]
+    public void A_row_of_another_generation_is_refused_at_its_line(string year, int row, string expected)
+    {
+        var text = "# latitude: 45\n# longitude: 15\n# elevation_m: 0\n# zone_hours: 1\nDate Time,Temp (C)\n"
+            + string.Concat(Enumerable.Range(0, 40).Select(i => FormattableString.Invariant($"{(i == row ? year : "2021")}-01-{1 + (i / 24):00} {i % 24:00}:00,{1 + (i % 7)}\n")));
+        IReadOnlyList<InputFault> found = [];
+        try
+        {
+            TempFile.Read(text);
+        }
+        catch (InputException e)
+        {
+            found = e.Faults;
+        }
+
+        Assert.Equal(expected.Length > 0 ? [(row + 6, year, expected)] : [], found.Where(f => f.Value == year).Select(f => (f.Line, f.Value, f.Expected)));
+    }
+
     private static string Span(string repair) => repair[(repair.IndexOf('(', StringComparison.Ordinal) + 1)..repair.IndexOf(')', StringComparison.Ordinal)];
 
     private static (double[] Air, IReadOnlyList<InputFault> Faults, List<string> Repairs) Filled(double[] air)
