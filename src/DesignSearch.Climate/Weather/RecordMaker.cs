@@ -9,6 +9,9 @@ namespace DesignSearch.Climate.Weather;
 internal sealed class RecordMaker(string path, FormatMap map, SourceText source, ReadingOptions options)
 {
     private const int MostYears = 120;
+
+    // No station was silent for so long and spoke again (own choice).
+    private const int MostYearsApart = 30;
     private const int MostFaults = 20;
     private const double LeastKnown = 0.5;
 
@@ -98,6 +101,24 @@ internal sealed class RecordMaker(string path, FormatMap map, SourceText source,
                 path, line, 0,
                 stamp.Year.ToString(CultureInfo.InvariantCulture),
                 FormattableString.Invariant($"a year within {MostYears} of the others, which lie about {middle.Year}"));
+        if (faults.IsEmpty)
+            CheckLonely([.. table.Stamps.Zip(table.Lines).OrderBy(s => s.First)]);
+    }
+
+    // One row of another generation would be a record of decades of which nothing is known.
+    private void CheckLonely((DateTime Stamp, int Line)[] rows)
+    {
+        for (var i = 1; i < rows.Length; i++)
+        {
+            if (rows[i].Stamp.Year - rows[i - 1].Stamp.Year <= MostYearsApart)
+                continue;
+            var (lonely, next) = i <= rows.Length / 2 ? (rows[i - 1], rows[i]) : (rows[i], rows[i - 1]);
+            faults.Add(
+                path, lonely.Line, 0,
+                lonely.Stamp.Year.ToString(CultureInfo.InvariantCulture),
+                FormattableString.Invariant($"a year within {MostYearsApart} of that of the next row in time, {next.Stamp.Year}"));
+            return;
+        }
     }
 
     // Rows that are missing altogether are said once, not for every column.

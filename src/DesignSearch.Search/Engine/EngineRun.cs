@@ -10,7 +10,6 @@ internal sealed class EngineRun
 {
     private const int PopulationSize = 24;
     private const int SinglePopulation = 96;
-    private const int ModelSteps = 10;
 
     private readonly IProblem problem;
     private readonly SearchSpace space;
@@ -153,7 +152,7 @@ internal sealed class EngineRun
     private bool Learn(EvaluatedPoint point, bool aside)
     {
         passage.Refuses(point.Point);
-        ranking.Learn(point, passage.Bounds, ModelSteps);
+        ranking.Learn(point, passage.Bounds);
         // What a fresh start finds is a parent here only where it betters the front.
         var kept = (!aside || (point.Evaluation.TotalViolation == 0 && !archive.Covers(point.Evaluation.Objectives))) && population.Add(point);
         var missed = point.Evaluation.TotalViolation;

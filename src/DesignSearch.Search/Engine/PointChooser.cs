@@ -19,7 +19,15 @@ internal sealed class PointChooser
 
     // One point in twenty is drawn anywhere where pairs of levels are learnt: what is never seen is never learnt.
     private const int EveryDrawn = 20;
+
+    // Where reals meet kinds there is a curve to learn for each kind, so at first it is sixteen in twenty.
+    private const long DrawnFirst = 1200;
+    private const int DrawnOfFirst = 16;
+
+    // Every second point is of a fresh start; where climbs can fit reals to kinds, every tenth.
     private const long FreshFrom = 500;
+    private const int EveryFresh = 2;
+    private const int EveryFreshFitted = 10;
 
     private readonly SearchSettings settings;
     private readonly FrontArchive archive;
@@ -32,6 +40,7 @@ internal sealed class PointChooser
     private readonly Func<bool> isOver;
     private readonly Credit arms;
     private readonly bool drawsAnywhere;
+    private readonly bool isFitted;
     private readonly FreshStart? fresh;
     private int attempts = Attempts;
 
@@ -54,6 +63,7 @@ internal sealed class PointChooser
         arms = new(ranking.Climber.IsOfUse ? 3 : 2, LeastShare);
         var (reals, objectives) = (space.Variables.Count(v => v.Kind == VariableKind.Real), problem.Objectives.Count);
         drawsAnywhere = reals == 0 && ranking.Climber.IsOfUse;
+        isFitted = ranking.Climber.IsOfUse && reals > 0 && objectives > 1;
         fresh = reals > 0 && reals < space.Count && objectives > 1 ? new(space, draws, objectives, found.Parents.Capacity) : null;
     }
 
@@ -68,9 +78,9 @@ internal sealed class PointChooser
     public (double[] Point, Origin Origin)? Next(long index)
     {
         var random = new SplitMixStream(settings.Seed, (ulong)index, 0);
-        if (drawsAnywhere && ranking.Ready && random.Below(EveryDrawn) == 0 && passage.Through(draws.Anywhere(ref random), default, ref random) is { } unlike)
+        if (IsDrawn(index, ref random) && passage.Through(draws.Anywhere(ref random), default, ref random) is { } unlike)
             return (unlike, new(Choice.Drawn, -1));
-        if (fresh is not null && index >= FreshFrom && random.Below(2) == 0 && Fresh(ref random) is { } begun)
+        if (fresh is not null && index >= FreshFrom && random.Below(isFitted ? EveryFreshFitted : EveryFresh) == 0 && Fresh(ref random) is { } begun)
             return (begun, new(Choice.Fresh, fresh.Way));
         var choice = ranking.Ready ? (Choice)arms.Choose(ref random) : Choice.Plain;
         if (choice == Choice.Climbed && random.Below(EveryClimb) > 0)
@@ -113,6 +123,9 @@ internal sealed class PointChooser
 
     /// <summary>With one objective there is no area to gain: what finds a place among the parents counts.</summary>
     public void Kept(Origin origin, bool isKept) => proposer.Book(origin.Way, isKept ? 1 : 0);
+
+    private bool IsDrawn(long index, ref SplitMixStream random) =>
+        isFitted ? random.Below(EveryDrawn) < (index < DrawnFirst ? DrawnOfFirst : 1) : drawsAnywhere && ranking.Ready && random.Below(EveryDrawn) == 0;
 
     private double[]? Fresh(ref SplitMixStream random)
     {

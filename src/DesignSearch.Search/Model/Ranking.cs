@@ -20,6 +20,16 @@ internal sealed class Ranking
     private const long BetweenWeighings = 1000;
     private const int Passes = 4;
     private const int MostMembers = 300;
+    private const int Steps = 10;
+
+    // Where reals meet kinds, the model has far more to learn from as many points: it catches up more often and twice each time, and keeps to the
+    // straight scale further behind the front, so that what is drawn anywhere teaches too.
+    private const int FineSteps = 30;
+    private const long BetweenFineWeighings = 500;
+    private const int FineWeighings = 2;
+    private const double FineBend = 5;
+    private const double Far = 3;
+    private const double BeyondCounts = 0.3;
 
     private readonly int objectives;
     private readonly FrontArchive archive;
@@ -27,6 +37,8 @@ internal sealed class Ranking
     private readonly bool[] learned;
     private readonly bool isUnpaired;
     private readonly bool isCoarse;
+    private readonly bool isFine;
+    private readonly double bend;
     private readonly double[] ideal;
     private readonly double[] width;
     private readonly double[] error;
@@ -48,6 +60,8 @@ internal sealed class Ranking
         learned = new bool[objectives + 1];
         Climber = new(space, features, model, this, learned);
         Array.Fill(learned, Climber.IsOfUse, 0, objectives);
+        isFine = Enumerable.Range(0, space.Count).Any(features.IsFine);
+        bend = isFine ? FineBend : 1;
         isCoarse = space.Variables.Any(v => v.Kind == VariableKind.Real);
         ideal = new double[objectives];
         width = new double[objectives];
@@ -95,7 +109,7 @@ internal sealed class Ranking
     }
 
     /// <summary>Learns from an evaluated point, before the archive takes it.</summary>
-    public void Learn(EvaluatedPoint point, ReadOnlySpan<double> bounds, int steps)
+    public void Learn(EvaluatedPoint point, ReadOnlySpan<double> bounds)
     {
         var figures = point.Evaluation.Objectives;
         if (Ready)
@@ -119,7 +133,7 @@ internal sealed class Ranking
         if (archive.Count >= 2)
         {
             Refresh();
-            model.Improve(steps, Scale, learned);
+            model.Improve(isFine ? FineSteps : Steps, Scale, learned);
             if (point.Index + 1 >= due)
                 Settle(point.Index + 1);
         }
@@ -129,11 +143,11 @@ internal sealed class Ranking
     // counting for more; where there are too many for pairs, as it is.
     private void Settle(long evaluations)
     {
-        if (Climber.IsOfUse)
+        for (var weighing = 0; Climber.IsOfUse && weighing < (isFine ? FineWeighings : 1); weighing++)
             model.Reweigh(Scale, learned);
-        else if (isUnpaired)
+        if (isUnpaired)
             model.Improve(Passes * model.Count, Scale, learned);
-        due = evaluations + Math.Min(evaluations, isUnpaired ? BetweenPasses : BetweenWeighings);
+        due = evaluations + (isFine ? Math.Min(evaluations / 2, BetweenFineWeighings) : Math.Min(evaluations, isUnpaired ? BetweenPasses : BetweenWeighings));
     }
 
     /// <summary>What is to be added to predictions because the model misses the parents; nothing where it is not coarse.</summary>
@@ -168,7 +182,7 @@ internal sealed class Ranking
         if (figure == objectives)
             return value > 0 ? 1 : 0;
         var share = (value - ideal[figure]) / width[figure];
-        return share > 1 ? Math.Min(1 + Math.Log(share), 4) : share;
+        return share > bend ? Math.Min(bend + Math.Log(share - bend + 1), bend + 3) : share;
     }
 
     private void Refresh()
@@ -226,7 +240,7 @@ internal sealed class Ranking
 
         var ceiling = low > 0 ? At(low - 1, 1) : Reach;
         if (second >= ceiling || first >= Reach)
-            return ceiling - second - Math.Max(0, first - Reach);
+            return isFine && Beyond(first, second) is var beyond and > 0 ? beyond : ceiling - second - Math.Max(0, first - Reach);
         var area = 0.0;
         var left = first;
         for (var i = low; ; i++)
@@ -237,6 +251,13 @@ internal sealed class Ranking
                 return area;
             (left, ceiling) = (right, At(i, 1));
         }
+    }
+
+    // Past an end of the front that was found: other kinds may lead on from there, though they lie outside its box.
+    private static double Beyond(double first, double second)
+    {
+        double before = first < 0 && second < Far ? -first * (Far - second) : 0, below = second < 0 && first < Far ? -second * (Far - first) : 0;
+        return BeyondCounts * Math.Max(before, below);
     }
 
     private double Margin(double[] figures)

@@ -12,16 +12,29 @@ internal sealed class RidgeModel(Features features, int figures)
     private const int Passes = 3;
 
     private readonly double[][] weights = [.. Enumerable.Range(0, figures).Select(_ => new double[features.Size])];
+    private readonly double[][] kept = [.. Enumerable.Range(0, figures).Select(_ => new double[features.Size])];
     private readonly List<Known> known = [];
     private readonly int[] index = new int[features.Most];
     private readonly double[] value = new double[features.Most];
     private int oldest;
     private int turn;
+    private int newest = -1;
 
     // A point by its features, so that they are worked out once.
-    private sealed record Known(double[] Point, int[] Index, double[] Value, double[] Target, double[] Dual)
+    private sealed record Known(double[] Point, double[] Target, double[] Dual)
     {
-        public double Square { get; set; }
+        public int[] Index { get; private set; } = [];
+
+        public double[] Value { get; private set; } = [];
+
+        public double Square { get; private set; }
+
+        public void Take(int[] index, double[] value, int count)
+        {
+            (Index, Value, Square) = (index[..count], value[..count], 0);
+            foreach (var one in Value)
+                Square += one * one;
+        }
     }
 
     public int Count => known.Count;
@@ -44,20 +57,18 @@ internal sealed class RidgeModel(Features features, int figures)
     public void Add(double[] point, double[] target)
     {
         var count = features.Of(point, index, value);
-        var square = 0.0;
-        for (var f = 0; f < count; f++)
-            square += value[f] * value[f];
-        var one = new Known(point, index[..count], value[..count], target, new double[figures]) { Square = square };
+        var one = new Known(point, target, new double[figures]);
+        one.Take(index, value, count);
         if (known.Count < Capacity)
         {
-            turn = known.Count;
+            newest = known.Count;
             known.Add(one);
             return;
         }
 
-        Forget(known[oldest]);
+        Absorb(known[oldest]);
         known[oldest] = one;
-        turn = oldest;
+        newest = oldest;
         oldest = (oldest + 1) % Capacity;
     }
 
@@ -66,35 +77,48 @@ internal sealed class RidgeModel(Features features, int figures)
     {
         for (var step = 0; step < steps && known.Count > 0; step++)
         {
-            var one = known[turn];
+            var one = known[newest >= 0 ? newest : turn];
             for (var k = 0; k < figures; k++)
             {
                 if (needed[k])
                     Solve(one, k, scale(k, one.Target[k]));
             }
 
-            turn = (turn + 1) % known.Count;
+            turn = newest >= 0 ? turn : (turn + 1) % known.Count;
+            newest = -1;
         }
     }
 
     /// <summary>Lets pairs that matter count for more, then takes every known point a few times in turn.</summary>
     public void Reweigh(Func<int, double, double> scale, bool[] needed)
     {
-        features.Reweigh([.. weights.Where((_, k) => needed[k])]);
-        foreach (var weight in weights)
-            Array.Clear(weight);
+        features.UseAll();
+        Rebuild();
+        var factors = features.Reweigh([.. weights.Where((_, k) => needed[k])]);
+        foreach (var weight in kept)
+        {
+            for (var f = 0; f < factors.Length; f++)
+                weight[f] *= factors[f];
+        }
+
+        Rebuild();
+        Improve(Passes * known.Count, scale, needed);
+        features.Prune();
+        Rebuild();
+        Improve(known.Count, scale, needed);
+    }
+
+    // Works out the features of all that is known anew, and the weights from the duals.
+    private void Rebuild()
+    {
+        for (var k = 0; k < figures; k++)
+            kept[k].CopyTo(weights[k], 0);
         foreach (var one in known)
         {
-            var square = 0.0;
-            features.Of(one.Point, one.Index, one.Value);
-            for (var f = 0; f < one.Value.Length; f++)
-                square += one.Value[f] * one.Value[f];
-            one.Square = square;
+            one.Take(index, value, features.Of(one.Point, index, value));
             for (var k = 0; k < figures; k++)
                 Shift(weights[k], one, one.Dual[k]);
         }
-
-        Improve(Passes * known.Count, scale, needed);
     }
 
     private void Solve(Known one, int figure, double target)
@@ -106,10 +130,11 @@ internal sealed class RidgeModel(Features features, int figures)
         Shift(weight, one, change);
     }
 
-    private void Forget(Known one)
+    // What a forgotten point taught stays.
+    private void Absorb(Known one)
     {
         for (var k = 0; k < figures; k++)
-            Shift(weights[k], one, -one.Dual[k]);
+            Shift(kept[k], one, one.Dual[k]);
     }
 
     private static void Shift(double[] weight, Known one, double change)

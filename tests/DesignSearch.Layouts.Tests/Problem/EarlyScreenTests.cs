@@ -1,6 +1,5 @@
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Assess.Problem;
-using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Scenarios;
 using DesignSearch.Search;
 using DesignSearch.Search.Engine;
@@ -13,12 +12,16 @@ namespace DesignSearch.Layouts.Tests;
 /// <summary>A screen that stops half-way must never say anything that the whole screen would not.</summary>
 public sealed class EarlyScreenTests
 {
-    private static readonly Scenario Wide = ScenarioReader.Read(Repository.At("runs", "frost-hollow"));
+    private static readonly Lazy<LayoutProblem> Wide = new(() =>
+    {
+        var read = ScenarioReader.Read(Repository.At("runs", "frost-hollow"));
+        return new(new LayoutAssessor(read, WinterSet.Make(read)));
+    });
 
     [Fact]
     public void What_is_known_half_way_is_what_the_end_says()
     {
-        var problem = new LayoutProblem(new LayoutAssessor(Wide, WinterSet.Make(Wide)));
+        var problem = Wide.Value;
         var space = new SearchSpace(problem.Variables);
         var random = new Random(7);
         var (stopped, whole) = (0, 0);
@@ -71,7 +74,7 @@ public sealed class EarlyScreenTests
     [InlineData(40)]
     public void However_the_block_is_shared_out_each_layout_gets_its_own_bits(int count)
     {
-        var problem = new LayoutProblem(new LayoutAssessor(Wide, WinterSet.Make(Wide)));
+        var problem = Wide.Value;
         var space = new SearchSpace(problem.Variables);
         var random = new Random(count);
         var points = new double[count][];

@@ -38,4 +38,14 @@ public sealed class SeasonDoubtTests
             ("mean_air_c = [-2.8, -1.2, 3.1, 7.6, 12.4, 15.9, 18.1, 17.5, 13.6, 8.6, 2.7, -1.7]", "mean_air_c = [13, 13, 13, 13, 13.4, 13, 13, 13, 13, 13, 13, 13]"));
         Assert.Empty(small.Read().Doubts);
     }
+
+    // A month hardly warmer than the coldest does for it: a degree. February's middle is counted from the 10th on.
+    [Theory]
+    [InlineData("-1.9", 0)]
+    [InlineData("-1.7", 1)]
+    public void A_month_within_a_degree_of_the_coldest_does_for_it(string february, int doubts)
+    {
+        using var small = new SmallScenario((Start, "start = \"02-10\""), ("mean_air_c = [-2.8, -1.2,", $"mean_air_c = [-2.8, {february},"));
+        Assert.Equal(doubts, small.Read().Doubts.Count());
+    }
 }

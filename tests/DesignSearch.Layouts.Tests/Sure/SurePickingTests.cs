@@ -21,13 +21,22 @@ public sealed class SurePickingTests(SureSample sample) : IClassFixture<SureSamp
     {
         var scenario = sample.All.Scenario;
         var draws = new DoubtDraws(scenario, DesignWinters.Drawn(scenario, scenario.Search.UnseenWinters, scenario.Climate.Seed + 2_000_003), scenario.Climate.Seed + 2_000_003, 2);
-        var asked = sample.Holders.Select(h => (h.Layout, h.Cost, Failed: draws.All(LayoutBuilder.Build(scenario, h.Layout), 2).Count(o => o.FrostHours > 0))).ToList();
+        var holders = sample.Holders;
+        // One by one from the cheapest on, none left out, until the surer one is met; what is dearer has no say.
+        var asked = new List<(double Cost, int Failed)>();
+        foreach (var (layout, cost) in holders)
+        {
+            asked.Add((cost, draws.All(LayoutBuilder.Build(scenario, layout), 2).Count(o => o.FrostHours > 0)));
+            if (asked.Find(a => a.Failed <= MayFail) is { Cost: > 0 } sure && asked[^1].Failed <= sure.Failed / 3)
+                break;
+        }
+
         Assert.True(asked[0].Failed > MayFail, "The cheapest that holds is to be unsure here.");
         var cheapest = asked.First(a => a.Failed <= MayFail);
-        Assert.Equal(cheapest.Cost, asked.Single(a => a.Layout.Equals(sample.Found!.First)).Cost, 0.005);
+        Assert.Equal(cheapest.Cost, holders.Single(h => h.Layout.Equals(sample.Found!.First)).Cost, 0.005);
         Assert.True(sample.Found!.IsSure);
-        var surer = asked.First(a => a.Failed <= cheapest.Failed / 3);
-        Assert.Equal(surer.Cost, asked.Single(a => a.Layout.Equals(sample.Found.Surer ?? sample.Found.First)).Cost, 0.005);
+        Assert.True(asked[^1].Failed <= cheapest.Failed / 3);
+        Assert.Equal(asked[^1].Cost, holders.Single(h => h.Layout.Equals(sample.Found.Surer ?? sample.Found.First)).Cost, 0.005);
     }
 
     [Fact]

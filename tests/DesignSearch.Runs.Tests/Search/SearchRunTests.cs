@@ -6,6 +6,7 @@ using DesignSearch.Runs.Searching;
 using DesignSearch.Runs.Simulate;
 using DesignSearch.Runs.Store;
 using DesignSearch.Testing;
+using DesignSearch.Toughness.Tests;
 using Xunit;
 
 namespace DesignSearch.Runs.Tests;
@@ -17,13 +18,13 @@ public sealed class SearchRunTests
     [Fact]
     public void A_search_broken_off_anywhere_and_taken_up_ends_in_the_same_bytes()
     {
-        using var whole = new SmallScenario();
+        using var whole = ShortWinter.Make();
         Search(whole, resume: false);
         var journal = File.ReadAllBytes(Path.Combine(whole.Folder, "journal"));
         var lists = Names(whole);
         foreach (var share in new[] { 0.02, 0.31, 0.77, 0.999 })
         {
-            using var broken = new SmallScenario();
+            using var broken = ShortWinter.Make();
             // Killed in the middle of a line: the torn tail is dropped and simulated again.
             File.WriteAllBytes(Path.Combine(broken.Folder, "journal"), journal[..(int)(journal.Length * share)]);
             Search(broken, resume: true);
@@ -35,7 +36,7 @@ public sealed class SearchRunTests
     [Fact]
     public void A_journal_of_other_inputs_is_refused_and_the_difference_is_named()
     {
-        using var run = new SmallScenario();
+        using var run = ShortWinter.Make();
         Search(run, resume: false, evaluations: 48);
         File.AppendAllText(Path.Combine(run.Folder, "scenario.toml"), "\n# changed\n");
         var refused = Assert.Throws<InputException>(() => Search(run, resume: true));
@@ -47,9 +48,9 @@ public sealed class SearchRunTests
     [Fact]
     public void A_search_taken_up_with_a_larger_budget_ends_like_one_that_had_it_from_the_start()
     {
-        using var whole = new SmallScenario();
+        using var whole = ShortWinter.Make();
         Search(whole, resume: false, evaluations: 150);
-        using var longer = new SmallScenario();
+        using var longer = ShortWinter.Make();
         // 70 is not a whole number of blocks: the last one was cut short.
         Search(longer, resume: false, evaluations: 70);
         var before = File.ReadAllText(Path.Combine(longer.Folder, "journal"));
@@ -62,7 +63,7 @@ public sealed class SearchRunTests
     [Fact]
     public void A_search_taken_up_with_too_small_or_quite_another_budget_is_refused_and_why_is_said()
     {
-        using var run = new SmallScenario();
+        using var run = ShortWinter.Make();
         Search(run, resume: false, evaluations: 70);
         var refused = Assert.Throws<InputException>(() => Search(run, resume: true, evaluations: 48));
         Assert.Contains(refused.Faults, f => f.Expected.Contains("at least 70", StringComparison.Ordinal) && f.Line == 0);
@@ -73,7 +74,7 @@ public sealed class SearchRunTests
     [Fact]
     public void A_finished_folder_is_not_overwritten_without_being_told_to()
     {
-        using var run = new SmallScenario();
+        using var run = ShortWinter.Make();
         Search(run, resume: false, evaluations: 48);
         var before = File.ReadAllText(Path.Combine(run.Folder, "run.json"));
         Assert.Throws<InputException>(() => Search(run, resume: false));
@@ -108,7 +109,7 @@ public sealed class SearchRunTests
     public void A_search_on_a_weather_file_runs_to_its_report(bool hasSkyRadiation)
     {
         // A PVGIS file holds long-wave from the sky, a TMY3 file does not.
-        using var run = new SmallScenario(("[climate]", "[climate]\nweather_file = \"w.csv\""), ("elevation_m = 640", "elevation_m = 420"));
+        using var run = new SmallScenario(("[climate]", "[climate]\nweather_file = \"w.csv\""), ("elevation_m = 640", "elevation_m = 420"), ShortWinter.Few("ranked = 6", 4));
         var sky = new MadeSky(46.3, 13.9, 1);
         File.WriteAllText(Path.Combine(run.Folder, "w.csv"), hasSkyRadiation ? sky.PvgisTypical(means: true, 0) : sky.Tmy3());
         var stored = Search(run, resume: false, evaluations: 48);
@@ -120,7 +121,7 @@ public sealed class SearchRunTests
     [Fact]
     public void A_search_that_is_stopped_keeps_the_best_so_far()
     {
-        using var run = new SmallScenario();
+        using var run = ShortWinter.Make();
         using var stop = new CancellationTokenSource();
         var stored = SearchRun.Execute(new SearchRequest(new RunFolder(run.Folder), null, null, null, 2, false, false, Version), () => TimeSpan.Zero, new StopAfter(stop, 32), stop.Token);
         Assert.True(stored.Search.IsPartial);

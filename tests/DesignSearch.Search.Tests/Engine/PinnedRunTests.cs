@@ -16,23 +16,23 @@ public class PinnedRunTests
 {
     public static TheoryData<string, string> Runs => new()
     {
-        { "catalogue, one at a time", "1244f2de85e1445b" },
-        { "catalogue, blocks of 16", "f03c5c6be6cbc2a9" },
-        { "catalogue without a screen, blocks of 64", "9a2c4f03dd27abe3" },
-        { "catalogue of other figures, proved in part", "a4d9c277eff050c4" },
-        { "gear, whole numbers", "1f80485112532597" },
-        { "thirty reals", "b40f15ebbef7bf9e" },
-        { "reals, levels and kinds, three objectives, two constraints, sleepers", "8130232e13adf133" },
-        { "nothing meets the constraints", "f5f2d05c32a782d3" },
-        { "until the volume stagnates", "56c979499e965cb9" },
+        { "catalogue, one at a time", "6b9b1e842d3bac40" },
+        { "catalogue, blocks of 16", "1cd8447e07dcf814" },
+        { "catalogue without a screen, blocks of 64", "5a13c998763e9323" },
+        { "catalogue of other figures, proved in part", "4061da02bf568290" },
+        { "gear, whole numbers", "05e9b8f8b3b3e43c" },
+        { "thirty reals", "4d4be6129b4ae1a5" },
+        { "reals, levels and kinds, three objectives, two constraints, sleepers", "28737c3b71d9bac5" },
+        { "nothing meets the constraints", "55b8adbb8cdaf50e" },
+        { "until the volume stagnates", "380d533dccf3e3c6" },
         { "until a volume is reached", "8377193057f7ee64" },
         { "one objective, reals, levels and kinds", "0cd3e67b02453531" },
         { "one objective, a constraint, nearly an equation", "e2e402d23a4b6eb5" },
-        { "two objectives, reals and kinds, long", "3732f26432e9b849" },
+        { "two objectives, reals and kinds, long", "56691ed804fb6d94" },
         { "a space gone through, a last block that is short", "1134d015173f4560" },
         { "a proof to the end, with sleepers", "cc694948ff48537e" },
-        { "more points than the model keeps", "fe47e9d8fb48cd9f" },
-        { "three objectives, long", "195851f63c7f6cac" },
+        { "more points than the model keeps", "9f7628c4ed7a4120" },
+        { "three objectives, long", "3d9a4ba97d93ef4e" },
     };
 
     [SkippableTheory]

@@ -15,11 +15,20 @@ public class SingleOptimaTests
     [InlineData("gear train of one objective", 2.700857e-12, 0.000001, "Sandgren 1990; the next best is 2.307816e-11")]
     public void Found(string name, double optimum, double relative, string source)
     {
-        var least = Enumerable.Range(1, 9).AsParallel().Min(seed =>
+        double Least(int seed)
         {
             var result = new SearchEngine(Make(name), new() { Seed = (ulong)seed, MaxEvaluations = 30_000, EnumerateUpTo = 0 }).Run();
             return result.Front.Count > 0 ? result.Front[0].Evaluation.Objectives[0] : double.PositiveInfinity;
-        });
+        }
+
+        // The page tells of the long run; on a usual day the first of the nine that finds it is enough.
+        if (!Longer.IsOn)
+        {
+            Assert.Contains(Enumerable.Range(1, 9), seed => Math.Abs(Least(seed) - optimum) <= relative * optimum);
+            return;
+        }
+
+        var least = Enumerable.Range(1, 9).AsParallel().Min(Least);
         Validation.Equal($"search optimum {name}", "least objective of nine seeds, 30 000 evaluations each", optimum, least, relative * optimum, source, "SearchEngine.Run");
     }
 

@@ -82,11 +82,17 @@ public sealed partial class CommandsInDocsTests
     {
         var few = File.ReadAllText(Repository.At("runs", "sample-finished", "scenario.toml"));
         var own = scenario[..scenario.IndexOf(Choices, StringComparison.Ordinal)].Replace("start = \"11-01\"", "start = \"12-20\"", StringComparison.Ordinal).Replace("end = \"03-31\"", "end = \"01-20\"", StringComparison.Ordinal);
-        Assert.Contains("start = \"12-20\"\nend = \"01-20\"", own, StringComparison.Ordinal);
+        Assert.Contains("start = \"12-20\"", own, StringComparison.Ordinal);
+        Assert.Contains("end = \"01-20\"", own, StringComparison.Ordinal);
         return own + few[few.IndexOf(Choices, StringComparison.Ordinal)..few.IndexOf(Search, StringComparison.Ordinal)] + Search + "\nseed = 1\nevaluations = 48\nranked = 4\nunseen_winters = 5\n";
     }
 
-    private static void Shorten(string scenario) => File.WriteAllText(scenario, Evaluations().Replace(File.ReadAllText(scenario), "evaluations = 48"));
+    // On the build machine the case that was asked for stays whole but for the number of layouts: nothing is ruled out, and the proof goes through all there is.
+    private static void Shorten(string scenario)
+    {
+        var text = File.ReadAllText(scenario);
+        File.WriteAllText(scenario, Longer.IsOn ? Evaluations().Replace(text, "evaluations = 48") : Short(text));
+    }
 
     private static void Script(string folder, string name, string text)
     {
