@@ -5,7 +5,8 @@ namespace DesignSearch.Search.Model;
 
 /// <summary>
 /// Looks for new points within the model, where a look costs nothing: from a point on, one variable after another takes the level that the model
-/// thinks best, the others standing, until none helps; a kind takes the reals that matter together with it along. The new point on the way by which the front would gain most is remembered.
+/// thinks best, the others standing, until none helps; a kind takes the reals that matter together with it along. The new point on the way by
+/// which the front would gain most is remembered.
 /// </summary>
 internal sealed class Climber
 {
