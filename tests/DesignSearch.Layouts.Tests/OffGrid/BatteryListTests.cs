@@ -2,8 +2,8 @@ using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Layouts.Systems.Supply.OffGrid;
-using DesignSearch.Parts.Electrics;
 using DesignSearch.Parts.Catalogues;
+using DesignSearch.Parts.Electrics;
 using DesignSearch.Parts.OffGrid;
 using Xunit;
 
