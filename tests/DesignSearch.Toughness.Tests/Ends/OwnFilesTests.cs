@@ -17,6 +17,7 @@ public sealed class OwnFilesTests
     [InlineData("pareto.png")]
     [InlineData("pareto.svg")]
     [InlineData("report.html")]
+    [InlineData("figures.html")]
     [InlineData("written.txt")]
     [InlineData("searching.txt")]
     [InlineData("lists/1-my-own.toml")]

@@ -32,7 +32,7 @@ public sealed class PlaceTests
         OneSentence(ended.With(4), "Cannot write");
         Assert.Empty(ended.Output);
         Assert.Empty(Directory.EnumerateFiles(kept.Folder, "*.tmp", SearchOption.AllDirectories));
-        foreach (var (name, end) in new[] { ("report.html", "</html>\n"), ("run.json", "}\n"), ("pareto.svg", "</svg>\n") })
+        foreach (var (name, end) in new[] { ("report.html", "</html>\n"), ("figures.html", "</html>\n"), ("run.json", "}\n"), ("pareto.svg", "</svg>\n") })
             Assert.True(Path.Combine(kept.Folder, name) is var path && (!File.Exists(path) || File.ReadAllText(path).EndsWith(end, StringComparison.Ordinal)), name);
     }
 

@@ -62,7 +62,7 @@ public sealed partial class HostileNamesTests
         }
 
         // Everything new lies in the run folder, and nothing in it has a strange name.
-        Assert.Equal(["catalogue", "journal", "lists", "lists.xlsx", "pareto.png", "pareto.svg", "ranking.csv", "report.html", "run.json", "scenario.toml", "written.txt", "front.csv"], Directory.EnumerateFileSystemEntries(run.Folder).Select(f => Path.GetFileName(f)).OrderBy(f => f == "front.csv" ? 1 : 0).ThenBy(f => f, StringComparer.Ordinal));
+        Assert.Equal(["catalogue", "figures.html", "journal", "lists", "lists.xlsx", "pareto.png", "pareto.svg", "ranking.csv", "report.html", "run.json", "scenario.toml", "written.txt", "front.csv"], Directory.EnumerateFileSystemEntries(run.Folder).Select(f => Path.GetFileName(f)).OrderBy(f => f == "front.csv" ? 1 : 0).ThenBy(f => f, StringComparer.Ordinal));
         Assert.All(Directory.EnumerateFiles(Path.Combine(run.Folder, "lists")).Select(f => Path.GetFileName(f)), f => Assert.Matches("^[0-9]+-[a-z0-9-]+\\.(csv|toml|svg)$", f));
         Assert.All(Directory.EnumerateFiles(Path.Combine(run.Folder, "lists"), "*.svg").Select(File.ReadAllText), s => Assert.True(!s.Contains("<script", StringComparison.Ordinal) && !s.Contains("<img", StringComparison.Ordinal), s));
         foreach (var table in Directory.EnumerateFiles(run.Folder, "*.csv").Concat(Directory.EnumerateFiles(Path.Combine(run.Folder, "lists"), "*.csv")))
