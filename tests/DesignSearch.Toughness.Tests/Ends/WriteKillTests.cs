@@ -47,6 +47,13 @@ public sealed class WriteKillTests
             process.WaitForExit();
         }
 
+        // The last files are told of a little after they were written.
+        for (var seen = -1; seen != Volatile.Read(ref begun);)
+        {
+            seen = Volatile.Read(ref begun);
+            Thread.Sleep(200);
+        }
+
         return begun;
     }
 }
