@@ -111,6 +111,7 @@ internal static class QuestionWords
 
     public static string OfStation(Station station, double latitudeDeg, double longitudeDeg) => Written.Sentence(
         $"Of {station.Place.Name}, {station.DistanceKm(latitudeDeg, longitudeDeg):0} km off, its height reckoned in.",
+        $"So far apart winter lows differ by {StationWorth.At(station.DistanceKm(latitudeDeg, longitudeDeg))!.LowK:0.0} K.",
         $"{StationTable.Credit}; {StationTable.Licence}.");
 
     private static string Beside(double higherM) => Math.Abs(higherM) < 1 ? "as high"

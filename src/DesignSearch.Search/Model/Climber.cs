@@ -123,12 +123,7 @@ internal sealed class Climber
             point[at] = old;
         }
 
-        if (chosen == old)
-            return false;
-        point[at] = chosen;
-        space.Canonicalise(point);
-        Stand(point);
-        return true;
+        return Take(point, at, old, chosen);
     }
 
     // One real moves.
@@ -159,6 +154,11 @@ internal sealed class Climber
             point[at] = old;
         }
 
+        return Take(point, at, old, chosen);
+    }
+
+    private bool Take(double[] point, int at, double old, double chosen)
+    {
         if (chosen == old)
             return false;
         point[at] = chosen;

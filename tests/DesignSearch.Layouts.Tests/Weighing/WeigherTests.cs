@@ -153,6 +153,16 @@ public sealed class WeigherTests(WeighedSample sample) : IClassFixture<WeighedSa
     }
 
     [Fact]
+    public void A_winter_that_is_planned_with_a_failure_of_the_mains_is_not_told_as_the_failure()
+    {
+        using var cut = new WeighedSample(("budget = 4200", "budget = 5500"), ("kind = \"hard\"", "kind = \"hard\"\npower_cut_hours = 6"));
+        Assert.All(cut.Weighing.Picks, p => Assert.False(p.WhatIfs[0].IsWithoutMains));
+        var powered = cut.Weighing.Picks.Where(p => p.WhatIfs.Count == 5).ToList();
+        Assert.NotEmpty(powered);
+        Assert.All(powered, p => Assert.Equal("the mains fail for 12 hours in its coldest night", Assert.Single(p.WhatIfs, w => w.IsWithoutMains).What));
+    }
+
+    [Fact]
     public void Doubts_move_the_way_they_must()
     {
         var pick = sample.Judgement.Ranking[Weighing.Picks[0].Rank - 1];

@@ -25,20 +25,23 @@ internal sealed class WhatIfWeighing(TrialBook book)
         var (place, winter) = (coldest.Value.Place, coldest.Value.Winter);
         return
         [
-            Told(WhatIfWords.AsDesigned(winter.Name), winter, pick.Outcomes[place]),
-            .. coldest.Value.Colder.Select(w => Tried(WhatIfWords.Colder(w.AirC.Min()), w, pick)),
-            .. LosesCurrent(pick) ? new[] { Tried(WhatIfWords.PowerCut(CutHours), Cut(winter), pick) } : [],
+            Told(WhatIfWords.AsDesigned(winter.Name), winter, pick.Outcomes[place], false),
+            .. coldest.Value.Colder.Select(w => Tried(WhatIfWords.Colder(w.AirC.Min()), w, pick, false)),
+            .. LosesCurrent(pick) ? new[] { Tried(WhatIfWords.PowerCut(CutHours), Cut(winter), pick, true) } : [],
         ];
     }
 
     // A battery carries on without the mains, and what takes no current misses none.
     private static bool LosesCurrent(Trial pick) => pick.Priced.Built.Supply is { Battery: null };
 
-    private WhatIf Tried(string what, Winter winter, Trial pick) =>
-        Told(what, winter, new LayoutAssessor(book.Scenario, WinterSet.Of(book.Scenario, [(winter, 1.0)])).Simulate([pick.Priced.Built])[0][0]);
+    private WhatIf Tried(string what, Winter winter, Trial pick, bool isWithoutMains)
+    {
+        var assessor = new LayoutAssessor(book.Scenario, WinterSet.Of(book.Scenario, [(winter, 1.0)]));
+        return Told(what, winter, assessor.Simulate([pick.Priced.Built])[0][0], isWithoutMains);
+    }
 
-    private static WhatIf Told(string what, Winter winter, Outcome outcome) =>
-        new(what, winter.AirC.Min(), outcome.LowestAirC, outcome.FrostHours, winter.PowerCuts.Count > 0 && outcome.PowerCutHours > 0);
+    private static WhatIf Told(string what, Winter winter, Outcome outcome, bool isWithoutMains) =>
+        new(what, winter.AirC.Min(), outcome.LowestAirC, outcome.FrostHours, isWithoutMains);
 
     private static Coldest Find(WinterSet winters)
     {
@@ -52,13 +55,17 @@ internal sealed class WhatIfWeighing(TrialBook book)
     // The whole week is colder, air, dew point and sky alike, with a day of passage on either side.
     private static Winter Chilled(Winter winter, double byK)
     {
-        var week = winter.StressWeek ?? new(Math.Clamp(Lowest(winter) - (WeekHours / 2), 0, winter.Hours - WeekHours), WeekHours);
+        var lowest = Lowest(winter);
+        var week = winter.StressWeek is { } laid && lowest >= laid.First && lowest < laid.First + laid.Count
+            ? laid
+            : new(Math.Clamp(lowest - (WeekHours / 2), 0, winter.Hours - WeekHours), WeekHours);
         double By(int hour) => byK * Math.Clamp(1 - (Math.Max(week.First - hour, hour - (week.First + week.Count - 1)) / (double)RampHours), 0, 1);
         double[] Shifted(double[] of) => [.. of.Select((c, hour) => c - By(hour))];
         return winter with { AirC = Shifted(winter.AirC), DewPointC = Shifted(winter.DewPointC), SkyC = Shifted(winter.SkyC) };
     }
 
-    private static Winter Cut(Winter winter) => winter with { PowerCuts = [new(Math.Clamp(Lowest(winter) - (CutHours / 2), 0, winter.Hours - CutHours), CutHours)] };
+    private static Winter Cut(Winter winter) =>
+        winter with { PowerCuts = [new(Math.Clamp(Lowest(winter) - (CutHours / 2), 0, winter.Hours - CutHours), CutHours)] };
 
     private static int Lowest(Winter winter) => Array.IndexOf(winter.AirC, winter.AirC.Min());
 
