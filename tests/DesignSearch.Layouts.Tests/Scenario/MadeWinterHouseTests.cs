@@ -17,7 +17,7 @@ public sealed class MadeWinterHouseTests
 {
     private const string Source = "the station's own typical-year hours (NSRDB update 1991-2005, TMY3), simulated once with the same house";
     private const string RunsIn = "WinterMaker.Synthetic";
-    
+
     // Twenty seeds leave the mean of Greensboro's lined house uncertain by 0.02, a hundred by less than 0.01.
     private const int Seeds = 100;
     private const int SameSide = 75;
