@@ -28,12 +28,12 @@ public sealed class PinnedDesignTests
         "bought for drive 1fc1db75", "bought for electrics 2ad7cc9c", "bought for freeze protection 242bd18e", "bought for heat pump 74531251",
         "bought for heat release 3fc3fa48", "bought for house abafb56a", "bought for mount b2e5af78", "bought for pipe run b00f7b3c",
         "bought for pump and control 20dd01c0", "bought for stand-by heater 7530784d", "bought for tank eca31b80", "cautions 0612405c",
-        "checks e94a17fd", "doubts a5cb47c7", "missing 1a9f4ea1", "numbers 223c3d15",
-        "papers af3f520e", "places 3fb951c6", "scheme 601e7984", "settings 1b933af6",
+        "checks e94a17fd", "doubts 0f6f7563", "missing 1a9f4ea1", "numbers f291bbd0",
+        "papers af3f520e", "places 0e6f477c", "scheme 601e7984", "settings 1b933af6",
         "supply 4759820a", "titles 3f9a4ced", "wires 850ad45d",
     ];
 
-    private static readonly string[] Read = ["choices db4c97c5", "frost hollow ad43f46f", "small d0f0f696", "wide 66dbc509"];
+    private static readonly string[] Read = ["choices db4c97c5", "frost hollow cf393e37", "small 9631f5f2", "wide 26f929e6"];
 
     [SkippableFact]
     public void Pinned_what_random_layouts_are_made_of()
