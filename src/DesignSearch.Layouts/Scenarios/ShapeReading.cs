@@ -81,22 +81,23 @@ internal sealed record ShapeReading
     // What each number may be hangs on others.
     private void Together(TomlTable table)
     {
-        void Fault(string key, string expected)
+        // What was refused by itself stands here as another figure, and is not told twice.
+        void Fault(string key, double taken, string expected)
         {
-            if (table.Find(key) is { } value)
+            if (table.Find(key) is { } value && value.Number == taken)
                 table.Fault(value, expected);
         }
 
         if (RidgeM <= EavesM)
-            Fault(Ridge, ShapeWords.RidgeAboveEaves);
+            Fault(Ridge, RidgeM, ShapeWords.RidgeAboveEaves);
         if (Shape == HouseShape.Tunnel && RidgeM - EavesM > WidthM / 2 + 1e-9)
-            Fault(Ridge, ShapeWords.HoopTooHigh(EavesM + WidthM / 2));
+            Fault(Ridge, RidgeM, ShapeWords.HoopTooHigh(EavesM + WidthM / 2));
         if (table.Has(Eaves) && BaseWall.HeightM > EavesM)
-            Fault(BaseHeight, ShapeWords.BaseUnderEaves(EavesM));
+            Fault(BaseHeight, BaseWall.HeightM, ShapeWords.BaseUnderEaves(EavesM));
         if (FloorBelowM > BaseWall.HeightM)
-            Fault(Below, ShapeWords.WallHoldsEarth(BaseHeight));
+            Fault(Below, FloorBelowM, ShapeWords.WallHoldsEarth(BaseHeight));
         if (BackWall is { } wall && wall.TopM < RidgeM)
-            Fault(WallTop, ShapeWords.WallBearsRoof(RidgeM));
+            Fault(WallTop, wall.TopM, ShapeWords.WallBearsRoof(RidgeM));
     }
 
     private static BaseWall BaseWallOf(TomlTable table)

@@ -29,7 +29,8 @@ internal static class ShapeBackWords
         {
             yield return Written.Sentence(
                 $"Base      wall {house.BaseWall.HeightM:0.0#} m high, {body.BaseOpenM2 + body.BaseBuriedM2:0.0} m²",
-                $"of U {house.BaseWall.UWPerM2K:0.0#} and {house.BaseWall.CapacityKjPerM2K:0} kJ/m²K{Sunken(house.FloorBelowM, body.BaseBuriedM2)}");
+                $"of U {house.BaseWall.UWPerM2K:0.0#} and",
+                $"{house.BaseWall.CapacityKjPerM2K:0} kJ/m²K{Sunken(house.FloorBelowM, body.BaseBuriedM2)}");
         }
 
         if (house is { Shape: HouseShape.Gable, BaseWall.HeightM: <= 0, RoofSheet: null, WallSheet: null, EndSheet: null })

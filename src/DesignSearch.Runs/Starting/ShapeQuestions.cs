@@ -29,17 +29,25 @@ internal static class ShapeQuestions
     /// <summary>What it looks like; asked first.</summary>
     public static Question Shape { get; } = new()
     {
-        Text = _ => W.Shape, WhereFrom = W.ShapeFrom, Picture = W.ShapePicture, Line = (Table, "shape"),
-        Standing = c => c.Words(Table, "shape") ?? Gable, Usual = _ => Gable, Take = TakeShape,
+        Text = _ => W.Shape,
+        WhereFrom = W.ShapeFrom,
+        Picture = W.ShapePicture,
+        Line = (Table, "shape"),
+        Standing = c => c.Words(Table, "shape") ?? Gable,
+        Usual = _ => Gable,
+        Take = TakeShape,
     };
 
     /// <summary>Low and high edge, as the shape calls them.</summary>
     public static Question Heights { get; } = new()
     {
         Text = c => c.Facts.Shape switch { LeanTo => W.LeanToHeights, Tunnel => W.TunnelHeights, _ => QuestionWords.Heights },
-        WhereFrom = QuestionWords.HeightsFrom, Picture = QuestionWords.HeightsPicture, Line = (Table, "ridge_m"),
+        WhereFrom = QuestionWords.HeightsFrom,
+        Picture = QuestionWords.HeightsPicture,
+        Line = (Table, "ridge_m"),
         Standing = c => c.Number(Table, "ridge_m") is { } top ? AnswerReading.Typed(" ", c.Number(Table, "eaves_m") ?? c.Number(Table, Base) ?? 0, top) : null,
-        Usual = c => c.Facts.Shape == Tunnel ? AnswerReading.Typed(" ", 0, c.Facts.WidthM / 2) : "1.8 2.6", Take = TakeHeights,
+        Usual = c => c.Facts.Shape == Tunnel ? AnswerReading.Typed(" ", 0, c.Facts.WidthM / 2) : "1.8 2.6",
+        Take = TakeHeights,
     };
 
     /// <summary>The questions that only a lean-to is asked.</summary>

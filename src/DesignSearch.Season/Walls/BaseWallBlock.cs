@@ -7,7 +7,7 @@ using DesignSearch.Season.Sources;
 
 namespace DesignSearch.Season.Walls;
 
-/// <summary>Base walls of some houses: two masses, implicit with the air. Equations in docs/model.md, "Base wall".</summary>
+/// <summary>Base walls of some houses: two masses, implicit with the air. Equations in docs/model.md, "House".</summary>
 /// <remarks>Only lanes as fields, so that every one stays aligned.</remarks>
 internal struct BaseWallBlock<T> : ISourceBlock<BaseWallBlock<T>, T>
     where T : unmanaged, ILane<T>

@@ -1,6 +1,6 @@
 namespace DesignSearch.Season.Walls;
 
-/// <summary>A base wall as stores and conductances; equations in docs/model.md, "Base wall". Every field is of the same type: one house's number, or a lane of them.</summary>
+/// <summary>A base wall as stores and conductances; equations in docs/model.md, "House". Every field is of the same type: one house's number, or a lane of them.</summary>
 internal struct BaseWallTerms<TNumber>
     where TNumber : unmanaged
 {

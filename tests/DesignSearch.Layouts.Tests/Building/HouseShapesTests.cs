@@ -1,3 +1,4 @@
+using System.Globalization;
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
@@ -256,7 +257,7 @@ public sealed class HouseShapesTests
         using var flat = new SmallScenario((Sizes, LeanTo), ("horizon_deg = [0, 4, 8, 6, 3, 7, 9, 4]", "horizon_deg = [0, 0, 0, 0, 0, 0, 0, 0]"));
         using var free = new SmallScenario((Sizes, LeanTo.Replace("top_m = 6", "top_m = 2.6", StringComparison.Ordinal)), ("horizon_deg = [0, 4, 8, 6, 3, 7, 9, 4]", "horizon_deg = [0, 0, 0, 0, 0, 0, 0, 0]"));
         Assert.True(Passed(small) < 0.8 * Passed(flat), "hills take sun");
-// The wall hides no sun that stands before the house, only sky behind the roof; on the south side it hides nearly all of the winter's sun.
+        // The wall hides no sun that stands before the house, only sky behind the roof; on the south side it hides nearly all of the winter's sun.
         Assert.InRange(Passed(flat) / Passed(free), 0.95, 0.985);
         var south = LeanTo.Replace("azimuth_deg = 0", "azimuth_deg = 180", StringComparison.Ordinal);
         using var shaded = new SmallScenario((Sizes, south), ("horizon_deg = [0, 4, 8, 6, 3, 7, 9, 4]", "horizon_deg = [0, 0, 0, 0, 0, 0, 0, 0]"));
@@ -283,6 +284,23 @@ public sealed class HouseShapesTests
         var fault = small.Faults()[0];
         Assert.Equal((line, value), (fault.Line, fault.Value));
         Assert.Contains(expected, fault.Expected, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("back_wall_azimuth_deg = 0", 0, 360)]
+    [InlineData("back_wall_top_m = 6", 2.6, 40)]
+    [InlineData("back_wall_u_w_per_m2k = 2.1", 0.1, 3.5)]
+    [InlineData("back_wall_capacity_kj_per_m2k = 390", 0, 2000)]
+    [InlineData("room_behind_c = 20", 0, 35)]
+    public void Figures_of_a_wall_are_taken_at_both_ends_and_refused_beyond(string line, double low, double high)
+    {
+        var written = LeanTo + "room_behind_c = 20\n";
+        foreach (var (value, taken) in new[] { (low, true), (high, true), (low - 0.01, false), (high + 0.01, false) })
+        {
+            var changed = line[..(line.IndexOf('=', StringComparison.Ordinal) + 2)] + value.ToString(CultureInfo.InvariantCulture);
+            using var small = new SmallScenario((Sizes, written.Replace(line, changed, StringComparison.Ordinal)));
+            Assert.Equal(taken ? [] : [value.ToString(CultureInfo.InvariantCulture)], small.Faults().Select(f => f.Value));
+        }
     }
 
     [Fact]

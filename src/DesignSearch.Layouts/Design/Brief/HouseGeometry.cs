@@ -9,7 +9,7 @@ namespace DesignSearch.Layouts.Design.Brief;
 /// </summary>
 public sealed class HouseGeometry
 {
-    // A piece of a hoop turns by no more than this: area 0.13 in 100 less than the hoop's, air 0.5 (docs/model.md, "From choices to numbers") [°].
+    // A piece of a hoop turns by no more than this: area 0.13 in 100 less than the hoop's, air 0.5 (docs/model.md, "From a layout to numbers") [°].
     private const double HoopStepDeg = 10;
     private const double Rad = Math.PI / 180;
 
