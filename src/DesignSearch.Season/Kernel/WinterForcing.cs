@@ -13,13 +13,17 @@ public sealed class WinterForcing
 
     private readonly HourForcing[] hours;
 
-    private WinterForcing(Winter winter, SeasonAssumptions assumptions, HourForcing[] hours) => (Winter, Assumptions, this.hours) = (winter, assumptions, hours);
+    private WinterForcing(Winter winter, SeasonAssumptions assumptions, HourForcing[] hours, double floorBelowM) =>
+        (Winter, Assumptions, this.hours, FloorBelowM) = (winter, assumptions, hours, floorBelowM);
 
     /// <summary>The winter.</summary>
     public Winter Winter { get; }
 
     /// <summary>The numbers chosen for it.</summary>
     public SeasonAssumptions Assumptions { get; }
+
+    /// <summary>How far the floor lies below the ground outside [m].</summary>
+    public double FloorBelowM { get; }
 
     internal ReadOnlySpan<HourForcing> Hours => hours;
 
@@ -28,15 +32,16 @@ public sealed class WinterForcing
     /// <param name="houseSunW">Sun that passes the bare cover, hour mean [W], as many entries as the winter has hours.</param>
     /// <param name="assumptions">The numbers chosen.</param>
     /// <param name="isCheapHour">Tells by the hour of the day, 0 to 23 of local standard time, when electricity has its cheap price; null for never.</param>
+    /// <param name="floorBelowM">How far the floor lies below the ground outside [m], 0 or more.</param>
     /// <exception cref="ArgumentException">The sun has another number of hours than the winter.</exception>
-    public static WinterForcing Prepare(Winter winter, double[] houseSunW, SeasonAssumptions assumptions, Func<int, bool>? isCheapHour = null)
+    public static WinterForcing Prepare(Winter winter, double[] houseSunW, SeasonAssumptions assumptions, Func<int, bool>? isCheapHour = null, double floorBelowM = 0)
     {
         ArgumentNullException.ThrowIfNull(winter);
         ArgumentNullException.ThrowIfNull(houseSunW);
         ArgumentNullException.ThrowIfNull(assumptions);
         if (houseSunW.Length != winter.Hours)
             throw new ArgumentException($"The sun has {houseSunW.Length} hours, the winter {winter.Hours}.", nameof(houseSunW));
-        var depth = HouseTerms.SoilDepthM(assumptions);
+        var depth = floorBelowM + HouseTerms.SoilDepthM(assumptions);
         var power = Without(Enumerable.Repeat(1.0, winter.Hours).ToArray(), winter.PowerCuts);
         var closed = Without([.. Enumerable.Range(0, winter.Hours).Select(h => Dark(winter.SunZenithDeg, h))], winter.CoverLeftOpen);
         var hours = new HourForcing[winter.Hours];
@@ -56,7 +61,7 @@ public sealed class WinterForcing
             };
         }
 
-        return new WinterForcing(winter, assumptions, hours);
+        return new WinterForcing(winter, assumptions, hours, floorBelowM);
     }
 
     /// <summary>

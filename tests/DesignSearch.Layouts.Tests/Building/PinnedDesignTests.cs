@@ -28,12 +28,12 @@ public sealed class PinnedDesignTests
         "bought for drive 1fc1db75", "bought for electrics 2ad7cc9c", "bought for freeze protection 242bd18e", "bought for heat pump 74531251",
         "bought for heat release 3fc3fa48", "bought for house abafb56a", "bought for mount b2e5af78", "bought for pipe run b00f7b3c",
         "bought for pump and control 20dd01c0", "bought for stand-by heater 7530784d", "bought for tank eca31b80", "cautions 7da75bc9",
-        "checks e94a17fd", "doubts a5cb47c7", "missing 1a9f4ea1", "numbers 223c3d15",
-        "papers af3f520e", "places 3fb951c6", "scheme 601e7984", "settings 1b933af6",
+        "checks e94a17fd", "doubts 0f6f7563", "missing 1a9f4ea1", "numbers f291bbd0",
+        "papers af3f520e", "places 0e6f477c", "scheme 601e7984", "settings 1b933af6",
         "supply 4759820a", "titles 3f9a4ced", "wires 850ad45d",
     ];
 
-    private static readonly string[] Read = ["choices 0f935a47", "frost hollow 5d379f4f", "small 4a1ccd18", "wide 1b5c083c"];
+    private static readonly string[] Read = ["choices 0f935a47", "frost hollow b33ea994", "small 25417bfd", "wide 721906c6"];
 
     [SkippableFact]
     public void Pinned_what_random_layouts_are_made_of()
