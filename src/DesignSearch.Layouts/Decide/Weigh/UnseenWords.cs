@@ -18,7 +18,8 @@ internal static class UnseenWords
         $"they know no weather that the file does not hold.");
 
     public static string Held(int held, int count, double low, double high) => Written.Sentence(
-        $"It held in {held} of {Written.Count(count, "winter")} it was not chosen on: in the long run {Failing(low, high)} (right 19 times in 20).");
+        $"It held in {held} of {Written.Count(count, "winter")} it was not chosen on: in the long run {Failing(low, high)}",
+        $"(right 19 times in 20).");
 
     public static string Failing(double heldLow, double heldHigh) => (100 * (1 - heldHigh), 100 * (1 - heldLow)) switch
     {
