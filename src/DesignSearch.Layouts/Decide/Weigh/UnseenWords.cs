@@ -23,7 +23,7 @@ internal static class UnseenWords
 
     public static string Failing(double heldLow, double heldHigh) => (100 * (1 - heldHigh), 100 * (1 - heldLow)) switch
     {
-        (< 0.5, var most) => Written.Sentence($"at most {most:0} winters in 100 would go below the limit"),
+        ( < 0.5, var most) => Written.Sentence($"at most {most:0} winters in 100 would go below the limit"),
         var (least, most) => Written.Sentence($"between {least:0} and {most:0} winters in 100 would go below the limit"),
     };
 
