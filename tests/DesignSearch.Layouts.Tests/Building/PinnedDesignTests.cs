@@ -33,7 +33,7 @@ public sealed class PinnedDesignTests
         "supply 4759820a", "titles 3f9a4ced", "wires 850ad45d",
     ];
 
-    private static readonly string[] Read = ["choices 0f935a47", "frost hollow b33ea994", "small 25417bfd", "wide 721906c6"];
+    private static readonly string[] Read = ["choices 0f935a47", "frost hollow b7a1fb3b", "small 1bd744da", "wide 4d85c2ce"];
 
     [SkippableFact]
     public void Pinned_what_random_layouts_are_made_of()
