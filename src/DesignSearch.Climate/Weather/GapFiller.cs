@@ -31,7 +31,8 @@ internal sealed class GapFiller(SampleGrid grid)
         return gaps;
     }
 
-    /// <summary>Fills one gap: straight across up to the given length, else from the same hours of the days around it, shifted to meet both ends.</summary>
+    /// <summary>Fills one gap: straight across up to the given length, else from the same hours of the days around it, shifted to meet both ends; straight
+    /// across, too, where no day around has them.</summary>
     /// <param name="values">Filled in place.</param>
     /// <param name="gap">From <see cref="Gaps"/>.</param>
     /// <param name="straightHours">Longest gap that is bridged by a straight line [h].</param>
@@ -43,14 +44,15 @@ internal sealed class GapFiller(SampleGrid grid)
             before = after;
         if (double.IsNaN(after))
             after = before;
-        var straight = gap.Count * grid.StepHours <= straightHours;
-        var pattern = straight ? [] : Pattern(values, gap);
-        var (low, high) = straight ? (before, after) : (before - Usual(values, gap.First - 1), after - Usual(values, gap.First + gap.Count));
+        // The gap and a slot on either side, as the days around have them; a record of a day or two may have none of the same hour.
+        var usual = gap.Count * grid.StepHours <= straightHours ? [] : Enumerable.Range(gap.First - 1, gap.Count + 2).Select(i => Usual(values, i)).ToArray();
+        var straight = usual.Length == 0 || usual.Any(double.IsNaN);
+        var (low, high) = straight ? (before, after) : (before - usual[0], after - usual[^1]);
         var filled = new double[gap.Count];
         for (var j = 0; j < gap.Count; j++)
         {
             var part = (j + 1.0) / (gap.Count + 1);
-            filled[j] = (straight ? 0 : pattern[j]) + low + part * (high - low);
+            filled[j] = (straight ? 0 : usual[j + 1]) + low + part * (high - low);
         }
 
         for (var j = 0; j < gap.Count; j++)
@@ -79,8 +81,6 @@ internal sealed class GapFiller(SampleGrid grid)
 
     /// <summary>The slot itself, or its like in a typical year that goes round.</summary>
     public int Slot(int i, int n) => grid.Wraps ? (i % n + n) % n : i;
-
-    private double[] Pattern(double[] values, (int First, int Count) gap) => [.. Enumerable.Range(gap.First, gap.Count).Select(i => Usual(values, i))];
 
     private double At(double[] values, int i)
     {

@@ -33,6 +33,17 @@ public sealed class GapTests
             Assert.Equal(Course(i), air[i], 1e-9);
     }
 
+    // A record of a day and an hour: no other day has the hours that are lost.
+    [Fact]
+    public void A_longer_gap_that_no_day_around_can_tell_is_bridged_straight()
+    {
+        var air = Grids.Of(26, i => i is > 10 and < 21 ? Gap : i);
+        var filler = new GapFiller(Grids.Hourly((WeatherField.Air, air)));
+        filler.Fill(air, Assert.Single(filler.Gaps(air)), 3);
+        for (var i = 0; i < air.Length; i++)
+            Assert.Equal(i, air[i], 1e-9);
+    }
+
     [Fact]
     public void The_usual_value_is_the_mean_of_the_nearest_day_before_and_after_within_four()
     {
