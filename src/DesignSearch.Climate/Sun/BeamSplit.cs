@@ -13,6 +13,29 @@ public static class BeamSplit
         _ => 0.165,
     };
 
+    // Where the hour's clearness is this, the diffuse column of ten open winters has this share of Erbs' (November to March; medians of seven typical years
+    // of TMY3, two of PVGIS and a satellite year of NSRDB, which agree within 0.1 between 0.2 and 0.7). Erbs alone gives 5 to 16 % too much diffuse light on nine
+    // of them, and a steep plane in the sun 2 to 8 % too little.
+    private static readonly (double Clearness, double Share)[] Winter = [(0.2, 1), (0.35, 0.98), (0.45, 0.89), (0.55, 0.84)];
+
+    /// <summary>Diffuse share of an hour's global irradiance in winter: that of Erbs, lowered to what ten open winters hold.</summary>
+    /// <param name="clearness">Global over extraterrestrial irradiance on the level, 0 or more.</param>
+    /// <returns>0.139 to 1.</returns>
+    public static double WinterHourly(double clearness)
+    {
+        var (below, above) = (Winter[0], Winter[^1]);
+        foreach (var knot in Winter)
+        {
+            if (knot.Clearness <= clearness)
+                below = knot;
+            if (knot.Clearness >= clearness && knot.Clearness < above.Clearness)
+                above = knot;
+        }
+
+        var way = Math.Clamp((clearness - below.Clearness) / Math.Max(1e-9, above.Clearness - below.Clearness), 0, 1);
+        return ErbsHourly(clearness) * (below.Share + way * (above.Share - below.Share));
+    }
+
     /// <summary>
     /// Beam normal to the sun from what global has over diffuse, never more than a very clear sky lets through
     /// (0.80 of the extraterrestrial beam per air mass to the power 0.678, after Meinel) and none below 3° of altitude; what is cut goes to the diffuse light.

@@ -5,8 +5,9 @@ namespace DesignSearch.Climate.Synthesis;
 internal static class ColdTail
 {
     // Standard deviations below the mean where the stretch begins.
-    private const double From = -1;
-    private const double Least = 0.3;
+    private const double StretchedFrom = -1;
+    private const double ShortenedFrom = -1.5;
+    private const double Least = 0.15;
     private const double Most = 4;
     private const int Passes = 30;
     private const int Rounds = 4;
@@ -56,5 +57,9 @@ internal static class ColdTail
             values[d] = mean + scale * (values[d] - middle);
     }
 
-    private static double Stretched(double residual, double stretch) => residual < From ? From + stretch * (residual - From) : residual;
+    private static double Stretched(double residual, double stretch)
+    {
+        var from = stretch < 1 ? ShortenedFrom : StretchedFrom;
+        return residual < from ? from + stretch * (residual - from) : residual;
+    }
 }

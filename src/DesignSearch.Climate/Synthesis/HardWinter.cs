@@ -32,7 +32,7 @@ internal static class HardWinter
             for (var j = 0; j < 24; j++)
             {
                 var (h, k) = (first + 24 * d + j, 24 * (d + 1) + j);
-                (global[h], diffuse[h]) = (light[k], days.Above[k] > 0 ? light[k] * BeamSplit.ErbsHourly(light[k] / days.Above[k]) : 0);
+                (global[h], diffuse[h]) = (light[k], days.Above[k] > 0 ? light[k] * BeamSplit.WinterHourly(light[k] / days.Above[k]) : 0);
                 beam[h] = double.NaN;
                 wind[h] = WindMPerS[d];
                 dew[h] = days.Low[d + 1] - (d < 3 ? 0.5 : 0);

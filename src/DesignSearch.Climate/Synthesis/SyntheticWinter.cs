@@ -38,7 +38,7 @@ internal static class SyntheticWinter
         new DayMaker(climate, figures).Fill(days, seed);
         var air = TemperatureCurve.Hours(days);
         var global = CloudMaker.Flickering(days, seed);
-        var diffuse = global.Select((g, h) => days.Above[h] > 0 ? g * BeamSplit.ErbsHourly(g / days.Above[h]) : 0).ToArray();
+        var diffuse = global.Select((g, h) => days.Above[h] > 0 ? g * BeamSplit.WinterHourly(g / days.Above[h]) : 0).ToArray();
         return new(air, DewMaker.Make(days, air, climate), WindMaker.Make(days, climate, seed), global, diffuse, null);
     }
 }

@@ -92,7 +92,7 @@ internal sealed class LightColumns(SampleGrid grid, GapReport gaps, string path,
             if (filled[i] || double.IsNaN(diffuse[i]))
             {
                 split += filled[i] || global[i] <= 0 ? 0 : 1;
-                diffuse[i] = global[i] * BeamSplit.ErbsHourly(above[i] > 0 ? global[i] / above[i] : 0);
+                diffuse[i] = global[i] * BeamSplit.WinterHourly(above[i] > 0 ? global[i] / above[i] : 0);
             }
 
             diffuse[i] = Math.Clamp(diffuse[i], 0, global[i]);

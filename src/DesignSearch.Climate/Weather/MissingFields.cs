@@ -91,7 +91,7 @@ internal sealed class MissingFields(Place place, DateTime start, double[] air, R
     public double[] Diffuse(double[] global)
     {
         var above = Cut(Days().Above);
-        double Split(int h) => above[h] > 0 ? global[h] * BeamSplit.ErbsHourly(global[h] / above[h]) : 0;
+        double Split(int h) => above[h] > 0 ? global[h] * BeamSplit.WinterHourly(global[h] / above[h]) : 0;
         return [.. Enumerable.Range(0, global.Length).Select(h => cloudDiffuse?[h] is { } own && !double.IsNaN(own) ? own : Split(h))];
     }
 

@@ -32,6 +32,36 @@ public sealed class BeamSplitTests
     public void Diffuse_light_follows_the_library(double clearness, double global, double diffuse) =>
         Validation.Equal(FormattableString.Invariant($"light B3 diffuse at {clearness}"), "diffuse light [W/m²]", diffuse, global * BeamSplit.ErbsHourly(clearness), 0.01, "pvlib-python, erbs", "BeamSplit.ErbsHourly");
 
+    // Shares of diffuse light by the hour's clearness, pooled by file, as the median of ten open winters (November to March) has them.
+    [Theory]
+    [InlineData(0.25, 0.96)]
+    [InlineData(0.35, 0.89)]
+    [InlineData(0.45, 0.66)]
+    [InlineData(0.55, 0.455)]
+    [InlineData(0.65, 0.275)]
+    [InlineData(0.75, 0.165)]
+    public void Diffuse_share_in_winter_is_that_of_open_files(double clearness, double share) =>
+        Validation.Equal(FormattableString.Invariant($"light diffuse share in winter {clearness}"), "diffuse share of the hour, over a class 0.1 wide", share, Pooled(clearness), 0.03,
+            "diffuse columns of seven TMY3 typical years, two of PVGIS and a satellite year of NSRDB, medians", "BeamSplit.WinterHourly");
+
+    [Theory]
+    [InlineData(0, 1.0)]
+    [InlineData(0.22, 0.9776)]
+    [InlineData(0.35, 0.8862)]
+    [InlineData(0.4, 0.7854)]
+    [InlineData(0.6, 0.3692)]
+    [InlineData(0.8, 0.1388)]
+    [InlineData(1.1, 0.1386)]
+    public void Diffuse_share_in_winter_runs_straight_between_its_knots(double clearness, double share) =>
+        Assert.Equal(share, BeamSplit.WinterHourly(clearness), 5e-4);
+
+    // Mean over the class, each hour weighed by its light.
+    private static double Pooled(double middle)
+    {
+        var hours = Enumerable.Range(0, 101).Select(i => middle - 0.05 + 0.001 * i).ToList();
+        return hours.Sum(k => k * BeamSplit.WinterHourly(k)) / hours.Sum();
+    }
+
     [Fact]
     public void Beam_diffuse_and_global_always_close() =>
         Gen.Select(Gen.Double[0, 1200], Gen.Double[0, 1200], Gen.Double[0, 100]).Sample((global, diffuse, zenith) =>

@@ -17,12 +17,17 @@ public sealed class MadeWinterHouseTests
 {
     private const string Source = "the station's own typical-year hours (NSRDB update 1991-2005, TMY3), simulated once with the same house";
     private const string RunsIn = "WinterMaker.Synthetic";
-    private const int Seeds = 20;
+
+    // Twenty seeds leave the mean of Greensboro's lined house uncertain by 0.02, a hundred by less than 0.01.
+    private const int Seeds = 100;
+    private const int SameSide = 75;
 
     // Under this much frost a ratio says little [K·h].
     private const double EnoughFrostKh = 300;
 
-    /// <summary>One site and what its file gives: frost in the bare and in the lined house, whether a 3 kW heater and whether a collector hold, the lowest hour.</summary>
+    /// <summary>
+    /// One site and what its file gives: frost in the bare and in the lined house, whether a 3 kW heater and whether collectors hold, the lowest hour.
+    /// </summary>
     /// <param name="Name">Short name.</param>
     /// <param name="LatitudeDeg">North positive.</param>
     /// <param name="LongitudeDeg">East positive.</param>
@@ -30,20 +35,22 @@ public sealed class MadeWinterHouseTests
     /// <param name="LinedKh">The same with a lining.</param>
     /// <param name="HeaterHolds">Lined, with a 3 kW heater.</param>
     /// <param name="CollectorHolds">Lined and covered by night, with two collectors and a tank.</param>
+    /// <param name="FieldHolds">Lined, with four collectors and a tank, no night cover.</param>
     /// <param name="LowestC">Lowest hour outside [°C].</param>
     /// <param name="Misses">What is known to lie outside.</param>
     public sealed record Site(
-        string Name, double LatitudeDeg, double LongitudeDeg, double BareKh, double LinedKh, bool HeaterHolds, bool CollectorHolds, double LowestC, params string[] Misses);
+        string Name, double LatitudeDeg, double LongitudeDeg, double BareKh, double LinedKh, bool HeaterHolds, bool CollectorHolds, bool FieldHolds, double LowestC, params string[] Misses);
 
+    // Greensboro's file leaves 62 K·h with two collectors and a night cover, where some made winters leave none: that house stands on the edge there.
     public static TheoryData<Site> Sites =>
     [
-        new("sand point", 55.317, -160.517, 5200.5, 4193.3, true, false, -10.6),
-        new("greensboro", 36.1, -79.95, 2662.2, 1913.5, true, false, -16.7, "collector"),
-        new("albuquerque", 35.04, -106.62, 1628.2, 800.3, true, true, -8.6),
-        new("sacramento", 38.5, -121.5, 50.2, 16.6, true, true, -2.0),
-        new("medford", 42.19, -122.7, 1239.1, 681.5, true, true, -9.4),
-        new("minneapolis", 44.883, -93.233, 15424.1, 13218.3, false, false, -30.85),
-        new("redmond", 44.25, -121.167, 4187.6, 2938.4, true, false, -18.05),
+        new("sand point", 55.317, -160.517, 5200.5, 4193.3, true, false, false, -10.6),
+        new("greensboro", 36.1, -79.95, 2662.2, 1913.5, true, false, false, -16.7, "collector"),
+        new("albuquerque", 35.04, -106.62, 1628.2, 800.3, true, true, true, -8.6),
+        new("sacramento", 38.5, -121.5, 50.2, 16.6, true, true, true, -2.0),
+        new("medford", 42.19, -122.7, 1239.1, 681.5, true, true, true, -9.4),
+        new("minneapolis", 44.883, -93.233, 15424.1, 13218.3, false, false, false, -30.85),
+        new("redmond", 44.25, -121.167, 4187.6, 2938.4, true, false, false, -18.05),
     ];
 
     [Theory]
@@ -56,19 +63,20 @@ public sealed class MadeWinterHouseTests
             ("horizon_deg = [0, 4, 8, 6, 3, 7, 9, 4]", "horizon_deg = [0, 0, 0, 0, 0, 0, 0, 0]"),
             ("[[winters]]\nname = \"hard\"\nkind = \"hard\"\nweight = 0.1\nreturn_years = 10\n", ""));
         var read = small.Read();
-        var winters = Enumerable.Range(1, Seeds)
+        var winters = Enumerable.Range(1, Seeds).AsParallel().AsOrdered()
             .Select(seed => Houses(read with { Place = station.Place, Climate = new ClimateSource(null, new MonthlyClimate(station.Place, station.Months), "", (ulong)seed) }))
             .ToList();
 
         double Mean(Func<(Outcome[] Houses, double LowestC), double> figure) => winters.Average(figure);
-        var same = "seeds of 20 on the same side of holding as the file";
+        var same = "seeds of 100 on the same side of holding as the file";
         if (site.BareKh > EnoughFrostKh)
-            Tell(site, "bare", "frost degree-hours in the bare house over those on the file, mean of 20 seeds", 0.9, 1.15, Mean(w => w.Houses[0].FrostDegreeHoursKh) / site.BareKh);
+            Tell(site, "bare", "frost degree-hours in the bare house over those on the file, mean of 100 seeds", 0.9, 1.15, Mean(w => w.Houses[0].FrostDegreeHoursKh) / site.BareKh);
         if (site.LinedKh > EnoughFrostKh)
-            Tell(site, "lined", "frost degree-hours in the lined house over those on the file, mean of 20 seeds", 0.9, 1.15, Mean(w => w.Houses[1].FrostDegreeHoursKh) / site.LinedKh);
-        Tell(site, "heater", same, 15, Seeds, winters.Count(w => (w.Houses[2].FrostHours == 0) == site.HeaterHolds));
-        Tell(site, "collector", same, 15, Seeds, winters.Count(w => (w.Houses[3].FrostHours == 0) == site.CollectorHolds));
-        Tell(site, "lowest", "lowest hour outside, mean of 20 seeds, less the file's [K]", -1.5, 1.5, Mean(w => w.LowestC) - site.LowestC);
+            Tell(site, "lined", "frost degree-hours in the lined house over those on the file, mean of 100 seeds", 0.9, 1.15, Mean(w => w.Houses[1].FrostDegreeHoursKh) / site.LinedKh);
+        Tell(site, "heater", same, SameSide, Seeds, winters.Count(w => (w.Houses[2].FrostHours == 0) == site.HeaterHolds));
+        Tell(site, "collector", same, SameSide, Seeds, winters.Count(w => (w.Houses[3].FrostHours == 0) == site.CollectorHolds));
+        Tell(site, "field", same, SameSide, Seeds, winters.Count(w => (w.Houses[4].FrostHours == 0) == site.FieldHolds));
+        Tell(site, "lowest", "lowest hour outside, mean of 100 seeds, less the file's [K]", -1.5, 1.5, Mean(w => w.LowestC) - site.LowestC);
     }
 
     private static void Tell(Site site, string what, string quantity, double low, double high, double ours)
@@ -80,7 +88,7 @@ public sealed class MadeWinterHouseTests
             Validation.Within(id, quantity, low, high, ours, Source, RunsIn);
     }
 
-    // Bare; lined; lined with a heater; lined and covered, with collector and tank.
+    // Bare; lined; lined with a heater; lined and covered, with two collectors and a tank; lined, with four.
     private static (Outcome[] Houses, double LowestC) Houses(Scenario scenario)
     {
         var assessor = new LayoutAssessor(scenario, WinterSet.Make(scenario, asRecorded: true));
@@ -90,6 +98,7 @@ public sealed class MadeWinterHouseTests
             SmallScenario.Of(scenario, ("lining", "bubble-lining-large")),
             SmallScenario.Of(scenario, ("lining", "bubble-lining-large"), ("heater", "fan-heater-3kw"), ("heater_set_c", 4)),
             SmallScenario.Solar(scenario, ("lining", "bubble-lining-large"), ("night_cover", "aluminised-hand")),
+            SmallScenario.Solar(scenario, ("lining", "bubble-lining-large"), ("collector_count", 4)),
         ];
         var outcomes = assessor.Simulate([.. layouts.Select(l => assessor.Price(l).Built)]);
         return ([.. outcomes.Select(o => o[0])], assessor.Winters.LowestOutsideC);

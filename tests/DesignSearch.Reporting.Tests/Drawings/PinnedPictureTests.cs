@@ -14,7 +14,7 @@ public sealed class PinnedPictureTests
 {
     private static readonly string[] Digests =
     [
-        "control 90a89ff3", "cores 7eec6bd5", "elevation 78b90f3b", "frame 3e2a2463", "plan c8666f8e", "water 56a7206a",
+        "control 85e8c50a", "cores 0477392e", "elevation 78b90f3b", "frame 3e2a2463", "plan 1f261c7f", "water 56a7206a",
     ];
 
     [SkippableFact]

@@ -22,8 +22,8 @@ internal sealed class DarkWinters
     private static readonly ConditionalWeakTable<ClimateSource, ConcurrentDictionary<Key, Lazy<DarkWinters>>> Made = [];
 
     // Steps of the table, as loads for each watt of useful panel: fine enough for a few percent.
-    private static readonly double[] Standing = Steps(0.001, 1.04, 169);
-    private static readonly double[] Daylight = [0, .. Steps(0.002, 1.06, 98)];
+    private static readonly double[] Standing = Steps(0.001, 1.03, 226);
+    private static readonly double[] Daylight = [0, .. Steps(0.002, 1.045, 130)];
 
     private readonly (string Name, Stretch[] Stretches, Day[] Days)[] winters;
     private readonly double[][] table;
