@@ -75,16 +75,31 @@ internal static class DrawnPlants
                 HasNoMains = random.Next(5) == 0,
                 FrostDepthM = random.Next(2) == 0 ? null : Between(0.4, 1.3),
             },
-            Greenhouse = Wide.Greenhouse with
-            {
-                LengthM = Between(4.5, 12),
-                WidthM = Between(2.5, 6),
-                EavesM = eaves,
-                RidgeM = eaves + Between(0.5, 1.5),
-                RidgeAzimuthDeg = random.Next(360),
-            },
+            Greenhouse = Shaped(
+                Wide.Greenhouse with
+                {
+                    LengthM = Between(4.5, 12),
+                    WidthM = Between(2.5, 6),
+                    EavesM = eaves,
+                    RidgeM = eaves + Between(0.5, 1.5),
+                    RidgeAzimuthDeg = random.Next(360),
+                },
+                random.Next(6)),
         };
     }
+
+    // Some of them lean on a wall, some are hoops, some stand on a wall or half in the ground.
+    private static Greenhouse Shaped(Greenhouse house, int shape) => shape switch
+    {
+        0 => house with
+        {
+            Shape = HouseShape.LeanTo,
+            BackWall = new((house.RidgeAzimuthDeg + 270) % 360, house.RidgeM + 2, 2.1, 390, BehindWall.HeatedRoom, 20),
+        },
+        1 => house with { Shape = HouseShape.Tunnel, EavesM = Math.Max(0, house.RidgeM - (house.WidthM / 2)) },
+        2 => house with { BaseWall = new(0.8, 2.1, 390), FloorBelowM = 0.5 },
+        _ => house,
+    };
 
     private static Scenario Read()
     {

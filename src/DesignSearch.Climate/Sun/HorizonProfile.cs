@@ -25,7 +25,13 @@ public sealed class HorizonProfile
         SkyShare = altitudeDeg.Average(h => Math.Pow(Math.Cos(h * Math.PI / 180), 2));
     }
 
-    /// <summary>Share of an even sky's light that a level surface still gets, 0 to 1.</summary>
+    /// <summary>The same for something that is not level, of whose sky another share is left.</summary>
+    /// <param name="points">As above.</param>
+    /// <param name="skyShare">Share of an even sky's light that it still gets, 0 to 1.</param>
+    public HorizonProfile(IEnumerable<(double AzimuthDeg, double AltitudeDeg)> points, double skyShare)
+        : this(points) => SkyShare = skyShare;
+
+    /// <summary>Share of an even sky's light that is left, 0 to 1; of a level surface's where no other was given.</summary>
     public double SkyShare { get; }
 
     /// <summary>Altitude of the obstacles in a direction [°].</summary>

@@ -1,4 +1,5 @@
 using DesignSearch.Climate.Plane;
+using DesignSearch.Climate.Sun;
 using DesignSearch.Climate.Winters;
 using DesignSearch.Files;
 using DesignSearch.Layouts.Design.Brief;
@@ -40,16 +41,25 @@ public sealed class WinterSet
     {
         var horizon = scenario.Site.Horizon;
         var planes = new PlaneCache(PlaneBytes, horizon);
-        var houseFacets = scenario.Greenhouse.Facets;
-        var glazing = new Glazing(scenario.Greenhouse.CoverLayers, scenario.Greenhouse.CoverLight);
+        var (panes, shaded) = (HousePanes.Of(scenario.Greenhouse, horizon), new Dictionary<HorizonProfile, PlaneCache>());
+        PlaneIrradiance Plane(Winter winter, Mount mount, HorizonProfile? behind)
+        {
+            if (behind is null || behind == horizon)
+                return planes.Get(winter, mount);
+            if (!shaded.TryGetValue(behind, out var own))
+                shaded.Add(behind, own = new(1, behind));
+            return own.Get(winter, mount);
+        }
+
         var prepared = winters
             .Select(w => (
                 w.Winter, w.Weight,
                 WinterForcing.Prepare(
                     w.Winter,
-                    HouseSun.TransmittedW(w.Winter, houseFacets, glazing, planes.Get),
+                    HouseSun.TransmittedW(w.Winter, panes, Plane),
                     scenario.Assumptions,
-                    scenario.Money.Night is { } night ? night.Holds : null)))
+                    scenario.Money.Night is { } night ? night.Holds : null,
+                    scenario.Greenhouse.FloorBelowM)))
             .ToList();
         return new WinterSet(prepared, planes, new PlaneCache(PlaneBytes / 8, horizon, SkySplit.HayDavies));
     }

@@ -10,6 +10,8 @@ public static class BareHouse
     // An open vent exchanges some 0.25 m/s through its area (common practice, no source): 0.25 m/s × 1200 J/(m³K).
     private const double VentWPerM2K = 300;
 
+    private const double JoulesPerKilojoule = 1000;
+
     // A search asks for the same house many thousand times, and its areas are sums over its faces.
     private static readonly ConditionalWeakTable<Greenhouse, HouseNumbers> Known = [];
 
@@ -21,14 +23,30 @@ public static class BareHouse
         {
             FrostLimitC = house.FrostLimitC,
             CoverAreaM2 = house.CoverM2,
-            CoverResistanceM2KPerW = SheetResistance.FromUValue(house.CoverUWPerM2K),
-            SkyViewFactor = house.SkyViewFactor,
+            CoverResistanceM2KPerW = SheetResistance.FromUValue(house.MeanCoverUWPerM2K),
+            SkyViewFactor = house.Geometry.SkyViewFactor,
             FloorAreaM2 = house.FloorM2,
             VolumeM3 = house.VolumeM3,
             PerimeterM = house.PerimeterM,
-            EdgeLossWPerMK = house.EdgeLossWPerMK,
+            EdgeLossWPerMK = house.EdgeLossWPerMK * house.EdgeShare,
             AirChangesPerHour = house.AirChangesPerHour,
             AirChangesPerHourPerMPerS = house.AirChangesPerHourPerMPerS,
             VentWPerK = VentWPerM2K * house.VentAreaM2,
+            Wall = house.BackWall is { } wall ? Wall(house.Geometry, wall) : WallNumbers.None,
         };
+
+    // The mass lies in the middle of the wall; sun falls on wall and floor by their areas (estimate, no source).
+    private static WallNumbers Wall(HouseGeometry body, BackWall wall)
+    {
+        var isRoom = wall.Behind == BehindWall.HeatedRoom;
+        var behind = 1 / (isRoom ? SheetResistance.InsideFilmWPerM2K : SheetResistance.OutsideFilmWPerM2K);
+        var half = (1 / wall.UWPerM2K - 1 / SheetResistance.InsideFilmWPerM2K - behind) / 2;
+        // An unheated room lies half-way between the two airs: it holds the heat back as much again as the wall does (EN 12831, b = 0.5, from memory).
+        var room = wall.Behind == BehindWall.UnheatedRoom ? 1 / wall.UWPerM2K : 0;
+        return new(
+            body.BackWallM2, half, half + behind + room, JoulesPerKilojoule * wall.CapacityKjPerM2K, body.BackWallM2 / (body.BackWallM2 + body.FloorM2))
+        {
+            HasRoomBehind = isRoom,
+        };
+    }
 }

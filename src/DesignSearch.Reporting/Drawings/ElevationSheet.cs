@@ -11,6 +11,9 @@ internal sealed class ElevationSheet
     private const double DuctM = 0.3;
     private const double HeapPipeM = 0.4;
 
+    // No more of a wall behind the house is drawn over its roof.
+    private const double MostWallM = 1;
+
     private readonly List<(string Kind, IReadOnlyList<(double X, double Y)> Points, bool Closed)> lines = [];
     private readonly List<((double X, double Y) From, (double X, double Y) To, double Aside, string What)> measures = [];
     private readonly List<(string Mark, (double X, double Y) At)> marks = [];
@@ -66,12 +69,25 @@ internal sealed class ElevationSheet
     {
         Box("wall", -house.LengthM, 0, house.LengthM, house.EavesM);
         Box("wall", -house.LengthM, house.EavesM, house.LengthM, house.RidgeM - house.EavesM);
+        if (house.Section is { } section)
+            Shell(house, section);
         measures.Add(((-house.LengthM, 0), (-house.LengthM, house.EavesM), -14, "eaves"));
         measures.Add(((-house.LengthM, 0), (-house.LengthM, house.RidgeM), -40, "ridge"));
         Row(
             "greenhouse",
             PictureWords.HouseHeights(house),
             (-house.LengthM / 2, (house.EavesM + house.RidgeM) / 2));
+    }
+
+    // Base wall and the ground outside as lines, the wall behind as far as it rises over the roof.
+    private void Shell(HouseSize house, HouseSection section)
+    {
+        if (section.BaseWallM > 0)
+            Solid("concrete", (-house.LengthM, section.BaseWallM), (0, section.BaseWallM));
+        if (section.FloorBelowM > 0)
+            Solid("hidden", (-house.LengthM, section.FloorBelowM), (0, section.FloorBelowM));
+        if (section.BackWallTopM > house.RidgeM)
+            Box("hidden", -house.LengthM, house.RidgeM, house.LengthM, Math.Min(section.BackWallTopM - house.RidgeM, MostWallM));
     }
 
     // The first row of the plan, from the gable inward.

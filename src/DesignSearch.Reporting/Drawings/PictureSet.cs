@@ -20,6 +20,7 @@ internal static class PictureSet
             .. WiringPicture.Of(layout),
             PlanPicture.Of(layout),
             ElevationPicture.Of(layout),
+            SectionPicture.Of(layout),
             FramePicture.Of(layout),
         ];
         return [.. all.OfType<Picture>()];

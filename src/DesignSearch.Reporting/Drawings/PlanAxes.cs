@@ -17,8 +17,12 @@ internal sealed class PlanAxes
         var across = Towards(site.House.RidgeAzimuthDeg + 90);
         var faces = frame is not null ? Towards(frame.AzimuthDeg) : across;
         ridge = Dot(faces, along) > 1e-9 ? (-along.East, -along.North) : along;
-        sunward = Dot(faces, across) >= 0 ? across : (-across.East, -across.North);
+        IsRightSunward = Dot(faces, across) >= 0;
+        sunward = IsRightSunward ? across : (-across.East, -across.North);
     }
+
+    /// <summary>True where the side on the right hand of one who looks along the ridge is the one towards the sun.</summary>
+    public bool IsRightSunward { get; }
 
     /// <summary>A step of a metre towards an azimuth [°].</summary>
     public static (double East, double North) Towards(double azimuthDeg)

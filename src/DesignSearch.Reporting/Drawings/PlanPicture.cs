@@ -38,7 +38,7 @@ internal static class PlanPicture
     {
         List<(double X, double Y)> all =
         [
-            .. plan.House, .. plan.Bodies.SelectMany(b => b.Corners), .. plan.Runs.SelectMany(r => r.Points),
+            .. plan.House, .. plan.BackWall, .. plan.Bodies.SelectMany(b => b.Corners), .. plan.Runs.SelectMany(r => r.Points),
             .. plan.Sweeps.SelectMany(s => new[] { (s.X - s.Radius, s.Y - s.Radius), (s.X + s.Radius, s.Y + s.Radius) }),
         ];
         if (plan.Dwelling is { } end)
@@ -52,6 +52,8 @@ internal static class PlanPicture
         foreach (var body in plan.Bodies)
             One(frame, body);
         frame.Closed("wall", plan.House);
+        if (plan.BackWall.Count > 0)
+            frame.Closed("concrete", plan.BackWall);
         foreach (var (x, y, radius) in plan.Sweeps)
             frame.Circle("hidden", (x, y), radius);
         Runs(frame, plan);

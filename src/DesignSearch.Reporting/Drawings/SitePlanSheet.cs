@@ -22,6 +22,7 @@ internal sealed class SitePlanSheet
     private const double GapM = 0.05;
     private const double BetweenFramesM = 0.6;
     private const double UsualWallM = 3;
+    private const double WallThickM = 0.3;
 
     private readonly SitePlan site;
     private readonly JudgedLayout layout;
@@ -38,6 +39,8 @@ internal sealed class SitePlanSheet
         axes = new(site, layout.Frame);
         House = [axes.At(0, 0), axes.At(site.House.LengthM, 0), axes.At(site.House.LengthM, site.House.WidthM), axes.At(0, site.House.WidthM)];
         Ridge = [axes.At(0, site.House.WidthM / 2), axes.At(site.House.LengthM, site.House.WidthM / 2)];
+        if (site.House.Section is { BackWallTopM: > 0 })
+            LeanOn();
         Stores();
         Tables();
         Buried();
@@ -50,7 +53,10 @@ internal sealed class SitePlanSheet
     public IReadOnlyList<(double X, double Y)> House { get; }
 
     /// <summary>Ends of its ridge [m].</summary>
-    public IReadOnlyList<(double X, double Y)> Ridge { get; }
+    public IReadOnlyList<(double X, double Y)> Ridge { get; private set; }
+
+    /// <summary>Corners of the wall it leans on, drawn a little longer than the house and of a usual thickness [m]; none without one.</summary>
+    public IReadOnlyList<(double X, double Y)> BackWall { get; private set; } = [];
 
     /// <summary>What stands in it and beside it.</summary>
     public IReadOnlyList<PlannedBody> Bodies => bodies;
@@ -76,6 +82,17 @@ internal sealed class SitePlanSheet
     /// <summary>The plan of a layout; null where its sizes were not stored.</summary>
     /// <param name="layout">The layout.</param>
     public static SitePlanSheet? Of(JudgedLayout layout) => layout.Site is { } site ? new(layout, site) : null;
+
+    // The ridge lies along the wall, which is on the left hand of one who looks along the ridge.
+    private void LeanOn()
+    {
+        var (inner, outer) = axes.IsRightSunward ? (0, -WallThickM) : (site.House.WidthM, site.House.WidthM + WallThickM);
+        Ridge = [axes.At(0, inner), axes.At(site.House.LengthM, inner)];
+        BackWall =
+        [
+            axes.At(-WallThickM, inner), axes.At(site.House.LengthM + WallThickM, inner), axes.At(site.House.LengthM + WallThickM, outer), axes.At(-WallThickM, outer),
+        ];
+    }
 
     private void Stores()
     {

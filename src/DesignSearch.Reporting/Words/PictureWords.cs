@@ -89,10 +89,12 @@ internal static class PictureWords
     public static string Bar(double metres) => Written.Sentence($"{metres:0.#} m");
 
     public static string PlanSays(HouseSize house) => Written.Sentence(
-        $"Greenhouse {house.LengthM:0.00} m along its ridge, which runs to {house.RidgeAzimuthDeg:0}°, by {house.WidthM:0.00} m.");
+        $"Greenhouse {house.LengthM:0.00} m along its ridge, which runs to {house.RidgeAzimuthDeg:0}°, by {house.WidthM:0.00} m.",
+        $"{(house.Section is { BackWallTopM: > 0 } ? SectionWords.LeansThere : "")}").TrimEnd();
 
-    public static string HouseHeights(HouseSize house) =>
-        Written.Sentence($"eaves {house.EavesM:0.00} m, ridge {house.RidgeM:0.00} m high");
+    public static string HouseHeights(HouseSize house) => house.Section is { } section
+        ? SectionWords.Heights(house, section)
+        : Written.Sentence($"eaves {house.EavesM:0.00} m, ridge {house.RidgeM:0.00} m high");
 
     public static string Stands(StandPlan frame) => Written.Sentence(
         $"tilt {frame.TiltDeg:0}°, {Faces(frame.AzimuthDeg)}{(frame.SweepM > 0 ? Sweeps(frame.SweepM) : "")}");

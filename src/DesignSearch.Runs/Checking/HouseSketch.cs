@@ -17,6 +17,8 @@ public static class HouseSketch
     /// <param name="house">The greenhouse.</param>
     public static IReadOnlyList<string> Of(Greenhouse house)
     {
+        if (house.Shape != HouseShape.Gable)
+            return SectionSketch.Of(house, Math.Min(RowsPerM, Math.Min(MostRows / house.RidgeM, MostColumns / (LetterShape * house.WidthM))), LetterShape);
         var scale = Math.Min(RowsPerM, Math.Min(MostRows / house.RidgeM, MostColumns / (LetterShape * house.WidthM)));
         var half = Math.Max(2, (int)Math.Round(scale * LetterShape * house.WidthM / 2));
         var roof = Math.Clamp((int)Math.Round(scale * (house.RidgeM - house.EavesM)), 1, half);

@@ -3,6 +3,7 @@ using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Season;
 using DesignSearch.Season.House;
 
 namespace DesignSearch.Runs.Checking;
@@ -21,14 +22,16 @@ internal static class ReadBack
     public static IReadOnlyList<string> Of(Scenario scenario, WinterSet winters)
     {
         var house = scenario.Greenhouse;
-        var lossWPerK = HouseLoss.CoefficientWPerK(LayoutBuilder.Build(scenario, Layout.Bare(scenario.Systems.Choices)).Installation.House);
+        var plant = LayoutBuilder.Build(scenario, Layout.Bare(scenario.Systems.Choices)).Installation;
+        var lossWPerK = HouseLoss.CoefficientWPerK(plant);
         var lowest = winters.Winters.MinBy(w => w.Winter.AirC.Min()).Winter;
         return
         [
             ReadBackWords.Place(scenario.Place),
             ReadBackWords.Sun(NoonSunDeg(scenario.Place.LatitudeDeg), scenario.Place.LatitudeDeg, Horizon(scenario)),
             ReadBackWords.House(house),
-            ReadBackWords.Loss(house, lossWPerK, lowest.AirC.Min()),
+            .. ShapeBackWords.Of(house),
+            ReadBackWords.Loss(house, lossWPerK, RoomGivesW(house, plant), lowest.AirC.Min()),
             ReadBackWords.Limit(house, scenario.Season),
             ReadBackWords.Climate(scenario.Climate),
             ReadBackWords.HardNight(lowest.Name, lowest.AirC.Min()),
@@ -42,6 +45,9 @@ internal static class ReadBack
     // The sun stands lowest at noon in December in the north, in June in the south.
     private static double NoonSunDeg(double latitudeDeg) =>
         Math.Max(0, 90 - Math.Abs(latitudeDeg - DegPerRad * DailySun.DeclinationRad(latitudeDeg >= 0 ? DecemberSolstice : JuneSolstice)));
+
+    private static double RoomGivesW(Greenhouse house, Installation plant) =>
+        house.BackWall is { Behind: BehindWall.HeatedRoom } wall ? plant.House.Wall.ConductanceWPerK * (wall.RoomC - house.FrostLimitC) : 0;
 
     private static double Horizon(Scenario scenario) =>
         scenario.Site.HorizonDeg.Count == Directions ? scenario.Site.HorizonDeg[scenario.Place.LatitudeDeg >= 0 ? Directions / 2 : 0] : 0;

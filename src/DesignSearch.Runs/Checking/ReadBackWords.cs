@@ -27,12 +27,13 @@ internal static class ReadBackWords
 
     public static string House(Greenhouse house) => Written.Sentence(
         $"House     {house.LengthM:0.0#} × {house.WidthM:0.0#} m: {house.FloorM2:0.0} m² of floor, {house.VolumeM3:0} m³ of air;",
-        $"the ridge runs {Direction(house.RidgeAzimuthDeg)}");
+        $"{ShapeBackWords.Runs(house)} {Direction(house.RidgeAzimuthDeg)}");
 
-    public static string Loss(Greenhouse house, double lossWPerK, double lowestC) => Written.Sentence(
-        $"Cover     {house.CoverM2:0} m², U {house.CoverUWPerM2K:0.0#}, lets {Percent * house.CoverLight:0} % of the light in.",
+    public static string Loss(Greenhouse house, double lossWPerK, double roomW, double lowestC) => Written.Sentence(
+        $"Cover     {house.CoverM2:0} m², U {house.MeanCoverUWPerM2K:0.0#}, lets {Percent * house.MeanCoverLight:0} % of the light in.",
         $"The bare house loses about {lossWPerK:0} W per degree:",
-        $"{lossWPerK * Math.Max(0, house.FrostLimitC - lowestC) / WattsPerKilowatt:0.0} kW in the hardest night");
+        $"{Math.Max(0, (lossWPerK * Math.Max(0, house.FrostLimitC - lowestC)) - roomW) / WattsPerKilowatt:0.0} kW in the hardest night",
+        $"{(roomW > 0 ? ShapeBackWords.RoomGives(roomW) : "")}").TrimEnd();
 
     public static string Limit(Greenhouse house, SeasonDates season) => Written.Sentence(
         $"To hold   {house.FrostLimitC:0.#} °C {(house.Wish<BenchWish>() is { } bench ? Bench(bench) : "in the whole house")}",

@@ -26,6 +26,21 @@ internal sealed class CaseFacts
     /// <summary>Mean of the warmest month [°C].</summary>
     public double WarmestC { get; set; }
 
+    /// <summary>The shape's word.</summary>
+    public string Shape { get; set; } = "";
+
+    /// <summary>Width of the house [m].</summary>
+    public double WidthM { get; set; }
+
+    /// <summary>Its low edge [m].</summary>
+    public double EavesM { get; set; }
+
+    /// <summary>Its high edge [m].</summary>
+    public double RidgeM { get; set; }
+
+    /// <summary>Height of the wall round its foot [m]; 0 without one.</summary>
+    public double BaseWallM { get; set; }
+
     /// <summary>True where there are no mains.</summary>
     public bool HasNoMains { get; set; }
 }

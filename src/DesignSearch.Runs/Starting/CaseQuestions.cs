@@ -63,23 +63,22 @@ internal static class CaseQuestions
             Text = _ => W.Wind, WhereFrom = W.WindFrom, Line = ("site", "design_wind_m_per_s"), IsAsked = c => c.IsNew,
             Standing = _ => null, Usual = _ => "open", Take = TakeWind,
         },
+        ShapeQuestions.Shape,
         new()
         {
             Text = _ => W.Floor, WhereFrom = W.FloorFrom, Picture = W.FloorPicture, Line = ("greenhouse", "length_m"),
             Standing = c => Pair(c, " x ", "greenhouse", "length_m", "width_m"), Usual = _ => "4 x 3",
-            Take = (c, a) => Two(c, a, "length_m", "width_m", (1, 60), (1, 20), W.FloorExpected),
+            Take = TakeFloor,
         },
+        ShapeQuestions.Heights,
+        .. ShapeQuestions.Wall,
         new()
         {
-            Text = _ => W.Heights, WhereFrom = W.HeightsFrom, Picture = W.HeightsPicture, Line = ("greenhouse", "eaves_m"),
-            Standing = c => Pair(c, " ", "greenhouse", "eaves_m", "ridge_m"), Usual = _ => "1.8 2.6", Take = TakeHeights,
-        },
-        new()
-        {
-            Text = _ => W.Ridge, WhereFrom = W.RidgeFrom, Picture = W.RidgePicture, Line = ("greenhouse", "ridge_azimuth_deg"),
+            Text = _ => W.Ridge, WhereFrom = W.RidgeFrom, Picture = W.RidgePicture, Line = ("greenhouse", "ridge_azimuth_deg"), IsAsked = c => !ShapeQuestions.IsLeanTo(c),
             Standing = c => One(c, "greenhouse", "ridge_azimuth_deg"), Usual = _ => "90",
             Take = (c, a) => Single(c, a, "greenhouse", "ridge_azimuth_deg", (0, 360), W.RidgeExpected),
         },
+        .. ShapeQuestions.Foot,
         new()
         {
             Text = _ => W.Cover, WhereFrom = W.CoverFrom, Line = ("greenhouse", "cover_u_w_per_m2k"),
@@ -222,12 +221,13 @@ internal static class CaseQuestions
         return null;
     }
 
-    private static string? TakeHeights(NewCase c, string answer)
+    private static string? TakeFloor(NewCase c, string answer)
     {
-        if (AnswerReading.Numbers(answer, (0.3, 6), (0.5, 10)) is not [var eaves, var ridge] || ridge <= eaves)
-            return W.HeightsExpected;
-        c.Scenario.Set("greenhouse", "eaves_m", eaves);
-        c.Scenario.Set("greenhouse", "ridge_m", ridge);
+        if (AnswerReading.Numbers(answer, (1, 60), (1, 20)) is not [var length, var width])
+            return W.FloorExpected;
+        c.Facts.WidthM = width;
+        c.Scenario.Set("greenhouse", "length_m", length);
+        c.Scenario.Set("greenhouse", "width_m", width);
         return null;
     }
 
@@ -300,15 +300,6 @@ internal static class CaseQuestions
         c.Scenario.Set("money", "budget", budget);
         if (string.Concat(answer.Where(char.IsLetter)) is { Length: > 0 and <= 20 } currency)
             c.Scenario.Set("money", "currency", currency);
-        return null;
-    }
-
-    private static string? Two(NewCase c, string answer, string first, string second, (double, double) one, (double, double) two, string expected)
-    {
-        if (AnswerReading.Numbers(answer, one, two) is not [var a, var b])
-            return expected;
-        c.Scenario.Set("greenhouse", first, a);
-        c.Scenario.Set("greenhouse", second, b);
         return null;
     }
 

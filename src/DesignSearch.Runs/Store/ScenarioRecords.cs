@@ -37,10 +37,7 @@ internal static class ScenarioRecords
             Years = scenario.Money.Years,
             Interest = scenario.Money.Interest,
             TariffPerKwh = scenario.Money.TariffPerKwh,
-            House = string.Create(
-                CultureInfo.InvariantCulture,
-                $"{house.LengthM:0.#} × {house.WidthM:0.#} m, {house.EavesM:0.#} m at the eaves and {house.RidgeM:0.#} m at the "
-                    + $"ridge; cover {house.CoverM2:0} m² with U {house.CoverUWPerM2K:0.0} W/(m²K)"),
+            House = HouseWords.Of(house),
             Winters = [.. winters.Winters.Select(w => Record(w.Winter, w.Weight, house.FrostLimitC))],
             WeatherSource = scenario.Climate.Sentence,
             InDoubt = [.. scenario.Doubts],

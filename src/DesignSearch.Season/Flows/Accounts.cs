@@ -21,6 +21,9 @@ public static class Accounts
     /// <summary>The sky.</summary>
     public const string Sky = "sky";
 
+    /// <summary>A heated room behind the house's back wall.</summary>
+    public const string RoomBehind = "room-behind";
+
     /// <summary>The undisturbed ground.</summary>
     public const string Ground = "ground";
 }

@@ -1,4 +1,5 @@
 using DesignSearch.Climate.Plane;
+using DesignSearch.Climate.Sun;
 using DesignSearch.Climate.Winters;
 
 namespace DesignSearch.Season.Glass;
@@ -8,20 +9,18 @@ public static class HouseSun
 {
     /// <summary>Transmitted sun, hour mean [W], one entry for each hour of the winter.</summary>
     /// <param name="winter">The winter.</param>
-    /// <param name="facets">The pieces of the cover.</param>
-    /// <param name="glazing">The sheet they are made of.</param>
-    /// <param name="plane">Gives what falls on a fixed plane through the winter.</param>
+    /// <param name="panes">The pieces of the cover.</param>
+    /// <param name="plane">Gives what falls on a fixed plane behind a horizon through the winter.</param>
     /// <remarks>Light of sky and ground passes as if it came from one angle (Brandemuehl and Beckman 1980).</remarks>
-    public static double[] TransmittedW(Winter winter, IReadOnlyList<Facet> facets, Glazing glazing, Func<Winter, Mount, PlaneIrradiance> plane)
+    public static double[] TransmittedW(Winter winter, IReadOnlyList<Pane> panes, Func<Winter, Mount, HorizonProfile?, PlaneIrradiance> plane)
     {
         ArgumentNullException.ThrowIfNull(winter);
-        ArgumentNullException.ThrowIfNull(facets);
-        ArgumentNullException.ThrowIfNull(glazing);
+        ArgumentNullException.ThrowIfNull(panes);
         ArgumentNullException.ThrowIfNull(plane);
         var sum = new double[winter.Hours];
-        foreach (var facet in facets)
+        foreach (var (facet, glazing, horizon) in panes)
         {
-            var light = plane(winter, Mount.FixedAt(facet.TiltDeg, facet.AzimuthDeg));
+            var light = plane(winter, Mount.FixedAt(facet.TiltDeg, facet.AzimuthDeg), horizon);
             var sky = glazing.Transmittance(CosDeg(SkyAngleDeg(facet.TiltDeg)));
             var ground = glazing.Transmittance(CosDeg(GroundAngleDeg(facet.TiltDeg)));
             for (var h = 0; h < sum.Length; h++)

@@ -306,7 +306,7 @@ internal struct HouseBlock<T>
         inverse2 = one / (terms.Soil2Store + soil12 + soil23 - soil23 * soil23 * inverse3 + Doors.Soil2.Conductance);
         inverse1 = one / (terms.Soil1Store + floorSoil + soil12 - soil12 * soil12 * inverse2 + Doors.Soil1.Conductance);
         inverseBarrel = one / (terms.BarrelStore + barrelAir + Doors.Barrels.Conductance);
-        inverseMass = one / (terms.WallStore + wallMass + terms.MassOutside + Doors.WallMass.Conductance);
+        inverseMass = one / (terms.WallStore + wallMass + terms.MassOutside + terms.MassRoom + Doors.WallMass.Conductance);
         floorPivot = terms.FloorStore + floorSoil - floorSoil * floorSoil * inverse1 + terms.FloorAir + terms.FloorWall + terms.Edge + Doors.Floor.Conductance;
         barrelPivot = barrelAir - barrelAir * barrelAir * inverseBarrel;
         massPivot = wallMass - wallMass * wallMass * inverseMass + terms.WallAir + terms.FloorWall + terms.InnerWall;

@@ -5,7 +5,15 @@ namespace DesignSearch.Season.House;
 /// <summary>Steady heat loss of a greenhouse, by the trade's split into cover and leakage.</summary>
 public static class HouseLoss
 {
-    /// <summary>Loss coefficient with standard films, night cover open: cover, leakage and floor edge [W/K].</summary>
+    /// <summary>Loss coefficient of a house with all that stands in it or round it [W/K].</summary>
+    /// <param name="plant">The plant.</param>
+    public static double CoefficientWPerK(Installation plant)
+    {
+        ArgumentNullException.ThrowIfNull(plant);
+        return CoefficientWPerK(plant.House) + plant.Sources.Sum(s => s.OutwardWPerK);
+    }
+
+    /// <summary>Loss coefficient with standard films, night cover open: cover, leakage, floor edge, and a back wall with the open air behind it [W/K].</summary>
     /// <param name="house">The house.</param>
     /// <param name="windMPerS">Wind at 10 m [m/s].</param>
     /// <param name="assumptions">Values for air and wind at the roof; the defaults when null.</param>
@@ -17,6 +25,7 @@ public static class HouseLoss
         var changes = house.AirChangesPerHour + house.AirChangesPerHourPerMPerS * assumptions.RoofWindFactor * windMPerS;
         return house.CoverAreaM2 / resistance
             + assumptions.AirVolumetricCapacityJPerM3K * house.VolumeM3 * changes / 3600
-            + house.EdgeLossWPerMK * house.PerimeterM;
+            + house.EdgeLossWPerMK * house.PerimeterM
+            + (house.Wall.HasRoomBehind ? 0 : house.Wall.ConductanceWPerK);
     }
 }

@@ -95,6 +95,9 @@ internal struct HouseTerms<TNumber>
     /// <summary>The wall's mass to the air outside [W/K].</summary>
     public TNumber MassOutside;
 
+    /// <summary>Wall mass to a heated room behind it, whose heat is a source's [W/K].</summary>
+    public TNumber MassRoom;
+
     /// <summary>Third layer to the undisturbed ground [W/K].</summary>
     public TNumber SoilDeep;
 
@@ -183,7 +186,7 @@ internal static class HouseTerms
     /// <summary>Undisturbed ground in the middle of a layer when the winter begins [°C].</summary>
     public static double SoilStartC(WinterForcing forcing, int layer)
     {
-        var depth = SoilLayerM(forcing.Assumptions, layer) / 2;
+        var depth = forcing.FloorBelowM + SoilLayerM(forcing.Assumptions, layer) / 2;
         for (var above = 0; above < layer; above++)
             depth += SoilLayerM(forcing.Assumptions, above);
         return WinterForcing.GroundAtC(forcing.Winter, 0, depth, forcing.Assumptions);
@@ -232,7 +235,8 @@ internal static class HouseTerms
             FloorWall = wallToFloor,
             WallAir = hasWall ? a.InsideFilmConvectiveWPerM2K * wall.AreaM2 : 0,
             WallMass = hasWall ? wall.AreaM2 / wall.InnerResistanceM2KPerW : 1,
-            MassOutside = hasWall ? wall.AreaM2 / wall.OuterResistanceM2KPerW : 0,
+            MassOutside = hasWall && !wall.HasRoomBehind ? wall.AreaM2 / wall.OuterResistanceM2KPerW : 0,
+            MassRoom = hasWall && wall.HasRoomBehind ? wall.AreaM2 / wall.OuterResistanceM2KPerW : 0,
             FloorSoil = Below(0),
             Soil12 = Below(1),
             Soil23 = Below(2),

@@ -11,13 +11,17 @@ public sealed class WinterForcing
 
     private readonly HourForcing[] hours;
 
-    private WinterForcing(Winter winter, SeasonAssumptions assumptions, HourForcing[] hours) => (Winter, Assumptions, this.hours) = (winter, assumptions, hours);
+    private WinterForcing(Winter winter, SeasonAssumptions assumptions, HourForcing[] hours, double floorBelowM) =>
+        (Winter, Assumptions, this.hours, FloorBelowM) = (winter, assumptions, hours, floorBelowM);
 
     /// <summary>The winter.</summary>
     public Winter Winter { get; }
 
     /// <summary>The numbers chosen for it.</summary>
     public SeasonAssumptions Assumptions { get; }
+
+    /// <summary>How far the floor lies below the ground outside [m].</summary>
+    public double FloorBelowM { get; }
 
     internal ReadOnlySpan<HourForcing> Hours => hours;
 
@@ -26,15 +30,16 @@ public sealed class WinterForcing
     /// <param name="houseSunW">Sun that passes the bare cover, hour mean [W], as many entries as the winter has hours.</param>
     /// <param name="assumptions">The numbers chosen.</param>
     /// <param name="isCheapHour">Tells by the hour of the day, 0 to 23 of local standard time, when electricity has its cheap price; null for never.</param>
+    /// <param name="floorBelowM">How far the floor lies below the ground outside [m], 0 or more.</param>
     /// <exception cref="ArgumentException">The sun has another number of hours than the winter.</exception>
-    public static WinterForcing Prepare(Winter winter, double[] houseSunW, SeasonAssumptions assumptions, Func<int, bool>? isCheapHour = null)
+    public static WinterForcing Prepare(Winter winter, double[] houseSunW, SeasonAssumptions assumptions, Func<int, bool>? isCheapHour = null, double floorBelowM = 0)
     {
         ArgumentNullException.ThrowIfNull(winter);
         ArgumentNullException.ThrowIfNull(houseSunW);
         ArgumentNullException.ThrowIfNull(assumptions);
         if (houseSunW.Length != winter.Hours)
             throw new ArgumentException($"The sun has {houseSunW.Length} hours, the winter {winter.Hours}.", nameof(houseSunW));
-        var depth = assumptions.SoilSurfaceLayerM + assumptions.SoilMiddleLayerM + assumptions.SoilDeepLayerM;
+        var depth = floorBelowM + assumptions.SoilSurfaceLayerM + assumptions.SoilMiddleLayerM + assumptions.SoilDeepLayerM;
         var power = Enumerable.Repeat(1.0, winter.Hours).ToArray();
         foreach (var cut in winter.PowerCuts)
             power.AsSpan(Math.Clamp(cut.First, 0, power.Length), Math.Clamp(cut.Count, 0, power.Length - Math.Clamp(cut.First, 0, power.Length))).Clear();
@@ -55,7 +60,7 @@ public sealed class WinterForcing
             };
         }
 
-        return new WinterForcing(winter, assumptions, hours);
+        return new WinterForcing(winter, assumptions, hours, floorBelowM);
     }
 
     /// <summary>Density of air over that at 10 °C and the sea, standard atmosphere: (1 − 2.25577e-5 z)^5.25588 · 283.15/T.</summary>

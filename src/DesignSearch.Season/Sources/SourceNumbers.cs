@@ -8,6 +8,9 @@ public abstract record SourceNumbers
     /// <summary>False for one that has no size: it is then left out of the layout.</summary>
     public abstract bool IsPresent { get; }
 
+    /// <summary>What it lets out to the air outside for each kelvin that the house is warmer, with the standard films [W/K].</summary>
+    public virtual double OutwardWPerK => 0;
+
     internal abstract SourceKind Kind { get; }
 
     /// <summary>Makes the blocks of this kind for every batch of a run.</summary>

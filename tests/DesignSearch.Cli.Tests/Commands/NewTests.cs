@@ -1,3 +1,4 @@
+using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Scenarios;
 using DesignSearch.Runs.Starting;
 using DesignSearch.Testing;
@@ -9,7 +10,7 @@ namespace DesignSearch.Cli.Tests;
 public sealed class NewTests : IDisposable
 {
     private static readonly string[] Answers =
-        ["Sandvig (invented)", "57.1, 9.9", "6", "", "0,5 17", "dull", "coast", "5 x 3", "1,9 2,7", "90", "twin-10", "?", "5", "", "here", "low", "1 500 euro", "0,32"];
+        ["Sandvig (invented)", "57.1, 9.9", "6", "", "0,5 17", "dull", "coast", "gable", "5 x 3", "1,9 2,7", "90", "0", "twin-10", "?", "5", "", "here", "low", "1 500 euro", "0,32"];
 
     private readonly string home = Directory.CreateTempSubdirectory("designsearch-").FullName;
 
@@ -80,8 +81,8 @@ public sealed class NewTests : IDisposable
         System.IO.File.WriteAllText(File, before);
         Assert.Equal(ExitCode.Done, Cli.Run("new", Folder, "--usual").Code);
         Assert.Equal(before, System.IO.File.ReadAllText(File));
-        // Fifteen questions are left, for the climate and the wind stand there: the limit is the tenth.
-        var (code, output, error) = Cli.RunOn(Lines("", "", "", "", "", "", "", "", "", "7", "2", "", "", "", ""), "new", Folder);
+        // Seventeen questions are left, for the climate and the wind stand there: the limit is the twelfth.
+        var (code, output, error) = Cli.RunOn(Lines("", "", "", "", "", "", "", "", "", "", "", "7", "2", "", "", "", ""), "new", Folder);
         Assert.Equal((ExitCode.Done, ""), (code, error));
         Assert.Contains("[57.1, 9.9] >", output, StringComparison.Ordinal);
         Assert.Contains("[twin-10] >", output, StringComparison.Ordinal);
@@ -92,23 +93,47 @@ public sealed class NewTests : IDisposable
     [Fact]
     public void A_case_without_mains_in_the_south_is_written_whole()
     {
-        string[] answers = ["Far south (invented)", "-45 169.5", "320", "none", "?", "sunny", "sheltered", "6x4", "2 3", "45", "glass", "2", "2", "3", "none", "", "3000 dollars"];
+        string[] answers = ["Far south (invented)", "-45 169.5", "320", "none", "?", "sunny", "sheltered", "g", "6x4", "2 3", "45", "", "glass", "2", "2", "3", "none", "", "3000 dollars"];
         Assert.Equal(ExitCode.Done, Cli.RunOn(Lines(answers), "new", Folder).Code);
         var scenario = ScenarioReader.Read(Folder);
         Assert.True(scenario.Site.HasNoMains);
         Assert.Equal((5, 9, "dollars"), (scenario.Season.StartMonth, scenario.Season.EndMonth, scenario.Money.Currency));
         Assert.Empty(scenario.Doubts);
         // Asked again, mains are there: what was silenced speaks again.
-        Assert.Equal(ExitCode.Done, Cli.RunOn(Lines("", "", "", "", "", "", "", "", "", "", "", "40", "", "", "0.3"), "new", Folder).Code);
+        Assert.Equal(ExitCode.Done, Cli.RunOn(Lines("", "", "", "", "", "", "", "", "", "", "", "", "", "40", "", "", "0.3"), "new", Folder).Code);
         Assert.Equal((false, 40.0, 0.3m), (ScenarioReader.Read(Folder).Site.HasNoMains, ScenarioReader.Read(Folder).Site.MainsCableM, ScenarioReader.Read(Folder).Money.TariffPerKwh));
     }
+
+    [Fact]
+    public void A_lean_to_and_a_tunnel_are_asked_what_they_need_and_may_be_changed_into_each_other()
+    {
+        string[] leanTo =
+            [.. Answers[..7], "lean", "5 x 3", "1.8 2.6", "north-east", "19", "brick", "6", "0.4", "timber", "0.3", .. Answers[12..]];
+        var (code, output, error) = Cli.RunOn(Lines(leanTo), "new", Folder);
+        Assert.Equal((ExitCode.Done, ""), (code, error));
+        var house = ScenarioReader.Read(Folder).Greenhouse;
+        Assert.Equal(new BackWall(45, 6, 2.1, 390, BehindWall.HeatedRoom, 19), house.BackWall);
+        Assert.Equal((new BaseWall(0.4, 1.8, 40), 0.3), (house.BaseWall, house.FloorBelowM));
+        Assert.Contains("Leans     on a wall on its north-east side, 13.0 m² of U 2.1 and 390 kJ/m²K, with a room at 19 °C behind it", Plain(output), StringComparison.Ordinal);
+        Assert.Contains("front 7.0 m², one end 5.4 m², the other 5.4 m², roof 15.5 m²; edge of the floor 11.0 m", Plain(output), StringComparison.Ordinal);
+        // An unheated room then, and at last a tunnel: nothing of the wall is left.
+        Assert.Equal(ExitCode.Done, Cli.RunOn(Lines("", "", "", "", "", "", "", "", "un", "", "", "", "", "", "", "", "", "", "", "", "", ""), "new", Folder).Code);
+        Assert.Equal(BehindWall.UnheatedRoom, ScenarioReader.Read(Folder).Greenhouse.BackWall!.Behind);
+        Assert.Equal(ExitCode.Done, Cli.RunOn(Lines("", "", "", "", "tunnel", "", "0.4 1.9", "0", "", "", "", "", "", "", "", "", "", "", "", "", ""), "new", Folder).Code);
+        var tunnel = ScenarioReader.Read(Folder).Greenhouse;
+        Assert.Equal((HouseShape.Tunnel, 0.4, 1.9, 0.0, 0.4), (tunnel.Shape, tunnel.EavesM, tunnel.RidgeM, tunnel.RidgeAzimuthDeg, tunnel.BaseWall.HeightM));
+        Assert.Null(tunnel.BackWall);
+    }
+
+    private static string Plain(string output) => string.Join(' ', output.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)) is var words
+        ? words.Replace("Leans on", "Leans     on", StringComparison.Ordinal) : "";
 
     [Fact]
     public void A_weather_file_takes_the_place_of_the_means()
     {
         Directory.CreateDirectory(Folder);
         System.IO.File.WriteAllText(Path.Combine(Folder, "my-place.csv"), new Climate.Tests.MadeSky().Plain());
-        string[] answers = ["Here", "?", "?", "my-place.csv", "open", "", "", "", "", "", "", "", "", "", "", ""];
+        string[] answers = ["Here", "?", "?", "my-place.csv", "open", "", "", "", "", "", "", "", "", "", "", "", "", ""];
         var (code, _, error) = Cli.RunOn(Lines(answers), "new", Folder);
         // The made file is of another place than the one that was guessed: that is told, and the scenario stays to be mended.
         Assert.Equal(ExitCode.BadInput, code);
@@ -133,11 +158,13 @@ public sealed class NewTests : IDisposable
     [InlineData(4, "17 0", "two numbers such as -2 18")]
     [InlineData(5, "bright", "dull, usual or sunny")]
     [InlineData(6, "windy", "sheltered, open or coast")]
-    [InlineData(7, "500 x 3", "two numbers such as 5 x 3")]
-    [InlineData(8, "2.7 1.9", "the ridge above the eaves")]
-    [InlineData(10, "twin", "film, glass, twin-4")]
-    [InlineData(14, "yes", "here, none, or a number of metres")]
-    [InlineData(16, "much", "an amount and a word")]
+    [InlineData(7, "dome", "gable, lean-to or tunnel")]
+    [InlineData(8, "500 x 3", "two numbers such as 5 x 3")]
+    [InlineData(9, "2.7 1.9", "the ridge above the eaves")]
+    [InlineData(11, "2.5", "a number from 0 to 1.9, no higher than the eaves")]
+    [InlineData(12, "twin", "film, glass, twin-4")]
+    [InlineData(16, "yes", "here, none, or a number of metres")]
+    [InlineData(18, "much", "an amount and a word")]
     public void An_answer_that_is_none_is_told_and_a_person_is_asked_again(int question, string answer, string expected)
     {
         var answers = Answers.ToArray();

@@ -29,7 +29,6 @@ public sealed class CallersTests
         ["SearchResult.DistinctPoints"] = "what a search tells of itself; its tests and pins read it",
         ["SearchResult.HypervolumeTrend"] = "what a search tells of itself; its tests and pins read it",
         ["SearchResult.Proof"] = "what a search tells of itself; its tests and pins read it",
-        ["SourceStart.House(Int32)"] = "what the next source may start from; none of the house asks yet",
         ["PartInfo.Note"] = "a miss: no list or page shows a part's note yet",
         ["WinterWish.Name"] = "a miss: a winter's own name in the scenario is shown nowhere yet",
     };

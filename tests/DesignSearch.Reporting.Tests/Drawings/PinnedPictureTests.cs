@@ -14,7 +14,7 @@ public sealed class PinnedPictureTests
 {
     private static readonly string[] Digests =
     [
-        "control 85e8c50a", "cores 0477392e", "elevation 78b90f3b", "frame 3e2a2463", "plan 1f261c7f", "water 56a7206a",
+        "control 48e873a6", "cores a76abc64", "elevation a3baaeed", "frame e890b793", "plan c2984065", "section f6422e4d", "water ecbfb1b0",
     ];
 
     [SkippableFact]

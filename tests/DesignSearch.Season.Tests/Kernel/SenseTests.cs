@@ -100,7 +100,10 @@ public sealed class SenseTests
             var winter = TestWinter.Make(30, 10, latitude, seed: 4);
             var planes = new PlaneCache(50_000_000);
             var equator = TestWinter.Equator(winter);
-            var sun = HouseSun.TransmittedW(winter, [new Facet(12, 90, equator), new Facet(12, 40, equator), new Facet(12, 40, (equator + 180) % 360), new Facet(6, 90, 90), new Facet(6, 90, 270)], glazing, planes.Get);
+            var sun = HouseSun.TransmittedW(
+                winter,
+                [.. new Facet[] { new(12, 90, equator), new(12, 40, equator), new(12, 40, (equator + 180) % 360), new(6, 90, 90), new(6, 90, 270) }.Select(f => new Pane(f, glazing))],
+                (w, mount, _) => planes.Get(w, mount));
             var outcome = SeasonSimulator.Run(WinterForcing.Prepare(winter, sun, SeasonAssumptions.Default), new LayoutCase(TestLayout.Solar(5), planes.Get(winter, Mount.FixedAt(60, equator))));
             return [outcome.FrostDegreeHoursKh, outcome.StandbyKwh, outcome.CollectorYieldKwh, outcome.LowestAirC];
         }

@@ -51,6 +51,9 @@ internal sealed class MeasuredHouse
 
     private double FloorM2 => LengthM * WidthM;
 
+    private double[] Sun(Winter winter) =>
+        HouseSun.TransmittedW(winter, [.. Facets.Select(f => new Pane(f, new Glazing(Layers, Light)))], (w, mount, _) => Planes.Get(w, mount));
+
     // Upright sides to two thirds of the height, then two slopes; a lean-to has its wall in place of the northern side and slope.
     private IReadOnlyList<Facet> Facets
     {
@@ -99,14 +102,14 @@ internal sealed class MeasuredHouse
 
     public Outcome Run(Winter winter, Action<HourRow>? hourly = null)
     {
-        var sun = HouseSun.TransmittedW(winter, Facets, new Glazing(Layers, Light), Planes.Get);
+        var sun = Sun(winter);
         return SeasonSimulator.Run(WinterForcing.Prepare(winter, sun, SeasonAssumptions.Default), new LayoutCase(Plant, null), hourly);
     }
 
     /// <summary>Heat that rises from the soil into its uppermost 5 cm between 18 and 6 h, mean of the counted nights [W/m²].</summary>
     public double NightSoilFlux(Winter winter)
     {
-        var forcing = WinterForcing.Prepare(winter, HouseSun.TransmittedW(winter, Facets, new Glazing(Layers, Light), Planes.Get), SeasonAssumptions.Default);
+        var forcing = WinterForcing.Prepare(winter, Sun(winter), SeasonAssumptions.Default);
         var c = HouseTerms.From(Plant, forcing.Assumptions);
         var block = new HouseBlock<Lane1>([c], 300, winter.AirC[0], HouseTerms.SoilStartC(forcing, 1), HouseTerms.SoilStartC(forcing, 2), HouseTerms.SoilStartC(forcing, 3));
         var offers = new Offer<Lane1>[HouseBlock<Lane1>.OwnOffers];

@@ -1,8 +1,6 @@
-using DesignSearch.Season.Glass;
-
 namespace DesignSearch.Layouts.Design.Brief;
 
-/// <summary>A greenhouse with a ridge: two long walls, two gables, two roof slopes.</summary>
+/// <summary>The greenhouse as its builder describes it; what follows from its sizes stands in <see cref="Geometry"/>.</summary>
 public sealed record Greenhouse
 {
     /// <summary>Length along the ridge [m].</summary>
@@ -11,14 +9,35 @@ public sealed record Greenhouse
     /// <summary>Width across the ridge [m].</summary>
     public required double WidthM { get; init; }
 
-    /// <summary>Height of the eaves [m].</summary>
+    /// <summary>What it looks like from its end.</summary>
+    public HouseShape Shape { get; init; }
+
+    /// <summary>Height of the eaves above the floor, of the front of a lean-to, of the straight sides of a tunnel [m].</summary>
     public required double EavesM { get; init; }
 
-    /// <summary>Height of the ridge [m], above the eaves.</summary>
+    /// <summary>Height of the ridge or top above the floor [m], above the eaves.</summary>
     public required double RidgeM { get; init; }
 
     /// <summary>Direction the ridge runs towards, clockwise from true north [°].</summary>
     public required double RidgeAzimuthDeg { get; init; }
+
+    /// <summary>The wall that a lean-to leans on; null for any other shape.</summary>
+    public BackWall? BackWall { get; init; }
+
+    /// <summary>The solid wall round its foot.</summary>
+    public BaseWall BaseWall { get; init; } = BaseWall.None;
+
+    /// <summary>How far its floor lies below the ground outside [m].</summary>
+    public double FloorBelowM { get; init; }
+
+    /// <summary>What the roof is covered with where it is not as all else.</summary>
+    public CoverSheet? RoofSheet { get; init; }
+
+    /// <summary>Likewise the long walls.</summary>
+    public CoverSheet? WallSheet { get; init; }
+
+    /// <summary>Likewise the ends.</summary>
+    public CoverSheet? EndSheet { get; init; }
 
     /// <summary>Catalogue U-value of the cover, standard films included [W/(m²K)].</summary>
     public required double CoverUWPerM2K { get; init; }
@@ -47,47 +66,50 @@ public sealed record Greenhouse
     /// <summary>What the scenario says of single systems.</summary>
     public IReadOnlyList<SystemWish> Wishes { get; init; } = [];
 
+    /// <summary>Its body: areas, edges, air.</summary>
+    public HouseGeometry Geometry => HouseGeometry.Of(this);
+
     /// <summary>Floor [m²].</summary>
-    public double FloorM2 => LengthM * WidthM;
+    public double FloorM2 => Geometry.FloorM2;
 
     /// <summary>Air [m³].</summary>
-    public double VolumeM3 => FloorM2 * (EavesM + RidgeM) / 2;
+    public double VolumeM3 => Geometry.VolumeM3;
 
-    /// <summary>Edge of the floor [m].</summary>
-    public double PerimeterM => 2 * (LengthM + WidthM);
-
-    /// <summary>Length of one roof slope across [m].</summary>
-    public double SlopeM => Math.Sqrt(WidthM * WidthM / 4 + (RidgeM - EavesM) * (RidgeM - EavesM));
-
-    /// <summary>Tilt of the roof [°].</summary>
-    public double RoofTiltDeg => Math.Atan2(RidgeM - EavesM, WidthM / 2) * 180 / Math.PI;
+    /// <summary>Edge of the floor towards the outside [m].</summary>
+    public double PerimeterM => Geometry.PerimeterM;
 
     /// <summary>Whole cover [m²].</summary>
-    public double CoverM2 => Facets.Sum(f => f.AreaM2);
+    public double CoverM2 => Geometry.CoverM2;
 
-    /// <summary>The six faces: two long walls, two gables, two slopes.</summary>
-    public IReadOnlyList<Facet> Facets
+    /// <summary>Catalogue U-value of the whole cover: the mean of its faces by their areas [W/(m²K)].</summary>
+    public double MeanCoverUWPerM2K => IsOfOneSheet ? CoverUWPerM2K : Geometry.Faces.Sum(f => f.AreaM2 * SheetOf(f.Kind).UWPerM2K) / CoverM2;
+
+    /// <summary>Light of the whole cover, likewise [0…1].</summary>
+    public double MeanCoverLight => IsOfOneSheet ? CoverLight : Geometry.Faces.Sum(f => f.AreaM2 * SheetOf(f.Kind).Light) / CoverM2;
+
+    /// <summary>True where a face is a single sheet.</summary>
+    public bool HasSingleSheet => Geometry.Faces.Any(f => SheetOf(f.Kind).Layers == 1);
+
+    /// <summary>Share of the usual loss that the floor's edge has: less where the floor lies below the ground outside, by e^(−z/δ) of EN ISO 13370 (from memory).</summary>
+    public double EdgeShare => Math.Exp(-FloorBelowM / YearlyDepthM);
+
+    // δ of EN ISO 13370, √(3.15e7 λ/(π c)), with 1.2 W/(m·K) and 2 MJ/(m³K) (from memory) [m].
+    private const double YearlyDepthM = 2.45;
+
+    private bool IsOfOneSheet => RoofSheet is null && WallSheet is null && EndSheet is null;
+
+    /// <summary>What a face is covered with.</summary>
+    /// <param name="kind">The face.</param>
+    public CoverSheet SheetOf(FaceKind kind) => kind switch
     {
-        get
-        {
-            var (right, left) = (Turn(90), Turn(270));
-            var gable = WidthM * (EavesM + RidgeM) / 2;
-            return
-            [
-                new(LengthM * EavesM, 90, right), new(LengthM * EavesM, 90, left),
-                new(gable, 90, Turn(0)), new(gable, 90, Turn(180)),
-                new(LengthM * SlopeM, RoofTiltDeg, right), new(LengthM * SlopeM, RoofTiltDeg, left),
-            ];
-        }
+        FaceKind.Roof or FaceKind.OtherRoof => RoofSheet,
+        FaceKind.End or FaceKind.OtherEnd => EndSheet,
+        _ => WallSheet,
     }
-
-    /// <summary>Share of the sky in what the cover sees, weighted by area: (1 + cos tilt)/2 for each face.</summary>
-    public double SkyViewFactor => Facets.Sum(f => f.AreaM2 * (1 + Math.Cos(f.TiltDeg * Math.PI / 180)) / 2) / CoverM2;
+    ?? new(CoverUWPerM2K, CoverLight, CoverLayers);
 
     /// <summary>What the scenario says of one system; null where it says nothing.</summary>
     /// <typeparam name="T">The wish of that system.</typeparam>
     public T? Wish<T>()
         where T : SystemWish => Wishes.OfType<T>().FirstOrDefault();
-
-    private double Turn(double byDeg) => (RidgeAzimuthDeg + byDeg) % 360;
 }

@@ -8,9 +8,9 @@ namespace DesignSearch.Layouts.Systems.Skin;
 
 /// <summary>The motors of a night cover: each face of the house has a screen or curtain, and as many motors as draw it.</summary>
 /// <param name="Motor">The motor.</param>
-/// <param name="PerFace">Motors for each face, in the order of the house's faces.</param>
+/// <param name="PerFace">Motors for each face, in the order of the house's faces, each with what it is called.</param>
 /// <param name="CableM">From the control box to a motor, one way [m].</param>
-internal sealed record CoverMotors(SmallPart Motor, IReadOnlyList<int> PerFace, double CableM)
+internal sealed record CoverMotors(SmallPart Motor, IReadOnlyList<(string Face, int Count)> PerFace, double CableM)
 {
     // What a motor draws whose row does not say (own choice): little, so that its row gets the figure.
     private const double UnstatedM2 = 1;
@@ -19,7 +19,7 @@ internal sealed record CoverMotors(SmallPart Motor, IReadOnlyList<int> PerFace, 
     private const double DrawingH = 0.2;
 
     /// <summary>How many motors.</summary>
-    public int Count => PerFace.Sum();
+    public int Count => PerFace.Sum(f => f.Count);
 
     /// <summary>Current of one while it starts [A].</summary>
     public double StartA => Math.Max(Motor.RatedA, Motor.Watts / Motor.Volts);
@@ -29,9 +29,9 @@ internal sealed record CoverMotors(SmallPart Motor, IReadOnlyList<int> PerFace, 
     {
         get
         {
-            for (var face = 0; face < PerFace.Count; face++)
+            foreach (var (face, count) in PerFace)
             {
-                for (var i = 0; i < PerFace[face]; i++)
+                for (var i = 0; i < count; i++)
                 {
                     var device = SkinWords.MotorDevice(face, i);
                     yield return new(device, Motor.Volts, Motor.Watts, CableM, SkinWords.MotorSwitch, SkinWords.MotorStops)
@@ -79,12 +79,6 @@ internal sealed record CoverMotors(SmallPart Motor, IReadOnlyList<int> PerFace, 
     // Supply, return and signal.
     private const int SensorCores = 3;
 
-    private static int[] Faces(Greenhouse house, double drawsM2)
-    {
-        var facets = house.Facets;
-        var motors = new int[facets.Count];
-        for (var i = 0; i < motors.Length; i++)
-            motors[i] = (int)Math.Ceiling((facets[i].AreaM2 / drawsM2) - 1e-9);
-        return motors;
-    }
+    private static (string, int)[] Faces(Greenhouse house, double drawsM2) =>
+        [.. house.Geometry.Faces.Select(f => (SkinWords.Face(house.Shape, f.Kind), (int)Math.Ceiling((f.AreaM2 / drawsM2) - 1e-9)))];
 }

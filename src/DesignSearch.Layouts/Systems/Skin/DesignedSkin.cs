@@ -15,7 +15,7 @@ internal sealed class DesignedSkin(Skin skin, Greenhouse house, CoverMotors? mot
 
     public override IEnumerable<Circuit> Circuits => motors?.Circuits ?? [];
 
-    public override IEnumerable<Caution> Cautions => SkinWords.Cautions(skin, house.CoverLayers == 1);
+    public override IEnumerable<Caution> Cautions => SkinWords.Cautions(skin, house.HasSingleSheet);
 
     public override IEnumerable<Upkeep> Upkeep => SkinWords.Upkeep(skin);
 

@@ -19,11 +19,13 @@ public sealed record Skin(NightCover? NightCover, Lining? Lining, Sealing? Seali
     /// <summary>True where nothing is added.</summary>
     public bool IsBare => NightCover is null && Lining is null && Sealing is null && PerimeterBoard is null && WindBreak is null;
 
-    /// <summary>A board lets no light through, so it covers only the long wall away from the sun [m²].</summary>
+    /// <summary>
+    /// A board lets no light through, so it covers only the long wall away from the sun [m²], and that of a lean-to is solid: 0 where none of it is covered.
+    /// </summary>
     public static double ShadedWallM2(Greenhouse house)
     {
         ArgumentNullException.ThrowIfNull(house);
-        return house.LengthM * house.EavesM;
+        return house.Shape == HouseShape.LeanTo ? 0 : house.LengthM * (house.EavesM - house.BaseWall.HeightM);
     }
 
     /// <summary>The numbers of a house with this skin.</summary>
@@ -37,7 +39,7 @@ public sealed record Skin(NightCover? NightCover, Lining? Lining, Sealing? Seali
     {
         ArgumentNullException.ThrowIfNull(numbers);
         ArgumentNullException.ThrowIfNull(house);
-        var bare = 1 / house.CoverUWPerM2K;
+        var bare = 1 / house.MeanCoverUWPerM2K;
         var (liningR, light) = Lined(house, numbers.CoverAreaM2, bare);
         var leakage = Sealing?.LeakageFactor ?? 1;
         return numbers with
@@ -45,7 +47,7 @@ public sealed record Skin(NightCover? NightCover, Lining? Lining, Sealing? Seali
             LiningResistanceM2KPerW = liningR,
             NightCoverResistanceM2KPerW = NightCover is null ? 0 : Spread(bare + liningR, NightCover.ResistanceM2KPerW, 1 - NightCover.EdgeLeak),
             LiningTransmittance = light,
-            EdgeLossWPerMK = PerimeterBoard is null ? house.EdgeLossWPerMK : Math.Min(house.EdgeLossWPerMK, PerimeterBoard.EdgeLossWPerMK),
+            EdgeLossWPerMK = house.EdgeShare * (PerimeterBoard is null ? house.EdgeLossWPerMK : Math.Min(house.EdgeLossWPerMK, PerimeterBoard.EdgeLossWPerMK)),
             AirChangesPerHour = house.AirChangesPerHour * leakage,
             AirChangesPerHourPerMPerS = house.AirChangesPerHourPerMPerS * leakage * (WindBreak?.WindFactor ?? 1),
         };

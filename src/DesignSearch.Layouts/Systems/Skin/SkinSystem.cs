@@ -1,4 +1,6 @@
+using DesignSearch.Files.Toml;
 using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Skin;
@@ -17,6 +19,20 @@ public sealed class SkinSystem : PlantSystem
 
     /// <inheritdoc/>
     public override bool NeedsLowVoltage(IChoices choices) => choices.Get(SkinChoices.NightCover) is { IsAutomatic: true };
+
+    /// <inheritdoc/>
+    public override VariedChoice Allowed(VariedChoice varied, Greenhouse house, TomlTable choices)
+    {
+        ArgumentNullException.ThrowIfNull(varied);
+        ArgumentNullException.ThrowIfNull(choices);
+        if (varied.Choice != SkinChoices.Lining || Skin.ShadedWallM2(house) > 0 || !varied.Levels.Any(IsBoard))
+            return varied;
+        if (choices.Find(varied.Choice.Key) is { } named)
+            choices.Fault(named, SkinWords.NoWallForBoard);
+        return varied with { Levels = [.. varied.Levels.Where(l => !IsBoard(l)).DefaultIfEmpty(ChoiceValue.None)] };
+    }
+
+    private static bool IsBoard(ChoiceValue level) => level.Part is Lining { Transmittance: <= 0 };
 
     /// <summary>The skin of a layout.</summary>
     public static Skin Of(Layout layout) => new(

@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Papers;
 using DesignSearch.Layouts.Words;
 
@@ -20,12 +21,24 @@ internal static class SkinWords
 
     private const string System = "house";
 
-    // In the order of a house's faces.
-    private static readonly string[] Faces =
-    [
-        "curtain of one long wall", "curtain of the other long wall", "curtain of one gable", "curtain of the other gable",
-        "one roof side", "the other roof side",
-    ];
+    public static string Face(HouseShape shape, FaceKind kind) => (shape, kind) switch
+    {
+        (HouseShape.LeanTo, FaceKind.LongWall) => "curtain of the front",
+        (HouseShape.LeanTo, FaceKind.Roof) => "the roof",
+        (HouseShape.Tunnel, FaceKind.Roof) => "one side of the hoop",
+        (HouseShape.Tunnel, FaceKind.OtherRoof) => "the other side of the hoop",
+        (HouseShape.Tunnel, FaceKind.End) => "curtain of one end",
+        (HouseShape.Tunnel, FaceKind.OtherEnd) => "curtain of the other end",
+        (_, FaceKind.LongWall) => "curtain of one long wall",
+        (_, FaceKind.OtherLongWall) => "curtain of the other long wall",
+        (_, FaceKind.End) => "curtain of one gable",
+        (_, FaceKind.OtherEnd) => "curtain of the other gable",
+        (_, FaceKind.Roof) => "one roof side",
+        _ => "the other roof side",
+    };
+
+    public const string NoWallForBoard =
+        "no board: it lines a long wall away from the sun, and this house has none that is covered; use a lining that lets light through";
 
     public static Purpose Lining { get; } =
         new(System, "Keeps a layer of still air under the cover, day and night; 5 % for cuts included.", "inside, under roof and walls");
@@ -134,8 +147,8 @@ internal static class SkinWords
             yield return "wind break";
     }
 
-    public static string MotorDevice(int face, int motor) =>
-        motor == 0 ? $"cover motor, {Faces[face]}" : Written.Sentence($"cover motor {motor + 1}, {Faces[face]}");
+    public static string MotorDevice(string face, int motor) =>
+        motor == 0 ? $"cover motor, {face}" : Written.Sentence($"cover motor {motor + 1}, {face}");
 
     public static Setting NightCoverSetting(bool isAutomatic) => new(
         "Night cover",
