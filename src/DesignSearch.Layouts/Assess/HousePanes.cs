@@ -15,6 +15,6 @@ internal static class HousePanes
         .. from face in house.Geometry.Faces
            let sheet = house.SheetOf(face.Kind)
            from facet in face.Facets
-           select new Pane(facet, new Glazing(sheet.Layers, sheet.Light), WallShade.Horizon(facet, house.Geometry, house.BackWall, site)),
+           select new Pane(facet, new Glazing(sheet.Layers, sheet.Light), SkyShade.Horizon(facet, house.Geometry, house.BackWall, house.Horizon, site)),
     ];
 }

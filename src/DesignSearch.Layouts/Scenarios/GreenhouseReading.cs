@@ -45,6 +45,7 @@ internal static class GreenhouseReading
             CoverUWPerM2K = cover.UWPerM2K,
             CoverLight = cover.Light,
             CoverLayers = cover.Layers,
+            HorizonDeg = table.Numbers("horizon_deg", SiteReading.Directions, 0, 80, SiteReading.HorizonUnit) ?? [],
             RoofSheet = CoverReading.Of(table, "roof", cover),
             WallSheet = CoverReading.Of(table, "side", cover),
             EndSheet = CoverReading.Of(table, "end", cover),

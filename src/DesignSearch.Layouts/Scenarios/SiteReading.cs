@@ -9,7 +9,9 @@ namespace DesignSearch.Layouts.Scenarios;
 /// <summary>Reads [site].</summary>
 internal static class SiteReading
 {
-    private const int Directions = 8;
+    /// <summary>Heights of a horizon.</summary>
+    public const int Directions = 8;
+    public const string HorizonUnit = "° above level, from north clockwise every 45°";
 
     private const double NearDeg = 1.5;
 
@@ -55,7 +57,7 @@ internal static class SiteReading
             table.Number("store_floor_m2", 0, 200, "m²"),
             table.Number("working_wind_m_per_s", 0, 40, "m/s", 12),
             table.Number("design_wind_m_per_s", 5, 80, "m/s", 30),
-            table.Numbers("horizon_deg", Directions, 0, 80, "° above level, from north clockwise every 45°") ?? [])
+            table.Numbers("horizon_deg", Directions, 0, 80, HorizonUnit) ?? [])
         {
             MainsLimitA = table.Has("mains_limit_a") ? table.Number("mains_limit_a", 1, 200, "A") : null,
             FloorBearsKgPerM2 = table.Number("floor_bears_kg_per_m2", 50, 20000, "kg/m²", SiteLimits.UsualFloorKgPerM2),

@@ -230,20 +230,20 @@ public sealed class HouseShapesTests
         var house = small.Read().Greenhouse;
         var cos = 1.5 / Math.Sqrt((1.5 * 1.5) + (3.8 * 3.8));
         Validation.Equal(
-            "lean-to, sky of a level strip under a long wall", "share", (1 + cos) / 2, WallShade.SkyView(new(1, 0, 180), house.Geometry, house.BackWall), 0.003,
+            "lean-to, sky of a level strip under a long wall", "share", (1 + cos) / 2, SkyShade.SkyView(new(1, 0, 180), house.Geometry, house.BackWall), 0.003,
             "analytic, two dimensions", "HouseGeometry");
         var roof = house.Geometry.Faces.Single(f => f.Kind == FaceKind.Roof).Facets[0];
-        var horizon = WallShade.Horizon(roof, house.Geometry, house.BackWall, null)!;
+        var horizon = SkyShade.Horizon(roof, house.Geometry, house.BackWall, null, null)!;
         Assert.Equal(Math.Atan(3.8 / 1.5) * 180 / Math.PI, horizon.AltitudeAt(0), 1e-9);
         Assert.Equal(Math.Atan(3.8 / 1.5 * Math.Cos(Math.PI / 4)) * 180 / Math.PI, horizon.AltitudeAt(45), 1e-9);
         Assert.All(Enumerable.Range(90, 181), a => Assert.Equal(0, horizon.AltitudeAt(a), 1e-9));
         // The front looks away from it and keeps its sky; the ends lose some.
         var front = house.Geometry.Faces.Single(f => f.Kind == FaceKind.LongWall).Facets[0];
-        Assert.Equal(0.5, WallShade.SkyView(front, house.Geometry, house.BackWall), 1e-3);
-        Assert.InRange(WallShade.SkyView(house.Geometry.Faces.Single(f => f.Kind == FaceKind.End).Facets[0], house.Geometry, house.BackWall), 0.2, 0.45);
+        Assert.Equal(0.5, SkyShade.SkyView(front, house.Geometry, house.BackWall), 1e-3);
+        Assert.InRange(SkyShade.SkyView(house.Geometry.Faces.Single(f => f.Kind == FaceKind.End).Facets[0], house.Geometry, house.BackWall), 0.2, 0.45);
         // A wall that ends where the roof begins hides nothing of the roof, but that half of it that lies below.
         var low = house.BackWall! with { TopM = 2.2 };
-        Assert.Equal((1 + Math.Cos(roof.TiltDeg * Math.PI / 180)) / 2, WallShade.SkyView(roof, house.Geometry, low), 1e-9);
+        Assert.Equal((1 + Math.Cos(roof.TiltDeg * Math.PI / 180)) / 2, SkyShade.SkyView(roof, house.Geometry, low), 1e-9);
     }
 
     [Fact]
@@ -262,6 +262,36 @@ public sealed class HouseShapesTests
         var south = LeanTo.Replace("azimuth_deg = 0", "azimuth_deg = 180", StringComparison.Ordinal);
         using var shaded = new SmallScenario((Sizes, south), ("horizon_deg = [0, 4, 8, 6, 3, 7, 9, 4]", "horizon_deg = [0, 0, 0, 0, 0, 0, 0, 0]"));
         Assert.True(Passed(shaded) < 0.4 * Passed(flat), $"{Passed(shaded)} of {Passed(flat)}");
+    }
+
+    // A level strip in a ring of trees 30° high all round keeps cos² 30° = 0.75 of an even sky (Lambert).
+    [Fact]
+    public void Trees_about_the_house_are_its_own_where_they_are_told_by_themselves()
+    {
+        using var ring = new SmallScenario((Sizes, Sizes + "horizon_deg = [30, 30, 30, 30, 30, 30, 30, 30]\n"));
+        using var plain = new SmallScenario();
+        var (house, bare) = (ring.Read().Greenhouse, plain.Read().Greenhouse);
+        Assert.Equal(0.75, SkyShade.SkyView(new(1, 0, 180), house.Geometry, null, house.Horizon), 1e-3);
+        Assert.True(house.Geometry.SkyViewFactor < 0.75 * bare.Geometry.SkyViewFactor, $"{house.Geometry.SkyViewFactor} of {bare.Geometry.SkyViewFactor}");
+        var panes = HousePanes.Of(house, ring.Read().Site.Horizon);
+        Assert.All(panes, p => Assert.Equal(30, p.Horizon!.AltitudeAt(217), 1e-9));
+        Assert.True(Passed(ring) < 0.8 * Passed(plain), $"{Passed(ring)} of {Passed(plain)}");
+        // The collector keeps the site's hills, and without a word the house has them too.
+        Assert.Equal(plain.Read().Site.HorizonDeg, ring.Read().Site.HorizonDeg);
+        Assert.All(HousePanes.Of(bare, plain.Read().Site.Horizon), p => Assert.Equal(plain.Read().Site.Horizon!.AltitudeAt(90), p.Horizon!.AltitudeAt(90), 1e-12));
+        using var seven = new SmallScenario((Sizes, Sizes + "horizon_deg = [30, 30, 30, 30, 30, 30, 30]\n"));
+        Assert.Contains("a list of 8 numbers, found 7", seven.Faults().Single().Expected, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("0", false)]
+    [InlineData("90", false)]
+    [InlineData("180", true)]
+    [InlineData("130", true)]
+    public void A_lean_to_in_the_shade_of_its_own_wall_is_doubted(string side, bool isDoubted)
+    {
+        using var small = new SmallScenario((Sizes, LeanTo.Replace("azimuth_deg = 0", $"azimuth_deg = {side}", StringComparison.Ordinal)));
+        Assert.Equal(isDoubted ? 1 : 0, small.Read().Doubts.Count(d => d.Contains("the wall shades it all winter", StringComparison.Ordinal)));
     }
 
     private static double Passed(SmallScenario of)

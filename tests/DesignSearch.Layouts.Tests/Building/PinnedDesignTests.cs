@@ -34,7 +34,7 @@ public sealed class PinnedDesignTests
 
     private static readonly string[] Read =
     [
-        "choices 4814e8e5", "frost hollow ec5ec1db", "small 1c7fc923", "wide cae62852",
+        "choices 4814e8e5", "frost hollow 470938d5", "small 45461699", "wide 544dc573",
     ];
 
     private static readonly string[] Lonely =

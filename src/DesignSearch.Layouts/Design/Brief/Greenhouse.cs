@@ -1,3 +1,5 @@
+using DesignSearch.Climate.Sun;
+
 namespace DesignSearch.Layouts.Design.Brief;
 
 /// <summary>The greenhouse as its builder describes it; what follows from its sizes stands in <see cref="Geometry"/>.</summary>
@@ -29,6 +31,12 @@ public sealed record Greenhouse
 
     /// <summary>How far its floor lies below the ground outside [m].</summary>
     public double FloorBelowM { get; init; }
+
+    /// <summary>Height of what stands about the house in eight directions from north clockwise [°]; empty where it is as about the collector.</summary>
+    public IReadOnlyList<double> HorizonDeg { get; init; } = [];
+
+    /// <summary>The same as a profile; null where it is as about the collector.</summary>
+    internal HorizonProfile? Horizon => SiteLimits.Profile(HorizonDeg);
 
     /// <summary>What the roof is covered with where it is not as all else.</summary>
     public CoverSheet? RoofSheet { get; init; }

@@ -56,7 +56,7 @@ public sealed class HouseGeometry
         BackWallM2 = house.BackWall is null ? 0 : length * house.RidgeM;
         BaseOpenM2 = Math.Max(0, foot - house.FloorBelowM) * around;
         BaseBuriedM2 = Math.Min(foot, house.FloorBelowM) * around;
-        SkyViewFactor = Facets.Sum(f => f.AreaM2 * WallShade.SkyView(f, this, house.BackWall)) / CoverM2;
+        SkyViewFactor = Facets.Sum(f => f.AreaM2 * SkyShade.SkyView(f, this, house.BackWall, house.Horizon)) / CoverM2;
     }
 
     /// <summary>Width across the ridge [m].</summary>

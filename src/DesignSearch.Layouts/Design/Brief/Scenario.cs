@@ -37,7 +37,7 @@ public sealed record Scenario
     public IEnumerable<string> Doubts =>
     [
         .. Climate.Record?.Doubts ?? [], .. PlaceDoubts.Of(this), .. !PlaceDoubts.IsTurned(this) && SeasonDoubt.Of(this) is { } season ? new[] { season } : [],
-        .. ThermostatDoubts.Of(this),
+        .. ThermostatDoubts.Of(this), .. ShapeDoubt.Of(this),
     ];
 
     /// <summary>The winters every layout is judged on; weights add to 1.</summary>

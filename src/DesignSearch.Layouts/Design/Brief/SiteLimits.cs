@@ -26,12 +26,15 @@ public sealed record SiteLimits(
 {
     private const double DirectionDeg = 45;
 
+    /// <summary>Eight heights from north clockwise as a profile; null for none.</summary>
+    internal static HorizonProfile? Profile(IReadOnlyList<double> heightsDeg) =>
+        heightsDeg.Count > 0 ? new HorizonProfile([.. heightsDeg.Select((h, i) => (DirectionDeg * i, h))]) : null;
+
     /// <summary>True where there are no mains and none can be brought: a panel and a battery give all current.</summary>
     public bool HasNoMains { get; init; }
 
     /// <summary>The horizon as a profile; null where it is flat.</summary>
-    internal HorizonProfile? Horizon =>
-        HorizonDeg.Count > 0 ? new HorizonProfile([.. HorizonDeg.Select((h, i) => (DirectionDeg * i, h))]) : null;
+    internal HorizonProfile? Horizon => Profile(HorizonDeg);
 
     /// <summary>Current that the dwelling can spare for the greenhouse [A]; null where the builder set no limit.</summary>
     public double? MainsLimitA { get; init; }

@@ -4,28 +4,45 @@ using DesignSearch.Season.Glass;
 namespace DesignSearch.Layouts.Design.Brief;
 
 /// <summary>
-/// What the wall behind a lean-to hides of the sky. It is taken to run on to both sides; what it reflects is not counted, as little is known of it.
+/// What hides the sky from a piece of the cover: the wall behind a lean-to, and what stands about the house. The wall is taken to run on to both sides; what
+/// it reflects is not counted, as little is known of it.
 /// </summary>
-internal static class WallShade
+internal static class SkyShade
 {
     private const double Rad = Math.PI / 180;
     private const double DirectionDeg = 5;
     private const int Steps = 90;
 
     /// <summary>Share of the sky in what a piece of the cover sees [0…1].</summary>
-    public static double SkyView(Facet facet, HouseGeometry body, BackWall? wall) =>
-        wall is null || Above(facet, body, wall) is not { HeightM: > 0 } above ? Free(facet) : Seen(facet, a => AltitudeDeg(wall, above, a));
+    /// <param name="facet">The piece.</param>
+    /// <param name="body">The house.</param>
+    /// <param name="wall">The wall it leans on, or none.</param>
+    /// <param name="own">What stands about the house, where the builder told that by itself; hills that were told for the whole site do not count here.</param>
+    public static double SkyView(Facet facet, HouseGeometry body, BackWall? wall, HorizonProfile? own = null) =>
+        Altitude(facet, body, wall, own) is { } altitude ? Seen(facet, altitude) : Free(facet);
 
-    /// <summary>The horizon of a piece of the cover: that of the site, and the wall where it stands higher.</summary>
-    public static HorizonProfile? Horizon(Facet facet, HouseGeometry body, BackWall? wall, HorizonProfile? site)
+    /// <summary>The horizon of a piece of the cover: the wall where it stands higher, and what stands about the house, else about the site.</summary>
+    public static HorizonProfile? Horizon(Facet facet, HouseGeometry body, BackWall? wall, HorizonProfile? own, HorizonProfile? site)
     {
-        if (wall is null || Above(facet, body, wall) is not { HeightM: > 0 } above)
+        if (Altitude(facet, body, wall, own) is not { } altitude)
             return site;
-        double Altitude(double azimuth) => Math.Max(site?.AltitudeAt(azimuth) ?? 0, AltitudeDeg(wall, above, azimuth));
+        var hills = own is null ? site : null;
+        double Higher(double azimuth) => Math.Max(hills?.AltitudeAt(azimuth) ?? 0, altitude(azimuth));
         var around = Enumerable.Range(0, (int)(360 / DirectionDeg)).Select(i => i * DirectionDeg);
-        // Of the even sky the piece loses what the wall hides of it, and what the hills hide of a level one.
-        var share = Seen(facet, a => AltitudeDeg(wall, above, a)) / Free(facet) * (site?.SkyShare ?? 1);
-        return new([.. around.Select(a => (a, Altitude(a)))], share);
+        // Of the even sky the piece loses what is hidden of its own, and what the site's hills hide of a level one.
+        return new([.. around.Select(a => (a, Higher(a)))], Seen(facet, altitude) / Free(facet) * (hills?.SkyShare ?? 1));
+    }
+
+    private static Func<double, double>? Altitude(Facet facet, HouseGeometry body, BackWall? wall, HorizonProfile? own)
+    {
+        var above = wall is null ? default : Above(facet, body, wall);
+        return (wall, above.HeightM > 0, own) switch
+        {
+            ({ } solid, true, null) => a => AltitudeDeg(solid, above, a),
+            ({ } solid, true, { } hills) => a => Math.Max(AltitudeDeg(solid, above, a), hills.AltitudeAt(a)),
+            (_, _, { } hills) => hills.AltitudeAt,
+            _ => null,
+        };
     }
 
     private static double Free(Facet facet) => (1 + Math.Cos(facet.TiltDeg * Math.PI / 180)) / 2;
