@@ -5,8 +5,10 @@ using Xunit;
 namespace DesignSearch.Layouts.Tests;
 
 /// <summary>What is said of a decision, singular and plural.</summary>
-public sealed class DecisionWordsTests(WeighedSample sample) : IClassFixture<WeighedSample>
+public sealed class DecisionWordsTests(ShortSample shorter) : IClassFixture<ShortSample>
 {
+    private readonly WeighedSample sample = shorter.Weighed;
+
     [Theory]
     [InlineData(1, "which still has 1 frost hour in the worst winter.")]
     [InlineData(2, "which still has 2 frost hours in the worst winter.")]
