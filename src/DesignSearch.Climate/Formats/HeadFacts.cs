@@ -9,6 +9,7 @@ internal sealed class HeadFacts
 {
     private const int HeadLines = 40;
     private readonly Dictionary<string, (string Text, int Line, int Column)> facts = [];
+    private readonly HashSet<string> told = [];
     private readonly string file;
 
     public HeadFacts(string file, FormatMap map, SourceText source)
@@ -35,9 +36,11 @@ internal sealed class HeadFacts
         return null;
     }
 
-    /// <summary>Reports a fault at a key that is there.</summary>
+    /// <summary>Reports a fault at a key that is there; once, however often it is asked for.</summary>
     public void Fault(string key, string expected, FaultList faults)
     {
+        if (!told.Add(key))
+            return;
         var fact = facts[key];
         faults.Add(file, fact.Line, fact.Column, fact.Text, expected);
     }

@@ -68,6 +68,9 @@ public sealed record Winter
     /// <summary>Hours without mains: pump, fan and heater are dead.</summary>
     public IReadOnlyList<HourSpan> PowerCuts { get; init; } = [];
 
+    /// <summary>Hours in which a night cover stays open though it is dark: whoever draws it was away.</summary>
+    public IReadOnlyList<HourSpan> CoverLeftOpen { get; init; } = [];
+
     /// <summary>The week laid over a hard winter, where there is one.</summary>
     public HourSpan? StressWeek { get; init; }
 

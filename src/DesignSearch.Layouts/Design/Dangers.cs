@@ -10,7 +10,10 @@ public static class Dangers
         """.ReplaceLineEndings(" ")) { Harm = Harm.Kills };
 
     /// <summary>A house made tight, or one whose heat fails with the current: both tempt to a flame.</summary>
-    public static Caution CarbonMonoxide { get; } = new("Carbon monoxide", "No unvented flame in a closed greenhouse, ever, not even for one cold night.") { Harm = Harm.Kills };
+    public static Caution CarbonMonoxide { get; } = new("A flame instead", """
+        When the current fails or the house is tight, a stove or burner without a flue tempts; its carbon monoxide kills within a night.
+        No unvented flame in a closed greenhouse, ever, not even for one cold night.
+        """.ReplaceLineEndings(" ")) { Harm = Harm.Kills };
 
     /// <summary>Whatever is done on or under a roof.</summary>
     public static Caution Height { get; } = new("Working at height", """

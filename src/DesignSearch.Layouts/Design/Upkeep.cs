@@ -6,6 +6,9 @@ namespace DesignSearch.Layouts.Design;
 /// <param name="HoursPerYear">Own work in a year [h]; an order of magnitude, common practice, no source.</param>
 public sealed record Upkeep(string What, string When, double HoursPerYear)
 {
+    /// <summary>When work is due that a winter does not forgive to forget.</summary>
+    public const string EveryDay = "every day of the season";
+
     /// <summary>Work of a licensed person in a year, paid by the hour [h]; an order of magnitude, common practice, no source.</summary>
     public double LicensedHoursPerYear { get; init; }
 }

@@ -21,7 +21,7 @@ internal static class FrontFinding
         var best = front.MinBy(l => l.FrostDegreeHoursKh)!;
         var most = front.First(l => l.FrostDegreeHoursKh <= Math.Max(best.FrostDegreeHoursKh, (1 - MostOfIt) * bare));
         var end = best.FrostDegreeHoursKh <= 0
-            ? $"Frost is gone from a life cost of {Money(best)} on"
+            ? $"Of all that was found, frost is gone from a life cost of {Money(best)} on"
             : $"The least frost to be had is {Say.DegreeHours(best.FrostDegreeHoursKh)} of the bare house's {Say.DegreeHours(bare)}, at a life cost of {Money(best)}";
         return most.Rank == best.Rank
             ? end + "."

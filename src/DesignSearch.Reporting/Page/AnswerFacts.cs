@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Layouts.Design;
 using DesignSearch.Reporting.Drawings;
 using DesignSearch.Reporting.Html;
 using DesignSearch.Reporting.Words;
@@ -46,6 +47,8 @@ internal static class AnswerFacts
                 $"""It held in <strong>{held}</strong> other winters, with losses, leaks, sky and all else in doubt drawn anew. <a href="#doubts">How sure?</a>""");
         }
 
+        foreach (var daily in first.Upkeep.Where(u => u.When == Upkeep.EveryDay))
+            yield return Markup.Of($"""By hand, {daily.When}: {Say.Small(PlainText.Sentence(daily.What))} <a href="#what-if">If forgotten?</a>""");
         if (first.Cautions.MaxBy(c => c.Harm) is { } worst)
             yield return Markup.Of($"""What can hurt most: <strong>{Say.Small(PlainText.Name(worst.Topic))}</strong>. <a href="#cautions">All dangers</a>""");
     }

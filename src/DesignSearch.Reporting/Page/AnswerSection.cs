@@ -56,8 +56,9 @@ internal static class AnswerSection
     private static Markup InDoubt(IReadOnlyList<string> doubts) => Markup.When(doubts.Count > 0, () => Markup.Of(
         $"<p class=\"banner\" role=\"note\"><strong>In doubt.</strong> {string.Join(' ', doubts.Select(PlainText.Sentence))}</p>\n"));
 
-    private static Markup HowSure(StoredRun run) => run.Search is { IsExact: true } search
-        ? search.Evaluations == 1
+    // Where it is proved the proof says it above.
+    private static Markup HowSure(StoredRun run) => run.Search.IsExact && run.Certificate is { IsProved: true } ? Markup.None
+        : run.Search is { IsExact: true } search ? search.Evaluations == 1
             ? Markup.Of($"The only layout that can be made from the choices was simulated.")
             : Markup.Of(
                 $"Every one of the {Say.Whole(search.Evaluations)} layouts that can be made from the choices was simulated, so no better "

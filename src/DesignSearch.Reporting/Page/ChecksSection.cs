@@ -19,8 +19,8 @@ internal static class ChecksSection
     /// <summary>The checks of a layout as a table.</summary>
     public static Markup Table(JudgedLayout layout) => PageTable.Of(
         $"Checks of layout {Say.Whole(layout.Rank)}",
-        [new("check"), new("result"), new("to spare", IsFigure: true), new("what was found"), new("where the rule comes from")],
-        layout.Checks.Select(c => new Cell[] { PlainText.Name(c.Title), c.Passed ? "met" : "missed", Cell.Figure(Spare(c), c.Margin), PlainText.Sentence(c.Sentence), c.Source }),
+        [new("check"), new("result"), new("room left", IsFigure: true), new("what was found"), new("where the rule comes from")],
+        layout.Checks.Select(c => new Cell[] { PlainText.Name(c.Title), c.Passed ? "ok" : "missed", Cell.Figure(Spare(c), c.Margin), PlainText.Sentence(c.Sentence), c.Source }),
         sortable: true);
 
     private static Markup Cost(StoredRun run)
@@ -29,7 +29,7 @@ internal static class ChecksSection
         if (!run.Judgement.Ranking.Any(l => l.Holds))
             return Markup.None;
         return costs.Count == 0
-            ? Markup.Of($"<p>No check made it dearer: nothing cheaper was found that only a check rules out.</p>\n")
+            ? Markup.Of($"<p>No safety rule raised the price: nothing cheaper was found that only a check refuses.</p>\n")
             : Markup.Of(
                 $"<p>The check that cost most is {PlainText.Name(costs[0].Check)}: without it {PlainText.Name(costs[0].Title)} would "
                     + $"hold for {Say.Money(costs[0].LifeCost, run.Scenario.Currency)} over the years, "

@@ -36,7 +36,7 @@ internal static class MoneySection
         });
         return Markup.When(stages.Count > 0, () => Markup.Of($"""
             <section aria-labelledby="stages"><h2 id="stages">What to build first</h2>
-            <p>{Finding(run, stages)} What takes most frost away for its price comes first; after every stage the house works as it stands.</p>
+            <p>{Finding(run, stages)} What takes most frost away for its price comes first; every stage can be used as it stands.</p>
             {PageTable.Of("Order of building", columns, rows)}{stages.Select(Care)}</section>
 
             """));

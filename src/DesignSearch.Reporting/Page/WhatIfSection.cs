@@ -6,7 +6,7 @@ using DesignSearch.Runs.Store;
 
 namespace DesignSearch.Reporting.Page;
 
-/// <summary>What the picks would come to in weather harder than planned for, without current, and with the doubts that chill them most.</summary>
+/// <summary>What the picks would come to in weather harder than planned for, in a night when something fails, and with the doubts that chill them most.</summary>
 internal static class WhatIfSection
 {
     private const int MostDoubts = 2;
@@ -38,7 +38,7 @@ internal static class WhatIfSection
                 .Select(d => Row(d.What, outside, picks.Select(p => Found(run, p.Layout, d.What, outside))));
             return Markup.Of($"""
                 <section aria-labelledby="what-if"><h2 id="what-if">What if it gets worse</h2>
-                <p>{Finding(picks[0].Names, picks[0].WhatIfs!, limit)}{Cut(picks[0].WhatIfs!, limit)}</p>
+                <p>{Finding(picks[0].Names, picks[0].WhatIfs!, limit)}{Mishaps(picks[0].WhatIfs!, limit)}</p>
                 {PageTable.Of("Harder than planned for", columns, weather.Concat(doubts))}</section>
 
                 """);
@@ -71,9 +71,8 @@ internal static class WhatIfSection
         };
     }
 
-    private static string Cut(IReadOnlyList<WhatIf> whatIfs, double limitC) => whatIfs.FirstOrDefault(w => w.IsWithoutMains) is { } cut
-        ? $" If {PlainText.Sentence(cut.What)}, it {(cut.FrostHours == 0 ? "keeps the limit" : "falls")}: {Say.Air(cut.LowestAirC, limitC)} at the lowest."
-        : "";
+    private static string Mishaps(IReadOnlyList<WhatIf> whatIfs, double limitC) => string.Concat(whatIfs.Where(w => w.IsMishap).Select(w =>
+        $" If {PlainText.Sentence(w.What)}, it {(w.FrostHours == 0 ? "keeps the limit" : "falls")}: {Say.Air(w.LowestAirC, limitC)} at the lowest."));
 
     private static IEnumerable<Doubt> Doubts(StoredRun run, JudgedLayout layout)
     {

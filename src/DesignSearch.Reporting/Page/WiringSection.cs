@@ -41,18 +41,22 @@ internal static class WiringSection
             new("switched by, or where"),
             new("limit switches, interlock, task"),
         ],
-        layout.Wires.Select(w => new Cell[]
+        layout.Wires.Select((w, i) => new Cell[]
         {
-            PlainText.Name(w.Device), Number(w.Volts, 0), Number(w.CurrentA, 2), Number(w.StartA, 2), Cable(w),
+            PlainText.Name(w.Device), Number(w.Volts, 0), Current(w.CurrentA), Current(w.StartA), Cable(w),
             w.Ends.Count > 0 ? PictureWords.Cores(w) : w.Cores > 0 ? Number(w.Cores, 0) : "",
             Number(w.DropPercent, 1),
-            w.FuseA > 0 ? Fuse(w) : w.IsSignal ? "" : "none fits", w.SwitchedBy, w.Stops,
+            w.FuseA > 0 ? Fuse(w, layout.Wires.Take(i).Any(o => o.FuseTag == w.FuseTag)) : w.IsSignal ? "" : "none fits", w.SwitchedBy, w.Stops,
         }));
 
     private static Cell Number(double value, int digits) => Cell.Figure(Say.Plain(Math.Round(value, digits)), value);
 
-    private static Cell Fuse(Wire wire) =>
-        Cell.Figure((wire.FuseTag.Length > 0 ? wire.FuseTag + ": " : "") + Say.Plain(Math.Round(wire.FuseA, 2)), wire.FuseA);
+    // What only passes on another's current draws none of its own.
+    private static Cell Current(double amperes) => amperes > 0 ? Number(amperes, 2) : "–";
+
+    private static Cell Fuse(Wire wire, bool isTold) => wire.FuseTag.Length == 0
+        ? Cell.Figure(Say.Plain(Math.Round(wire.FuseA, 2)), wire.FuseA)
+        : Cell.Figure(isTold ? $"{wire.FuseTag}, as above" : $"{wire.FuseTag}: {Say.Plain(Math.Round(wire.FuseA, 2))}", wire.FuseA);
 
     private static string Cable(Wire wire)
     {

@@ -57,9 +57,6 @@ public sealed record SeasonAssumptions
     /// <summary>Volumetric heat capacity of the soil [J/(m³K)].</summary>
     public double SoilVolumetricCapacityJPerM3K => this[HouseAssumptions.SoilVolumetricCapacityJPerM3K];
 
-    /// <summary>Thickness of the topmost soil layer [m].</summary>
-    public double SoilSurfaceLayerM => this[HouseAssumptions.SoilSurfaceLayerM];
-
     /// <summary>Thickness of the middle soil layer [m].</summary>
     public double SoilMiddleLayerM => this[HouseAssumptions.SoilMiddleLayerM];
 

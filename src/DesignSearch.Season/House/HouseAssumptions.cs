@@ -134,15 +134,6 @@ public static class HouseAssumptions
         4e6,
         "ISO 13370, sand or gravel 2.0e6, clay 3.0e6");
 
-    /// <summary>Thickness of the topmost soil layer [m].</summary>
-    public static AssumptionEntry SoilSurfaceLayerM { get; } = new(
-        "soil_surface_layer_m",
-        "m",
-        0.05,
-        0.01,
-        0.2,
-        "own choice: what follows the air within hours");
-
     /// <summary>Thickness of the middle soil layer [m].</summary>
     public static AssumptionEntry SoilMiddleLayerM { get; } = new(
         "soil_middle_layer_m",
@@ -222,7 +213,7 @@ public static class HouseAssumptions
         InsideFilmConvectiveWPerM2K, InsideFilmRadiativeWPerM2K, FloorFilmConvectiveWPerM2K, BenchAreaRatio, CondensationWPerM2K,
         OutsideFilmStillWPerM2K, OutsideFilmWindJPerM3K, RoofWindFactor, CoverEmissivity, SunSensibleShare, SunFloorShare,
         AirAndBenchCapacityJPerM2K, AirVolumetricCapacityJPerM3K, SoilConductivityWPerMK, SoilVolumetricCapacityJPerM3K,
-        SoilSurfaceLayerM, SoilMiddleLayerM, SoilDeepLayerM, BarrelFilmWPerM2K, EmptyCapacityShare, GroundReflectance, SnowReflectance,
+        SoilMiddleLayerM, SoilDeepLayerM, BarrelFilmWPerM2K, EmptyCapacityShare, GroundReflectance, SnowReflectance,
         ReleaseFadeFromK, ReleaseFadeOverK,
     ];
 }

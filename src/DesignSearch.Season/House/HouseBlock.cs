@@ -87,7 +87,7 @@ internal struct HouseBlock<T>
         outside = te;
         (skyC, skyK) = (T.Of(f.SkyC), T.Of(f.SkyC + Temperature.ZeroCelsiusK));
         skyK2 = skyK * skyK;
-        link = f.IsNight ? terms.LinkClosed : terms.LinkOpen;
+        link = terms.LinkOpen + T.Of(f.Dark) * (terms.LinkClosed - terms.LinkOpen);
         // Without mains neither heater nor the pump and fan of the release run; vents open by wax, a night cover stays as it is.
         Heater.Hour(f.Power);
         release.Hour(f.Power);

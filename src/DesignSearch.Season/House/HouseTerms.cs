@@ -158,6 +158,9 @@ internal static class HouseTerms
 {
     private const double LeastResistance = 0.002;
 
+    // What follows the air within hours; a width of the grid, no figure of the soil.
+    private const double SurfaceLayerM = 0.05;
+
     /// <summary>Nothing at all, yet no pivot is zero: what a test builds its own house on.</summary>
     public static HouseTerms<double> Nothing { get; } = new()
     {
@@ -174,10 +177,13 @@ internal static class HouseTerms
         FadeOverK = 1,
     };
 
+    /// <summary>Depth of all the soil that is simulated [m].</summary>
+    public static double SoilDepthM(SeasonAssumptions a) => SurfaceLayerM + a.SoilMiddleLayerM + a.SoilDeepLayerM;
+
     /// <summary>Thickness of the floor's surface (0) and of the three layers below it [m]; the deep layer is parted so that its upper third follows the weeks.</summary>
     public static double SoilLayerM(SeasonAssumptions a, int layer) => layer switch
     {
-        0 => a.SoilSurfaceLayerM,
+        0 => SurfaceLayerM,
         1 => a.SoilMiddleLayerM,
         2 => a.SoilDeepLayerM / 3,
         _ => a.SoilDeepLayerM * 2 / 3,

@@ -7,9 +7,9 @@ namespace DesignSearch.Season.Kernel;
 /// <param name="SunW">Sun through the bare cover [W].</param>
 /// <param name="GroundC">Undisturbed ground below the simulated soil [°C].</param>
 /// <param name="AirJPerM3K">Heat capacity of the outdoor air [J/(m³K)].</param>
-/// <param name="IsNight">The light sensor finds it dark.</param>
+/// <param name="Dark">Share of the hour in which a night cover is closed, 0 to 1.</param>
 /// <param name="Power">1 with mains, 0 in a power cut.</param>
-internal readonly record struct HourForcing(double OutsideC, double SkyC, double RoofWindMPerS, double SunW, double GroundC, double AirJPerM3K, bool IsNight, double Power = 1)
+internal readonly record struct HourForcing(double OutsideC, double SkyC, double RoofWindMPerS, double SunW, double GroundC, double AirJPerM3K, double Dark, double Power = 1)
 {
     /// <summary>Electricity has its cheap price.</summary>
     public bool IsCheap { get; init; }

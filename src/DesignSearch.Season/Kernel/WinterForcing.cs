@@ -1,6 +1,7 @@
 using DesignSearch.Climate.Winters;
 using DesignSearch.Physics;
 using DesignSearch.Season.Assumptions;
+using DesignSearch.Season.House;
 
 namespace DesignSearch.Season.Kernel;
 
@@ -8,6 +9,7 @@ namespace DesignSearch.Season.Kernel;
 public sealed class WinterForcing
 {
     private const double ReferenceAirK = 283.15;
+    private const double Horizon = 90;
 
     private readonly HourForcing[] hours;
 
@@ -39,10 +41,9 @@ public sealed class WinterForcing
         ArgumentNullException.ThrowIfNull(assumptions);
         if (houseSunW.Length != winter.Hours)
             throw new ArgumentException($"The sun has {houseSunW.Length} hours, the winter {winter.Hours}.", nameof(houseSunW));
-        var depth = floorBelowM + assumptions.SoilSurfaceLayerM + assumptions.SoilMiddleLayerM + assumptions.SoilDeepLayerM;
-        var power = Enumerable.Repeat(1.0, winter.Hours).ToArray();
-        foreach (var cut in winter.PowerCuts)
-            power.AsSpan(Math.Clamp(cut.First, 0, power.Length), Math.Clamp(cut.Count, 0, power.Length - Math.Clamp(cut.First, 0, power.Length))).Clear();
+        var depth = floorBelowM + HouseTerms.SoilDepthM(assumptions);
+        var power = Without(Enumerable.Repeat(1.0, winter.Hours).ToArray(), winter.PowerCuts);
+        var closed = Without([.. Enumerable.Range(0, winter.Hours).Select(h => Dark(winter.SunZenithDeg, h))], winter.CoverLeftOpen);
         var hours = new HourForcing[winter.Hours];
         for (var h = 0; h < hours.Length; h++)
         {
@@ -53,7 +54,7 @@ public sealed class WinterForcing
                 houseSunW[h],
                 GroundAtC(winter, h, depth, assumptions),
                 assumptions.AirVolumetricCapacityJPerM3K * Density(winter.AirC[h], winter.Place.ElevationM),
-                winter.SunZenithDeg[h] >= 90,
+                closed[h],
                 power[h])
             {
                 IsCheap = isCheapHour?.Invoke(winter.Start.AddHours(h).Hour) ?? false,
@@ -61,6 +62,30 @@ public sealed class WinterForcing
         }
 
         return new WinterForcing(winter, assumptions, hours, floorBelowM);
+    }
+
+    /// <summary>
+    /// Share of an hour in which the sun is down, 0 to 1: its zenith angle runs straight between the middles of the hours. A night cover is closed so long.
+    /// </summary>
+    internal static double Dark(double[] zenithDeg, int hour)
+    {
+        var now = zenithDeg[hour];
+        var (start, end) = ((zenithDeg[Math.Max(0, hour - 1)] + now) / 2, (now + zenithDeg[Math.Min(zenithDeg.Length - 1, hour + 1)]) / 2);
+        return (Below(start, now) + Below(now, end)) / 2;
+    }
+
+    // Share of a straight line from one angle to the other that lies below the horizon.
+    private static double Below(double fromDeg, double toDeg)
+    {
+        var (low, high) = (Math.Min(fromDeg, toDeg), Math.Max(fromDeg, toDeg));
+        return high <= Horizon ? 0 : low >= Horizon ? 1 : (high - Horizon) / (high - low);
+    }
+
+    private static double[] Without(double[] of, IReadOnlyList<HourSpan> spans)
+    {
+        foreach (var span in spans)
+            of.AsSpan(Math.Clamp(span.First, 0, of.Length), Math.Clamp(span.Count, 0, of.Length - Math.Clamp(span.First, 0, of.Length))).Clear();
+        return of;
     }
 
     /// <summary>Density of air over that at 10 °C and the sea, standard atmosphere: (1 − 2.25577e-5 z)^5.25588 · 283.15/T.</summary>

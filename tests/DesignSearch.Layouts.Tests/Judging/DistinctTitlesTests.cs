@@ -11,7 +11,7 @@ public sealed class DistinctTitlesTests
     [Fact]
     public void Layouts_that_differ_in_a_variant_only_are_told_apart_in_words_and_others_keep_theirs()
     {
-        using var small = new SmallScenario(("sealing = [\"none\", \"sealing-basic\"]", "sealing = \"none\""), ("heater_set_c = 4", "heater_set_c = [4, 5]"));
+        using var small = new SmallScenario([.. WeighedSample.Short, ("sealing = [\"none\", \"sealing-basic\"]", "sealing = \"none\""), ("heater_set_c = 4", "heater_set_c = [4, 5]")]);
         var scenario = small.Read();
         var assessor = new LayoutAssessor(scenario, WinterSet.Make(scenario));
         var problem = new LayoutProblem(assessor);

@@ -7,6 +7,7 @@ public sealed class OneLayoutTests
 {
     private static readonly (string, string)[] OneChoiceOfEach =
     [
+        .. WeighedSample.Short,
         ("sealing = [\"none\", \"sealing-basic\"]", "sealing = \"none\""), ("barrel = [\"none\", \"barrel-200-used\"]", "barrel = \"none\""),
         ("barrel_count = [2, 4, 6]", "barrel_count = 2"), ("collector = [\"none\", \"flat-plate-2m2\"]", "collector = \"none\""),
         ("mount = [\"stand-timber\", \"two-position-rocker\"]", "mount = \"stand-timber\""), ("night_cover = [\"none\", \"aluminised-hand\"]", "night_cover = \"none\""),

@@ -13,6 +13,10 @@ namespace DesignSearch.Layouts.Tests;
 /// <summary>A small scenario searched to the end, judged and ready to be weighed.</summary>
 public sealed class WeighedSample : IDisposable
 {
+    /// <summary>Three weeks of January, and no winters beside the chosen.</summary>
+    internal static readonly (string, string)[] Short =
+        [("start = \"11-01\"\nend = \"03-31\"", "start = \"01-05\"\nend = \"01-25\"\nwarm_up_days = 3"), ("unseen_winters = 20", "unseen_winters = 0")];
+
     private readonly SmallScenario small;
 
     // With the electrician's hours a turning collector costs more than the sample's own budget; to weigh it a budget is wanted that it fits.
@@ -24,11 +28,15 @@ public sealed class WeighedSample : IDisposable
     {
     }
 
-    internal WeighedSample(Func<Scenario, Scenario> moved, params (string From, string To)[] changes)
+    internal WeighedSample(Func<Scenario, Scenario> moved, params (string From, string To)[] changes) : this(moved, s => WinterSet.Make(s), changes)
+    {
+    }
+
+    internal WeighedSample(Func<Scenario, Scenario> moved, Func<Scenario, WinterSet> winters, params (string From, string To)[] changes)
     {
         small = new SmallScenario(changes);
         Scenario = moved(small.Read());
-        Assessor = new LayoutAssessor(Scenario, WinterSet.Make(Scenario));
+        Assessor = new LayoutAssessor(Scenario, winters(Scenario));
         var problem = new LayoutProblem(Assessor);
         Space = problem.Space;
         var log = new Log();

@@ -68,7 +68,7 @@ public sealed class FrontChartTests
     {
         var run = InventedRun.Finished();
         var cheapest = run.Judgement.Ranking[run.Judgement.Picks.CheapestThatHolds!.Value - 1];
-        Assert.StartsWith($"Frost is gone from a life cost of {Say.Money(cheapest.LifeCost, "crowns")} on", FrontChart.Of(run, FrontReading.Frost).Finding, StringComparison.Ordinal);
+        Assert.StartsWith($"Of all that was found, frost is gone from a life cost of {Say.Money(cheapest.LifeCost, "crowns")} on", FrontChart.Of(run, FrontReading.Frost).Finding, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -129,7 +129,7 @@ public sealed class HeatPumpTests
     public void Frost_is_taken_off_only_where_the_sheet_has_no_wet_point()
     {
         RatedPoint[] dry = [new(-15, 1500, 1.8), new(-7, 1950, 2.2), new(7, 3000, 3.6)];
-        var hour = new HourForcing(0, 0, 0, 0, 0, 1, true);
+        var hour = new HourForcing(0, 0, 0, 0, 0, 1, 1);
         var (wet, bare) = (Full(Pump(dry, frostRated: true), hour), Full(Pump(dry, frostRated: false), hour));
         Validation.Within("heat-pump H3 frost", "share of heat lost at 0 °C", 0.05, 0.10,
             1 - bare / wet, "Goto et al., Acta Hort. 1107(10): 6 %; Vermont, 77 units: 6.2 %; band of the reviews 5 to 10 %", "HeatPumpCycle.Frosting");
@@ -162,7 +162,7 @@ public sealed class HeatPumpTests
     public void Cold_nights_and_power_cuts_stop_it()
     {
         var pump = Pump(Worked, leastC: -12);
-        var hour = new HourForcing(-11.9, 0, 0, 0, 0, 1, true);
+        var hour = new HourForcing(-11.9, 0, 0, 0, 0, 1, 1);
         Assert.True(Full(pump, hour) > 2000);
         Assert.Equal(0, Full(pump, hour with { OutsideC = -12.1 }));
         Assert.Equal(0, Full(pump, hour with { Power = 0 }));
@@ -202,7 +202,7 @@ public sealed class HeatPumpTests
         var hour = (Heat: 0.0, Current: 0.0, Idle: 0.0);
         for (var h = 0; h < 48; h++)
         {
-            var f = new HourForcing(-7, -7, 0, 0, 0, 1, true);
+            var f = new HourForcing(-7, -7, 0, 0, 0, 1, 1);
             house.Hour(f);
             block.Hour(f);
             for (var s = 0; s < 12; s++)
@@ -234,7 +234,7 @@ public sealed class HeatPumpTests
         var (sum, resting) = (0.0, new Offer<Lane1>[1]);
         for (var h = 0; h < 8760; h++)
         {
-            block.Hour(new HourForcing(10, 0, 0, 0, 0, 1, true));
+            block.Hour(new HourForcing(10, 0, 0, 0, 0, 1, 1));
             block.Settle(house, resting);
             sum += Booked(ref block).Idle / 1000;
         }

@@ -65,7 +65,7 @@ internal sealed class ClickingReference(WinterForcing forcing, LayoutCase layout
             var around = f.OutsideC + Kelvin;
             var outer = c.OuterStill + c.OuterPerWind * f.RoofWindMPerS + c.AroundWPerK4 * around * around * around;
             var leak = (c.LeakM3PerS + c.LeakM3PerSPerWind * f.RoofWindMPerS) * f.AirJPerM3K;
-            var link = f.IsNight ? c.LinkClosed : c.LinkOpen;
+            var link = c.LinkOpen + f.Dark * (c.LinkClosed - c.LinkOpen);
             var (beam, diffuse, cos) = l.AreaM2 > 0 ? (layout.Plane!.BeamWPerM2[h], layout.Plane.SkyWPerM2[h] + layout.Plane.GroundWPerM2[h], layout.Plane.CosIncidence[h]) : (0, 0, 0);
             var absorbed = l.AreaM2 * l.Eta0 * (beam * (cos > 0 ? Math.Max(1 - l.B0 * (1 / Math.Max(cos, 1e-3) - 1), 0) : 0) + l.Diffuse * diffuse);
             var sky = f.SkyC + Kelvin;

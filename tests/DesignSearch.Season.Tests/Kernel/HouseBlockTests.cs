@@ -31,7 +31,7 @@ public sealed class HouseBlockTests
     {
         var c = HouseTerms.Nothing with { AirStore = 0.5e6, FloorStore = 8e6, FloorAir = 150, LeakM3PerS = 300, SunAir = 1 };
         var house = new HouseBlock<Lane1>([c], 1, start, 0, 0, 0);
-        house.Hour(new HourForcing(-5, -5, 0, power, 0, 1, false));
+        house.Hour(new HourForcing(-5, -5, 0, power, 0, 1, 0));
         for (var s = 0; s < hours * 3600; s++)
             Advance(ref house);
         var (id, source) = ($"house G2 two capacities from {start} after {hours} h", "analytic, two capacities; implicit steps of 1 s");
@@ -100,7 +100,7 @@ public sealed class HouseBlockTests
             {
                 var on = h is >= 6 and < 18;
                 day.Heater.SetC = Lane1.Of(on ? 27 : 22);
-                day.Hour(new HourForcing(22, 22, 0, on ? 1000 : 0, 22, 1, false));
+                day.Hour(new HourForcing(22, 22, 0, on ? 1000 : 0, 22, 1, 0));
                 for (var s = 0; s < 60; s++)
                 {
                     day.Eliminate();

@@ -43,7 +43,7 @@ public sealed class IndependentSolverTests
     {
         var (a, house, winter) = (forcing.Assumptions, layout.House, forcing.Winter);
         var c = HouseTerms.From(layout, a);
-        var depth = a.SoilSurfaceLayerM + a.SoilMiddleLayerM + a.SoilDeepLayerM;
+        var depth = HouseTerms.SoilDepthM(a);
         double Soil(int layer) => HouseTerms.SoilStartC(forcing, layer);
         var (outside, ground) = (winter.AirC, Enumerable.Range(0, winter.Hours).Select(h => WinterForcing.GroundAtC(winter, h, depth, a)));
         return new

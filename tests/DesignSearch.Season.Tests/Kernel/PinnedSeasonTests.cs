@@ -26,10 +26,10 @@ public sealed class PinnedSeasonTests
     private static readonly JsonSerializerOptions Options = new() { NumberHandling = JsonNumberHandling.AllowNamedFloatingPointLiterals };
 
     [SkippableTheory]
-    [InlineData(1, false, "679e9e0d6e28d0cc")]
-    [InlineData(2, false, "586ced78e0e85aef")]
-    [InlineData(3, false, "b908eb6ab28a75a8")]
-    [InlineData(4, true, "5d843bddb0956a8b")]
+    [InlineData(1, false, "a8ca762277e380ad")]
+    [InlineData(2, false, "34d7baca6d5acd46")]
+    [InlineData(3, false, "0d221fc442e955a3")]
+    [InlineData(4, true, "964c597ad9312d43")]
     public void No_figure_moved(int seed, bool sunny, string digest)
     {
         Skip.IfNot(OperatingSystem.IsLinux() && RuntimeInformation.ProcessArchitecture == Architecture.X64, "Exponentials may differ in the last bit on another system.");

@@ -15,7 +15,7 @@ internal static class TestLoop
     /// <summary>Some steps in a house and an outside air of one temperature, light square on the plane.</summary>
     public static void Run(ref LoopBlock<Lane1> loop, int steps, double airC, double beamWPerM2 = 0, double diffuseWPerM2 = 0, double releaseW = 0)
     {
-        loop.Hour(new HourForcing(airC, 0, 0, 0, 0, 1200, true), Lane1.Of(beamWPerM2), Lane1.Of(diffuseWPerM2), Lane1.Of(1));
+        loop.Hour(new HourForcing(airC, 0, 0, 0, 0, 1200, 1), Lane1.Of(beamWPerM2), Lane1.Of(diffuseWPerM2), Lane1.Of(1));
         for (var k = 0; k < steps; k++)
         {
             loop.StandingLoss(Lane1.Of(airC));

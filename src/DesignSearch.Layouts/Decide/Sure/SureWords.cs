@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Layouts.Decide.Weigh;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Words;
 
@@ -49,6 +50,5 @@ internal static class SureWords
         $"{surer.LifeCost - first.LifeCost:0} {currency} more over the years and held in {surer.Chance!.Held} of {surer.Chance.Of}.");
 
     private static string InTheLongRun(Chance chance) => Written.Sentence(
-        $"in the long run it should hold in {100 * chance.AtLeast:0} to {100 * chance.AtMost:0} of 100,",
-        $"so far as these doubts are all there are");
+        $"in the long run {UnseenWords.Failing(chance.AtLeast, chance.AtMost)}, so far as these doubts are all there are");
 }

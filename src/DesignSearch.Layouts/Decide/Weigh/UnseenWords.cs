@@ -18,8 +18,14 @@ internal static class UnseenWords
         $"they know no weather that the file does not hold.");
 
     public static string Held(int held, int count, double low, double high) => Written.Sentence(
-        $"It held in {held} of {Written.Count(count, "winter")} it was not chosen on; so few say only that in the long run",
-        $"it should hold in {100 * low:0} to {100 * high:0} of 100 (such a range is right 19 times in 20).");
+        $"It held in {held} of {Written.Count(count, "winter")} it was not chosen on: in the long run {Failing(low, high)}",
+        $"(right 19 times in 20).");
+
+    public static string Failing(double heldLow, double heldHigh) => (100 * (1 - heldHigh), 100 * (1 - heldLow)) switch
+    {
+        ( < 0.5, var most) => Written.Sentence($"at most {most:0} winters in 100 would go below the limit"),
+        var (least, most) => Written.Sentence($"between {least:0} and {most:0} winters in 100 would go below the limit"),
+    };
 
     public static string Frost(double degreeHoursKh) =>
         Written.Number(degreeHoursKh, degreeHoursKh < WholeFrom ? 1 : 0) + " K·h of frost";

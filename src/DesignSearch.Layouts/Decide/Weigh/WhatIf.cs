@@ -1,9 +1,9 @@
 namespace DesignSearch.Layouts.Decide.Weigh;
 
-/// <summary>A pick in weather harder than it was designed for, or without current.</summary>
+/// <summary>A pick in weather harder than it was designed for, or in a night when something fails.</summary>
 /// <param name="What">What happens, in plain words.</param>
 /// <param name="OutsideC">Lowest hour mean outside [°C].</param>
 /// <param name="LowestAirC">Lowest hour mean of the plants' air [°C].</param>
 /// <param name="FrostHours">Frost hours of that winter.</param>
-/// <param name="IsWithoutMains">True where it is a failure of the mains.</param>
-public sealed record WhatIf(string What, double OutsideC, double LowestAirC, int FrostHours, bool IsWithoutMains);
+/// <param name="IsMishap">True where something fails or is forgotten: the mains, a night cover.</param>
+public sealed record WhatIf(string What, double OutsideC, double LowestAirC, int FrostHours, bool IsMishap);

@@ -4,13 +4,16 @@ using DesignSearch.Season;
 
 namespace DesignSearch.Layouts.Decide.Weigh;
 
-/// <summary>Simulates layouts again in the coldest design winter made colder, and without current in its coldest night.</summary>
+/// <summary>Simulates layouts again in the coldest design winter made colder, and in its coldest night without current or with its night cover left open.</summary>
 /// <param name="book">Where the design winters are.</param>
 internal sealed class WhatIfWeighing(TrialBook book)
 {
     private const int WeekHours = 7 * 24;
     private const int RampHours = 24;
     private const int CutHours = 12;
+
+    // From well before dusk to well after dawn at any latitude where it does not last for days.
+    private const int NightHours = 24;
 
     // Colder nights are asked for in steps of so many kelvin, from the first even degree at least one kelvin below the coldest design night.
     private const double StepK = 2;
@@ -27,21 +30,24 @@ internal sealed class WhatIfWeighing(TrialBook book)
         [
             Told(WhatIfWords.AsDesigned(winter.Name), winter, pick.Outcomes[place], false),
             .. coldest.Value.Colder.Select(w => Tried(WhatIfWords.Colder(w.AirC.Min()), w, pick, false)),
-            .. LosesCurrent(pick) ? new[] { Tried(WhatIfWords.PowerCut(CutHours), Cut(winter), pick, true) } : [],
+            .. LosesCurrent(pick) ? new[] { Tried(WhatIfWords.PowerCut(CutHours), winter with { PowerCuts = [Night(winter, CutHours)] }, pick, true) } : [],
+            .. HasCover(pick) ? new[] { Tried(WhatIfWords.CoverLeftOpen, winter with { CoverLeftOpen = [Night(winter, NightHours)] }, pick, true) } : [],
         ];
     }
 
     // A battery carries on without the mains, and what takes no current misses none.
     private static bool LosesCurrent(Trial pick) => pick.Priced.Built.Supply is { Battery: null };
 
-    private WhatIf Tried(string what, Winter winter, Trial pick, bool isWithoutMains)
+    private static bool HasCover(Trial pick) => pick.Priced.Built.Installation.House.NightCoverResistanceM2KPerW > 0;
+
+    private WhatIf Tried(string what, Winter winter, Trial pick, bool isMishap)
     {
         var assessor = new LayoutAssessor(book.Scenario, WinterSet.Of(book.Scenario, [(winter, 1.0)]));
-        return Told(what, winter, assessor.Simulate([pick.Priced.Built])[0][0], isWithoutMains);
+        return Told(what, winter, assessor.Simulate([pick.Priced.Built])[0][0], isMishap);
     }
 
-    private static WhatIf Told(string what, Winter winter, Outcome outcome, bool isWithoutMains) =>
-        new(what, winter.AirC.Min(), outcome.LowestAirC, outcome.FrostHours, isWithoutMains);
+    private static WhatIf Told(string what, Winter winter, Outcome outcome, bool isMishap) =>
+        new(what, winter.AirC.Min(), outcome.LowestAirC, outcome.FrostHours, isMishap);
 
     private static Coldest Find(WinterSet winters)
     {
@@ -64,8 +70,7 @@ internal sealed class WhatIfWeighing(TrialBook book)
         return winter with { AirC = Shifted(winter.AirC), DewPointC = Shifted(winter.DewPointC), SkyC = Shifted(winter.SkyC) };
     }
 
-    private static Winter Cut(Winter winter) =>
-        winter with { PowerCuts = [new(Math.Clamp(Lowest(winter) - (CutHours / 2), 0, winter.Hours - CutHours), CutHours)] };
+    private static HourSpan Night(Winter winter, int hours) => new(Math.Clamp(Lowest(winter) - (hours / 2), 0, winter.Hours - hours), hours);
 
     private static int Lowest(Winter winter) => Array.IndexOf(winter.AirC, winter.AirC.Min());
 

@@ -9,5 +9,7 @@ internal static class WhatIfWords
 
     public static string Colder(double lowestC) => Written.Sentence($"its cold week goes down to {lowestC:0} °C");
 
+    public const string CoverLeftOpen = "the night cover stays open in its coldest night";
+
     public static string PowerCut(int hours) => Written.Sentence($"the mains fail for {hours} hours in its coldest night");
 }

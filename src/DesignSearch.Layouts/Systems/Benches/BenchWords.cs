@@ -99,7 +99,7 @@ internal static class BenchWords
 
     public static IEnumerable<Upkeep> Upkeep(bool isHeated)
     {
-        yield return new("Close the fleece and open it again.", "every day of the season", 12);
+        yield return new("Close the fleece and open it again.", Design.Upkeep.EveryDay, 12);
         if (isHeated)
             yield return new("Look at cable or mat for cuts and scorched places, and test its thermostat.", "every autumn", 1);
     }

@@ -1,0 +1,118 @@
+using DesignSearch.Layouts.Assess;
+using DesignSearch.Layouts.Decide.Certify;
+using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Layouts.Decide.Sure;
+using DesignSearch.Layouts.Decide.Weigh;
+using DesignSearch.Layouts.Design.Brief;
+using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Search;
+using Xunit;
+
+namespace DesignSearch.Layouts.Tests;
+
+/// <summary>
+/// What is judged, weighed, proved and held for sure in three weeks of sines, sample by sample, as it was when it was last looked at. Where the season or a price moves all
+/// moves; where a sentence moves, that alone: read what the test wrote, and put it in.
+/// </summary>
+public sealed class PinnedDecisionsTests
+{
+
+    private static readonly Dictionary<string, (string, string)[]> Samples = new(StringComparer.Ordinal)
+    {
+        ["usual"] = [("budget = 4200", "budget = 5500")],
+        ["poor"] = [("budget = 4200", "budget = 700")],
+        ["penniless"] = [("budget = 4200", "budget = 0")],
+        ["narrow"] = [("store_floor_m2 = 3.0", "store_floor_m2 = 0.9"), ("mains_at_greenhouse = false", "mains_at_greenhouse = true"), ("frost_limit_c = 2.0", "frost_limit_c = -9.9")],
+        ["fixed"] = [("mount = [\"stand-timber\", \"two-position-rocker\"]", "mount = \"stand-timber\""), ("collector_count = 2", "collector_count = [1, 2]")],
+        ["at rates"] = [("interest = 0.03", "interest = 0.03\nlabour_rate_per_hour = 17.35\nlicensed_rate_per_hour = 61.45\nbuild_hours = 45\nnight_tariff_per_kwh = 0.21\nnight_from_hour = 22\nnight_to_hour = 6")],
+        ["with a bench"] = [("frost_limit_c = 2.0", "frost_limit_c = 2.0\nbench_enough_m2 = 2.4"), ("heat_pump = \"none\"  ", "bench = [\"none\", \"bench-fleece\", \"bench-mat-120\"]\nheat_pump = [\"none\", \"hp-inverter\"] ")],
+    };
+
+    private static readonly string[] Weighed =
+    [
+        "at rates better 01ba4719", "at rates checks that cost 37517e5f", "at rates from a seventh 28e5569d", "at rates judged 2bb29cb9", "at rates miss fe6c8925",
+        "at rates picks 9fd4be7d", "at rates proved 9a6f8fa8", "at rates purchases daf0e440", "at rates stages 8ccd6dd7", "at rates turning 3d636ea9",
+        "at rates ways 18599780", "fixed better 309a09e2", "fixed checks that cost 37517e5f", "fixed from a seventh 4381ac26", "fixed judged 1c0eaf94",
+        "fixed miss 61d1954b", "fixed picks c8054efa", "fixed proved 0079644d", "fixed purchases 3f8cfafa", "fixed stages 6c019960", "fixed turning eec46d62",
+        "fixed ways ef3b907a", "narrow better 01ba4719", "narrow checks that cost 37517e5f", "narrow from a seventh 7fbe1f12", "narrow judged 326e3cd7",
+        "narrow miss 61d1954b", "narrow picks 9f1b4aa8", "narrow proved e0d69c82", "narrow purchases 7ac5a6af", "narrow stages a41d7b10", "narrow turning 3d636ea9",
+        "narrow ways 4a17bf94", "penniless better 01ba4719", "penniless checks that cost 37517e5f", "penniless from a seventh f6796d6e", "penniless judged f9f616ac",
+        "penniless miss 61d1954b", "penniless picks 37517e5f", "penniless proved d68ee5d3", "penniless purchases 8f9c3fc9", "penniless stages 37517e5f",
+        "penniless turning 3d636ea9", "penniless ways 59f43358", "poor better 01ba4719", "poor checks that cost 37517e5f", "poor from a seventh 02a49bff",
+        "poor judged df903814", "poor miss ee3009e5", "poor picks 18b974ae", "poor proved d94c61e2", "poor purchases a357305d", "poor stages acc9c5dd",
+        "poor turning 3d636ea9", "poor ways e4023c73", "unseen d9d4e532", "usual better 050e78b8", "usual checks that cost 37517e5f",
+        "usual from a seventh 6023385b", "usual judged aa3f0888", "usual miss 61d1954b", "usual picks f6905ed0", "usual proved 0079644d", "usual purchases a757e136",
+        "usual stages 6c019960", "usual turning 39fb0615", "usual ways ff07454b", "with a bench better 01ba4719", "with a bench checks that cost 37517e5f",
+        "with a bench from a seventh 37f43ac9", "with a bench judged a1fc15c0", "with a bench miss 61d1954b", "with a bench picks 7a491592",
+        "with a bench proved 73d915fd", "with a bench purchases 108106be", "with a bench stages a422e1d6", "with a bench turning 3d636ea9",
+        "with a bench ways 420ff0da",
+    ];
+
+    private static readonly string[] Sure =
+    [
+        "chances a71319ad", "found 7bbe0ec2", "said 6ecb14b7",
+    ];
+
+    [SkippableFact]
+    public void Pinned_what_is_weighed_and_proved()
+    {
+        Pins.OnlyHere();
+        var pins = new Pins();
+        foreach (var (name, changes) in Samples)
+        {
+            using var sample = Sample(changes);
+            pins.Tell(name + " judged", Spelt.Of(sample.Judgement));
+            Tell(pins, name, sample.Weighing);
+            List<(double[] Point, Evaluation Evaluation)> some = [.. sample.Tried.Where((_, i) => i % 7 == 3)];
+            pins.Tell(name + " from a seventh", Spelt.Of(sample.Weigh(some, isExact: false, threads: 2)));
+            pins.Tell(name + " better", string.Join('\n', new Weigher(sample.Assessor, 2, 1).Better(sample.Judgement, some, sample.Space, isExact: false).Select(Text)));
+            if (name == "usual")
+            {
+                IReadOnlyList<Trial> trials = new TrialBook(sample.Assessor, 2).Of([.. sample.Judgement.Ranking.Select(l => l.ToLayout(sample.Scenario))]);
+                pins.Tell("unseen", Spelt.Of(UnseenJudging.Of(sample.Scenario, trials, sample.Assessor.Winters, FormulaWinters.Drawn(sample.Scenario, 8))));
+            }
+
+            var cheapest = sample.Judgement.Picks.CheapestThatHolds is { } rank ? sample.Judgement.Ranking[rank - 1].LifeCost : (decimal?)null;
+            var (certificate, better) = new Certifier(sample.Assessor, 2).Of(cheapest + 100, sample.Tried, null, CancellationToken.None);
+            pins.Tell(name + " proved", Spelt.Of(certificate) + (better is null ? "" : Text(better)) + Spelt.Of(Certifier.Exact(cheapest)));
+        }
+
+        pins.Compare(Weighed);
+    }
+
+    [SkippableFact]
+    public void Pinned_what_is_held_for_sure()
+    {
+        Pins.OnlyHere();
+        var pins = new Pins();
+        using var sample = Sample([("budget = 4200", "budget = 5500"), ("heater = [\"none\", \"fan-heater-1kw\", \"fan-heater-2kw\"]", "heater = [\"none\", \"fan-heater-1kw\", \"fan-heater-1500\", \"fan-heater-2kw\"]")]);
+        var holders = sample.Tried.Where(t => t.Evaluation.TotalViolation == 0 && t.Evaluation.Objectives[1] == 0).OrderBy(t => t.Evaluation.Objectives[0]).Select(t => sample.Space.At(t.Point)).ToList();
+        foreach (var (isExact, certainty) in new[] { (true, 0.9), (false, 0.5) })
+        {
+            var scenario = sample.Scenario with { Search = sample.Scenario.Search with { Certainty = certainty, UnseenWinters = 12 } };
+            var assessor = new LayoutAssessor(scenario, sample.Assessor.Winters);
+            var found = new SurePicking(new TrialBook(assessor, 2), 2, FormulaWinters.Drawn(scenario, 12)).Of(holders, isExact);
+            pins.Tell("found", $"{Text(found.First)}; {(found.Surer is { } surer ? Text(surer) : "-")}; {Text(found.MostProtection)}; {found.IsSure}");
+            pins.Tell("chances", Spelt.Of(found.Chances.OrderBy(c => Text(c.Key), StringComparer.Ordinal).Select(c => (object)new { Key = Text(c.Key), c.Value })));
+            var judged = new Judge(assessor).Of(sample.Result, sample.Space, [], [], found);
+            pins.Tell("said", judged.Answer + judged.Remark + Spelt.Of(judged.Sureness) + Spelt.Of(judged.Drawn) + Spelt.Of(judged.Picks));
+        }
+
+        pins.Compare(Sure);
+    }
+
+    private static WeighedSample Sample((string, string)[] changes) => new((Scenario read) => read, FormulaWinters.Of, [.. WeighedSample.Short, ("barrel_count = [2, 4, 6]", "barrel_count = 4"), .. changes]);
+
+    private static string Text(Layout layout) => string.Join(' ', layout.Awake.Select(a => $"{a.Choice.Key}={a.Value}"));
+
+    private static void Tell(Pins pins, string name, Weighing weighing)
+    {
+        pins.Tell(name + " picks", Spelt.Of(weighing.Picks));
+        pins.Tell(name + " ways", Spelt.Of(weighing.Comparisons) + Spelt.Of(weighing.HeaterAlone));
+        pins.Tell(name + " turning", Spelt.Of(weighing.Turning));
+        pins.Tell(name + " purchases", Spelt.Of(weighing.Purchases) + Spelt.Of(weighing.PurchaseStep));
+        pins.Tell(name + " stages", Spelt.Of(weighing.Stages));
+        pins.Tell(name + " checks that cost", Spelt.Of(weighing.CheckCosts));
+        pins.Tell(name + " miss", Spelt.Of(weighing.Miss));
+    }
+}

@@ -1,0 +1,40 @@
+using DesignSearch.Climate.Winters;
+using DesignSearch.Season.Kernel;
+using Xunit;
+
+namespace DesignSearch.Season.Tests;
+
+/// <summary>How long in an hour a night cover is closed, and what a night costs in which nobody draws it.</summary>
+public sealed class NightCoverHoursTests
+{
+    // Zenith angles at the middles of hours: the sun crosses the horizon where the straight line does.
+    [Theory]
+    [InlineData(new[] { 120.0, 110, 100 }, 1)]
+    [InlineData(new[] { 80.0, 70, 60 }, 0)]
+    [InlineData(new[] { 100.0, 90, 80 }, 0.5)]
+    [InlineData(new[] { 102.0, 92, 82 }, 0.7)]
+    [InlineData(new[] { 80.0, 87, 95 }, 0.125)]
+    public void A_cover_is_closed_while_the_sun_is_down(double[] zenithDeg, double share) => Assert.Equal(share, WinterForcing.Dark(zenithDeg, 1), 1e-12);
+
+    [Fact]
+    public void At_the_ends_of_a_winter_the_hour_stands_for_its_neighbour() =>
+        Assert.Equal((0.9, 0.0), (WinterForcing.Dark([92, 87], 0), WinterForcing.Dark([92, 87], 1)));
+
+    [Fact]
+    public void A_night_in_which_nobody_draws_the_cover_is_colder_and_no_other()
+    {
+        var winter = MadeWinter.Of(40, 10, meanC: -2);
+        var open = winter with { CoverLeftOpen = [new HourSpan(24 * 25, 24)] };
+        var plant = TestLayout.Bare with { House = TestLayout.House with { NightCoverResistanceM2KPerW = 0.4 } };
+        double[] Nights(Winter w)
+        {
+            var air = new List<double>();
+            SeasonSimulator.Run(MadeWinter.Forcing(w), new LayoutCase(plant, null), row => air.Add(row.AirMeanC));
+            return [.. air];
+        }
+
+        var (kept, left) = (Nights(winter), Nights(open));
+        Assert.Equal(kept.Take(24 * 25), left.Take(24 * 25));
+        Assert.True(kept.Zip(left, (a, b) => a - b).Skip(24 * 25).Take(24).Max() > 0.5);
+    }
+}
