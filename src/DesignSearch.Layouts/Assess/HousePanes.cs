@@ -10,11 +10,23 @@ internal static class HousePanes
     /// <summary>The pieces of its faces, each with its sheet and with what hides the sky from it.</summary>
     /// <param name="house">The house.</param>
     /// <param name="site">Hills and trees about it; null where the land is flat.</param>
-    public static IReadOnlyList<Pane> Of(Greenhouse house, HorizonProfile? site) =>
-    [
-        .. from face in house.Geometry.Faces
-           let sheet = house.SheetOf(face.Kind)
-           from facet in face.Facets
-           select new Pane(facet, new Glazing(sheet.Layers, sheet.Light), SkyShade.Horizon(facet, house.Geometry, house.BackWall, house.Horizon, site)),
-    ];
+    public static IReadOnlyList<Pane> Of(Greenhouse house, HorizonProfile? site)
+    {
+        var panes = new List<Pane>();
+        foreach (var face in house.Geometry.Faces)
+        {
+            var sheet = house.SheetOf(face.Kind);
+            foreach (var facet in face.Facets)
+            {
+                var horizon = SkyShade.Horizon(facet, house.Geometry, house.BackWall, house.Horizon, site);
+                // A door stands in the first end.
+                var door = face.Kind == FaceKind.End ? house.Door : HouseDoor.None;
+                panes.Add(new(facet with { AreaM2 = facet.AreaM2 - door.AreaM2 }, new Glazing(sheet.Layers, sheet.Light), horizon));
+                if (door is { AreaM2: > 0, Light: > 0 })
+                    panes.Add(new(facet with { AreaM2 = door.AreaM2 }, new Glazing(sheet.Layers, door.Light), horizon));
+            }
+        }
+
+        return panes;
+    }
 }

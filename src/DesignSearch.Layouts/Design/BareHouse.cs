@@ -29,7 +29,7 @@ public static class BareHouse
             VolumeM3 = house.VolumeM3,
             PerimeterM = house.PerimeterM,
             EdgeLossWPerMK = house.EdgeLossWPerMK * house.EdgeShare,
-            AirChangesPerHour = house.AirChangesPerHour,
+            AirChangesPerHour = house.StillAirChangesPerHour,
             AirChangesPerHourPerMPerS = house.AirChangesPerHourPerMPerS,
             VentWPerK = VentWPerM2K * house.VentAreaM2,
             Wall = house.BackWall is { } wall ? Wall(house.Geometry, wall) : WallNumbers.None,

@@ -42,6 +42,7 @@ internal static class GreenhouseReading
             BackWall = shape.BackWall,
             BaseWall = shape.BaseWall,
             FloorBelowM = shape.FloorBelowM,
+            Door = shape.Door,
             CoverUWPerM2K = cover.UWPerM2K,
             CoverLight = cover.Light,
             CoverLayers = cover.Layers,

@@ -19,6 +19,10 @@ internal sealed record ShapeReading
     private const string WallCapacity = "back_wall_capacity_kj_per_m2k";
     private const string BehindKey = "behind_back_wall";
     private const string RoomC = "room_behind_c";
+    private const string DoorArea = "door_m2";
+    private const string DoorU = "door_u_w_per_m2k";
+    private const string DoorLight = "door_light";
+    private const string DoorLeak = "door_leak_m3_per_h";
     private const string Azimuth = "° clockwise from true north";
     private const double UsualRoomC = 20;
     private const double TopM = 40;
@@ -45,6 +49,8 @@ internal sealed record ShapeReading
 
     public required double FloorBelowM { get; init; }
 
+    public required HouseDoor Door { get; init; }
+
     public static ShapeReading Of(TomlTable table)
     {
         var shape = (HouseShape)Array.IndexOf(Shapes, table.Word("shape", Shapes, Shapes[0]));
@@ -65,6 +71,7 @@ internal sealed record ShapeReading
             BackWall = wall,
             BaseWall = foot,
             FloorBelowM = table.Number(Below, 0, 3, "m", 0),
+            Door = DoorOf(table),
         };
         read.Together(table);
         if (wall is not null && table.Find(RidgeAzimuth) is { } turned)
@@ -96,6 +103,10 @@ internal sealed record ShapeReading
             Fault(BaseHeight, BaseWall.HeightM, ShapeWords.BaseUnderEaves(EavesM));
         if (FloorBelowM > BaseWall.HeightM)
             Fault(Below, FloorBelowM, ShapeWords.WallHoldsEarth(BaseHeight));
+        // An end: half of what low and high edge span, at least.
+        var end = WidthM * ((EavesM + RidgeM) / 2 - BaseWall.HeightM);
+        if (RidgeM > EavesM && Door.AreaM2 > end)
+            Fault(DoorArea, Door.AreaM2, ShapeWords.DoorInEnd(end));
         if (BackWall is { } wall && wall.TopM < RidgeM)
             Fault(WallTop, wall.TopM, ShapeWords.WallBearsRoof(RidgeM));
     }
@@ -106,6 +117,14 @@ internal sealed record ShapeReading
         double? unsaid = height > 0 ? null : 1;
         return new(
             height, table.Number(BaseU, 0.1, 5, ShapeWords.UUnit, unsaid), table.Number(BaseCapacity, 0, 2000, ShapeWords.CapacityUnit, height > 0 ? null : 0));
+    }
+
+    private static HouseDoor DoorOf(TomlTable table)
+    {
+        var area = table.Number(DoorArea, 0, 20, "m²", 0);
+        return new(
+            area, table.Number(DoorU, 0.1, 8, ShapeWords.UUnit, area > 0 ? null : 1), table.Number(DoorLight, 0, 0.95, CoverReading.LightUnit, 0),
+            table.Number(DoorLeak, 0, 500, "m³/h", 0));
     }
 
     private static BackWall BackWallOf(TomlTable table)

@@ -24,6 +24,8 @@ internal static class ShapeWords
     public static string BaseUnderEaves(double eavesM) =>
         Written.Sentence($"at most {eavesM:0.0##} m: a base wall no higher than the eaves");
 
+    public static string DoorInEnd(double endM2) => Written.Sentence($"at most {endM2:0.0#} m²: a door no larger than an end of the house");
+
     public static string WallHoldsEarth(string key) =>
         $"no more than '{key}': what lies below the ground outside needs a wall that holds the earth";
 

@@ -33,6 +33,13 @@ internal static class ShapeBackWords
                 $"{house.BaseWall.CapacityKjPerM2K:0} kJ/m²K{Sunken(house.FloorBelowM, body.BaseBuriedM2)}");
         }
 
+        if (house.Door.AreaM2 > 0)
+        {
+            yield return Written.Sentence(
+                $"Door      {house.Door.AreaM2:0.0#} m² of U {house.Door.UWPerM2K:0.0#} in an end, light {100 * house.Door.Light:0} %,",
+                $"joints {house.Door.LeakM3PerH:0} m³/h");
+        }
+
         if (house is { Shape: HouseShape.Gable, BaseWall.HeightM: <= 0, RoofSheet: null, WallSheet: null, EndSheet: null })
             yield break;
         var faces = body.Faces.Select(f => Written.Sentence($"{Name(house.Shape, f.Kind)} {f.AreaM2:0.0} m²{Sheet(house, f.Kind)}"));

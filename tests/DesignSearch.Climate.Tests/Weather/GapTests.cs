@@ -183,6 +183,14 @@ public sealed class GapTests
         Assert.Equal(expected.Length > 0 ? [(row + 6, year, expected)] : [], found.Where(f => f.Value == year).Select(f => (f.Line, f.Value, f.Expected)));
     }
 
+    [Fact]
+    public void Of_two_rows_of_other_generations_the_first_in_time_is_told()
+    {
+        var text = "# latitude: 45\n# longitude: 15\n# elevation_m: 0\n# zone_hours: 1\nDate Time,Temp (C)\n"
+            + string.Concat(Enumerable.Range(0, 40).Select(i => FormattableString.Invariant($"{(i == 0 ? 1950 : i == 1 ? 1985 : 2021)}-01-{1 + (i / 24):00} {i % 24:00}:00,{1 + (i % 7)}\n")));
+        Assert.Equal([(6, "1950", "a year within 30 of that of the next row in time, 1985")], TempFile.Faults(text).Select(f => (f.Line, f.Value, f.Expected)));
+    }
+
     private static string Span(string repair) => repair[(repair.IndexOf('(', StringComparison.Ordinal) + 1)..repair.IndexOf(')', StringComparison.Ordinal)];
 
     private static (double[] Air, IReadOnlyList<InputFault> Faults, List<string> Repairs) Filled(double[] air)

@@ -68,6 +68,46 @@ public sealed class OwnFormatTests
         }
     }
 
+    // Layouts without names must show where everything stands; in the field "air" codes stand for values.
+    [Theory]
+    [InlineData("kind = \"fixed\"\nrow = \"^.\"\nplaces = \"t\"", "a list of [\"name\", first character, last character] for 'places'")]
+    [InlineData("kind = \"fixed\"\nrow = \"^.\"\nplaces = [[\"when\", 1, 16], [\"t\", 0, 20]]", "[\"name\", first character, last character] in 'places'")]
+    [InlineData("kind = \"fixed\"\nrow = \"^.\"\nplaces = [[\"when\", 1, 16], [\"t\", 20, 19]]", "[\"name\", first character, last character] in 'places'")]
+    [InlineData("kind = \"fixed\"\nrow = \"^.\"\nplaces = [[\"when\", 1, 16], [\"t\", 18, 10001]]", "[\"name\", first character, last character] in 'places'")]
+    [InlineData("kind = \"fixed\"\nrow = \"^.\"\nplaces = [[\"when\", 1, 16], [3, 18, 20]]", "[\"name\", first character, last character] in 'places'")]
+    [InlineData("kind = \"fixed\"\nrow = \"^.\"\nplaces = [[\"when\", 1, 16], [\"t\", 18, 18.5]]", "[\"name\", first character, last character] in 'places'")]
+    [InlineData("kind = \"fixed\"\nrow = \"^.\"\nplaces = [[\"when\", 1, 16]]", "'t' among the places in [table]")]
+    [InlineData("kind = \"fixed\"\nrow = \"^.\"\nplaces = [[\"when\", 1, 16], [\"t\", 18, 20], [\"t\", 21, 22]]", "every name once in [table]")]
+    [InlineData("kind = \"fixed\"\nplaces = [[\"when\", 1, 16], [\"t\", 18, 20]]", "a regular expression that every row fits, for 'row' in [table]")]
+    [InlineData("kind = \"fixed\"\nrow = \"(?=a)\"\nplaces = [[\"when\", 1, 16], [\"t\", 18, 20]]", "a regular expression that neither looks around nor back, for 'row'")]
+    [InlineData("kind = \"elements\"\nrow = \"^.\"\nnames = [\"day\", \"value\"]", "'element' among the names in [table]")]
+    [InlineData("kind = \"month lines\"\nrow = \"^.\"\nplaces = [[\"station\", 1, 2], [\"month\", 3, 8], [\"element\", 9, 9], [\"value\", 10, 14], [\"flag\", 15, 15]]", "the characters from one day to the next, for 'day_width' in [table]")]
+    [InlineData("kind = \"month lines\"\nday_width = 101\nrow = \"^.\"\nplaces = [[\"station\", 1, 2], [\"month\", 3, 8], [\"element\", 9, 9], [\"value\", 10, 14], [\"flag\", 15, 15]]", "from 0 to 100")]
+    [InlineData("kind = \"fixed\"\nrow = \"^.\"\nplaces = [[\"when\", 1, 16], [\"t\", 18, 10000]]", "")]
+    [InlineData("kind = \"month lines\"\nday_width = 100\nrow = \"^.\"\nplaces = [[\"station\", 1, 2], [\"month\", 3, 8], [\"element\", 9, 9], [\"value\", 10, 14], [\"flag\", 15, 15]]", "")]
+    [InlineData("kind = \"elements\"\nrow = \"^.\"\nnames = [\"day\", \"element\", \"value\"]", "")]
+    public void A_layout_without_names_shows_where_everything_stands(string table, string expected)
+    {
+        var format = Sound.ReplaceLineEndings("\n").Replace("[stamp]", $"[table]\n{table}\n[stamp]", StringComparison.Ordinal);
+        var told = Faults(format, "nothing\n").Where(f => f.File.EndsWith("shed.toml", StringComparison.Ordinal)).ToList();
+        Assert.Equal(expected.Length > 0, told.Any(f => f.Expected.Contains(expected, StringComparison.Ordinal)));
+        Assert.Equal(expected.Length == 0, told.Count == 0);
+    }
+
+    [Theory]
+    [InlineData("codes = [[1, 2, 3]]", "[code, value] in 'codes'")]
+    [InlineData("codes = [[1, \"a\"]]", "[code, value] in 'codes'")]
+    [InlineData("codes = [1]", "[code, value] in 'codes'")]
+    [InlineData("part = 1001", "from 0 to 1000")]
+    [InlineData("times = 1e7", "from 1E-06 to 1000000")]
+    [InlineData("codes = [[1, 2.5]], part = 1000, times = 1e6", "")]
+    public void A_field_has_codes_in_pairs(string written, string expected)
+    {
+        var told = Faults(Sound.ReplaceLineEndings("\n").Replace("needed = true", "needed = true, " + written, StringComparison.Ordinal), "SHED\nwhen,t\n").Where(f => f.File.EndsWith("shed.toml", StringComparison.Ordinal)).ToList();
+        Assert.Equal(expected.Length > 0 ? 1 : 0, told.Count);
+        Assert.All(told, f => Assert.Contains(expected, f.Expected, StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData("SHED\nnothing of it\n2021-01-01 00:00,5\n", 1, 0, "a line of column names with when")]
     [InlineData("SHED\nwhen,t\n2021-01-01 00:00,5\n", 2, 0, "two rows of data or more below the column names")]

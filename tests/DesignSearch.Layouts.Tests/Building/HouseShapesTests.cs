@@ -209,6 +209,32 @@ public sealed class HouseShapesTests
         Assert.Equal(95.04m, Pricer.Bill(board, Stock.Empty).Single(l => l.PartId == "north-board-50").Total);
     }
 
+    // A wooden door of 2 m², U 2, in a house of 49.8 m² of U 3.6 and 34.5 m³: U (49.8 × 3.6 − 2 × 1.6)/49.8 = 3.535743; air 0.9 + 10/34.5 an hour; sun through 6.9 − 2 of the first end.
+    // Lining and night cover on 47.8 m²: 47.8 × 1.05 = 50.19, so 50.2 of the screen at 11, four rolls of lining of 15 m² at 3.20 (50.19 by 15).
+    [Fact]
+    public void A_door_is_told_apart_from_the_cover()
+    {
+        using var small = new SmallScenario((Sizes, Sizes + "door_m2 = 2\ndoor_u_w_per_m2k = 2\ndoor_leak_m3_per_h = 10\n"));
+        var scenario = small.Read();
+        var layout = SmallScenario.Of(scenario, ("night_cover", "aluminised-hand"), ("lining", "bubble-lining-large"));
+        var built = LayoutBuilder.Build(scenario, layout);
+        Assert.Equal(3.535743, scenario.Greenhouse.MeanCoverUWPerM2K, 1e-6);
+        Assert.Equal(49.8, built.Installation.House.CoverAreaM2, 1e-9);
+        Assert.Equal(0.9 + (10 / 34.5), built.Installation.House.AirChangesPerHour, 1e-9);
+        var panes = HousePanes.Of(scenario.Greenhouse, null);
+        Assert.Equal([9.5, 9.5, 4.9, 6.9, 8.5, 8.5], panes.Select(p => Math.Round(p.Facet.AreaM2, 9)));
+        var bill = Pricer.Bill(built.Parts, Stock.Empty);
+        Assert.Equal([552.20m, 192m], new[] { "aluminised-hand", "bubble-lining-large" }.Select(id => bill.Single(l => l.PartId == id).Total));
+        // Bare sheet 1/3.535743, lining 0.12 on 47.8 of 49.8 m².
+        var bare = 1 / 3.535743;
+        Assert.Equal(1 / ((47.8 / 49.8 / (bare + 0.12)) + (2 / 49.8 / bare)) - bare, built.Installation.House.LiningResistanceM2KPerW, 1e-6);
+        using var lit = new SmallScenario((Sizes, Sizes + "door_m2 = 2\ndoor_u_w_per_m2k = 5.75\ndoor_light = 0.8\n"));
+        Assert.Equal([(4.9, 0.74), (2.0, 0.8)], HousePanes.Of(lit.Read().Greenhouse, null).Skip(2).Take(2).Select(p => (Math.Round(p.Facet.AreaM2, 9), p.Glazing.NormalTransmittance)));
+        using var wide = new SmallScenario((Sizes, Sizes + "door_m2 = 7\n"));
+        Assert.Equal(["'door_u_w_per_m2k' in [greenhouse]: a number from 0.1 to 8 W/(m²K), films included", "at most 6.9 m²: a door no larger than an end of the house"],
+            wide.Faults().Select(f => f.Expected).Order(StringComparer.Ordinal));
+    }
+
     // EN ISO 13370: e^(−0.6/2.45) of the edge's loss; the wall in the ground, d_w = 1.2/2.1 = 0.571429, d_t = 0.24 + 1.2 × 0.21 = 0.492:
     // U = 2.4/(0.6 π) × (1 + 0.246/1.092) × ln(0.6/0.571429 + 1) = 1.119879, so 1/1.119879 − 1/2.1 of soil.
     [Fact]

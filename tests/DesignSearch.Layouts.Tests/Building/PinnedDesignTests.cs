@@ -34,7 +34,7 @@ public sealed class PinnedDesignTests
 
     private static readonly string[] Read =
     [
-        "choices 6e9fd1a9", "frost hollow f3a05ef4", "small e0a45834", "wide 3b818998",
+        "choices 6e9fd1a9", "frost hollow 7678d2c3", "small f6b30343", "wide c82ed000",
     ];
 
     private static readonly string[] Lonely =

@@ -38,7 +38,9 @@ public sealed class ClimatePartTests
         foreach (var station in StationTable.All.Where((s, i) => s.Spread is not null && i % 5 == 0))
         {
             var faults = new FaultList();
-            var text = new ClimatePart(station).Text([]).Replace("# daily_mean_spread_k", "daily_mean_spread_k", StringComparison.Ordinal);
+            var written = new ClimatePart(station).Text([]);
+            Assert.Contains("\n# daily_mean_spread_k = [", written, StringComparison.Ordinal);
+            var text = written.Replace("# daily_mean_spread_k", "daily_mean_spread_k", StringComparison.Ordinal);
             var months = Read(text, station, faults)!.Monthly!.Months;
             Assert.True(faults.IsEmpty, station.Place.Name);
             Assert.Equal(Math.Clamp(station.Spread!.MeanSdK[0], 0.3, 12), months[0].DailyMeanSdK!.Value, 0.051);

@@ -29,6 +29,9 @@ public sealed record Greenhouse
     /// <summary>The solid wall round its foot.</summary>
     public BaseWall BaseWall { get; init; } = BaseWall.None;
 
+    /// <summary>A door in one of its ends that is told apart from the cover.</summary>
+    public HouseDoor Door { get; init; } = HouseDoor.None;
+
     /// <summary>How far its floor lies below the ground outside [m].</summary>
     public double FloorBelowM { get; init; }
 
@@ -90,10 +93,20 @@ public sealed record Greenhouse
     public double CoverM2 => Geometry.CoverM2;
 
     /// <summary>Catalogue U-value of the whole cover: the mean of its faces by their areas [W/(m²K)].</summary>
-    public double MeanCoverUWPerM2K => IsOfOneSheet ? CoverUWPerM2K : Geometry.Faces.Sum(f => f.AreaM2 * SheetOf(f.Kind).UWPerM2K) / CoverM2;
+    public double MeanCoverUWPerM2K => IsOfOneSheet
+        ? CoverUWPerM2K
+        : (Geometry.Faces.Sum(f => f.AreaM2 * SheetOf(f.Kind).UWPerM2K) + (Door.AreaM2 * (Door.UWPerM2K - SheetOf(FaceKind.End).UWPerM2K))) / CoverM2;
 
     /// <summary>Light of the whole cover, likewise [0…1].</summary>
-    public double MeanCoverLight => IsOfOneSheet ? CoverLight : Geometry.Faces.Sum(f => f.AreaM2 * SheetOf(f.Kind).Light) / CoverM2;
+    public double MeanCoverLight => IsOfOneSheet
+        ? CoverLight
+        : (Geometry.Faces.Sum(f => f.AreaM2 * SheetOf(f.Kind).Light) + (Door.AreaM2 * (Door.Light - SheetOf(FaceKind.End).Light))) / CoverM2;
+
+    /// <summary>What can be lined or covered at night: the cover without a door [m²].</summary>
+    public double LinedM2 => CoverM2 - Door.AreaM2;
+
+    /// <summary>Air changes without wind, the joints of a door included [1/h].</summary>
+    public double StillAirChangesPerHour => AirChangesPerHour + (Door.LeakM3PerH / VolumeM3);
 
     /// <summary>True where a face is a single sheet.</summary>
     public bool HasSingleSheet => Geometry.Faces.Any(f => SheetOf(f.Kind).Layers == 1);
@@ -104,7 +117,7 @@ public sealed record Greenhouse
     // δ of EN ISO 13370, √(3.15e7 λ/(π c)), with 1.2 W/(m·K) and 2 MJ/(m³K) (from memory) [m].
     private const double YearlyDepthM = 2.45;
 
-    private bool IsOfOneSheet => RoofSheet is null && WallSheet is null && EndSheet is null;
+    private bool IsOfOneSheet => RoofSheet is null && WallSheet is null && EndSheet is null && Door.AreaM2 <= 0;
 
     /// <summary>What a face is covered with.</summary>
     /// <param name="kind">The face.</param>

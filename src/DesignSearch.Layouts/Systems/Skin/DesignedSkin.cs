@@ -47,7 +47,7 @@ internal sealed class DesignedSkin(Skin skin, Greenhouse house, CoverMotors? mot
             needs.Add(shelter, house.LengthM + house.WidthM, SkinWords.WindBreak);
     }
 
-    private double CoverM2 => BareHouse.Numbers(house).CoverAreaM2;
+    private double CoverM2 => house.LinedM2;
 
     private void NightCover(bool isAutomatic, Needs needs)
     {

@@ -40,15 +40,16 @@ public sealed record Skin(NightCover? NightCover, Lining? Lining, Sealing? Seali
         ArgumentNullException.ThrowIfNull(numbers);
         ArgumentNullException.ThrowIfNull(house);
         var bare = 1 / house.MeanCoverUWPerM2K;
-        var (liningR, light) = Lined(house, numbers.CoverAreaM2, bare);
+        var lined = house.Door.AreaM2 > 0 ? house.LinedM2 / numbers.CoverAreaM2 : 1;
+        var (liningR, light) = Lined(house, numbers.CoverAreaM2, bare, lined);
         var leakage = Sealing?.LeakageFactor ?? 1;
         return numbers with
         {
             LiningResistanceM2KPerW = liningR,
-            NightCoverResistanceM2KPerW = NightCover is null ? 0 : Spread(bare + liningR, NightCover.ResistanceM2KPerW, 1 - NightCover.EdgeLeak),
+            NightCoverResistanceM2KPerW = NightCover is null ? 0 : Spread(bare + liningR, NightCover.ResistanceM2KPerW, (1 - NightCover.EdgeLeak) * lined),
             LiningTransmittance = light,
             EdgeLossWPerMK = house.EdgeShare * (PerimeterBoard is null ? house.EdgeLossWPerMK : Math.Min(house.EdgeLossWPerMK, PerimeterBoard.EdgeLossWPerMK)),
-            AirChangesPerHour = house.AirChangesPerHour * leakage,
+            AirChangesPerHour = house.StillAirChangesPerHour * leakage,
             AirChangesPerHourPerMPerS = house.AirChangesPerHourPerMPerS * leakage * (WindBreak?.WindFactor ?? 1),
         };
     }
@@ -59,12 +60,12 @@ public sealed record Skin(NightCover? NightCover, Lining? Lining, Sealing? Seali
     /// <param name="share">That share [0…1].</param>
     public static double Spread(double under, double added, double share) => 1 / (share / (under + added) + (1 - share) / under) - under;
 
-    private (double ResistanceM2KPerW, double Light) Lined(Greenhouse house, double coverM2, double bare)
+    private (double ResistanceM2KPerW, double Light) Lined(Greenhouse house, double coverM2, double bare, double lined)
     {
         if (Lining is null)
             return (0, 1);
         if (Lining.Transmittance > 0)
-            return (Lining.ResistanceM2KPerW, Lining.Transmittance);
+            return (lined < 1 ? Spread(bare, Lining.ResistanceM2KPerW, lined) : Lining.ResistanceM2KPerW, Lining.Transmittance);
         var share = ShadedWallM2(house) / coverM2;
         return (Spread(bare, Lining.ResistanceM2KPerW, share), 1 - ShadedWallLight * share);
     }
