@@ -7,21 +7,21 @@ namespace DesignSearch.Reporting.Drawings;
 /// <summary>The pictures of a layout, and how their files are called.</summary>
 internal static class PictureSet
 {
-    /// <summary>All that there is to draw of a layout; none where it is only the house.</summary>
+    /// <summary>All that there is to draw of a layout, first where things stand, then what joins them; none where it is only the house.</summary>
     public static IReadOnlyList<Picture> Of(JudgedLayout layout)
     {
         if (layout.Bill.Count == 0)
             return [];
         Picture?[] all =
         [
-            SchemePicture.Of(layout, "water", "Where water and air go", Medium.Water, Medium.Air),
-            SchemePicture.Of(
-                layout, "control", "Where current and signals go, and what turns", Medium.Current, Medium.Signal, Medium.Shaft),
-            .. WiringPicture.Of(layout),
             PlanPicture.Of(layout),
             ElevationPicture.Of(layout),
             SectionPicture.Of(layout),
             FramePicture.Of(layout),
+            SchemePicture.Of(layout, "water", "Where water and air go", Medium.Water, Medium.Air),
+            SchemePicture.Of(
+                layout, "control", "Where current and signals go, and what turns", Medium.Current, Medium.Signal, Medium.Shaft),
+            .. WiringPicture.Of(layout),
         ];
         return [.. all.OfType<Picture>()];
     }

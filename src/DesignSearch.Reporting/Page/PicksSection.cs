@@ -29,7 +29,7 @@ internal static class PicksSection
             """);
     }
 
-    /// <summary>The main figures of one layout, as a list of terms.</summary>
+    /// <summary>The main figures of one layout, as a list of terms; what it has none of is not told.</summary>
     public static Markup Figures(JudgedLayout layout, ScenarioRecord scenario)
     {
         var currency = scenario.Currency;
@@ -38,15 +38,25 @@ internal static class PicksSection
             ("Build price", Say.Money(layout.BuildPrice, currency)),
             ($"Life cost, {Say.Count(scenario.Years, "year")}", Say.Money(layout.LifeCost, currency)),
             ("Electricity a year", Say.Money(layout.Running.ElectricityPerYear, currency)),
-            ("Frost hours, average winter", Say.TwoFigures(layout.FrostHours)),
-            ("Frost hours, worst winter", Say.TwoFigures(layout.WorstFrostHours)),
-            ("Frost, hours × degrees too cold", Say.DegreeHours(layout.FrostDegreeHoursKh)),
+            .. layout.WorstFrostHours > 0
+                ? new[]
+                {
+                    ("Frost hours, average winter", Say.TwoFigures(layout.FrostHours)),
+                    ("Frost hours, worst winter", Say.TwoFigures(layout.WorstFrostHours)),
+                    ("Frost, hours × degrees too cold", Say.DegreeHours(layout.FrostDegreeHoursKh)),
+                }
+                : [("Frost hours", "none")],
             (layout.Plants is { } place ? $"Lowest air {place.Where}" : "Lowest air", Say.Air(layout.LowestAirC, scenario.FrostLimitC)),
             .. layout.Chance is { } chance ? new[] { ("Held in other winters, doubts drawn", $"{Say.Whole(chance.Held)} of {Say.Whole(chance.Of)}") } : [],
             .. layout.Plants is not null ? new[] { ("Lowest air in the house", Say.Celsius(layout.LowestHouseAirC)) } : [],
             ("Electric heat", Say.Kwh(layout.StandbyKwh)),
-            ("Collector", layout.CollectorAreaM2 > 0 ? $"{Say.Plain(Math.Round(layout.CollectorAreaM2, 1))} m², {TurningMode.Of(layout.Turning).Words}" : "none"),
-            ("Collector yield", Say.Kwh(layout.CollectorYieldKwh)),
+            .. layout.CollectorAreaM2 > 0
+                ? new[]
+                {
+                    ("Collector", $"{Say.Plain(Math.Round(layout.CollectorAreaM2, 1))} m², {TurningMode.Of(layout.Turning).Words}"),
+                    ("Collector yield", Say.Kwh(layout.CollectorYieldKwh)),
+                }
+                : [],
             ("Own work", Say.Hours(layout.LabourHours)),
         ];
         return Markup.Of($"<dl>{rows.Select(r => Markup.Of($"<div><dt>{r.Term}</dt><dd>{r.Value}</dd></div>"))}</dl>");
