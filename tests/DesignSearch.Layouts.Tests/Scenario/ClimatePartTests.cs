@@ -39,6 +39,7 @@ public sealed class ClimatePartTests
         {
             var faults = new FaultList();
             var written = new ClimatePart(station).Text([]);
+            Assert.Contains("\n# How far single days of its typical year stray from the mean of their month.", written, StringComparison.Ordinal);
             Assert.Contains("\n# daily_mean_spread_k = [", written, StringComparison.Ordinal);
             var text = written.Replace("# daily_mean_spread_k", "daily_mean_spread_k", StringComparison.Ordinal);
             var months = Read(text, station, faults)!.Monthly!.Months;

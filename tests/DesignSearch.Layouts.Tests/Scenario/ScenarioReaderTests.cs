@@ -28,6 +28,14 @@ public sealed class ScenarioReaderTests
     }
 
     [Fact]
+    public void A_scenario_that_is_not_there_is_one_fault_and_not_one_for_each_key()
+    {
+        using var small = new SmallScenario();
+        File.Delete(Path.Combine(small.Folder, "scenario.toml"));
+        Assert.Single(small.Faults());
+    }
+
+    [Fact]
     public void A_scenario_without_fault_is_read_whole()
     {
         using var small = new SmallScenario();
