@@ -17,7 +17,7 @@ public sealed class ProgressLine
     private readonly Func<int> columns;
     private readonly TimeSpan beat;
     private readonly Lock gate = new();
-    private readonly Stopwatch clock = Stopwatch.StartNew();
+    private readonly Func<TimeSpan> now;
     private Timer? timer;
     private TimeSpan? last;
     private TimeSpan told;
@@ -31,8 +31,13 @@ public sealed class ProgressLine
     /// <param name="quiet">True to say nothing.</param>
     /// <param name="columns">Tells the width of the terminal.</param>
     /// <param name="beat">How long it is silent at most; null for a second in a terminal and ten elsewhere.</param>
-    public ProgressLine(TextWriter error, bool live, bool quiet, Func<int> columns, TimeSpan? beat = null) =>
-        (this.error, this.live, this.quiet, this.columns, this.beat) = (error, live, quiet, columns, beat ?? TimeSpan.FromSeconds(live ? 1 : 10));
+    /// <param name="now">Tells the time since the beginning; null for a clock that starts here.</param>
+    public ProgressLine(TextWriter error, bool live, bool quiet, Func<int> columns, TimeSpan? beat = null, Func<TimeSpan>? now = null)
+    {
+        var clock = Stopwatch.StartNew();
+        (this.error, this.live, this.quiet, this.columns) = (error, live, quiet, columns);
+        (this.beat, this.now) = (beat ?? TimeSpan.FromSeconds(live ? 1 : 10), now ?? (() => clock.Elapsed));
+    }
 
     /// <summary>Shows how far the search is.</summary>
     /// <param name="share">Share done [0…1]; NaN where unknown.</param>
@@ -45,10 +50,10 @@ public sealed class ProgressLine
                 return;
             // A share that stands still leaves the time going on.
             if (share != done)
-                told = clock.Elapsed;
+                told = now();
             (done, texts) = (share, words);
             timer ??= new(_ => Beat(), null, beat, beat);
-            if (last is null || clock.Elapsed - last >= TimeSpan.FromSeconds(live ? 0.1 : 10))
+            if (last is null || now() - last >= TimeSpan.FromSeconds(live ? 0.1 : 10))
                 Write();
         }
     }
@@ -70,7 +75,7 @@ public sealed class ProgressLine
     {
         lock (gate)
         {
-            if (timer is null || clock.Elapsed - last < beat)
+            if (timer is null || now() - last < beat)
                 return;
             try
             {
@@ -86,7 +91,7 @@ public sealed class ProgressLine
 
     private void Write()
     {
-        last = clock.Elapsed;
+        last = now();
         var head = double.IsNaN(done) ? "" : FormattableString.Invariant($"{100 * done,3:0} %{Left()}: ");
         if (!live)
         {
@@ -106,7 +111,7 @@ public sealed class ProgressLine
     {
         if (done is not (> 0.01 and < 1))
             return "";
-        var seconds = told.TotalSeconds / done * (1 - done) - (clock.Elapsed - told).TotalSeconds;
+        var seconds = told.TotalSeconds / done * (1 - done) - (now() - told).TotalSeconds;
         // What was reckoned is over, and no more was told since.
         if (seconds < -Overdue)
             return ", longer than reckoned";

@@ -26,7 +26,13 @@ internal sealed class SolarShelf(PartShelf shelf)
     private const int SensorsOfController = 3;
 
     private readonly Pipe[] metalPipes = [.. shelf.Of<Pipe>().Where(p => p.IsMetal && p.IsOutdoor)];
-    private readonly PipeInsulation[] insulations = [.. shelf.Of<PipeInsulation>()];
+
+    // With the wrap that one wants which bears neither sun nor rain.
+    private readonly PipeInsulation[] insulations =
+    [
+        .. shelf.Of<PipeInsulation>()
+            .OrderBy(i => shelf.PriceOf(i) + (i.IsOutdoor || shelf.Cheapest(SmallPartRole.SunWrap) is not { } wrap ? 0 : shelf.PriceOf(wrap))),
+    ];
 
     // The thriftiest first, of these the cheapest: a cheap strong one would want a larger supply and thicker cables.
     private readonly Pump[] pumps = [.. shelf.Of<Pump>().OrderBy(p => p.Watts)];
@@ -56,7 +62,7 @@ internal sealed class SolarShelf(PartShelf shelf)
         return null;
     }
 
-    /// <summary>The cheapest sleeve that fits a pipe and bears its heat; null where none does.</summary>
+    /// <summary>The cheapest sleeve, with its wrap, that fits a pipe and bears its heat; null where none does.</summary>
     /// <param name="bearsC">Heat that it must bear [°C].</param>
     /// <param name="pipe">The pipe.</param>
     public PipeInsulation? Sleeve(double bearsC, Pipe pipe)
