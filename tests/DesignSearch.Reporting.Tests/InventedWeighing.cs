@@ -1,5 +1,6 @@
 using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Layouts.Decide.Weigh;
+using DesignSearch.Layouts.Design;
 
 namespace DesignSearch.Reporting.Tests;
 
@@ -56,9 +57,9 @@ internal static class InventedWeighing
 
     private static IReadOnlyList<WhatIf> WhatIfs(JudgedLayout layout) =>
     [
-        new("the hard winter as it is", -18.3, layout.LowestAirC, layout.WorstFrostHours, false),
-        new("its cold week goes down to -20 °C", -20, layout.LowestAirC - 1.3, layout.WorstFrostHours + 5, false),
-        new("the mains fail for 12 hours in its coldest night", -18.3, layout.LowestAirC - 6.2, layout.WorstFrostHours + 9, true),
+        new("the hard winter as it is", -18.3, layout.LowestAirC, layout.WorstFrostHours, Mishap.None),
+        new("its cold week goes down to -20 °C", -20, layout.LowestAirC - 1.3, layout.WorstFrostHours + 5, Mishap.None),
+        new("the mains fail for 12 hours in its coldest night", -18.3, layout.LowestAirC - 6.2, layout.WorstFrostHours + 9, Mishap.PowerCut),
     ];
 
     private static IReadOnlyList<Doubt> Doubts(JudgedLayout layout) =>

@@ -10,7 +10,7 @@ public static class Dangers
         """.ReplaceLineEndings(" ")) { Harm = Harm.Kills };
 
     /// <summary>A house made tight, or one whose heat fails with the current: both tempt to a flame.</summary>
-    public static Caution CarbonMonoxide { get; } = new("A flame instead", """
+    public static Caution CarbonMonoxide { get; } = new("Carbon monoxide from a makeshift flame", """
         When the current fails or the house is tight, a stove or burner without a flue tempts; its carbon monoxide kills within a night.
         No unvented flame in a closed greenhouse, ever, not even for one cold night.
         """.ReplaceLineEndings(" ")) { Harm = Harm.Kills };

@@ -48,10 +48,15 @@ internal static class AnswerFacts
         }
 
         foreach (var daily in first.Upkeep.Where(u => u.When == Upkeep.EveryDay))
-            yield return Markup.Of($"""By hand, {daily.When}: {Say.Small(PlainText.Sentence(daily.What))} <a href="#what-if">If forgotten?</a>""");
+            yield return Markup.Of($"""By hand, {daily.When}: {Say.Small(PlainText.Sentence(daily.What))}{(IsTold(run, first, daily.IfForgotten) ? Forgotten : Markup.None)}""");
         if (first.Cautions.MaxBy(c => c.Harm) is { } worst)
             yield return Markup.Of($"""What can hurt most: <strong>{Say.Small(PlainText.Name(worst.Topic))}</strong>. <a href="#cautions">All dangers</a>""");
     }
+
+    private static readonly Markup Forgotten = Markup.Of($""" <a href="#what-if">If forgotten?</a>""");
+
+    private static bool IsTold(StoredRun run, JudgedLayout layout, Mishap mishap) =>
+        mishap != Mishap.None && run.Weighing.Picks.FirstOrDefault(p => p.Rank == layout.Rank)?.WhatIfs.Any(w => w.Mishap == mishap) == true;
 
     private static string Alone(StoredRun run) => run.Weighing.HeaterAlone is not { } alone ? ""
         : alone.Holds ? $"; a heater alone would cost {Say.Money(alone.LifeCost, run.Scenario.Currency)}"

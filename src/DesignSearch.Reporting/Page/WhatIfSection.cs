@@ -1,5 +1,6 @@
 using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Layouts.Decide.Weigh;
+using DesignSearch.Layouts.Design;
 using DesignSearch.Reporting.Html;
 using DesignSearch.Reporting.Words;
 using DesignSearch.Runs.Store;
@@ -71,7 +72,7 @@ internal static class WhatIfSection
         };
     }
 
-    private static string Mishaps(IReadOnlyList<WhatIf> whatIfs, double limitC) => string.Concat(whatIfs.Where(w => w.IsMishap).Select(w =>
+    private static string Mishaps(IReadOnlyList<WhatIf> whatIfs, double limitC) => string.Concat(whatIfs.Where(w => w.Mishap != Mishap.None).Select(w =>
         $" If {PlainText.Sentence(w.What)}, it {(w.FrostHours == 0 ? "keeps the limit" : "falls")}: {Say.Air(w.LowestAirC, limitC)} at the lowest."));
 
     private static IEnumerable<Doubt> Doubts(StoredRun run, JudgedLayout layout)
@@ -82,6 +83,6 @@ internal static class WhatIfSection
 
     private static WhatIf? Found(StoredRun run, JudgedLayout layout, string what, double outsideC) =>
         run.Weighing.Picks.FirstOrDefault(w => w.Rank == layout.Rank)?.Doubts.FirstOrDefault(d => d.What == what) is { } doubt
-            ? new(what, outsideC, doubt.LowestAirC, doubt.WorstFrostHours, false)
+            ? new(what, outsideC, doubt.LowestAirC, doubt.WorstFrostHours, Mishap.None)
             : null;
 }

@@ -8,7 +8,7 @@ namespace DesignSearch.Runs.Store;
 public sealed record StoredRun
 {
     /// <summary>Version of this file's format.</summary>
-    public const int CurrentFormat = 6;
+    public const int CurrentFormat = 7;
 
     /// <summary>Version of the format this file was written in.</summary>
     public required int FormatVersion { get; init; }

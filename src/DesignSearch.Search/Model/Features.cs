@@ -19,13 +19,6 @@ internal sealed class Features
     private const double PairWeights = 500;
     private const int MostPairs = 600;
 
-    // What is left to a pair that seemed not to matter, as a share of what each has at first, and how much it must have to be used.
-    private const double Floor = 0.02;
-    private const double Least = 0.1;
-
-    // From here on a real moves with a kind.
-    private const double Together = 0.5;
-
     // Beside fine curves two reals together count for little at first.
     private const double TwoReals = 0.3;
 
@@ -41,9 +34,7 @@ internal sealed class Features
     private readonly FineCurve[] fine = [];
     private readonly int[] slot;
     private readonly double[] part;
-    private readonly Pair[] pairs = [];
-    private readonly Pair[][] partners = [];
-    private Pair[] used = [];
+    private readonly FeaturePairs pairs;
 
     public Features(SearchSpace space)
     {
@@ -70,15 +61,13 @@ internal sealed class Features
         }
 
         Most = 1 + ((isFine ? FineCurve.Active + 1 : 4) * n);
-        if (isCurved)
-            return;
-        var made = new List<Pair>();
-        for (var i = 0; i < n; i++)
+        var made = new List<FeaturePair>();
+        for (var i = 0; i < n && !isCurved; i++)
         {
             for (var j = 0; j < i; j++)
             {
                 var isMixed = isFine && smooth[i] != smooth[j];
-                var one = new Pair(i, j, Size, isMixed ? FineCurve.Size * (smooth[i] ? slots[j] : slots[i]) : slots[i] * slots[j], isMixed)
+                var one = new FeaturePair(i, j, Size, isMixed ? FineCurve.Size * (smooth[i] ? slots[j] : slots[i]) : slots[i] * slots[j], isMixed)
                 {
                     Scale = Math.Sqrt(2.0 / n) * (isFine && smooth[i] && smooth[j] ? TwoReals : 1),
                 };
@@ -88,13 +77,11 @@ internal sealed class Features
             }
         }
 
-        pairs = [.. made];
-        partners = new Pair[n][];
-        Use(pairs);
+        pairs = new(n, made);
     }
 
     /// <summary>Whether pairs have weights.</summary>
-    public bool HasPairs => pairs.Length > 0;
+    public bool HasPairs => pairs.Any;
 
     /// <summary>Features in all.</summary>
     public int Size { get; }
@@ -126,54 +113,19 @@ internal sealed class Features
                 (index[count], value[count++]) = (lines[i], (2 * (at - lows[i]) * shares[i]) - 1);
         }
 
-        foreach (var pair in used)
+        foreach (var pair in pairs.Used)
             count = OfPair(pair, index, value, count);
         return count;
     }
 
-    /// <summary>
-    /// Lets pairs that turned out to matter count for more and the others for less, all together for as much as before: each by the size of what
-    /// the models hold of it. A model of twelve kinds has sixty-six pairs, of which mostly a dozen matter.
-    /// </summary>
-    /// <param name="models">The weights of each.</param>
-    /// <returns>For each weight the factor by which it must grow to say the same as before.</returns>
-    public double[] Reweigh(IReadOnlyList<double[]> models)
-    {
-        var sizes = new double[pairs.Length];
-        foreach (var weight in models)
-        {
-            var whole = 0.0;
-            var own = new double[pairs.Length];
-            for (var p = 0; p < pairs.Length; p++)
-            {
-                foreach (var part in weight.AsSpan(pairs[p].Start, pairs[p].Cells))
-                    own[p] += part * part;
-                own[p] *= pairs[p].Scale * pairs[p].Scale;
-                whole += own[p];
-            }
+    /// <inheritdoc cref="FeaturePairs.Reweigh"/>
+    public double[] Reweigh(IReadOnlyList<double[]> models) => pairs.Reweigh(models, Size);
 
-            for (var p = 0; p < pairs.Length && whole > 0; p++)
-                sizes[p] += own[p] / whole / pairs[p].Cells;
-        }
+    /// <inheritdoc cref="FeaturePairs.UseAll"/>
+    public void UseAll() => pairs.UseAll();
 
-        var factors = new double[Size];
-        Array.Fill(factors, 1);
-        double sum = sizes.Sum(), total = 2.0 / n * pairs.Length;
-        for (var p = 0; p < pairs.Length && sum > 0; p++)
-        {
-            var before = pairs[p].Scale;
-            pairs[p].Scale = Math.Sqrt((Floor * 2.0 / n) + ((1 - Floor) * total * sizes[p] / sum));
-            factors.AsSpan(pairs[p].Start, pairs[p].Cells).Fill(before / pairs[p].Scale);
-        }
-
-        return factors;
-    }
-
-    /// <summary>Uses all pairs, those left out too.</summary>
-    public void UseAll() => Use(pairs);
-
-    /// <summary>Leaves out the pairs that hardly matter, until they are weighed again.</summary>
-    public void Prune() => Use([.. pairs.Where(p => p.Scale * p.Scale >= Least * 2 / n)]);
+    /// <inheritdoc cref="FeaturePairs.Prune"/>
+    public void Prune() => pairs.Prune();
 
     /// <summary>Levels of a variable whose levels stand for themselves; 0 for one that is smooth.</summary>
     public int LevelsOf(int variable) => smooth[variable] ? 0 : slots[variable];
@@ -184,9 +136,9 @@ internal sealed class Features
     /// <summary>The reals that matter together with a variable that has levels.</summary>
     public IEnumerable<int> FineBeside(int variable)
     {
-        foreach (var pair in partners[variable])
+        foreach (var pair in pairs.Of(variable))
         {
-            if (pair.IsMixed && pair.Scale * pair.Scale >= Together * 2 / n)
+            if (pair.IsMixed && pairs.AreTogether(pair))
                 yield return pair.Other(variable);
         }
     }
@@ -196,7 +148,7 @@ internal sealed class Features
     {
         for (var s = 0; s < slots[variable]; s++)
             line[s] = weight[starts[variable] + s] + (lines[variable] < 0 ? 0 : weight[lines[variable]] * ((2.0 * s / (slots[variable] - 1)) - 1));
-        foreach (var pair in partners[variable])
+        foreach (var pair in pairs.Of(variable))
         {
             var j = pair.Other(variable);
             if (pair.IsMixed)
@@ -231,7 +183,7 @@ internal sealed class Features
         weight.Slice(starts[variable], FineCurve.Size).CopyTo(sums);
         knots.Clear();
         var hasKnots = false;
-        foreach (var pair in partners[variable])
+        foreach (var pair in pairs.Of(variable))
         {
             var j = pair.Other(variable);
             if (j == without)
@@ -268,7 +220,7 @@ internal sealed class Features
     /// <summary>Adds what a model holds of a level together with a variable that has a fine curve, at the places of a grid along that one.</summary>
     public void AddPair(int fineOne, int levelled, int level, ReadOnlySpan<double> weight, FineGrid grid, Span<double> line)
     {
-        foreach (var pair in partners[levelled])
+        foreach (var pair in pairs.Of(levelled))
         {
             if (pair.Other(levelled) != fineOne)
                 continue;
@@ -276,13 +228,6 @@ internal sealed class Features
             for (var place = 0; place < FineGrid.Places; place++)
                 line[place] += pair.Scale * grid.Sum(place, own);
         }
-    }
-
-    private void Use(Pair[] those)
-    {
-        used = those;
-        for (var i = 0; i < n; i++)
-            partners[i] = [.. those.Where(p => p.First == i || p.Second == i)];
     }
 
     private int Smooth(int variable, double at, Span<int> index, Span<double> value, int count)
@@ -311,7 +256,7 @@ internal sealed class Features
         return count;
     }
 
-    private int OfPair(Pair pair, Span<int> index, Span<double> value, int count)
+    private int OfPair(FeaturePair pair, Span<int> index, Span<double> value, int count)
     {
         var (i, j, scale) = (pair.First, pair.Second, pair.Scale);
         if (pair.IsMixed)
@@ -361,12 +306,4 @@ internal sealed class Features
 
     private static int KnotsOfReals(int variables) =>
         variables < 2 ? MostKnots : Math.Clamp((int)Math.Round(Math.Sqrt(PairWeights / (variables * (variables - 1) / 2.0))), LeastKnots, MostKnots);
-
-    // Two variables, the later first, and where their weights lie.
-    private sealed record Pair(int First, int Second, int Start, int Cells, bool IsMixed)
-    {
-        public double Scale { get; set; }
-
-        public int Other(int variable) => variable == First ? Second : First;
-    }
 }

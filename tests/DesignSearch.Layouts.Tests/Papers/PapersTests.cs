@@ -73,7 +73,7 @@ public sealed class PapersTests
         ["Film and cover"] = IsUnderRoof,
         ["Moving cover"] = p => p.Any(x => x is NightCover { IsAutomatic: true }),
         ["Damp"] = p => p.Any(x => x is Lining or NightCover or Sealing),
-        ["A flame instead"] = p => p.Any(x => x is Lining or Sealing or Heater or HeatPump or Bench { WattsPerM2: > 0 }),
+        ["Carbon monoxide from a makeshift flame"] = p => p.Any(x => x is Lining or Sealing or Heater or HeatPump or Bench { WattsPerM2: > 0 }),
         ["Working at height"] = p => IsUnderRoof(p) || p.Any(x => x is Collector),
     };
 

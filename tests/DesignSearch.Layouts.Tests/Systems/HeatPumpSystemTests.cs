@@ -35,7 +35,7 @@ public sealed class HeatPumpSystemTests : IDisposable
         Assert.Equal((230, 9), (wire.Volts, wire.CurrentA));
         Assert.True(wire.FuseA >= 9 && wire.CableM > 0);
         Assert.Equal(
-            ["Mains voltage", "Refrigerant", "Heat pump's current", "Melt water", "Warm air stream", "A flame instead", "Power cut"],
+            ["Mains voltage", "Refrigerant", "Heat pump's current", "Melt water", "Warm air stream", "Carbon monoxide from a makeshift flame", "Power cut"],
             pump.Cautions.Select(c => c.Topic).Except(bare.Cautions.Select(c => c.Topic)));
         Assert.Contains(pump.Upkeep, u => u.What.Contains("filters", StringComparison.Ordinal));
         foreach (var winter in pump.Winters)

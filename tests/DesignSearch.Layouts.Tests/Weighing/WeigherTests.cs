@@ -2,6 +2,7 @@ using System.Text.Json;
 using DesignSearch.Climate.Winters;
 using DesignSearch.Layouts.Decide.Judging;
 using DesignSearch.Layouts.Decide.Weigh;
+using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Systems.Skin;
 using Xunit;
@@ -138,32 +139,70 @@ public sealed class WeigherTests(WeighedSample sample) : IClassFixture<WeighedSa
     {
         var (heated, step) = (Weighing.Picks[0], Weighing.Picks.Single(p => p.Rank == sample.Judgement.Picks.BestValue));
         var hard = sample.Judgement.Ranking[heated.Rank - 1].Winters.Single(w => w.Winter == "hard").Outcome;
-        Assert.Equal(("the hard winter as it is", -18.5, hard.LowestAirC, hard.FrostHours, false), At(heated.WhatIfs[0]));
-        Assert.All(new[] { heated, step }, p => Assert.Equal([-18.5, -20, -22, -24], p.WhatIfs.Where(w => !w.IsMishap).Select(w => Math.Round(w.OutsideC, 9))));
+        Assert.Equal(("the hard winter as it is", -18.5, hard.LowestAirC, hard.FrostHours, Mishap.None), At(heated.WhatIfs[0]));
+        Assert.All(new[] { heated, step }, p => Assert.Equal([-18.5, -20, -22, -24], p.WhatIfs.Where(w => w.Mishap == Mishap.None).Select(w => Math.Round(w.OutsideC, 9))));
         // What no heat is brought to follows the air outside, held back by ground and water; the soil holds some of it back from the first.
-        var unheated = step.WhatIfs.Where(w => !w.IsMishap).ToList();
+        var unheated = step.WhatIfs.Where(w => w.Mishap == Mishap.None).ToList();
         Assert.InRange((unheated[0].LowestAirC - unheated[3].LowestAirC) / 5.5, 0.5, 1);
         Assert.All(unheated.Zip(unheated.Skip(1)), w => Assert.True(w.Second.LowestAirC < w.First.LowestAirC && w.Second.FrostHours >= w.First.FrostHours));
         // Without mains a heated house falls by kelvins in a night; one without any current has no such row.
-        var cut = heated.WhatIfs.First(w => w.IsMishap);
+        var cut = heated.WhatIfs.Single(w => w.Mishap == Mishap.PowerCut);
         Assert.InRange(hard.LowestAirC - cut.LowestAirC, 2, 20);
-        Assert.DoesNotContain(step.WhatIfs, w => w.IsMishap);
+        Assert.DoesNotContain(step.WhatIfs, w => w.Mishap != Mishap.None);
         // A heater makes up for a cover that stays open, as far as it can.
-        var open = heated.WhatIfs.Single(w => w.IsMishap && w != cut);
+        var open = heated.WhatIfs.Single(w => w.Mishap == Mishap.CoverLeftOpen);
         Assert.Equal("the night cover stays open in its coldest night", open.What);
         Assert.InRange(hard.LowestAirC - open.LowestAirC, 0, hard.LowestAirC - cut.LowestAirC);
 
-        static (string, double, double, int, bool) At(WhatIf w) => (w.What, w.OutsideC, w.LowestAirC, w.FrostHours, w.IsMishap);
+        static (string, double, double, int, Mishap) At(WhatIf w) => (w.What, w.OutsideC, w.LowestAirC, w.FrostHours, w.Mishap);
+    }
+
+    // Nothing makes up for it where no heater stands: colder than with the cover drawn, not as cold as without any.
+    [Fact]
+    public void A_night_cover_that_stays_open_chills_a_house_without_a_heater()
+    {
+        using var unheated = new WeighedSample([
+            ("heater = [\"none\", \"fan-heater-1kw\", \"fan-heater-2kw\"]", "heater = \"none\""), ("collector = [\"none\", \"flat-plate-2m2\"]", "collector = \"none\""),
+            ("barrel = [\"none\", \"barrel-200-used\"]", "barrel = \"none\""), .. WeighedSample.Short,
+        ]);
+        var picks = unheated.Weighing.Picks.Where(p => p.WhatIfs.Any(w => w.Mishap == Mishap.CoverLeftOpen)).ToList();
+        Assert.NotEmpty(picks);
+        foreach (var pick in picks)
+        {
+            var open = pick.WhatIfs.Single(w => w.Mishap == Mishap.CoverLeftOpen);
+            Assert.InRange(pick.WhatIfs[0].LowestAirC - open.LowestAirC, 0.5, 5);
+            Assert.True(open.LowestAirC > open.OutsideC && open.FrostHours >= pick.WhatIfs[0].FrostHours);
+        }
+    }
+
+    [Fact]
+    public void The_night_in_which_it_stays_open_is_the_whole_one_of_the_coldest_hour()
+    {
+        foreach (var winter in sample.Assessor.Winters.Winters.Select(w => w.Winter))
+        {
+            var night = WhatIfWeighing.Night(winter);
+            var coldest = Array.IndexOf(winter.AirC, winter.AirC.Min());
+            Assert.InRange(night.Count, 14, 18);
+            Assert.InRange(coldest, night.First, night.First + night.Count + 3);
+            Assert.True(winter.SunZenithDeg[night.First] < 90 && winter.SunZenithDeg[night.First + night.Count - 1] < 90);
+            Assert.All(Enumerable.Range(night.First + 1, night.Count - 2), h => Assert.True(winter.SunZenithDeg[h] >= 90));
+        }
+
+        var polar = sample.Assessor.Winters.Winters[0].Winter;
+        var dark = polar with { SunZenithDeg = [.. polar.SunZenithDeg.Select(_ => 100.0)] };
+        Assert.Equal(24, WhatIfWeighing.Night(dark).Count);
+        var light = polar with { SunZenithDeg = [.. polar.SunZenithDeg.Select(_ => 80.0)] };
+        Assert.Equal(0, WhatIfWeighing.Night(light).Count);
     }
 
     [Fact]
     public void A_winter_that_is_planned_with_a_failure_of_the_mains_is_not_told_as_the_failure()
     {
         using var cut = new WeighedSample(("budget = 4200", "budget = 5500"), ("kind = \"hard\"", "kind = \"hard\"\npower_cut_hours = 6"));
-        Assert.All(cut.Weighing.Picks, p => Assert.False(p.WhatIfs[0].IsMishap));
+        Assert.All(cut.Weighing.Picks, p => Assert.Equal(Mishap.None, p.WhatIfs[0].Mishap));
         var powered = cut.Weighing.Picks.Where(p => p.WhatIfs.Count >= 5).ToList();
         Assert.NotEmpty(powered);
-        Assert.All(powered, p => Assert.Equal("the mains fail for 12 hours in its coldest night", p.WhatIfs.First(w => w.IsMishap).What));
+        Assert.All(powered, p => Assert.Equal("the mains fail for 12 hours in its coldest night", p.WhatIfs.Single(w => w.Mishap == Mishap.PowerCut).What));
     }
 
     [Fact]

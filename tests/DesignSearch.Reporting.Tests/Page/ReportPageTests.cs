@@ -131,8 +131,8 @@ public sealed partial class ReportPageTests
         var first = run.Weighing.Picks[0];
         string Told(params WhatIf[] whatIfs) =>
             TextOf(ReportPage.Of(run with { Weighing = run.Weighing with { Picks = [first with { WhatIfs = whatIfs }, .. run.Weighing.Picks.Skip(1)] } }, Assert.Fail));
-        WhatIf At(double outside, double inside, int frost) => new($"down to {outside}", outside, inside, frost, false);
-        var cut = new WhatIf("the mains fail", -18, -4.6, 8, true);
+        WhatIf At(double outside, double inside, int frost) => new($"down to {outside}", outside, inside, frost, Mishap.None);
+        var cut = new WhatIf("the mains fail", -18, -4.6, 8, Mishap.PowerCut);
         Assert.Contains("down to −18.0 °C outside it keeps 2 °C; colder was not tried.", Told(At(-18, 3, 0)), StringComparison.Ordinal);
         Assert.Contains("down to −20.0 °C outside it keeps 2 °C; at −22.0 °C outside it would be 0.5 °C. If the mains fail, it falls: −4.5 °C at the lowest.",
             Told(At(-18, 3, 0), At(-20, 2.1, 0), At(-22, 0.6, 7), cut), StringComparison.Ordinal);

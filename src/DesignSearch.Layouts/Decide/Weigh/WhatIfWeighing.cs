@@ -1,5 +1,6 @@
 using DesignSearch.Climate.Winters;
 using DesignSearch.Layouts.Assess;
+using DesignSearch.Layouts.Design;
 using DesignSearch.Season;
 
 namespace DesignSearch.Layouts.Decide.Weigh;
@@ -12,8 +13,9 @@ internal sealed class WhatIfWeighing(TrialBook book)
     private const int RampHours = 24;
     private const int CutHours = 12;
 
-    // From well before dusk to well after dawn at any latitude where it does not last for days.
-    private const int NightHours = 24;
+    // Where the night lasts for days somebody comes by once in a day.
+    private const int LongestNightHours = 24;
+    private const double HorizonDeg = 90;
 
     // Colder nights are asked for in steps of so many kelvin, from the first even degree at least one kelvin below the coldest design night.
     private const double StepK = 2;
@@ -28,10 +30,10 @@ internal sealed class WhatIfWeighing(TrialBook book)
         var (place, winter) = (coldest.Value.Place, coldest.Value.Winter);
         return
         [
-            Told(WhatIfWords.AsDesigned(winter.Name), winter, pick.Outcomes[place], false),
-            .. coldest.Value.Colder.Select(w => Tried(WhatIfWords.Colder(w.AirC.Min()), w, pick, false)),
-            .. LosesCurrent(pick) ? new[] { Tried(WhatIfWords.PowerCut(CutHours), winter with { PowerCuts = [Night(winter, CutHours)] }, pick, true) } : [],
-            .. HasCover(pick) ? new[] { Tried(WhatIfWords.CoverLeftOpen, winter with { CoverLeftOpen = [Night(winter, NightHours)] }, pick, true) } : [],
+            Told(WhatIfWords.AsDesigned(winter.Name), winter, pick.Outcomes[place], Mishap.None),
+            .. coldest.Value.Colder.Select(w => Tried(WhatIfWords.Colder(w.AirC.Min()), w, pick, Mishap.None)),
+            .. LosesCurrent(pick) ? new[] { Tried(WhatIfWords.PowerCut(CutHours), Cut(winter), pick, Mishap.PowerCut) } : [],
+            .. HasCover(pick) ? new[] { Tried(WhatIfWords.CoverLeftOpen, winter with { CoverLeftOpen = [Night(winter)] }, pick, Mishap.CoverLeftOpen) } : [],
         ];
     }
 
@@ -40,14 +42,14 @@ internal sealed class WhatIfWeighing(TrialBook book)
 
     private static bool HasCover(Trial pick) => pick.Priced.Built.Installation.House.NightCoverResistanceM2KPerW > 0;
 
-    private WhatIf Tried(string what, Winter winter, Trial pick, bool isMishap)
+    private WhatIf Tried(string what, Winter winter, Trial pick, Mishap mishap)
     {
         var assessor = new LayoutAssessor(book.Scenario, WinterSet.Of(book.Scenario, [(winter, 1.0)]));
-        return Told(what, winter, assessor.Simulate([pick.Priced.Built])[0][0], isMishap);
+        return Told(what, winter, assessor.Simulate([pick.Priced.Built])[0][0], mishap);
     }
 
-    private static WhatIf Told(string what, Winter winter, Outcome outcome, bool isMishap) =>
-        new(what, winter.AirC.Min(), outcome.LowestAirC, outcome.FrostHours, isMishap);
+    private static WhatIf Told(string what, Winter winter, Outcome outcome, Mishap mishap) =>
+        new(what, winter.AirC.Min(), outcome.LowestAirC, outcome.FrostHours, mishap);
 
     private static Coldest Find(WinterSet winters)
     {
@@ -70,7 +72,29 @@ internal sealed class WhatIfWeighing(TrialBook book)
         return winter with { AirC = Shifted(winter.AirC), DewPointC = Shifted(winter.DewPointC), SkyC = Shifted(winter.SkyC) };
     }
 
-    private static HourSpan Night(Winter winter, int hours) => new(Math.Clamp(Lowest(winter) - (hours / 2), 0, winter.Hours - hours), hours);
+    /// <summary>The night of a winter's coldest hour, or the one before where that hour is light: from the hour in which it falls to the one in which
+    /// it ends; no hour where it never gets dark.</summary>
+    internal static HourSpan Night(Winter winter)
+    {
+        bool IsDark(int hour) => hour >= 0 && hour < winter.Hours && winter.SunZenithDeg[hour] >= HorizonDeg;
+        var within = Lowest(winter);
+        while (within > 0 && !IsDark(within))
+            within--;
+        if (!IsDark(within))
+            return new(0, 0);
+        var (first, last) = (within, within);
+        while (IsDark(first - 1))
+            first--;
+        while (IsDark(last + 1))
+            last++;
+        // Dusk and dawn are dark in part.
+        var hours = last - first + 3;
+        return hours <= LongestNightHours ? new(first - 1, hours) : About(winter, within, LongestNightHours);
+    }
+
+    private static Winter Cut(Winter winter) => winter with { PowerCuts = [About(winter, Lowest(winter), CutHours)] };
+
+    private static HourSpan About(Winter winter, int hour, int hours) => new(Math.Clamp(hour - (hours / 2), 0, winter.Hours - hours), hours);
 
     private static int Lowest(Winter winter) => Array.IndexOf(winter.AirC, winter.AirC.Min());
 

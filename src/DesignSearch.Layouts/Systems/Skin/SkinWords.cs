@@ -165,7 +165,7 @@ internal static class SkinWords
         if (skin.NightCover is { IsAutomatic: true })
             yield return new("Run the night cover once by hand switch; look at wires, edges and limit switches.", "every autumn", 1);
         else if (skin.NightCover is not null)
-            yield return new("Draw the night cover and open it again.", Design.Upkeep.EveryDay, 25);
+            yield return new("Draw the night cover and open it again.", Design.Upkeep.EveryDay, 25) { IfForgotten = Mishap.CoverLeftOpen };
         if (skin.Lining is not null)
             yield return new("Look for torn lining and wash what lets light through.", "every autumn", 2);
         if (skin.Sealing is not null)

@@ -1,0 +1,14 @@
+namespace DesignSearch.Layouts.Design;
+
+/// <summary>What may go wrong in a night.</summary>
+public enum Mishap
+{
+    /// <summary>Nothing.</summary>
+    None,
+
+    /// <summary>The mains fail.</summary>
+    PowerCut,
+
+    /// <summary>Nobody draws the night cover.</summary>
+    CoverLeftOpen,
+}
