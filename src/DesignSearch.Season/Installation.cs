@@ -23,6 +23,11 @@ public sealed record Installation(
     ReleaseNumbers Release,
     HeaterNumbers Heater)
 {
+    /// <summary>A house with nothing in it.</summary>
+    /// <param name="house">The house.</param>
+    public static Installation Of(HouseNumbers house) =>
+        new(house, BarrelNumbers.None, TankNumbers.None, CollectorNumbers.None, PipeRunNumbers.None, ReleaseNumbers.None, HeaterNumbers.None);
+
     /// <summary>Every other source, one of a kind at most, always in the same order whoever lists them; none by default. One of no size is left out.</summary>
     /// <exception cref="ArgumentException">Two are of one kind.</exception>
     public IReadOnlyList<SourceNumbers> Sources

@@ -57,6 +57,8 @@ internal static class MadeLayout
                 LiningResistanceM2KPerW = odd[1] ? 0.2 * r[2] : 0,
                 LiningTransmittance = 1 - 0.3 * r[2],
                 AirChangesPerHour = 2 * r[3],
+                Contents = odd[0] ? new(3e5 * r[1], 4 * r[2], 0.9 * r[3]) : ContentsNumbers.None,
+                CoverExchange = 0.8 + r[2],
                 CoverCapacityJPerM2K = 10000 * r[15],
             },
             odd[2] ? new(1000 * r[4], 10 * r[4], 0.4 * r[4]) : BarrelNumbers.None,

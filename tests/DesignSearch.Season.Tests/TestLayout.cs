@@ -1,6 +1,7 @@
 using DesignSearch.Season.Assumptions;
 using DesignSearch.Season.Barrels;
 using DesignSearch.Season.Benches;
+using DesignSearch.Season.Covers;
 using DesignSearch.Season.DayStore;
 using DesignSearch.Season.Heaters;
 using DesignSearch.Season.HeatPumps;
@@ -61,6 +62,9 @@ internal static class TestLayout
             LiningResistanceM2KPerW = r.NextDouble() < 0.5 ? 0 : In(0.05, 0.2),
             NightCoverResistanceM2KPerW = r.NextDouble() < 0.5 ? 0 : In(0.1, 0.6),
             AirChangesPerHour = In(0.2, 2),
+            Contents = r.NextDouble() < 0.5 ? ContentsNumbers.None : new(In(5e3, 3e5), In(0.2, 4), In(0, 0.9)),
+            CoverRadiation = r.NextDouble() < 0.5 ? CoverRadiation.Opaque : CoverMakeUp.Of([.. Enumerable.Repeat(new CoverLayer(0.001, In(0, 0.7), 0.25), r.Next(1, 4))], 0.03, 45).LongWave,
+            CoverExchange = In(0.8, 1.6),
             Wall = r.NextDouble() < 0.5 ? WallNumbers.None : new WallNumbers(12, In(0.05, 0.3), In(0.3, 3), In(5e4, 4e5), 0.2),
         };
         var area = r.NextDouble() < 0.3 ? 0 : In(1, 12);
@@ -70,8 +74,8 @@ internal static class TestLayout
             r.NextDouble() < 0.2 ? TankNumbers.None : new TankNumbers(In(80, 1000), In(1, 8), In(45, 90)),
             area == 0 ? CollectorNumbers.None : Flat(area) with { EmptyAtRest = r.NextDouble() < 0.5, ExchangerEffectiveness = r.NextDouble() < 0.5 ? 1 : 0.7, WindLossJPerM3K = In(0, 3) },
             new PipeRunNumbers(In(0, 12), In(0, 12), In(0, 60000), In(0, 60000)),
-            r.NextDouble() < 0.2 ? ReleaseNumbers.None : new ReleaseNumbers(In(20, 400), In(0.02, 0.2), In(5, 60), In(3.5, 7), 1),
-            r.NextDouble() < 0.4 ? HeaterNumbers.None : new HeaterNumbers(In(300, 3000), In(3, 5), 1));
+            r.NextDouble() < 0.2 ? ReleaseNumbers.None : new ReleaseNumbers(In(20, 400), In(0.02, 0.2), In(5, 60), In(3.5, 7), 1) { RadiantShare = In(0, 0.6) },
+            r.NextDouble() < 0.4 ? HeaterNumbers.None : new HeaterNumbers(In(300, 3000), In(3, 5), 1) { RadiantShare = In(0, 0.6) });
         return r.NextDouble() < 0.7 ? installation : installation.With(new BenchNumbers(In(0.5, 15), In(1, 12), r.NextDouble() < 0.3 ? 0 : In(20, 2000), In(3, 6)));
     }
 

@@ -27,10 +27,7 @@ internal static class GreenhouseReading
                 FrostLimitC = 3,
             };
         var shape = ShapeReading.Of(table);
-        var cover = new CoverSheet(
-            table.Number(CoverReading.U, 0.5, 8, CoverReading.UUnit),
-            table.Number(CoverReading.Light, 0.2, 0.95, CoverReading.LightUnit),
-            table.Whole(CoverReading.Layers, 1, 4, 1));
+        var (cover, isOfHouse, longWave) = CoverReading.Whole(table);
         var house = new Greenhouse
         {
             Shape = shape.Shape,
@@ -44,6 +41,9 @@ internal static class GreenhouseReading
             FloorBelowM = shape.FloorBelowM,
             Door = shape.Door,
             CoverUWPerM2K = cover.UWPerM2K,
+            CoverUIsOfHouse = isOfHouse,
+            CoverLongWave = longWave,
+            Contents = ContentsReading.Of(table),
             CoverLight = cover.Light,
             CoverLayers = cover.Layers,
             HorizonDeg = table.Numbers("horizon_deg", SiteReading.Directions, 0, 80, SiteReading.HorizonUnit) ?? [],

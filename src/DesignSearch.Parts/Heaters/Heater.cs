@@ -29,6 +29,9 @@ public sealed record Heater(PartInfo Info) : Part(Info)
     /// <summary>Whether a thermostat is built in; else one from the small parts is needed.</summary>
     public required bool HasThermostat { get; init; }
 
+    /// <summary>Share of its heat that it radiates, not given to the air, from 0 to 1; 0 where nothing is said.</summary>
+    public required double RadiantShare { get; init; }
+
     /// <inheritdoc/>
     public override bool RunsOnMains => NeedsMains || !ExtraLowVoltage.Includes(Volts, false);
 
@@ -38,6 +41,7 @@ public sealed record Heater(PartInfo Info) : Part(Info)
         Volts = cells.Number("volts", 5, 400, "Supply [V]"),
         BandK = cells.Number("band_k", 0.1, 6, "Width of the band of its thermostat [K]"),
         NeedsMains = cells.YesNo("needs_mains", "Whether it needs mains voltage"),
+        RadiantShare = cells.NumberIfAny("radiant_share", 0, 1, "Share of its heat that it radiates, 0 for a fan heater") ?? 0,
         HasThermostat = cells.YesNo("has_thermostat", "Whether a thermostat is built in; else one from the small parts is needed"),
     };
 }

@@ -42,6 +42,9 @@ public sealed record HeatRelease(PartInfo Info) : Part(Info)
     /// <summary>Hottest water that it stands [°C], from 30 to 150.</summary>
     public required double MaxTemperatureC { get; init; }
 
+    /// <summary>Share of its heat that it radiates, not given to the air, from 0 to 1; 0 where nothing is said.</summary>
+    public required double RadiantShare { get; init; }
+
     /// <inheritdoc/>
     public override double? Bears(Rating rating) => rating == Rating.TemperatureC ? MaxTemperatureC : base.Bears(rating);
 
@@ -56,6 +59,7 @@ public sealed record HeatRelease(PartInfo Info) : Part(Info)
         DropKPaAtFlow = cells.Number("drop_kpa_at_flow", 0, 100, "Pressure drop per unit at that flow [kPa]"),
         FanWatts = cells.Number("fan_watts", 0, 500, "Power of its fan while it runs [W], 0 without one"),
         Volts = cells.Number("volts", 0, 400, "Supply of the fan [V], 0 without one"),
+        RadiantShare = cells.NumberIfAny("radiant_share", 0, 1, "Share of its heat that it radiates, 0 for a fan coil") ?? 0,
         MaxTemperatureC = cells.Number("max_temperature_c", 30, 150, "Hottest water that it stands [°C]"),
     };
 }

@@ -23,7 +23,7 @@ internal static class ReadBack
     {
         var house = scenario.Greenhouse;
         var plant = LayoutBuilder.Build(scenario, Layout.Bare(scenario.Systems.Choices)).Installation;
-        var lossWPerK = HouseLoss.CoefficientWPerK(plant);
+        var lossWPerK = HeldHouse.LossWPerK(plant, HeldNight.Frosty, scenario.Assumptions, scenario.Place.ElevationM);
         var lowest = winters.Winters.MinBy(w => w.Winter.AirC.Min()).Winter;
         return
         [
@@ -31,7 +31,7 @@ internal static class ReadBack
             ReadBackWords.Sun(NoonSunDeg(scenario.Place.LatitudeDeg), scenario.Place.LatitudeDeg, Horizon(scenario)),
             ReadBackWords.House(house),
             .. ShapeBackWords.Of(house),
-            ReadBackWords.Loss(house, lossWPerK, RoomGivesW(house, plant), lowest.AirC.Min()),
+            ReadBackWords.Loss(house, lossWPerK, HouseLoss.CoefficientWPerK(plant), RoomGivesW(house, plant), lowest.AirC.Min()),
             ReadBackWords.Limit(house, scenario.Season),
             ReadBackWords.Climate(scenario.Climate),
             ReadBackWords.HardNight(lowest.Name, lowest.AirC.Min()),

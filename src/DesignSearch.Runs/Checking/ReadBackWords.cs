@@ -29,11 +29,15 @@ internal static class ReadBackWords
         $"House     {house.LengthM:0.0#} × {house.WidthM:0.0#} m: {house.FloorM2:0.0} m² of floor, {house.VolumeM3:0} m³ of air;",
         $"{ShapeBackWords.Runs(house)} {Direction(house.RidgeAzimuthDeg)}");
 
-    public static string Loss(Greenhouse house, double lossWPerK, double roomW, double lowestC) => Written.Sentence(
-        $"Cover     {house.CoverM2:0} m², U {house.MeanCoverUWPerM2K:0.0#}, lets {Percent * house.MeanCoverLight:0} % of the light in.",
-        $"The bare house loses about {lossWPerK:0} W per degree:",
+    public static string Loss(Greenhouse house, double lossWPerK, double byLabelsWPerK, double roomW, double lowestC) => Written.Sentence(
+        $"Cover     {house.CoverM2:0} m², {U(house)}, lets {Percent * house.MeanCoverLight:0} % of the light in.",
+        $"The bare house loses about {lossWPerK:0} W per degree in a clear, frosty night ({byLabelsWPerK:0} by its labels alone):",
         $"{Math.Max(0, (lossWPerK * Math.Max(0, house.FrostLimitC - lowestC)) - roomW) / WattsPerKilowatt:0.0} kW in the hardest night",
         $"{(roomW > 0 ? ShapeBackWords.RoomGives(roomW) : "")}").TrimEnd();
+
+    private static string U(Greenhouse house) => house.CoverLongWave > 0
+        ? Written.Sentence($"{house.CoverLayers} {(house.CoverLayers == 1 ? "film" : "films")} that {(house.CoverLayers == 1 ? "lets" : "let")} {Percent * house.CoverLongWave:0} % of heat radiation through")
+        : Written.Sentence($"U {house.MeanCoverUWPerM2K:0.0#} {(house.CoverUIsOfHouse ? "of the whole house" : "of the sheet")}");
 
     public static string Limit(Greenhouse house, SeasonDates season) => Written.Sentence(
         $"To hold   {house.FrostLimitC:0.#} °C {(house.Wish<BenchWish>() is { } bench ? Bench(bench) : "in the whole house")}",

@@ -39,7 +39,7 @@ public static class SimulateRun
                 SeasonSimulator.Run(forcing, new LayoutCase(built.Installation, assessor.Plane(built, winter)), row => hourly(winter.Name, row.Hour >= winter.WarmUpHours, row));
         }
 
-        var lossWPerK = HouseLoss.CoefficientWPerK(built.Installation);
+        var lossWPerK = HeldHouse.LossWPerK(built.Installation, HeldNight.Frosty, scenario.Assumptions, scenario.Place.ElevationM);
         string[] files = [layoutFile, .. scenario.Files.Select(f => f.Path)];
         return new Simulation(scenario.Name, scenario.Money.Currency, scenario.Greenhouse.FrostLimitC, lossWPerK, judged, files);
     }

@@ -18,14 +18,8 @@ public sealed record SeasonAssumptions
     /// <summary>The values used when the scenario says nothing.</summary>
     public static SeasonAssumptions Default { get; } = new(ImmutableSortedDictionary<string, double>.Empty.WithComparers(StringComparer.Ordinal));
 
-    /// <summary>Convective film inside the cover [W/(m²K)].</summary>
-    public double InsideFilmConvectiveWPerM2K => this[HouseAssumptions.InsideFilmConvectiveWPerM2K];
-
     /// <summary>Long-wave exchange between floor and cover, per floor area [W/(m²K)].</summary>
     public double InsideFilmRadiativeWPerM2K => this[HouseAssumptions.InsideFilmRadiativeWPerM2K];
-
-    /// <summary>Convective film on the floor [W/(m²K)].</summary>
-    public double FloorFilmConvectiveWPerM2K => this[HouseAssumptions.FloorFilmConvectiveWPerM2K];
 
     /// <summary>Latent heat that water evaporating from the floor carries to a colder cover [W/(m²K) of floor].</summary>
     public double CondensationWPerM2K => this[HouseAssumptions.CondensationWPerM2K];
@@ -74,12 +68,6 @@ public sealed record SeasonAssumptions
 
     /// <summary>Reflectance of the ground under snow.</summary>
     public double SnowReflectance => this[HouseAssumptions.SnowReflectance];
-
-    /// <summary>Tank top above the set point at which the release begins to run [K].</summary>
-    public double ReleaseFadeFromK => this[HouseAssumptions.ReleaseFadeFromK];
-
-    /// <summary>Further kelvins until it runs in full [K].</summary>
-    public double ReleaseFadeOverK => this[HouseAssumptions.ReleaseFadeOverK];
 
     /// <summary>The value of an entry.</summary>
     /// <param name="entry">The entry.</param>

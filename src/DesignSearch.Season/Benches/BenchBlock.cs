@@ -13,7 +13,7 @@ internal struct BenchBlock<T> : ISourceBlock<BenchBlock<T>, T>
     where T : unmanaged, ILane<T>
 {
     private readonly BenchTerms<T> terms;
-    private readonly T inverse;
+    private T inverse, day, toAirNow, toCoverNow;
 
     // Air and pots under the fleece [°C]; sums over the steps of the hour; lowest end of a step so far [°C].
     private T bench, sumHeat, sumBench, sumGiven, lowest;
@@ -22,7 +22,6 @@ internal struct BenchBlock<T> : ISourceBlock<BenchBlock<T>, T>
     private BenchBlock(in BenchTerms<T> terms)
     {
         this.terms = terms;
-        inverse = T.Of(1) / (terms.Store + terms.ToAir);
         bench = terms.StartC;
         Begin();
     }
@@ -40,13 +39,18 @@ internal struct BenchBlock<T> : ISourceBlock<BenchBlock<T>, T>
     public void Hour(in HourForcing f)
     {
         mostNow = terms.PowerW * T.Of(f.Power);
+        day = T.Of(1 - f.Dark);
         sumHeat = sumBench = sumGiven = T.Of(0);
     }
 
     /// <summary>What the fleece radiates to the inside of the cover, by the temperatures at the beginning of the step.</summary>
     public void Prepare(ref HouseBlock<T> house)
     {
-        var given = terms.ToCover * (bench - house.Inner);
+        // Someone opens the fleece while the sun is up and the house is warm.
+        var open = T.Of(1) + T.IfGreater(house.Air, terms.OpenAboveC, day, T.Of(0)) * (terms.OpenFactor - T.Of(1));
+        (toAirNow, toCoverNow) = (terms.ToAir * open, terms.ToCover * open);
+        inverse = T.Of(1) / (terms.Store + toAirNow);
+        var given = toCoverNow * (bench - house.Inner);
         house.GiveToInner(given);
         toCover = given;
     }
@@ -54,7 +58,7 @@ internal struct BenchBlock<T> : ISourceBlock<BenchBlock<T>, T>
     /// <summary>Heats by the air at the beginning of the step, which moves by a few tenths in it, and joins the bench to the row of the air.</summary>
     public void Offer(ref HouseBlock<T> house, Span<Offer<T>> offers)
     {
-        var (store, toAir) = (terms.Store, terms.ToAir);
+        var (store, toAir) = (terms.Store, toAirNow);
         var kept = store * bench - toCover;
         var given = T.Min(T.Max(terms.SetC * (store + toAir) - kept - toAir * house.Air, T.Of(0)), mostNow);
         var alone = (kept + given) * inverse;
@@ -64,7 +68,7 @@ internal struct BenchBlock<T> : ISourceBlock<BenchBlock<T>, T>
 
     public void Settle(in HouseBlock<T> house, ReadOnlySpan<Offer<T>> offers)
     {
-        var (air, toAir) = (house.Air, terms.ToAir);
+        var (air, toAir) = (house.Air, toAirNow);
         var now = rest + toAir * inverse * air;
         bench = now;
         sumHeat += heat;

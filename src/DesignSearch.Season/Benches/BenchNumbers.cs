@@ -27,6 +27,8 @@ public sealed record BenchNumbers(double AreaM2, double FleeceWPerM2K, double Po
             Store = a[BenchAssumptions.CapacityJPerM2K] * AreaM2 * (1 / stepSeconds),
             ToAir = (1 - a[BenchAssumptions.RadiantShare]) * loss,
             ToCover = a[BenchAssumptions.RadiantShare] * loss,
+            OpenFactor = Math.Max(1, a[BenchAssumptions.OpenWPerM2K] / FleeceWPerM2K),
+            OpenAboveC = a[BenchAssumptions.OpenAboveC],
             PowerW = PowerW,
             SetC = SetPointC,
             StartC = startC,

@@ -19,6 +19,12 @@ internal struct BenchTerms<TNumber>
     /// <summary>Bench to the inside of the cover [W/K].</summary>
     public TNumber ToCover;
 
+    /// <summary>Both over what they are with the fleece closed, while it is open by day.</summary>
+    public TNumber OpenFactor;
+
+    /// <summary>Air above which it is opened by day [°C].</summary>
+    public TNumber OpenAboveC;
+
     /// <summary>Largest electric heat [W].</summary>
     public TNumber PowerW;
 

@@ -21,11 +21,14 @@ internal struct CompostBlock<T> : ISourceBlock<CompostBlock<T>, T>
     private T core, solids, sumGrown, sumLost, sumDraw, sumShare, pumped, lowest;
     private T outside, rotting, power;
 
-    private CompostBlock(in CompostTerms<T> terms, double step)
+    // Days since the season's start, below 0 in the warm-up; 1 once it is built.
+    private T since, stands;
+
+    private CompostBlock(in CompostTerms<T> terms, double step, double warmUpDays)
     {
         this.terms = terms;
         (perSecond, stepSeconds) = (T.Of(1 / SecondsPerDay), T.Of(step));
-        (core, solids) = (terms.StartC, terms.DegradableKg);
+        (core, solids, since) = (terms.StartC, terms.DegradableKg, T.Of(-warmUpDays));
         Begin();
     }
 
@@ -39,14 +42,17 @@ internal struct CompostBlock<T> : ISourceBlock<CompostBlock<T>, T>
                 ?? new() { Store = 1, StartC = start.FirstAirC };
         }
 
-        return new(Lift.Of<CompostTerms<double>, CompostTerms<T>, T>(lanes), start.StepSeconds);
+        return new(Lift.Of<CompostTerms<double>, CompostTerms<T>, T>(lanes), start.StepSeconds, start.Forcing.Winter.WarmUpHours / 24.0);
     }
 
     public void Begin() => (pumped, lowest) = (T.Of(0), T.Of(1e9));
 
     public void Hour(in HourForcing f)
     {
-        (outside, power) = (T.Of(f.OutsideC), T.Of(f.Power));
+        // Until it is built its stuff lies elsewhere: nothing rots, nothing is lost, nothing is drawn.
+        since += T.Of(1.0 / 24);
+        stands = T.IfGreater(terms.BuiltDays, T.Of(0), T.IfGreater(since, terms.BuiltDays, T.Of(1), T.Of(0)), T.Of(1));
+        (outside, power) = (T.Of(f.OutsideC), stands * T.Of(f.Power));
         // The rate of rotting at the core now [1/s].
         Span<double> factor = stackalloc double[Pack.Widest];
         Span<double> rate = stackalloc double[Pack.Widest];
@@ -55,7 +61,7 @@ internal struct CompostBlock<T> : ISourceBlock<CompostBlock<T>, T>
         // Powers are dear, and few layouts of a batch have a heap.
         for (var i = 0; i < T.Width; i++)
             factor[i] = rate[i] > 0 ? CompostHeap.RateFactor(factor[i]) : 0;
-        rotting = T.Min(T.Load(factor), terms.RateFactorMost) * terms.RatePerDay * perSecond;
+        rotting = T.Min(T.Load(factor), terms.RateFactorMost) * terms.RatePerDay * perSecond * stands;
         sumGrown = sumLost = sumDraw = sumShare = T.Of(0);
     }
 
@@ -81,7 +87,7 @@ internal struct CompostBlock<T> : ISourceBlock<CompostBlock<T>, T>
         var draw = offers[0].Given(house.Air);
         var gone = rotting * left;
         var grown = gone * terms.HeatJPerKg;
-        var lost = terms.Loss * (warmth - outside) + terms.Steam * T.Max(warmth - terms.SteamFromC, T.Of(0));
+        var lost = stands * (terms.Loss * (warmth - outside) + terms.Steam * T.Max(warmth - terms.SteamFromC, T.Of(0)));
         solids = left - gone * stepSeconds;
         core = warmth + (grown - lost - draw) / terms.Store;
         sumGrown += grown;

@@ -24,6 +24,9 @@ public sealed record CompostNumbers(
     double SetPointC,
     double RestBelowC) : SourceNumbers
 {
+    /// <summary>Days after the season's start at which it is built; 0 or less: it stands when the winter begins.</summary>
+    public double BuiltDays { get; init; }
+
     /// <inheritdoc/>
     public override bool IsPresent => VolumeM3 > 0;
 
@@ -49,5 +52,6 @@ public sealed record CompostNumbers(
         RateFactorMost = a[CompostAssumptions.RateFactorMost],
         StartC = a[CompostAssumptions.StartC],
         DegradableKg = DegradableKg,
+        BuiltDays = BuiltDays,
     };
 }

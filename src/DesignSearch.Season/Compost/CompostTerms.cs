@@ -51,4 +51,7 @@ internal struct CompostTerms<TNumber>
 
     /// <summary>Biodegradable solids when the winter begins [kg].</summary>
     public TNumber DegradableKg;
+
+    /// <summary>Days after the season's start at which it is built; 0 or less: it stands when the winter begins [d].</summary>
+    public TNumber BuiltDays;
 }

@@ -14,18 +14,31 @@ internal struct ReleaseControl<T>(in HouseTerms<T> terms)
 
     private readonly T conductance = terms.Release, fanW = terms.FanW;
 
-    // Tank's top at which it begins to run [°C], and how fast it is enabled above that [1/K].
-    private readonly T fromC = terms.ReleaseSetC + terms.FadeFromK, perK = T.Of(1) / terms.FadeOverK;
+    // Tank's top at which its thermostat stops it, and at which it lets it run again [°C].
+    private readonly T stopC = terms.ReleaseStopC, startC = terms.ReleaseStartC;
 
-    private T perKNow;
+    // 1 while the tank's thermostat lets it run.
+    private T on = T.Of(0);
+
+    private T power;
+
+    // Less than this a fan costs more than it brings [K].
+    private const double LeastWarmerK = 0.5;
 
     /// <summary>Takes one hour's mains: 1 with, 0 without.</summary>
-    public void Hour(double power) => perKNow = perK * T.Of(power);
+    public void Hour(double mains) => power = T.Of(mains);
 
-    /// <summary>Share of its strength that the tank's top allows [0…1].</summary>
+    /// <summary>
+    /// 1 where tank and mains let it run, else 0; between its two temperatures the tank's thermostat stays as it was, and water no warmer than the air is of no use.
+    /// </summary>
     /// <param name="topC">Top of the tank [°C].</param>
+    /// <param name="airC">Air at the end of the last step [°C].</param>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public readonly T Enabled(T topC) => T.Min(T.Max((topC - fromC) * perKNow, T.Of(0)), T.Of(1));
+    public T Enabled(T topC, T airC)
+    {
+        on = T.IfGreater(topC, startC, T.Of(1), T.IfGreater(stopC, topC, T.Of(0), on));
+        return T.IfGreater(topC, airC + T.Of(LeastWarmerK), on * power, T.Of(0));
+    }
 
     /// <summary>From the tank's top to the air [W/K].</summary>
     /// <param name="enabled">Share of its strength, see <see cref="Enabled"/>.</param>

@@ -6,6 +6,9 @@ namespace DesignSearch.Season.Heaters;
 /// <param name="BandK">Width of the band [K].</param>
 public sealed record HeaterNumbers(double PowerW, double SetPointC, double BandK)
 {
+    /// <summary>Share of its heat that it radiates to floor and cover, not to the air [0…1].</summary>
+    public double RadiantShare { get; init; }
+
     /// <summary>No heater.</summary>
     public static HeaterNumbers None { get; } = new(0, 4, 1);
 }

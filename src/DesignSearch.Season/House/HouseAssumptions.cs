@@ -5,14 +5,23 @@ namespace DesignSearch.Season.House;
 /// <summary>What an honest modeller could choose otherwise about house, air, ground, barrels and release.</summary>
 public static class HouseAssumptions
 {
-    /// <summary>Convective film inside the cover [W/(m²K)].</summary>
-    public static AssumptionEntry InsideFilmConvectiveWPerM2K { get; } = new(
-        "inside_film_convective_w_per_m2k",
+    /// <summary>Natural convection at the inside of the cover, over the cube root of the difference of air and surface [W/(m²K^(4/3))].</summary>
+    public static AssumptionEntry InsideConvectionWPerM2K43 { get; } = new(
+        "inside_convection_w_per_m2k43",
+        "W/(m²K) at a difference of 1 K, growing by its cube root",
+        1.4,
+        0.5,
+        4,
+        "between 1.31 of an upright surface and 1.51 under a colder roof, the usual correlations of turbulent natural convection; a fan that stirs the air gives more");
+
+    /// <summary>Convective film on a solid wall [W/(m²K)].</summary>
+    public static AssumptionEntry WallFilmConvectiveWPerM2K { get; } = new(
+        "wall_film_convective_w_per_m2k",
         "W/(m²K)",
-        3.6,
-        1,
+        2.5,
+        0.5,
         10,
-        "EN 673, inner convective part");
+        "EN ISO 6946, heat flow level");
 
     /// <summary>Long-wave exchange between floor and cover, per floor area [W/(m²K)].</summary>
     public static AssumptionEntry InsideFilmRadiativeWPerM2K { get; } = new(
@@ -23,14 +32,23 @@ public static class HouseAssumptions
         6.5,
         "EN 673, inner radiative part at emissivity 0.837; acts on the floor area");
 
-    /// <summary>Convective film on the floor [W/(m²K)].</summary>
-    public static AssumptionEntry FloorFilmConvectiveWPerM2K { get; } = new(
-        "floor_film_convective_w_per_m2k",
+    /// <summary>Convective film on a floor that is warmer than the air [W/(m²K)].</summary>
+    public static AssumptionEntry FloorFilmUpWPerM2K { get; } = new(
+        "floor_film_up_w_per_m2k",
         "W/(m²K)",
-        3.0,
+        5.0,
         0.5,
         10,
-        "own choice between 0.7 (stable air) and 5 (warm floor) of EN ISO 6946");
+        "EN ISO 6946, heat flow upward");
+
+    /// <summary>Convective film on a floor that is colder than the air [W/(m²K)].</summary>
+    public static AssumptionEntry FloorFilmDownWPerM2K { get; } = new(
+        "floor_film_down_w_per_m2k",
+        "W/(m²K)",
+        0.7,
+        0.2,
+        10,
+        "EN ISO 6946, heat flow downward; a fan that stirs the air gives 2 to 4 (from memory)");
 
     /// <summary>Leaves, pots and benches at air temperature that radiate to the cover, per floor area [m²/m²].</summary>
     public static AssumptionEntry BenchAreaRatio { get; } = new(
@@ -98,14 +116,14 @@ public static class HouseAssumptions
         1,
         "own choice: the rest warms air, plants and benches");
 
-    /// <summary>Heat capacity of air, plants and benches per floor area [J/(m²K)].</summary>
-    public static AssumptionEntry AirAndBenchCapacityJPerM2K { get; } = new(
-        "air_and_bench_capacity_j_per_m2k",
+    /// <summary>Heat capacity of air and leaves per floor area [J/(m²K)].</summary>
+    public static AssumptionEntry AirAndLeafCapacityJPerM2K { get; } = new(
+        "air_and_leaf_capacity_j_per_m2k",
         "J/(m²K) of floor",
         15000,
         1000,
         200000,
-        "own choice: 2.5 m of air are 3000, pots and benches the rest");
+        "own choice: 2.5 m of air are 3000, leaves and thin sheets the rest; pots, beds and paving are a store of their own");
 
     /// <summary>Volumetric heat capacity of leaking air [J/(m³K)].</summary>
     public static AssumptionEntry AirVolumetricCapacityJPerM3K { get; } = new(
@@ -170,6 +188,15 @@ public static class HouseAssumptions
         1,
         "own choice: absorber and pipe wall against their water");
 
+    /// <summary>Heat that comes up to the ground outside at night [W/m²].</summary>
+    public static AssumptionEntry GroundOutsideWPerM2 { get; } = new(
+        "ground_outside_w_per_m2",
+        "W/m²",
+        30,
+        0,
+        150,
+        "20 to 40 on a clear night, from memory; grass then lies 4 to 5 K below the air when it is calm; 150 keeps it as warm as the air");
+
     /// <summary>Reflectance of the ground without snow.</summary>
     public static AssumptionEntry GroundReflectance { get; } = new(
         "ground_reflectance",
@@ -188,32 +215,22 @@ public static class HouseAssumptions
         0.95,
         "common practice: 0.5 old to 0.85 new snow");
 
-    /// <summary>Tank top above the set point at which the release begins to run [K].</summary>
-    public static AssumptionEntry ReleaseFadeFromK { get; } = new(
-        "release_fade_from_k",
-        "K between tank top and set point",
-        1,
-        0,
-        10,
-        "own choice: below it the release rests");
-
-    /// <summary>Further kelvins until it runs in full [K].</summary>
-    public static AssumptionEntry ReleaseFadeOverK { get; } = new(
-        "release_fade_over_k",
+    /// <summary>Kelvins above the stop of the release at which the tank's thermostat lets it run again [K].</summary>
+    public static AssumptionEntry ReleaseRestartK { get; } = new(
+        "release_restart_k",
         "K",
         1,
-        0.5,
+        0.1,
         10,
-        "own choice: the difference of the tank thermostat that enables the release; a relay within it loses 3 % of frost "
-            + "degree-hours at most");
+        "own choice: the difference of the tank thermostat that enables the release");
 
     /// <summary>All of them, in the order of the report.</summary>
     public static IReadOnlyList<AssumptionEntry> All { get; } =
     [
-        InsideFilmConvectiveWPerM2K, InsideFilmRadiativeWPerM2K, FloorFilmConvectiveWPerM2K, BenchAreaRatio, CondensationWPerM2K,
+        InsideConvectionWPerM2K43, WallFilmConvectiveWPerM2K, InsideFilmRadiativeWPerM2K, FloorFilmUpWPerM2K, FloorFilmDownWPerM2K, BenchAreaRatio, CondensationWPerM2K,
         OutsideFilmStillWPerM2K, OutsideFilmWindJPerM3K, RoofWindFactor, CoverEmissivity, SunSensibleShare, SunFloorShare,
-        AirAndBenchCapacityJPerM2K, AirVolumetricCapacityJPerM3K, SoilConductivityWPerMK, SoilVolumetricCapacityJPerM3K,
-        SoilMiddleLayerM, SoilDeepLayerM, BarrelFilmWPerM2K, EmptyCapacityShare, GroundReflectance, SnowReflectance,
-        ReleaseFadeFromK, ReleaseFadeOverK,
+        AirAndLeafCapacityJPerM2K, AirVolumetricCapacityJPerM3K, SoilConductivityWPerMK, SoilVolumetricCapacityJPerM3K,
+        SoilMiddleLayerM, SoilDeepLayerM, BarrelFilmWPerM2K, EmptyCapacityShare, GroundOutsideWPerM2, GroundReflectance, SnowReflectance,
+        ReleaseRestartK,
     ];
 }

@@ -18,6 +18,15 @@ internal struct HouseBlock<T>
     /// <summary>Offers of the house itself: release and heater.</summary>
     public const int OwnOffers = 2;
 
+    // What a house in winter radiates from, for the linear part of what passes its cover [°C].
+    private const double CoolHouseC = 5;
+
+    // Over which barrels freeze [K].
+    private const double SlushK = 0.1;
+
+    // Below it convection is taken as it is there [K].
+    private const double LeastDifferenceK = 0.001;
+
     public T Air, Cover, Inner, Floor, Soil1, Soil2, Soil3, Barrels, WallMass;
 
     /// <summary>What the step released [W], and the share of it that the release ran.</summary>
@@ -35,13 +44,21 @@ internal struct HouseBlock<T>
     private readonly HouseTerms<T> terms;
     private readonly VentControl<T> vents;
     private ReleaseControl<T> release;
+    private ContentsBlock<T> contents;
 
     // What each node keeps of the others once it is eliminated; only open doors change it through a winter.
-    private T inverse1, inverse2, inverse3, inverseBarrel, inverseMass, barrelPivot, massPivot, floorPivot, toSoil1, toSoil2, toSoil3, toBarrels, toMass;
+    private T inverse1, inverse2, inverse3, inverseBarrel, inverseMass, barrelHold, massPivot, floorPivot, toSoil1, toSoil2, toSoil3, toMass;
+
+    // Heat in the barrels over the step, against water at 0 °C [W], and what a kelvin of them holds in this step.
+    private T barrelHeat, barrelStore;
     private T coverHold, innerHold;
 
-    private T outside, skyC, skyK, skyK2, link, airIn, floorIn, deepIn, barrelIn, wallIn, massIn, outerIn;
+    // Cube root of the difference of air and inner surface.
+    private T root;
+
+    private T outside, skyC, skyK, skyK2, link, floorCover, floorOut, airOut, innerOut, outC, contentsIn, airIn, floorIn, deepIn, barrelIn, wallIn, massIn, outerIn;
     private T innerNow, outerNow, floorNow, soil1Now, soil2Now, soil3Now, barrelNow, massNow;
+    private T innerAirNow, airHold, contentsToAir, floorAirNow, floorHold, floorSource, innerWallShare, floorFromWall, heaterWeight, releaseWeight, radiantW;
     private T skyG, inverseC, restC, inverseI, restI, innerFloorNow, fromFloor, fromAir, inverseV, restV, wallFloorG, wallAirG, inverseF, restF, floorAirG;
     private T rest1, rest2, rest3, restBarrel, restMass, pivot, rest;
 
@@ -65,6 +82,9 @@ internal struct HouseBlock<T>
         release = new(terms);
         Heater = new(terms.HeaterW, terms.HeaterSetC);
         Air = Cover = Inner = Floor = Barrels = WallMass = T.Of(airC);
+        contents = new(terms, Air);
+        Thaw(Barrels);
+        root = T.Of(1);
         (Soil1, Soil2, Soil3) = (T.Of(soil1C), T.Of(soil2C), T.Of(soil3C));
         FindPivots();
     }
@@ -76,31 +96,42 @@ internal struct HouseBlock<T>
         + terms.Soil1Store * Soil1
         + terms.Soil2Store * Soil2
         + terms.Soil3Store * Soil3
-        + terms.BarrelStore * Barrels
+        + barrelHeat
+        + contents.Stored
         + terms.WallStore * WallMass;
 
     /// <summary>Folds one hour's weather into conductances and sources, and empties the hour's sums.</summary>
     public void Hour(in HourForcing f)
     {
         var (te, wind, sun) = (T.Of(f.OutsideC), T.Of(f.RoofWindMPerS), T.Of(f.SunW));
-        var around = f.OutsideC + Temperature.ZeroCelsiusK;
+        var (aroundC, seen) = (T.Of(f.OutsideC - f.AroundBelowK), terms.SkyView);
+        var around = f.OutsideC - f.AroundBelowK + Temperature.ZeroCelsiusK;
         outside = te;
         (skyC, skyK) = (T.Of(f.SkyC), T.Of(f.SkyC + Temperature.ZeroCelsiusK));
         skyK2 = skyK * skyK;
-        link = terms.LinkOpen + T.Of(f.Dark) * (terms.LinkClosed - terms.LinkOpen);
+        var closed = T.Of(f.Dark) + terms.CoverBySensor * T.Of(f.Dim - f.Dark);
+        link = terms.LinkOpen + closed * (terms.LinkClosed - terms.LinkOpen);
         // Without mains neither heater nor the pump and fan of the release run; vents open by wax, a night cover stays as it is.
         Heater.Hour(f.Power);
         release.Hour(f.Power);
         Leak = (terms.LeakM3PerS + terms.LeakM3PerSPerWind * wind) * T.Of(f.AirJPerM3K);
-        Outer = terms.OuterStill + terms.OuterPerWind * wind + terms.AroundWPerK4 * T.Of(around * around * around);
-        Sun = (terms.SunAir + terms.SunFloor + terms.SunBarrels + terms.SunWall) * sun;
-        airIn = Leak * te + terms.SunAir * sun;
+        var (toAir, toAround) = (terms.OuterStill + terms.OuterPerWind * wind, terms.AroundWPerK4 * T.Of(around * around * around));
+        Outer = toAir + toAround;
+        // What passes the cover as radiation goes to sky and surroundings by their shares, linear about the mean of a cool house and those.
+        outC = aroundC + seen * (skyC - aroundC);
+        var middle = (outC + T.Of(CoolHouseC)) * T.Of(0.5) + T.Of(Temperature.ZeroCelsiusK);
+        var passes = T.Of(1) - terms.CoverBlocks * closed;
+        var each = passes * (middle * middle * middle);
+        (floorCover, floorOut, airOut, innerOut) = (terms.FloorCover * passes, terms.FloorOutWPerK4 * each, terms.AirOutWPerK4 * each, terms.InnerOutWPerK4 * each);
+        Sun = (terms.SunAir + terms.SunContents + terms.SunFloor + terms.SunBarrels + terms.SunWall) * sun;
+        contentsIn = terms.SunContents * sun;
+        airIn = Leak * te + airOut * outC + terms.SunAir * sun;
         floorIn = terms.Edge * te + terms.SunFloor * sun;
         deepIn = terms.SoilDeep * T.Of(f.GroundC);
         barrelIn = terms.SunBarrels * sun;
         wallIn = terms.SunWall * sun;
         massIn = terms.MassOutside * te;
-        outerIn = Outer * te;
+        outerIn = toAir * te + toAround * aroundC;
         coverHold = terms.CoverStore + Outer;
         innerNow = soil1Now = soil2Now = T.Of(0);
         (outerNow, floorNow, soil3Now, barrelNow, massNow) = (outerIn, floorIn, deepIn, barrelIn, massIn);
@@ -146,15 +177,32 @@ internal struct HouseBlock<T>
         var coverK = cover + T.Of(Temperature.ZeroCelsiusK);
         var sky = terms.SkyWPerK4 * (coverK * coverK + skyK2) * (coverK + skyK);
 
+        // Natural convection by the difference at the end of the last step: one step of Halley's for its cube root, which never overshoots.
+        var difference = T.Max(T.Max(Air - Inner, Inner - Air), T.Of(LeastDifferenceK));
+        var cube = root * root * root;
+        root = root * (cube + difference + difference) / (cube + cube + difference);
+        var innerAir = terms.InnerAir + terms.InnerAirPerRoot * root;
+        contents.Eliminate(contentsIn, out var contentsToInner, out contentsToAir);
+
         // Vapour travels only from a warmer floor to a colder cover; it sets in over 2 K.
         var floorToInner = terms.InnerFloor + terms.Latent * T.Min(T.Max((Floor - Inner) * T.Of(0.5), zero), one);
 
-        var throughCover = one / (coverHold + sky + link);
+        var throughCover = one / (coverHold + sky + link + floorCover);
         var coverRest = terms.CoverStore * cover + outerNow + sky * skyC;
         var inner = link * throughCover;
-        var throughInner = one / (innerHold + floorToInner + terms.InnerWall + link - link * inner);
-        var innerRest = inner * coverRest + innerNow;
-        var (floorShare, airShare, wallShare) = (floorToInner * throughInner, terms.InnerAir * throughInner, terms.InnerWall * throughInner);
+        var floorToCover = floorCover * throughCover;
+        floorHold = floorToInner + floorCover - floorCover * floorToCover + floorOut;
+        floorSource = floorToCover * coverRest + floorOut * outC;
+        var innerFloor = floorToInner;
+        floorToInner += link * floorToCover;
+        var coupled = innerAir + contents.InnerAir;
+        var throughInner = one / (innerHold + innerAir + contents.InnerHold + innerFloor + terms.InnerWall + link - link * inner + innerOut);
+        var innerRest = inner * coverRest + innerNow + contentsToInner + innerOut * outC;
+        var (floorShare, airShare, wallShare) = (floorToInner * throughInner, coupled * throughInner, terms.InnerWall * throughInner);
+        (innerAirNow, airHold, innerWallShare) = (coupled, innerAir + contents.AirHold, wallShare);
+
+        // Air lies still on a colder floor and rises from a warmer one; what lies between sets in over 2 K.
+        floorAirNow = terms.FloorAir + terms.FloorAirSwing * T.Min(T.Max(Floor - Air, zero - one), one);
 
         var mass = (terms.WallStore * WallMass + massNow) * inverseMass;
         inverseV = one / (massPivot - terms.InnerWall * wallShare);
@@ -172,21 +220,30 @@ internal struct HouseBlock<T>
         var soil3 = (terms.Soil3Store * Soil3 + soil3Now) * inverse3;
         var soil2 = (terms.Soil2Store * Soil2 + terms.Soil23 * soil3 + soil2Now) * inverse2;
         var soil1 = (terms.Soil1Store * Soil1 + terms.Soil12 * soil2 + soil1Now) * inverse1;
-        var barrel = (terms.BarrelStore * Barrels + barrelNow) * inverseBarrel;
+        // Water, slush or ice by what they hold; the heat of freezing is spread over a tenth of a kelvin.
+        var zero = T.Of(0);
+        barrelStore = T.IfGreater(barrelHeat, zero, terms.BarrelStore, T.IfGreater(barrelHeat, zero - terms.BarrelMelts, terms.BarrelMelts * T.Of(1 / SlushK), terms.BarrelIce));
+        inverseBarrel = T.Of(1) / (barrelStore + barrelHold);
+        var barrel = (barrelStore * Barrels + barrelNow) * inverseBarrel;
 
         var (floorToInner, floorFirst, airFirst, inner) = (innerFloorNow, fromFloor, fromAir, restI);
         var (throughWall, wallFloor, wallToAir, wall) = (inverseV, wallFloorG, wallAirG, restV);
         var wallShare = wallFloor * throughWall;
-        var throughFloor = T.Of(1) / (floorPivot + floorToInner - floorToInner * floorFirst - wallFloor * wallShare);
-        var floor = terms.FloorStore * Floor + floorNow + terms.FloorSoil * soil1 + floorFirst * inner + wallShare * wall;
-        var floorToAir = terms.FloorAir + floorToInner * airFirst + wallToAir * wallShare;
+        var throughFloor = T.Of(1) / (floorPivot + floorAirNow + floorHold - floorToInner * floorFirst - wallFloor * wallShare);
+        var floor = terms.FloorStore * Floor + floorNow + floorSource + terms.FloorSoil * soil1 + floorFirst * inner + wallShare * wall;
+        var floorToAir = floorAirNow + floorToInner * airFirst + wallToAir * wallShare;
         var floorShare = floorToAir * throughFloor;
         var wallAirShare = wallToAir * throughWall;
-        pivot = terms.AirStore + terms.InnerAir + terms.FloorAir + barrelPivot + terms.WallAir + Leak
-            - terms.InnerAir * airFirst - wallToAir * wallAirShare - floorToAir * floorShare;
-        rest = terms.AirStore * Air + airIn + tankLossW + terms.BarrelAir * barrel + airFirst * inner + wallAirShare * wall + floorShare * floor;
+        pivot = terms.AirStore + airHold + floorAirNow + terms.BarrelAir - terms.BarrelAir * terms.BarrelAir * inverseBarrel + terms.WallAir + Leak + airOut
+            - innerAirNow * airFirst - wallToAir * wallAirShare - floorToAir * floorShare;
+        rest = terms.AirStore * Air + airIn + contentsToAir + tankLossW + terms.BarrelAir * barrel + airFirst * inner + wallAirShare * wall + floorShare * floor;
         (rest1, rest2, rest3, restBarrel) = (soil1, soil2, soil3, barrel);
-        (inverseF, restF, floorAirG) = (throughFloor, floor, floorToAir);
+        (inverseF, restF, floorAirG, floorFromWall) = (throughFloor, floor, floorToAir, wallShare);
+
+        // What of a watt that is radiated, half to the inner surface, half to the floor, the row of the air sees.
+        var innerWeight = airFirst + wallAirShare * innerWallShare + floorShare * (floorFirst + wallShare * innerWallShare);
+        var unseen = T.Of(1) - T.Of(0.5) * (innerWeight + floorShare);
+        (heaterWeight, releaseWeight) = (T.Of(1) - terms.HeaterRadiates * unseen, T.Of(1) - terms.ReleaseRadiates * unseen);
     }
 
     /// <summary>A door to the air, once every other node is eliminated and before <see cref="Decide"/>.</summary>
@@ -215,16 +272,17 @@ internal struct HouseBlock<T>
         var vent = vents.Conductance(pivot, rest, outside);
         var p = pivot + vent;
         var r = rest + vent * outside;
-        var enabled = release.Enabled(top);
+        var enabled = release.Enabled(top, Air);
         var conductance = release.Conductance(enabled);
         var source = release.Source(top, enabled, conductance);
+        (source, conductance) = (source * releaseWeight, conductance * releaseWeight);
         if (offers.Length > OwnOffers)
         {
             DecideAmong(offers, p, r, vent, enabled, source, conductance);
             return;
         }
 
-        OfferDecision.Decide(p, r, release.SetC, source, conductance, Heater.SetC, Heater.NowW, out var need, out var atSet, out var taken, out var takenConductance, out var heat);
+        OfferDecision.Decide(p, r, release.SetC, source, conductance, Heater.SetC, Heater.NowW * heaterWeight, out var need, out var atSet, out var taken, out var takenConductance, out var heat);
         var air = (r + taken + heat) / (p + takenConductance);
         End(air, vent, heat, enabled * Offer<T>.DutyOf(need, atSet), taken - takenConductance * air);
     }
@@ -233,22 +291,35 @@ internal struct HouseBlock<T>
     public void Settle()
     {
         var air = Air;
+        // The radiated heat goes to inner surface and floor, and from there through the same elimination.
+        var half = radiantW * T.Of(0.5);
+        restI += half;
+        restV += innerWallShare * half;
+        restF += half + (fromFloor + floorFromWall * innerWallShare) * half;
         var floor = (restF + floorAirG * air) * inverseF;
         var wall = (restV + wallFloorG * floor + wallAirG * air) * inverseV;
-        var inner = (restI + innerFloorNow * floor + terms.InnerAir * air + terms.InnerWall * wall) * inverseI;
-        var cover = (restC + link * inner) * inverseC;
+        var inner = (restI + innerFloorNow * floor + innerAirNow * air + terms.InnerWall * wall) * inverseI;
+        var cover = (restC + link * inner + floorCover * floor) * inverseC;
         var soil1 = rest1 + toSoil1 * floor;
         var soil2 = rest2 + toSoil2 * soil1;
         var soil3 = rest3 + toSoil3 * soil2;
         var mass = restMass + toMass * wall;
-        Barrels = restBarrel + toBarrels * air;
+        // The line of the step gives the heat that crossed; what they hold then gives their temperature.
+        var barrels = restBarrel + terms.BarrelAir * inverseBarrel * air;
+        barrelHeat += barrelStore * (barrels - Barrels);
+        Barrels = BarrelsOf(barrelHeat);
+        contents.Settle(inner, air);
         (Floor, Inner, Cover, Soil1, Soil2, Soil3, WallMass) = (floor, inner, cover, soil1, soil2, soil3, mass);
-        SumSky += skyG * (cover - skyC);
+        SumSky += skyG * (cover - skyC) + floorOut * (floor - outC) + airOut * (air - outC) + innerOut * (inner - outC);
         SumCover += cover;
         SumFloor += floor;
         SumSoil3 += soil3;
         SumMass += mass;
     }
+
+    /// <summary>What cover and leaking air gave to the outside in the steps of this hour [W times steps].</summary>
+    public readonly T Given(double outsideC, double steps) =>
+        Outer * SumCover - outerIn * T.Of(steps) + SumSky + Leak * (SumAir - T.Of(outsideC * steps));
 
     /// <summary>Books the hour with its own conductances.</summary>
     public readonly void Book(ref FlowBook<T> book, in HourForcing f, double steps)
@@ -259,7 +330,7 @@ internal struct HouseBlock<T>
         book.Heat(HeaterFlows.Heat, SumHeater);
         book.Heat(SolarFlows.ReleaseFan, SumFan);
         book.Heat(SolarFlows.Release, SumRelease);
-        book.Heat(HouseFlows.CoverToAir, Outer * (SumCover - te));
+        book.Heat(HouseFlows.CoverToAir, Outer * SumCover - outerIn * n);
         book.Heat(HouseFlows.CoverToSky, SumSky);
         book.Heat(HouseFlows.Leakage, Leak * (SumAir - te));
         book.Heat(HouseFlows.Vents, SumVent);
@@ -276,15 +347,17 @@ internal struct HouseBlock<T>
         ref var fromTank = ref offers[^2];
         ref var fromHeater = ref offers[^1];
         (fromTank.SetC, fromTank.Source, fromTank.Conductance) = (release.SetC, source, conductance);
-        (fromHeater.SetC, fromHeater.Source, fromHeater.Conductance) = (Heater.SetC, Heater.NowW, T.Of(0));
+        (fromHeater.SetC, fromHeater.Source, fromHeater.Conductance) = (Heater.SetC, Heater.NowW * heaterWeight, T.Of(0));
         OfferDecision.Decide(ref p, ref r, offers);
         var air = r / p;
         End(air, vent, fromHeater.Taken, enabled * fromTank.Duty, fromTank.Given(air));
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private void End(T air, T vent, T heat, T share, T fromTank)
+    private void End(T air, T vent, T heatInAir, T share, T fromTankInAir)
     {
+        var (heat, fromTank) = (heatInAir / heaterWeight, fromTankInAir / releaseWeight);
+        radiantW = terms.HeaterRadiates * heat + terms.ReleaseRadiates * fromTank;
         var fan = release.FanW(share);
         var released = fromTank - fan;
         (Air, ReleaseW, ReleaseShare) = (air, released, share);
@@ -297,6 +370,24 @@ internal struct HouseBlock<T>
         LowestAir = T.Min(LowestAir, air);
     }
 
+    /// <summary>Sets the barrels' temperature and what they then hold [°C].</summary>
+    internal void Thaw(T barrelsC) => (Barrels, barrelHeat) = (barrelsC, HeatOf(barrelsC));
+
+    private readonly T HeatOf(T barrelsC)
+    {
+        var zero = T.Of(0);
+        var frozen = T.Min(barrelsC + T.Of(SlushK), zero) * terms.BarrelIce - terms.BarrelMelts;
+        return T.IfGreater(barrelsC, zero, barrelsC * terms.BarrelStore, T.IfGreater(barrelsC, T.Of(-SlushK), barrelsC * terms.BarrelMelts * T.Of(1 / SlushK), frozen));
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private readonly T BarrelsOf(T heat)
+    {
+        var (zero, melts) = (T.Of(0), terms.BarrelMelts);
+        var slush = heat * T.Of(SlushK) / T.Max(melts, T.Of(1e-30));
+        return T.IfGreater(heat, zero, heat / terms.BarrelStore, T.IfGreater(heat, zero - melts, slush, (heat + melts) / terms.BarrelIce - T.Of(SlushK)));
+    }
+
     // Soil, barrels and wall mass from the bottom up; the cover's own part is that of the hour.
     private void FindPivots()
     {
@@ -305,14 +396,13 @@ internal struct HouseBlock<T>
         inverse3 = one / (terms.Soil3Store + soil23 + terms.SoilDeep + Doors.Soil3.Conductance);
         inverse2 = one / (terms.Soil2Store + soil12 + soil23 - soil23 * soil23 * inverse3 + Doors.Soil2.Conductance);
         inverse1 = one / (terms.Soil1Store + floorSoil + soil12 - soil12 * soil12 * inverse2 + Doors.Soil1.Conductance);
-        inverseBarrel = one / (terms.BarrelStore + barrelAir + Doors.Barrels.Conductance);
+        barrelHold = barrelAir + Doors.Barrels.Conductance;
         inverseMass = one / (terms.WallStore + wallMass + terms.MassOutside + terms.MassRoom + Doors.WallMass.Conductance);
-        floorPivot = terms.FloorStore + floorSoil - floorSoil * floorSoil * inverse1 + terms.FloorAir + terms.FloorWall + terms.Edge + Doors.Floor.Conductance;
-        barrelPivot = barrelAir - barrelAir * barrelAir * inverseBarrel;
+        floorPivot = terms.FloorStore + floorSoil - floorSoil * floorSoil * inverse1 + terms.FloorWall + terms.Edge + Doors.Floor.Conductance;
         massPivot = wallMass - wallMass * wallMass * inverseMass + terms.WallAir + terms.FloorWall + terms.InnerWall;
         coverHold = terms.CoverStore + Outer + Doors.Cover.Conductance;
-        innerHold = terms.InnerAir + Doors.Inner.Conductance;
+        innerHold = Doors.Inner.Conductance;
         (toSoil1, toSoil2, toSoil3) = (floorSoil * inverse1, soil12 * inverse2, soil23 * inverse3);
-        (toBarrels, toMass) = (barrelAir * inverseBarrel, wallMass * inverseMass);
+        toMass = wallMass * inverseMass;
     }
 }

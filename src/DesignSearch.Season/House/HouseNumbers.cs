@@ -1,3 +1,5 @@
+using DesignSearch.Season.Covers;
+
 namespace DesignSearch.Season.House;
 
 /// <summary>The greenhouse in numbers.</summary>
@@ -18,8 +20,20 @@ public sealed record HouseNumbers
     /// <summary>Resistance that the night cover adds while it is closed, edge leaks allowed for [m²K/W]; 0 without one.</summary>
     public double NightCoverResistanceM2KPerW { get; init; }
 
+    /// <summary>True where a light sensor closes and opens the night cover; else it is closed while the sun is down.</summary>
+    public bool NightCoverBySensor { get; init; }
+
     /// <summary>Share of the sky in what the cover's outside sees, area-weighted over its slopes [0…1].</summary>
     public required double SkyViewFactor { get; init; }
+
+    /// <summary>Heat radiation that passes the cover; an opaque sheet by default.</summary>
+    public CoverRadiation CoverRadiation { get; init; } = CoverRadiation.Opaque;
+
+    /// <summary>Share of that radiation left under a permanent lining [0…1].</summary>
+    public double LiningLongWave { get; init; } = 1;
+
+    /// <summary>What the cover takes from air and floor and gives to the outside, over what its layers say: bars, laps, gutters and air that circles behind them.</summary>
+    public double CoverExchange { get; init; } = 1;
 
     /// <summary>Heat capacity of the cover [J/(m²K)].</summary>
     public double CoverCapacityJPerM2K { get; init; } = 3000;
@@ -50,6 +64,9 @@ public sealed record HouseNumbers
 
     /// <summary>Air temperature at which the vents begin to open [°C].</summary>
     public double VentAboveC { get; init; } = 25;
+
+    /// <summary>What stands in it, nothing by default.</summary>
+    public ContentsNumbers Contents { get; init; } = ContentsNumbers.None;
 
     /// <summary>Solid wall at the back, none by default.</summary>
     public WallNumbers Wall { get; init; } = WallNumbers.None;

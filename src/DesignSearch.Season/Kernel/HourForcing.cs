@@ -11,6 +11,12 @@ namespace DesignSearch.Season.Kernel;
 /// <param name="Power">1 with mains, 0 in a power cut.</param>
 internal readonly record struct HourForcing(double OutsideC, double SkyC, double RoofWindMPerS, double SunW, double GroundC, double AirJPerM3K, double Dark, double Power = 1)
 {
+    /// <summary>Share of the hour in which a light sensor has a night cover closed, no less than <see cref="Dark"/>.</summary>
+    public double Dim { get; init; }
+
+    /// <summary>How much colder than the air ground and plants outside are [K], 0 or more.</summary>
+    public double AroundBelowK { get; init; }
+
     /// <summary>Electricity has its cheap price.</summary>
     public bool IsCheap { get; init; }
 }

@@ -1,3 +1,4 @@
+using DesignSearch.Climate.Plane;
 using DesignSearch.Climate.Winters;
 using DesignSearch.Physics;
 using DesignSearch.Season.Assumptions;
@@ -10,6 +11,9 @@ public sealed class WinterForcing
 {
     private const double ReferenceAirK = 283.15;
     private const double Horizon = 90;
+
+    // The sensor of a night cover is one like that of a frame.
+    private static readonly LightSensor CoverLight = new();
 
     private readonly HourForcing[] hours;
 
@@ -44,6 +48,7 @@ public sealed class WinterForcing
         var depth = floorBelowM + HouseTerms.SoilDepthM(assumptions);
         var power = Without(Enumerable.Repeat(1.0, winter.Hours).ToArray(), winter.PowerCuts);
         var closed = Without([.. Enumerable.Range(0, winter.Hours).Select(h => Dark(winter.SunZenithDeg, h))], winter.CoverLeftOpen);
+        var dim = Without([.. Enumerable.Range(0, winter.Hours).Select(h => Math.Max(Dark(winter.SunZenithDeg, h), Share(winter.GlobalWPerM2, h, CoverLight.OnWPerM2, below: true)))], winter.CoverLeftOpen);
         var hours = new HourForcing[winter.Hours];
         for (var h = 0; h < hours.Length; h++)
         {
@@ -57,6 +62,9 @@ public sealed class WinterForcing
                 closed[h],
                 power[h])
             {
+                Dim = dim[h],
+                // By day the sun keeps it from being colder than the air.
+                AroundBelowK = Dark(winter.SunZenithDeg, h) * GroundOutside.BelowAirK(winter.AirC[h], winter.SkyC[h], winter.WindMPerS[h] * assumptions.RoofWindFactor, assumptions),
                 IsCheap = isCheapHour?.Invoke(winter.Start.AddHours(h).Hour) ?? false,
             };
         }
@@ -67,18 +75,21 @@ public sealed class WinterForcing
     /// <summary>
     /// Share of an hour in which the sun is down, 0 to 1: its zenith angle runs straight between the middles of the hours. A night cover is closed so long.
     /// </summary>
-    internal static double Dark(double[] zenithDeg, int hour)
+    internal static double Dark(double[] zenithDeg, int hour) => Share(zenithDeg, hour, Horizon, below: false);
+
+    // Share of an hour in which what runs straight between the middles of hours lies above a limit, or below it.
+    private static double Share(double[] of, int hour, double limit, bool below)
     {
-        var now = zenithDeg[hour];
-        var (start, end) = ((zenithDeg[Math.Max(0, hour - 1)] + now) / 2, (now + zenithDeg[Math.Min(zenithDeg.Length - 1, hour + 1)]) / 2);
-        return (Below(start, now) + Below(now, end)) / 2;
+        var now = of[hour];
+        var (start, end) = ((of[Math.Max(0, hour - 1)] + now) / 2, (now + of[Math.Min(of.Length - 1, hour + 1)]) / 2);
+        var above = (Above(start, now, limit) + Above(now, end, limit)) / 2;
+        return below ? 1 - above : above;
     }
 
-    // Share of a straight line from one angle to the other that lies below the horizon.
-    private static double Below(double fromDeg, double toDeg)
+    private static double Above(double from, double to, double limit)
     {
-        var (low, high) = (Math.Min(fromDeg, toDeg), Math.Max(fromDeg, toDeg));
-        return high <= Horizon ? 0 : low >= Horizon ? 1 : (high - Horizon) / (high - low);
+        var (low, high) = (Math.Min(from, to), Math.Max(from, to));
+        return high <= limit ? 0 : low >= limit ? 1 : (high - limit) / (high - low);
     }
 
     private static double[] Without(double[] of, IReadOnlyList<HourSpan> spans)

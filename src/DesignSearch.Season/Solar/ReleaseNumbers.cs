@@ -8,6 +8,12 @@ namespace DesignSearch.Season.Solar;
 /// <param name="BandK">Width of the band [K].</param>
 public sealed record ReleaseNumbers(double ConductanceWPerK, double FlowKgPerS, double ElectricW, double SetPointC, double BandK)
 {
+    /// <summary>Top of the tank over the set point below which it stops [K]; below 0 it goes on while the water is warmer than the air.</summary>
+    public double StopAboveSetK { get; init; } = 1;
+
+    /// <summary>Share of its heat that it radiates to floor and cover, not to the air [0…1].</summary>
+    public double RadiantShare { get; init; }
+
     /// <summary>No release.</summary>
     public static ReleaseNumbers None { get; } = new(0, 0, 0, 5, 1);
 }

@@ -35,6 +35,7 @@ public sealed class OneLayoutTests
             compost_pump = "solar-pump-19w"
             compost_set_c = 5
             compost_rest_c = 40
+            compost_built_days = 0
             compost_glycol_percent = 48
             control_box = "cheapest"
             """)]);

@@ -34,18 +34,24 @@ public sealed class ControlTests
     }
 
     [Theory]
-    // Set at 5 °C, enabled from 1 K above it over 2 K.
-    [InlineData(6, 1, 0)]
-    [InlineData(7, 1, 0.5)]
-    [InlineData(8, 1, 1)]
-    [InlineData(40, 1, 1)]
-    [InlineData(40, 0, 0)]
-    public void A_release_is_enabled_by_the_top_of_the_tank(double topC, double power, double expected)
+    // Set at 5 °C: it stops 1 K above that, and starts 2 K higher.
+    [InlineData(5.9, false, 1, 0)]
+    [InlineData(7, false, 1, 0)]
+    [InlineData(7.9, false, 1, 0)]
+    [InlineData(8.1, false, 1, 1)]
+    [InlineData(7, true, 1, 1)]
+    [InlineData(6.1, true, 1, 1)]
+    [InlineData(5.9, true, 1, 0)]
+    [InlineData(40, true, 0, 0)]
+    public void A_tank_thermostat_lets_the_release_run(double topC, bool ran, double power, double expected)
     {
-        var terms = HouseTerms.Nothing with { Release = 150, ReleaseSetC = 5, FanW = 40, FadeFromK = 1, FadeOverK = 2 };
+        var terms = HouseTerms.Nothing with { Release = 150, ReleaseSetC = 5, FanW = 40, ReleaseStopC = 6, ReleaseStartC = 8 };
         var release = new ReleaseControl<Lane1>(Lift.Of<HouseTerms<double>, HouseTerms<Lane1>, Lane1>([terms]));
+        release.Hour(1);
+        release.Enabled(Lane1.Of(ran ? 20 : 0), Lane1.Of(-9));
         release.Hour(power);
-        var (top, enabled) = (Lane1.Of(topC), release.Enabled(Lane1.Of(topC)));
+        var (top, enabled) = (Lane1.Of(topC), release.Enabled(Lane1.Of(topC), Lane1.Of(4)));
+        Assert.Equal(0, At(release.Enabled(Lane1.Of(topC), Lane1.Of(topC))));
         Assert.Equal(expected, At(enabled), 12);
         Assert.Equal(expected * 150, At(release.Conductance(enabled)), 12);
         Assert.Equal(expected * ((150 * topC) + 40), At(release.Source(top, enabled, release.Conductance(enabled))), 9);

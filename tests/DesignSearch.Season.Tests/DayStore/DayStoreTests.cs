@@ -129,7 +129,8 @@ public sealed class DayStoreTests
     {
         var dry = Usual.With(HouseAssumptions.SoilConductivityWPerMK, 0.5).With(HouseAssumptions.SoilVolumetricCapacityJPerM3K, 1.5e6);
         var usual = Run(Sunny(), Store(24), MadeLayout.House).ReturnKwh;
-        Assert.True(Run(Sunny(), Store(24, assumptions: dry), MadeLayout.House, dry).ReturnKwh < usual);
+        // The soil about the pipes alone: under a dry floor the sun that strikes it warms the air, and the store has more to carry.
+        Assert.True(Run(Sunny(), Store(24, assumptions: dry), MadeLayout.House).ReturnKwh < usual);
         Assert.True(Run(Sunny(), Store(24, flowPerM2: 5), MadeLayout.House).ReturnKwh < 0.75 * usual);
         // Twice the pipe with the same air: the air limits.
         Assert.InRange(Run(Sunny(), Store(24, metresPerM2: 8), MadeLayout.House).ReturnKwh / usual, 1, 1.35);

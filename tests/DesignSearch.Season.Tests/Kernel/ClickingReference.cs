@@ -48,13 +48,17 @@ internal sealed class ClickingReference(WinterForcing forcing, LayoutCase layout
         var (lightGate, lightBand) = (a[PumpAssumptions.LightGate], a[PumpAssumptions.LightBand]);
         var ceilingFade = a[PumpAssumptions.CeilingFade];
         var (house, collector, release, heater, tankCeiling) = (layout.Installation.House, layout.Installation.Collector, layout.Installation.Release, layout.Installation.Heater, l.CeilingC);
-        double air = winter.AirC[0], cover = air, floor = air, barrels = air, mass = air, inner = air;
+        double air = winter.AirC[0], cover = air, floor = air, barrels = air, mass = air, barrelHeat = 0, inner = air, contents = air, radiatedBefore = 0;
         double soil1 = HouseTerms.SoilStartC(forcing, 1), soil2 = HouseTerms.SoilStartC(forcing, 2), soil3 = HouseTerms.SoilStartC(forcing, 3);
         double hot = air, outPipe = air, backPipe = air;
         double[] t = [Math.Max(8, air), Math.Max(8, air), Math.Max(8, air), Math.Max(8, air)];
         bool pump = false, valves = false, heating = false, light = false, full = false, warmEnough = false;
         double sincePump = 1e6, body = 0, entered = 0, left = 0, start = 0;
-        double Stored() => c.AirStore * air + c.CoverStore * cover + c.FloorStore * floor + c.Soil1Store * soil1 + c.Soil2Store * soil2 + c.Soil3Store * soil3 + c.BarrelStore * barrels + c.WallStore * mass
+        // Freezing spread over a tenth of a kelvin, as in the kernel: what is held against water at 0 °C gives the temperature.
+        double HeldAt(double at) => at > 0 ? at * c.BarrelStore : at > -0.1 ? at * 10 * c.BarrelMelts : (at + 0.1) * c.BarrelIce - c.BarrelMelts;
+        double BarrelsAt(double held) => held > 0 ? held / c.BarrelStore : held > -c.BarrelMelts ? held / c.BarrelMelts / 10 : (held + c.BarrelMelts) / c.BarrelIce - 0.1;
+        barrelHeat = HeldAt(barrels);
+        double Stored() => c.AirStore * air + c.CoverStore * cover + c.FloorStore * floor + c.Soil1Store * soil1 + c.Soil2Store * soil2 + c.Soil3Store * soil3 + barrelHeat + c.WallStore * mass + c.ContentsStore * contents
             + l.LayerStore * (t[0] + t[1] + t[2] + t[3]) + l.CollectorStore * hot + l.OutStore * outPipe + l.BackStore * backPipe + body;
         for (var h = 0; h < winter.Hours; h++)
         {
@@ -62,8 +66,10 @@ internal sealed class ClickingReference(WinterForcing forcing, LayoutCase layout
             var counts = h >= winter.WarmUpHours;
             if (h == winter.WarmUpHours)
                 (start, entered, left) = (Stored(), 0, 0);
-            var around = f.OutsideC + Kelvin;
-            var outer = c.OuterStill + c.OuterPerWind * f.RoofWindMPerS + c.AroundWPerK4 * around * around * around;
+            var around = f.OutsideC - f.AroundBelowK;
+            var (outer, toAround) = (c.OuterStill + c.OuterPerWind * f.RoofWindMPerS, c.AroundWPerK4 * Math.Pow(around + Kelvin, 3));
+            var beyond = c.SkyView * f.SkyC + (1 - c.SkyView) * around;
+            var passes = (1 - c.CoverBlocks * f.Dark) * Math.Pow((beyond + 5) / 2 + Kelvin, 3);
             var leak = (c.LeakM3PerS + c.LeakM3PerSPerWind * f.RoofWindMPerS) * f.AirJPerM3K;
             var link = c.LinkOpen + f.Dark * (c.LinkClosed - c.LinkOpen);
             var (beam, diffuse, cos) = l.AreaM2 > 0 ? (layout.Plane!.BeamWPerM2[h], layout.Plane.SkyWPerM2[h] + layout.Plane.GroundWPerM2[h], layout.Plane.CosIncidence[h]) : (0, 0, 0);
@@ -83,7 +89,7 @@ internal sealed class ClickingReference(WinterForcing forcing, LayoutCase layout
                     PumpStarts += pump && counts ? 1 : 0;
                 }
 
-                warmEnough = t[0] > c.ReleaseSetC + c.FadeFromK + (warmEnough ? 0 : c.FadeOverK);
+                warmEnough = t[0] > (warmEnough ? c.ReleaseStopC : c.ReleaseStartC);
                 var wasOpen = valves;
                 valves = c.Release > 0 && warmEnough && air < c.ReleaseSetC + (valves ? 0.5 : -0.5) * release.BandK;
                 ReleaseStarts += valves && !wasOpen && counts ? 1 : 0;
@@ -93,14 +99,20 @@ internal sealed class ClickingReference(WinterForcing forcing, LayoutCase layout
 
                 // Surfaces without mass: inner side of the cover and, where there is one, the wall's face.
                 var innerFloor = c.InnerFloor + c.Latent * Math.Clamp((floor - inner) / 2, 0, 1);
-                var (gi, ri) = (c.InnerAir + innerFloor + c.InnerWall + link, c.InnerAir * air + innerFloor * floor + link * cover);
+                var innerAir = c.InnerAir + c.InnerAirPerRoot * Math.Cbrt(Math.Abs(air - inner));
+                var (floorOut, innerOut, floorCover) = (c.FloorOutWPerK4 * passes, c.InnerOutWPerK4 * passes, c.FloorCover * (1 - c.CoverBlocks * f.Dark));
+                var (gi, ri) = (innerAir + innerFloor + c.InnerWall + c.ContentsInner + link + innerOut, innerAir * air + innerFloor * floor + c.ContentsInner * contents + link * cover + innerOut * beyond);
+                var floorAir = c.FloorAir + c.FloorAirSwing * Math.Clamp(floor - air, -1, 1);
                 var gw = c.WallAir + c.FloorWall + c.InnerWall + c.WallMass;
                 var rw = c.WallAir * air + c.FloorWall * floor + c.WallMass * mass + c.SunWall * f.SunW;
+                // Half of what is radiated strikes the inner surface, by what was radiated a second ago.
+                ri += radiatedBefore / 2;
                 inner = (ri * gw + c.InnerWall * rw) / (gi * gw - c.InnerWall * c.InnerWall);
                 var face = (rw + c.InnerWall * inner) / gw;
 
+                var (fromFloor, fromInner, fromLeaves) = (floorOut * (floor - beyond), innerOut * (inner - beyond), c.AirOutWPerK4 * passes * (air - beyond));
                 var toSky = c.SkyWPerK4 * (Math.Pow(cover + Kelvin, 4) - Math.Pow(sky, 4));
-                var toOutside = outer * (cover - f.OutsideC);
+                var toOutside = outer * (cover - f.OutsideC) + toAround * (cover - around);
                 var vent = c.Vent * Math.Clamp((air - c.VentAboveC) / 1, 0, 1) * Math.Max(air - f.OutsideC, 0);
                 var leaking = leak * (air - f.OutsideC);
                 var released = valves ? c.Release * (t[0] - air) : 0;
@@ -110,9 +122,12 @@ internal sealed class ClickingReference(WinterForcing forcing, LayoutCase layout
                 var tankLoss = l.LayerLoss * (t[0] + t[1] + t[2] + t[3] - 4 * air);
                 var (toGround, toEdge, toWallOutside) = (c.SoilDeep * (soil3 - f.GroundC), c.Edge * (floor - f.OutsideC), c.MassOutside * (mass - f.OutsideC));
 
-                var dAir = c.SunAir * f.SunW + c.InnerAir * (inner - air) + c.FloorAir * (floor - air) + c.WallAir * (face - air) + c.BarrelAir * (barrels - air) - leaking - vent + released + fan + heat + tankLoss;
-                var dCover = link * (inner - cover) - toOutside - toSky;
-                var dFloor = c.SunFloor * f.SunW + innerFloor * (inner - floor) + c.FloorAir * (air - floor) + c.FloorWall * (face - floor) + c.FloorSoil * (soil1 - floor) - toEdge;
+                var (given, radiated) = (released + fan, c.HeaterRadiates * heat + c.ReleaseRadiates * (released + fan));
+                radiatedBefore = radiated;
+                var dAir = c.SunAir * f.SunW + innerAir * (inner - air) + floorAir * (floor - air) + c.ContentsAir * (contents - air) + c.WallAir * (face - air) + c.BarrelAir * (barrels - air) - leaking - vent - fromLeaves + given + heat - radiated + tankLoss;
+                var dCover = link * (inner - cover) + floorCover * (floor - cover) - toOutside - toSky;
+                var dFloor = c.SunFloor * f.SunW + innerFloor * (inner - floor) + floorAir * (air - floor) + floorCover * (cover - floor) + c.FloorWall * (face - floor) + c.FloorSoil * (soil1 - floor) - toEdge - fromFloor + radiated / 2;
+                var dContents = c.SunContents * f.SunW + c.ContentsInner * (inner - contents) + c.ContentsAir * (air - contents);
                 var dSoil1 = c.FloorSoil * (floor - soil1) + c.Soil12 * (soil2 - soil1);
                 var dSoil2 = c.Soil12 * (soil1 - soil2) + c.Soil23 * (soil3 - soil2);
                 var dSoil3 = c.Soil23 * (soil2 - soil3) - toGround;
@@ -137,8 +152,8 @@ internal sealed class ClickingReference(WinterForcing forcing, LayoutCase layout
 
                 if (counts)
                 {
-                    entered += c.SunAir * f.SunW + c.SunFloor * f.SunW + c.SunBarrels * f.SunW + c.SunWall * f.SunW + absorbed + fan + (heating ? c.HeaterW : 0);
-                    left += toOutside + toSky + leaking + vent + toGround + toEdge + toWallOutside + lost + pipes;
+                    entered += (c.SunAir + c.SunContents) * f.SunW + c.SunFloor * f.SunW + c.SunBarrels * f.SunW + c.SunWall * f.SunW + absorbed + fan + (heating ? c.HeaterW : 0);
+                    left += toOutside + toSky + fromFloor + fromInner + fromLeaves + leaking + vent + toGround + toEdge + toWallOutside + lost + pipes;
                     StandbyKwh += heating ? c.HeaterW / 3.6e6 : 0;
                     PumpHours += pump ? Step / 3600 : 0;
                     YieldKwh += toTank / 3.6e6;
@@ -151,7 +166,9 @@ internal sealed class ClickingReference(WinterForcing forcing, LayoutCase layout
                 soil1 += Step * dSoil1 / c.Soil1Store;
                 soil2 += Step * dSoil2 / c.Soil2Store;
                 soil3 += Step * dSoil3 / c.Soil3Store;
-                barrels += Step * dBarrels / c.BarrelStore;
+                contents += Step * dContents / c.ContentsStore;
+                barrelHeat += Step * dBarrels;
+                barrels = BarrelsAt(barrelHeat);
                 mass += Step * dMass / c.WallStore;
                 hot += Step * dHot / l.CollectorStore;
                 outPipe += Step * dOut / l.OutStore;

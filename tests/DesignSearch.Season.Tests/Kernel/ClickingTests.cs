@@ -44,7 +44,7 @@ public sealed class ClickingTests(ITestOutputHelper output)
     {
         var (ours, theirs) = Both(Plants[name]);
         output.WriteLine(Words(name, ours, theirs));
-        Validation.Within($"relays {name}, frost", "% off the relays' frost degree-hours", -3, 3, Off(ours.FrostDegreeHoursKh, theirs.FrostDegreeHours), Source, "SeasonSimulator.Run");
+        Validation.Within($"relays {name}, frost", "% off the relays' frost degree-hours", -1.5, 1.5, Off(ours.FrostDegreeHoursKh, theirs.FrostDegreeHours), Source, "SeasonSimulator.Run");
         if (theirs.StandbyKwh > 0)
             Validation.Within($"relays {name}, stand-by", "% off the relays' stand-by kWh", -9, 9, Off(ours.StandbyKwh, theirs.StandbyKwh), Source, "SeasonSimulator.Run");
         if (theirs.PumpHours == 0)

@@ -39,6 +39,25 @@ public sealed class HouseBlockTests
         Validation.Equal(id + " mass", "°C", mass, Pack.At(house.Floor, 0), 0.01, source, "HouseBlock");
     }
 
+    // 200 kg behind 12.6 W/K in air of −5 °C: 333.55 kJ/kg leave in 298 h; the slush of a tenth of a kelvin lies 0.05 K below 0 in the mean.
+    [Fact]
+    public void Barrels_freeze_through_in_the_time_that_their_ice_takes()
+    {
+        var c = HouseTerms.Nothing with { AirStore = 1e12, FloorStore = 1, BarrelStore = 200 * 4186, BarrelIce = 200 * 2100, BarrelMelts = 200 * 333_550, BarrelAir = 12.6 };
+        var house = new HouseBlock<Lane1>([c], 300, -5, 0, 0, 0);
+        house.Thaw(Lane1.Of(0));
+        var hours = 0;
+        while (Pack.At(house.Barrels, 0) >= -0.1)
+        {
+            house.Hour(new HourForcing(-5, -5, 0, 0, 0, 1, 0));
+            for (var s = 0; s < 12; s++)
+                Advance(ref house);
+            hours++;
+        }
+
+        Validation.Equal("barrels, hours to freeze through", "h", 200 * 333_550 / (12.6 * 4.95) / 3600, hours, 2, "latent heat over the loss at the middle of freezing", "HouseBlock");
+    }
+
     private static void Advance(ref HouseBlock<Lane1> house)
     {
         house.Eliminate();

@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Text.Json;
+using DesignSearch.Season.Covers;
 using DesignSearch.Season.House;
 using DesignSearch.Season.Kernel;
 using DesignSearch.Testing;
@@ -18,11 +19,21 @@ public sealed class IndependentSolverTests
         Assert.False(!present && Environment.GetEnvironmentVariable("DESIGNSEARCH_NO_SKIP") == "1", "Python with SciPy is not installed, and no check may be skipped.");
         Skip.IfNot(present, "Python with SciPy is not installed.");
 
+        // Two films that let heat radiation through, a night cover, pots, barrels: every way that heat has in the house but the wall's.
         var winter = MadeWinter.Of(7, meanC: -5);
         var forcing = MadeWinter.Forcing(winter);
+        var film = new CoverLayer(0.0005, 0.4, 0.5);
+        var cover = CoverMakeUp.Of([film, film], 0.05, 45);
         var layout = MadeLayout.Bare with
         {
-            House = MadeLayout.House with { NightCoverResistanceM2KPerW = 0.2, VentWPerK = 0 },
+            House = MadeLayout.House with
+            {
+                NightCoverResistanceM2KPerW = 0.2,
+                VentWPerK = 0,
+                CoverResistanceM2KPerW = cover.ResistanceM2KPerW,
+                CoverRadiation = cover.LongWave,
+                Contents = new(60_000, 1.2, 0.3),
+            },
             Barrels = new(600, 8, 0.2),
         };
         var means = new List<double>();
@@ -56,23 +67,36 @@ public sealed class IndependentSolverTests
             link = Array.ConvertAll(winter.SunZenithDeg, z => house.CoverAreaM2 / (house.CoverResistanceM2KPerW + (z >= 90 ? house.NightCoverResistanceM2KPerW : 0))),
             sun = Array.ConvertAll(winter.GlobalWPerM2, g => 24 * g),
             coverM2 = house.CoverAreaM2,
-            emissivity = a.CoverEmissivity,
+            emissivity = house.CoverRadiation.CoverToOutside,
             skyView = house.SkyViewFactor,
             innerAir = c.InnerAir,
+            innerAirPerRoot = c.InnerAirPerRoot,
+            contentsInner = c.ContentsInner,
+            contentsAir = c.ContentsAir,
+            sunContents = c.SunContents,
+            floorCover = c.FloorCover,
+            floorOut = c.FloorOutWPerK4,
+            airOut = c.AirOutWPerK4,
+            innerOut = c.InnerOutWPerK4,
+            passes = Array.ConvertAll(winter.SunZenithDeg, z => z >= 90 ? 0.0 : 1),
+            aroundBelow = forcing.Hours.ToArray().Select(f => f.AroundBelowK),
             innerFloor = c.InnerFloor,
             latent = c.Latent,
             floorAir = c.FloorAir,
+            floorAirSwing = c.FloorAirSwing,
             barrelAir = c.BarrelAir,
             floorSoil = c.FloorSoil,
             soil12 = c.Soil12,
             soil23 = c.Soil23,
             soilDeep = c.SoilDeep,
             edge = c.Edge,
+            barrelIce = c.BarrelIce,
+            barrelMelts = c.BarrelMelts,
             sunAir = c.SunAir,
             sunFloor = c.SunFloor,
             sunBarrels = c.SunBarrels,
-            capacity = new { air = c.AirStore, cover = c.CoverStore, floor = c.FloorStore, soil1 = c.Soil1Store, soil2 = c.Soil2Store, soil3 = c.Soil3Store, barrels = c.BarrelStore, wall = c.WallStore },
-            start = new[] { outside[0], outside[0], outside[0], Soil(1), Soil(2), Soil(3), outside[0], outside[0] },
+            capacity = new { air = c.AirStore, cover = c.CoverStore, floor = c.FloorStore, soil1 = c.Soil1Store, soil2 = c.Soil2Store, soil3 = c.Soil3Store, barrels = c.BarrelStore, wall = c.WallStore, contents = c.ContentsStore },
+            start = new[] { outside[0], outside[0], outside[0], Soil(1), Soil(2), Soil(3), outside[0], outside[0], outside[0] },
         };
     }
 

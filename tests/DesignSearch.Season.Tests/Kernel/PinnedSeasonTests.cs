@@ -26,10 +26,10 @@ public sealed class PinnedSeasonTests
     private static readonly JsonSerializerOptions Options = new() { NumberHandling = JsonNumberHandling.AllowNamedFloatingPointLiterals };
 
     [SkippableTheory]
-    [InlineData(1, false, "a8ca762277e380ad")]
-    [InlineData(2, false, "34d7baca6d5acd46")]
-    [InlineData(3, false, "0d221fc442e955a3")]
-    [InlineData(4, true, "964c597ad9312d43")]
+    [InlineData(1, false, "cdd6ff7fa194daa9")]
+    [InlineData(2, false, "15c72e972dd456b4")]
+    [InlineData(3, false, "f408b2e559ed8eed")]
+    [InlineData(4, true, "8d986f392628041e")]
     public void No_figure_moved(int seed, bool sunny, string digest)
     {
         Skip.IfNot(OperatingSystem.IsLinux() && RuntimeInformation.ProcessArchitecture == Architecture.X64, "Exponentials may differ in the last bit on another system.");

@@ -2,6 +2,7 @@ using DesignSearch.Climate.Plane;
 using DesignSearch.Climate.Winters;
 using DesignSearch.Season.Assumptions;
 using DesignSearch.Season.Barrels;
+using DesignSearch.Season.Covers;
 using DesignSearch.Season.Glass;
 using DesignSearch.Season.Heaters;
 using DesignSearch.Season.House;
@@ -13,7 +14,7 @@ using DesignSearch.Season.Solar;
 namespace DesignSearch.Season.Tests;
 
 /// <summary>A measured house as far as its report names it: a tunnel or gable house as a box with a roof, in a winter made from monthly means of its place.</summary>
-internal sealed class MeasuredHouse
+internal sealed record MeasuredHouse
 {
     private static readonly PlaneCache Planes = new(100_000_000);
 
@@ -27,6 +28,9 @@ internal sealed class MeasuredHouse
     public required double U { get; init; }
 
     public int Layers { get; init; } = 1;
+
+    /// <summary>The sheets or films of the cover in place of <see cref="U"/>; null where that is all that is known.</summary>
+    public CoverMakeUp? MakeUp { get; init; }
 
     /// <summary>Light at normal incidence, dirt and frame allowed for.</summary>
     public double Light { get; init; } = 0.75;
@@ -73,7 +77,8 @@ internal sealed class MeasuredHouse
         {
             FrostLimitC = 0,
             CoverAreaM2 = CoverM2,
-            CoverResistanceM2KPerW = SheetResistance.FromUValue(U),
+            CoverResistanceM2KPerW = MakeUp?.ResistanceM2KPerW ?? SheetResistance.FromUValue(U),
+            CoverRadiation = MakeUp?.LongWave ?? CoverRadiation.Opaque,
             NightCoverResistanceM2KPerW = NightResistance,
             SkyViewFactor = Facets.Sum(f => f.AreaM2 * (1 + Math.Cos(f.TiltDeg * Math.PI / 180)) / 2) / CoverM2,
             FloorAreaM2 = FloorM2,

@@ -3,6 +3,7 @@ using DesignSearch.Climate.Plane;
 using DesignSearch.Climate.Winters;
 using DesignSearch.Season.Assumptions;
 using DesignSearch.Season.Barrels;
+using DesignSearch.Season.Covers;
 using DesignSearch.Season.Heaters;
 using DesignSearch.Season.House;
 using DesignSearch.Testing;
@@ -40,7 +41,8 @@ public sealed class MeasuredHouseTests(Xunit.Abstractions.ITestOutputHelper outp
     public void Single_film_tunnel_in_South_Africa()
     {
         const string source = "Savage 1980, Agrochemophysica 12:5-13; house size and climate assumed";
-        var rows = Tunnel.Hours(Natal);
+        // By the report the film is opaque with dew soon after sunset.
+        var rows = (Tunnel with { MakeUp = CoverMakeUp.Of([new(0.0003, 0, 0.95)], 0.05, 45) }).Hours(Natal);
         Validation.Within("measured A1 single film, mean lift of the daily minimum", "K", 0.3, 2.3, MeasuredHouse.Lift(rows), source, "SeasonSimulator.Run");
     }
 
@@ -52,9 +54,9 @@ public sealed class MeasuredHouseTests(Xunit.Abstractions.ITestOutputHelper outp
         var single = MeasuredHouse.Lift(house.Hours(Hangzhou));
         var two = MeasuredHouse.Lift(new MeasuredHouse { LengthM = 30, WidthM = 8, HeightM = 3, U = 4, Layers = 2, Light = 0.65 }.Hours(Hangzhou));
         // A real night's sky is mostly clear or covered, and the coldest hour falls into the clear: the lift by an even sky was 1.07 K.
-        Validation.Missed("measured A2 single cover, mean lift of the daily minimum", "K", 1, 3, single, source, "SeasonSimulator.Run");
-        Validation.Missed("measured A2 double cover, mean lift of the daily minimum", "K", 2, 4, two, source, "SeasonSimulator.Run");
-        Validation.Missed("measured A2 lift of double over single cover", "ratio", 1.2, 1.8, two / single, source, "SeasonSimulator.Run");
+        Validation.Within("measured A2 single cover, mean lift of the daily minimum", "K", 1, 3, single, source, "SeasonSimulator.Run");
+        Validation.Within("measured A2 double cover, mean lift of the daily minimum", "K", 2, 4, two, source, "SeasonSimulator.Run");
+        Validation.Within("measured A2 lift of double over single cover", "ratio", 1.2, 1.8, two / single, source, "SeasonSimulator.Run");
     }
 
     [Fact]

@@ -53,6 +53,15 @@ public sealed record Greenhouse
     /// <summary>Catalogue U-value of the cover, standard films included [W/(m²K)].</summary>
     public required double CoverUWPerM2K { get; init; }
 
+    /// <summary>True where that is the U-value of a whole house as greenhouse practice has it, not of a sheet.</summary>
+    public bool CoverUIsOfHouse { get; init; }
+
+    /// <summary>Share of heat radiation that each film of the cover lets through; 0 for a sheet, or a film that is wet inside [0…1].</summary>
+    public double CoverLongWave { get; init; }
+
+    /// <summary>What stands in it and stores heat; null where nothing is said, and then it is taken as empty, which is the safe side.</summary>
+    public IReadOnlyList<HouseContents>? Contents { get; init; }
+
     /// <summary>Light the cover lets through at normal incidence, dirt and bars allowed for [0…1].</summary>
     public required double CoverLight { get; init; }
 

@@ -38,7 +38,11 @@ public static class CompostChoices
     };
 
     /// <summary>Core below which the pump rests.</summary>
-    public static NumberChoice RestC { get; } = new("compost_rest_c", "core below which that pump rests", "°C", 0, 60) { Standard = 40, Tried = [40], Under = Mix };
+    public static NumberChoice RestC { get; } = new("compost_rest_c", "core below which that pump rests", "°C", 0, 60) { Standard = 40, Tried = [36, 40, 44, 48], Under = Mix };
+
+    /// <summary>When it is built.</summary>
+    public static NumberChoice BuiltDays { get; } =
+        new("compost_built_days", "days after the season's start at which the heap is built", "days", 0, 120) { Standard = 0, Tried = [0, 30], Whole = true, Under = Mix };
 
     /// <summary>Glycol in its water, by mass, so that the outdoor pipes do not freeze.</summary>
     public static NumberChoice GlycolPercent { get; } =
@@ -50,5 +54,5 @@ public static class CompostChoices
         };
 
     /// <summary>All of them, in order.</summary>
-    public static IReadOnlyList<Choice> All { get; } = [Mix, VolumeM3, Wrap, Coil, CoilM, HeapPump, SetC, RestC, GlycolPercent];
+    public static IReadOnlyList<Choice> All { get; } = [Mix, VolumeM3, Wrap, Coil, CoilM, HeapPump, SetC, RestC, BuiltDays, GlycolPercent];
 }

@@ -91,6 +91,10 @@ internal static class CompostWords
         new(CompostPurposes.Thermostat, new(
             "Thermostat of the compost heap's pump", Written.Sentence($"{heap.Numbers.SetPointC:0.#} °C"),
             "Above the stand-by heater, so that the heap's heat goes first.")),
+        new(CompostPurposes.Mix, new(
+            "Day the heap is built",
+            heap.Numbers.BuiltDays > 0 ? Written.Sentence($"{heap.Numbers.BuiltDays:0} days after the season begins") : "before the season begins",
+            "Its best heat comes in the weeks after; built later, more of it is left for the coldest ones.")),
         new(CompostPurposes.CoreThermostat, new(
             "Thermostat of the heap's core",
             Written.Sentence($"opens below {heap.Numbers.RestBelowC:0} °C"),

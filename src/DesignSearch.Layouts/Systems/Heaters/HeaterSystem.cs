@@ -35,6 +35,6 @@ public sealed class HeaterSystem : PlantSystem
             return null;
         // Whether some mains thermostat bears its current.
         var direct = task.Shelf.Small(SmallPartRole.Thermostat).Any(p => p.Volts == SupplyPlan.MainsVolts && p.RatedA >= heater.Watts / heater.Volts);
-        return new DesignedHeater(heater, new HeaterNumbers(heater.Watts, task.Layout.Get(HeaterChoices.SetC), heater.BandK), direct);
+        return new DesignedHeater(heater, new HeaterNumbers(heater.Watts, task.Layout.Get(HeaterChoices.SetC), heater.BandK) { RadiantShare = heater.RadiantShare }, direct);
     }
 }

@@ -48,6 +48,7 @@ public sealed record Skin(NightCover? NightCover, Lining? Lining, Sealing? Seali
             LiningResistanceM2KPerW = liningR,
             NightCoverResistanceM2KPerW = NightCover is null ? 0 : Spread(bare + liningR, NightCover.ResistanceM2KPerW, (1 - NightCover.EdgeLeak) * lined),
             LiningTransmittance = light,
+            NightCoverBySensor = NightCover is { IsAutomatic: true },
             EdgeLossWPerMK = house.EdgeShare * (PerimeterBoard is null ? house.EdgeLossWPerMK : Math.Min(house.EdgeLossWPerMK, PerimeterBoard.EdgeLossWPerMK)),
             AirChangesPerHour = house.StillAirChangesPerHour * leakage,
             AirChangesPerHourPerMPerS = house.AirChangesPerHourPerMPerS * leakage * (WindBreak?.WindFactor ?? 1),

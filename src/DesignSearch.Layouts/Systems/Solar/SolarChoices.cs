@@ -167,11 +167,19 @@ public static class SolarChoices
     public static NumberChoice ReleaseBandK { get; } =
         new("release_band_k", "band of that thermostat", "K", 0.2, 6) { Standard = 1, Tried = [1], Under = Collector };
 
+    /// <summary>Tank's top over that thermostat's set point below which the release stops [K].</summary>
+    public static NumberChoice ReleaseStopK { get; } = new("release_stop_k", "tank's top over that thermostat at which the release stops", "K", -10, 10)
+    {
+        Standard = 1,
+        Tried = [1],
+        Under = Collector,
+    };
+
     /// <summary>All of them, in order.</summary>
     public static IReadOnlyList<Choice> All { get; } =
     [
         Collector, CollectorCount, Mount, TiltDeg, AzimuthDeg, LimitDeg, SwitchHours, Steps, Drive, ShaftSeal, Protection, Tank, TankCount,
-        Jacket, Pipe, Insulation, LoopPump, FlowLPerMinM2, StartDifferenceK, StopDifferenceK, Release, ReleaseCount, ReleaseSetC, ReleaseBandK,
+        Jacket, Pipe, Insulation, LoopPump, FlowLPerMinM2, StartDifferenceK, StopDifferenceK, Release, ReleaseCount, ReleaseSetC, ReleaseBandK, ReleaseStopK,
     ];
 
     private static bool IsDriven(IChoices choices) => choices.Get(Mount) is { NeedsDrive: true };

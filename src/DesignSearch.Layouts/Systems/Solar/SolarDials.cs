@@ -35,4 +35,7 @@ public sealed record SolarDials
 
     /// <summary>Width of that band [K].</summary>
     public required double ReleaseBandK { get; init; }
+
+    /// <summary>Tank's top over <see cref="ReleaseSetC"/> below which the release stops [K].</summary>
+    public required double ReleaseStopK { get; init; }
 }

@@ -191,6 +191,11 @@ internal static class SolarSettingWords
         $"{bandK:0.#} K",
         "Wide enough that pump and fan do not start every few minutes.");
 
+    public static Setting ReleaseStops(double stopC, double restartK) => Of(
+        "Tank's top at which the release stops",
+        $"{stopC:0.#} °C",
+        Written.Sentence($"Starts again {restartK:0.#} K above it. Set lower, it spends colder water while that is still warmer than the air."));
+
     public static Setting Steps(int steps) => Of(
         "Steps of the frame",
         $"{steps:0} through the day",

@@ -1,6 +1,7 @@
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Parts.Solar;
+using DesignSearch.Season.House;
 using DesignSearch.Season.Solar;
 
 namespace DesignSearch.Layouts.Systems.Solar;
@@ -16,6 +17,7 @@ internal static class SolarSettings
             yield return dial;
         yield return new(SolarPurposes.Thermostat, SolarSettingWords.Thermostat(solar.Dials.ReleaseSetC, scenario.Greenhouse.FrostLimitC));
         yield return new(SolarPurposes.Thermostat, SolarSettingWords.Band(solar.Dials.ReleaseBandK));
+        yield return new(SolarPurposes.Controller, SolarSettingWords.ReleaseStops(solar.Dials.ReleaseSetC + solar.Dials.ReleaseStopK, scenario.Assumptions[HouseAssumptions.ReleaseRestartK]));
         if (solar.Fluid is { } fluid)
             yield return new(SolarPurposes.Antifreeze, SolarSettingWords.Antifreeze(fluid.GlycolPercent, solar.ProtectsToC));
         if (!solar.StaysFull)

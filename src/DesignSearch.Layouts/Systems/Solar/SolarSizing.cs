@@ -123,6 +123,7 @@ internal static class SolarSizing
         StopDifferenceK = layout.Get(SolarChoices.StopDifferenceK),
         ReleaseSetC = layout.Get(SolarChoices.ReleaseSetC),
         ReleaseBandK = layout.Get(SolarChoices.ReleaseBandK),
+        ReleaseStopK = layout.Get(SolarChoices.ReleaseStopK),
     };
 
     private static LoopHeat Heat(

@@ -19,7 +19,7 @@ internal static class SupplyScheme
             SupplySchemeWords.ControlBox,
             Symbol.Plain,
             Spot.House,
-            [.. plan.Lines.Select(Into), Terminal.Feeds]);
+            [.. plan.Lines.Select(Into), .. FeedsAny(plan, sketch) ? [Terminal.Feeds] : Array.Empty<Terminal>()]);
         sketch.Add(control, SupplyPurposes.ControlBoxGland, SupplyPurposes.Terminals);
         foreach (var signal in plan.Signals)
             sketch.Add(control ?? box, SupplyPurposes.Signal(signal));
@@ -28,6 +28,9 @@ internal static class SupplyScheme
         foreach (var circuit in plan.MainsCircuits)
             Feed(box, circuit, SupplyPurposes.MainsBranch(circuit.Device), sketch);
     }
+
+    // A box whose low voltage serves its own relays alone, beside devices on the mains, feeds nothing outside.
+    private static bool FeedsAny(SupplyPlan plan, SchemeSketch sketch) => plan.Lines.Any(l => l.Circuits.Any(c => sketch.Find(c.Device) is not null));
 
     private static Component? MainsBox(SupplyPlan plan, Component? board, SchemeSketch sketch)
     {
