@@ -32,6 +32,7 @@ internal static class ReadBack
             ReadBackWords.House(house),
             .. ShapeBackWords.Of(house),
             ReadBackWords.Loss(house, lossWPerK, HouseLoss.CoefficientWPerK(plant), RoomGivesW(house, plant), lowest.AirC.Min()),
+            ReadBackWords.Inside(house.Contents),
             ReadBackWords.Limit(house, scenario.Season),
             ReadBackWords.Climate(scenario.Climate),
             ReadBackWords.HardNight(lowest.Name, lowest.AirC.Min()),

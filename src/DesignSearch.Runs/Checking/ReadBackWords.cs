@@ -35,6 +35,13 @@ internal static class ReadBackWords
         $"{Math.Max(0, (lossWPerK * Math.Max(0, house.FrostLimitC - lowestC)) - roomW) / WattsPerKilowatt:0.0} kW in the hardest night",
         $"{(roomW > 0 ? ShapeBackWords.RoomGives(roomW) : "")}").TrimEnd();
 
+    public static string Inside(IReadOnlyList<HouseContents>? contents) => contents switch
+    {
+        null => "Inside    nothing is said of pots, beds, paving or benches (contents): taken as empty, the safe side",
+        [] => "Inside    empty: nothing in it stores the day's heat",
+        _ => "Inside    the day's heat is stored by " + Written.Joined([.. contents.Select(c => $"{c.Word} ({c.Where})")]),
+    };
+
     private static string U(Greenhouse house) => house.CoverLongWave > 0
         ? Written.Sentence($"{house.CoverLayers} {(house.CoverLayers == 1 ? "film" : "films")} that {(house.CoverLayers == 1 ? "lets" : "let")} {Percent * house.CoverLongWave:0} % of heat radiation through")
         : Written.Sentence($"U {house.MeanCoverUWPerM2K:0.0#} {(house.CoverUIsOfHouse ? "of the whole house" : "of the sheet")}");

@@ -14,7 +14,7 @@ public sealed class PinnedPictureTests
 {
     private static readonly string[] Digests =
     [
-        "control 48e873a6", "cores a76abc64", "elevation a3baaeed", "frame e890b793", "plan c2984065", "section f6422e4d", "water ecbfb1b0",
+        "control 6c5dfc59", "cores 9c3c1a5e", "elevation d96bcc37", "frame 700286ce", "plan 8759cd04", "section 6028c65a", "water bca146f7",
     ];
 
     [SkippableFact]
