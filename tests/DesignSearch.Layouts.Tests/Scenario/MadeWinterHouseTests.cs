@@ -19,8 +19,10 @@ public sealed class MadeWinterHouseTests
     private const string RunsIn = "WinterMaker.Synthetic";
 
     // Twenty seeds leave the mean of Greensboro's lined house uncertain by 0.02, a hundred by less than 0.01.
-    private const int Seeds = 100;
-    private const int SameSide = 75;
+    private static readonly int Seeds = Longer.Many("DESIGNSEARCH_WINTERS", usual: 20, longer: EnoughSeeds);
+    private static readonly int SameSide = 3 * Seeds / 4;
+
+    private const int EnoughSeeds = 100;
 
     // Under this much frost a ratio says little [K·h].
     private const double EnoughFrostKh = 300;
@@ -47,8 +49,8 @@ public sealed class MadeWinterHouseTests
     public static TheoryData<Site> Sites =>
     [
         new("sand point", 55.317, -160.517, 4298.2, 3462.6, true, false, false, -10.6),
-        new("greensboro", 36.1, -79.95, 2090.9, 1485.7, true, false, false, -16.7, "collector"),
-        new("albuquerque", 35.04, -106.62, 1048.9, 473.8, true, true, true, -8.6),
+        new("greensboro", 36.1, -79.95, 2090.9, 1485.7, true, false, false, -16.7, "lined", "collector"),
+        new("albuquerque", 35.04, -106.62, 1048.9, 473.8, true, true, true, -8.6, "lined"),
         new("sacramento", 38.5, -121.5, 28.8, 7.7, true, true, true, -2.0),
         new("medford", 42.19, -122.7, 838.7, 426.6, true, true, true, -9.4),
         new("minneapolis", 44.883, -93.233, 13545.8, 11614.8, false, false, false, -30.85),
@@ -70,20 +72,23 @@ public sealed class MadeWinterHouseTests
             .ToList();
 
         double Mean(Func<(Outcome[] Houses, double LowestC), double> figure) => winters.Average(figure);
-        var same = "seeds of 100 on the same side of holding as the file";
+        var same = $"seeds of {Seeds} on the same side of holding as the file";
         if (site.BareKh > EnoughFrostKh)
-            Tell(site, "bare", "frost degree-hours in the bare house over those on the file, mean of 100 seeds", 0.9, 1.15, Mean(w => w.Houses[0].FrostDegreeHoursKh) / site.BareKh);
+            Tell(site, "bare", $"frost degree-hours in the bare house over those on the file, mean of {Seeds} seeds", 0.9, 1.15, Mean(w => w.Houses[0].FrostDegreeHoursKh) / site.BareKh);
         if (site.LinedKh > EnoughFrostKh)
-            Tell(site, "lined", "frost degree-hours in the lined house over those on the file, mean of 100 seeds", 0.9, 1.15, Mean(w => w.Houses[1].FrostDegreeHoursKh) / site.LinedKh);
+            Tell(site, "lined", $"frost degree-hours in the lined house over those on the file, mean of {Seeds} seeds", 0.9, 1.15, Mean(w => w.Houses[1].FrostDegreeHoursKh) / site.LinedKh);
         Tell(site, "heater", same, SameSide, Seeds, winters.Count(w => (w.Houses[2].FrostHours == 0) == site.HeaterHolds));
         Tell(site, "collector", same, SameSide, Seeds, winters.Count(w => (w.Houses[3].FrostHours == 0) == site.CollectorHolds));
         Tell(site, "field", same, SameSide, Seeds, winters.Count(w => (w.Houses[4].FrostHours == 0) == site.FieldHolds));
-        Tell(site, "lowest", "lowest hour outside, mean of 100 seeds, less the file's [K]", -1.5, 1.5, Mean(w => w.LowestC) - site.LowestC);
+        Tell(site, "lowest", $"lowest hour outside, mean of {Seeds} seeds, less the file's [K]", -1.5, 1.5, Mean(w => w.LowestC) - site.LowestC);
     }
 
     private static void Tell(Site site, string what, string quantity, double low, double high, double ours)
     {
         var id = $"winter through a house {site.Name} {what}";
+        // What lies just outside by the hundred may lie inside by twenty: it is judged by the hundred alone.
+        if (site.Misses.Contains(what) && Seeds < EnoughSeeds)
+            return;
         if (site.Misses.Contains(what))
             Validation.Missed(id, quantity, low, high, ours, Source, RunsIn);
         else
