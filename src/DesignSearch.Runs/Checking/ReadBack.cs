@@ -32,6 +32,7 @@ internal static class ReadBack
             ReadBackWords.House(house),
             .. ShapeBackWords.Of(house),
             ReadBackWords.Loss(house, lossWPerK, RoomGivesW(house, plant), lowest.AirC.Min()),
+            .. house.Fit is { } fit ? new[] { ReadBackWords.Fitted(fit, HouseLoss.CoefficientWPerK(BareHouse.Numbers(house))) } : [],
             ReadBackWords.Limit(house, scenario.Season),
             ReadBackWords.Climate(scenario.Climate),
             ReadBackWords.HardNight(lowest.Name, lowest.AirC.Min()),

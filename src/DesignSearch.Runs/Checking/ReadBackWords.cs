@@ -35,6 +35,12 @@ internal static class ReadBackWords
         $"{Math.Max(0, (lossWPerK * Math.Max(0, house.FrostLimitC - lowestC)) - roomW) / WattsPerKilowatt:0.0} kW in the hardest night",
         $"{(roomW > 0 ? ShapeBackWords.RoomGives(roomW) : "")}").TrimEnd();
 
+    public static string Fitted(HouseFit fit, double drawnWPerK) => Written.Sentence(
+        $"Fitted    fitted.toml is in force, from {Written.Count(fit.Nights, "night")} of this house:",
+        $"its loss is {fit.Loss.Value:0.00} times the drawing's {drawnWPerK:0} W per degree ({fit.Loss.Low:0.00} to {fit.Loss.High:0.00}),",
+        $"its sun {(fit.Sun.IsLearnt ? Written.Sentence($"{fit.Sun.Value:0.00} times") : "is the drawing's")}.",
+        $"Delete the file to go back to the drawing");
+
     public static string Limit(Greenhouse house, SeasonDates season) => Written.Sentence(
         $"To hold   {house.FrostLimitC:0.#} °C {(house.Wish<BenchWish>() is { } bench ? Bench(bench) : "in the whole house")}",
         $"from {season.StartDay} {Name(season.StartMonth)} to {season.EndDay} {Name(season.EndMonth)}");
