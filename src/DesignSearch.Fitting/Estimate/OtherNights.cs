@@ -36,6 +36,7 @@ internal static class OtherNights
     {
         var worst = ((int First, int Count, double Off, double Size)?)null;
         var (all, allAt) = (weights.Sum(), weights.Select((w, i) => w * own[i]).Sum());
+        var telling = weights.Count(w => w > 0);
         for (var first = 0; first < own.Length; first++)
         {
             var (inside, at, count) = (0.0, 0.0, 0);
@@ -45,8 +46,8 @@ internal static class OtherNights
                 at += weights[last] * own[last];
                 count += weights[last] > 0 ? 1 : 0;
                 var rest = all - inside;
-                // What is left must be the better half of the log: else it is the rest that is another house.
-                if (weights[last] <= 0 || weights[first] <= 0 || rest < inside)
+                // Fewer nights are the other house: which of two is meant no log can say.
+                if (weights[last] <= 0 || weights[first] <= 0 || 2 * count > telling)
                     continue;
                 var off = at / inside - (allAt - at) / rest;
                 var spell = SpellK / ScatterK / Math.Sqrt(inside / count);
