@@ -49,7 +49,8 @@ internal sealed class PromiseCommand : Command
         {
             var day = night.Evening.ToString("d MMM yyyy", CultureInfo.InvariantCulture);
             var between = Written.Sentence($"{night.LeastC:0.0} and {night.MostC:0.0}");
-            session.Out.WriteLine(Written.Sentence($"{day,-14}{Tenth(night.OutsideC),9}{Tenth(night.PromisedC),10}{between,16}{Tenth(night.CameC),8}   {(night.IsKept ? "" : "short")}"));
+            var came = Tenth(night.CameC);
+            session.Out.WriteLine($"{day,-14}{Tenth(night.OutsideC),9}{Tenth(night.PromisedC),10}{between,16}{came,8}{(night.IsKept ? "" : "   short")}");
         }
 
         session.Out.WriteLine();

@@ -127,7 +127,6 @@ internal sealed class GroupFit(FitModel model, IReadOnlyList<Night> nights, IRea
             (own[n], weight[n]) = (square > 0 ? along / square : 0, Math.Sqrt(square / hours));
         }
 
-        var within = Enumerable.Range(0, rows.Length).Sum(r => Math.Pow(model.Log.InsideC[rows[r].Hour] - air[r] - means[rows[r].Night], 2));
-        return new(Point(p), [.. p], information.Inverse(), scatterK, means, weight, own) { WithinK = Math.Sqrt(within / rows.Length) };
+        return new(Point(p), [.. p], information.Inverse(), means, weight, own);
     }
 }

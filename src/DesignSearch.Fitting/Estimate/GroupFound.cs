@@ -7,16 +7,12 @@ namespace DesignSearch.Fitting.Estimate;
 /// <param name="Point">The figures.</param>
 /// <param name="Logs">Their logarithms against the usual ones, the chief figure first.</param>
 /// <param name="Covariance">Of those logarithms, every night one reading.</param>
-/// <param name="ScatterK">Scatter of the nights' means about the prediction [K].</param>
 /// <param name="NightMeansK">Measured less predicted, mean of each night [K].</param>
 /// <param name="SensitivityK">By how much a night's air falls for each e-fold of the chief figure [K].</param>
 /// <param name="Own">Logarithm of the chief figure that each night by itself has against the common one.</param>
 internal sealed record GroupFound(
-    FitPoint Point, double[] Logs, Matrix<double> Covariance, double ScatterK, double[] NightMeansK, double[] SensitivityK, double[] Own)
+    FitPoint Point, double[] Logs, Matrix<double> Covariance, double[] NightMeansK, double[] SensitivityK, double[] Own)
 {
     /// <summary>Standard error of the chief figure's logarithm.</summary>
     public double Error => Math.Sqrt(Covariance[0, 0]);
-
-    /// <summary>Measured less predicted within the nights, the means of the nights taken off, root of the mean square [K].</summary>
-    public required double WithinK { get; init; }
 }

@@ -1,5 +1,6 @@
 using DesignSearch.Fitting.Model;
 using DesignSearch.Fitting.Nights;
+using DesignSearch.Fitting.Words;
 
 namespace DesignSearch.Fitting.Logs;
 
@@ -37,7 +38,7 @@ internal static class ClockCheck
 
         if (off.Count < LeastDays)
         {
-            says.Add($"The clock could not be held against the sun: {(off.Count == 0 ? "no day was" : off.Count == 1 ? "one day was" : off.Count + " days were")} sunny enough.");
+            says.Add(ClockWords.Dull(off.Count));
             return late;
         }
 
@@ -54,13 +55,9 @@ internal static class ClockCheck
         }
 
         if (jump is { } where)
-            says.Add(FormattableString.Invariant(
-                $"The clock jumps about {off[where].Day:d MMMM}: by {Median(parts[1].Select(d => d.Hours)) - Median(parts[0].Select(d => d.Hours)):+0.0;-0.0} h against the sun. Each part was set right by itself."));
-        else if (late[0] != 0)
-            says.Add(FormattableString.Invariant(
-                $"Against the sun the clock is {Math.Abs(late[0])} h {(late[0] > 0 ? "fast" : "slow")} ({off.Count} sunny days): it was set right. Are its times of another zone?"));
+            says.Add(ClockWords.Jump(off[where].Day, Median(parts[1].Select(d => d.Hours)) - Median(parts[0].Select(d => d.Hours))));
         else
-            says.Add(FormattableString.Invariant($"Against the sun the clock is right to about an hour ({off.Count} sunny days, {Median(off.Select(d => d.Hours)):+0.0;-0.0;0.0} h)."));
+            says.Add(late[0] != 0 ? ClockWords.Off(late[0], off.Count) : ClockWords.Right(off.Count, Median(off.Select(d => d.Hours))));
         return late;
     }
 

@@ -98,7 +98,8 @@ public static class LogReader
         }
         catch (InputException e)
         {
-            throw new InputException([.. e.Faults.Select(f => f.Expected.StartsWith("a format that can be read", StringComparison.Ordinal) ? f with { Expected = Needed } : f)], e.Untold);
+            const string unknown = "a format that can be read";
+            throw new InputException([.. e.Faults.Select(f => f.Expected.StartsWith(unknown, StringComparison.Ordinal) ? f with { Expected = Needed } : f)], e.Untold);
         }
 
         remarks.Add($"{Path.GetFileName(path)} is weather of a station: its air was taken as the air outside.");

@@ -17,7 +17,8 @@ internal static class FitWords
         "The air outside is that of a weather station. On the nights that count a garden is kelvins off it: hang a second "
         + "logger outside, shaded, and log again.";
     public const string Swapped =
-        "While the heater runs the air inside is no warmer than that outside: are the two columns, or the two loggers, the wrong way round?";
+        "While the heater runs the air inside is no warmer than that outside: are the two columns, or the two loggers, the wrong "
+        + "way round?";
     public const string Slow =
         "The air inside hardly moves when the heater does: the sensor lies in a pot, in the soil, in a box, or the heater's "
         + "column is of another house.";

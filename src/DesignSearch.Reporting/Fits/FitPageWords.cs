@@ -9,7 +9,11 @@ public static class FitPageWords
 {
     internal const string PriorFinding = "What was taken of each figure before the log, and what is left open after it";
 
+    private const string Drawn = "from the drawing, not from the log.";
+    private const string Hardly = "hardly learnt: the log narrows it little.";
     private const double Percent = 100;
+
+    private static string Off(double off) => Written.Sentence($"{Percent * Math.Abs(off):0} % {(off > 0 ? "more" : "less")} than");
 
     /// <summary>The answer first.</summary>
     /// <param name="fit">The fit.</param>
@@ -20,7 +24,7 @@ public static class FitPageWords
             return "This log does not tell the loss of the house: it stays the drawing's.";
         var off = fit.Loss.Value - 1;
         return Written.Sentence(
-            $"This house loses {(Math.Abs(off) < 0.005 ? "as much as" : Written.Sentence($"{Percent * Math.Abs(off):0} % {(off > 0 ? "more" : "less")} than"))}",
+            $"This house loses {(Math.Abs(off) < 0.005 ? "as much as" : Off(off))}",
             $"its drawing: {fit.DrawnWPerK * fit.Loss.Value:0} W per degree instead of {fit.DrawnWPerK:0}, as this heater sees it;",
             $"19 of 20 times between {fit.DrawnWPerK * fit.Loss.Low:0} and {fit.DrawnWPerK * fit.Loss.High:0}.");
     }
@@ -34,7 +38,7 @@ public static class FitPageWords
         string Of(double value) => Written.Formatted(value * scale, value * scale >= 10 ? "0" : value * scale >= 3 ? "0.0" : "0.00");
         var unit = figure.Prior.Unit.Length > 0 ? " " + figure.Prior.Unit : " times";
         return $"{figure.Prior.Name}: {Of(figure.Value)}{unit}, 19 of 20 times between {Of(figure.Low)} and {Of(figure.High)}; "
-            + (figure.IsLearnt ? "learnt." : figure == FigureFound.Unlearnt(figure.Prior) ? "from the drawing, not from the log." : "hardly learnt: the log narrows it little.")
+            + (figure.IsLearnt ? "learnt." : figure == FigureFound.Unlearnt(figure.Prior) ? Drawn : Hardly)
             + $" Before: {Of(figure.Prior.Usual)}, between {Of(figure.PriorLow)} and {Of(figure.PriorHigh)} ({figure.Prior.Why}).";
     }
 

@@ -12,7 +12,9 @@ internal static class HouseWords
         $"cover {house.CoverM2:0} m² with U {house.MeanCoverUWPerM2K:0.0} W/(m²K){Base(house)}{Fitted(house)}");
 
     private static string Fitted(Greenhouse house) => house.Fit is { } fit
-        ? Written.Sentence($"; fitted to its log, it loses {fit.Loss.Value:0.00} times what its drawing does ({fit.Loss.Low:0.00} to {fit.Loss.High:0.00})")
+        ? Written.Sentence(
+            $"; fitted to its log, it loses {fit.Loss.Value:0.00} times what its drawing does",
+            $"({fit.Loss.Low:0.00} to {fit.Loss.High:0.00})")
         : "";
 
     private static string Shape(Greenhouse house) => house.Shape switch

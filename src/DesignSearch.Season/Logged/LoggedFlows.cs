@@ -6,9 +6,12 @@ namespace DesignSearch.Season.Logged;
 /// <summary>What a log in the place of a heater adds to the books.</summary>
 internal static class LoggedFlows
 {
-    public static Flow Heat { get; } = new("logged-heat", Accounts.Mains, Accounts.House, "heat that was logged");
-
-    public static Flow Hold { get; } = new("logged-hold", "log", Accounts.House, "heat that holds the air as logged", "heat taken to hold the air as logged");
-
-    public static SourceKind Kind { get; } = new("logged", 80) { Flows = [Heat, Hold] };
+    public static SourceKind Kind { get; } = new("logged", 80)
+    {
+        Flows =
+        [
+            new("logged-heat", Accounts.Mains, Accounts.House, "heat that was logged"),
+            new("logged-hold", "log", Accounts.House, "heat that holds the air as logged", "heat taken to hold the air as logged"),
+        ],
+    };
 }

@@ -16,5 +16,11 @@ public sealed record LoggedNumbers(double[] HeatW, double[] HeldC, double[] AirC
 
     internal override SourceKind Kind => LoggedFlows.Kind;
 
-    internal override SourceRunner<T> Open<T>(in SourceStart start, int batches) => new LoggedRunner<T>(start, batches);
+    internal override SourceRunner<T> Open<T>(in SourceStart start, int batches)
+    {
+        var lanes = new (double[], double[], double[])?[batches * T.Width];
+        for (var i = 0; i < lanes.Length; i++)
+            lanes[i] = start.Find<LoggedNumbers>(i) is { } log ? (log.HeatW, log.HeldC, log.AirC) : null;
+        return new ArrayRunner<T>(Kind, lanes, start.StepSeconds);
+    }
 }

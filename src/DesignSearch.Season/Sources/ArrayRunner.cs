@@ -2,30 +2,36 @@ using DesignSearch.Season.Flows;
 using DesignSearch.Season.Kernel;
 using DesignSearch.Season.Lanes;
 using DesignSearch.Season.Offers;
-using DesignSearch.Season.Sources;
 
-namespace DesignSearch.Season.Logged;
+namespace DesignSearch.Season.Sources;
 
-/// <summary>Gives every lane its logged heat, holds its air where that is wanted, and writes down what the air was. It reads arrays, so it is no block of lanes.</summary>
-internal sealed class LoggedRunner<T> : SourceRunner<T>
+/// <summary>
+/// Gives every lane heat by the hour, holds its air where that is wanted, and writes down what the air was. It reads and writes arrays, so it is no block of lanes;
+/// its kind has two flows, the heat and what holds the air.
+/// </summary>
+internal sealed class ArrayRunner<T> : SourceRunner<T>
     where T : unmanaged, ILane<T>
 {
     // Far more than any house loses, so that the air follows within a hundredth of a kelvin; little enough that no digit is lost [W/K].
     private const double HoldWPerK = 1e5;
 
-    private readonly LoggedNumbers?[] lanes;
+    private readonly (double[] HeatW, double[] HeldC, double[] AirC)?[] lanes;
+    private readonly Flow heatFlow, holdFlow;
     private readonly T[] given, hold, held, sumAir, sumHold;
     private readonly double steps;
     private int hour = -1;
 
-    public LoggedRunner(in SourceStart start, int batches)
-        : base(LoggedFlows.Kind)
+    /// <summary>Runs arrays.</summary>
+    /// <param name="kind">With two flows.</param>
+    /// <param name="lanes">Of each lane heat [W], air that is held [°C] or NaN, and room for the air that was, an entry an hour; null for a lane without.</param>
+    /// <param name="stepSeconds">Step [s].</param>
+    public ArrayRunner(SourceKind kind, (double[] HeatW, double[] HeldC, double[] AirC)?[] lanes, double stepSeconds)
+        : base(kind)
     {
-        lanes = new LoggedNumbers?[batches * T.Width];
-        for (var i = 0; i < lanes.Length; i++)
-            lanes[i] = start.Find<LoggedNumbers>(i);
+        (this.lanes, heatFlow, holdFlow) = (lanes, kind.Flows[0], kind.Flows[1]);
+        var batches = lanes.Length / T.Width;
         (given, hold, held, sumAir, sumHold) = (new T[batches], new T[batches], new T[batches], new T[batches], new T[batches]);
-        steps = Math.Round(3600 / start.StepSeconds);
+        steps = Math.Round(3600 / stepSeconds);
     }
 
     public override void Begin(int batch)
@@ -73,8 +79,8 @@ internal sealed class LoggedRunner<T> : SourceRunner<T>
 
     public override void Book(int batch, ref FlowBook<T> book)
     {
-        book.Heat(LoggedFlows.Heat, given[batch] * T.Of(steps));
-        book.HeatBothWays(LoggedFlows.Hold, sumHold[batch]);
+        book.Heat(heatFlow, given[batch] * T.Of(steps));
+        book.HeatBothWays(holdFlow, sumHold[batch]);
         for (var i = T.Width - 1; i >= 0; i--)
         {
             // Spare lanes carry the last layout again: all of them write the same.
