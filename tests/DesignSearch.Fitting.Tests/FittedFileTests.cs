@@ -28,7 +28,16 @@ public sealed class FittedFileTests : IDisposable
 
     private readonly string folder = Directory.CreateTempSubdirectory("fitted").FullName;
 
-    public FittedFileTests() => File.Copy(Repository.At("runs", "murk-sound", "scenario.toml"), Path.Combine(folder, "scenario.toml"));
+    public FittedFileTests()
+    {
+        File.Copy(Repository.At("runs", "murk-sound", "scenario.toml"), Path.Combine(folder, "scenario.toml"));
+        foreach (var catalogue in Directory.EnumerateDirectories(Repository.At("catalogs")))
+        {
+            var copy = Directory.CreateDirectory(Path.Combine(folder, "catalogs", Path.GetFileName(catalogue))).FullName;
+            foreach (var file in Directory.EnumerateFiles(catalogue, "*.csv"))
+                File.Copy(file, Path.Combine(copy, Path.GetFileName(file)));
+        }
+    }
 
     private string FilePath => Path.Combine(folder, FittedReading.FileName);
 

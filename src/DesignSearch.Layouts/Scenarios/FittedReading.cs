@@ -86,7 +86,8 @@ public static class FittedReading
         if (table is null)
             return new(1, 1, 1, false);
         var value = table.Number("factor", LeastFactor, MostFactor);
-        var figure = new FittedFigure(value, table.Number("low", 0.01, value), table.Number("high", value, 100), table.Flag("learnt"));
+        var (low, high) = (table.Number("low", 0.01, MostFactor), table.Number("high", LeastFactor, 100));
+        var figure = new FittedFigure(value, Math.Min(low, value), Math.Max(high, value), table.Flag("learnt"));
         table.ReportUnknown();
         return figure;
     }

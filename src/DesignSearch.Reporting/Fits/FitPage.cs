@@ -31,7 +31,7 @@ public static class FitPage
             <ul>{fit.Figures.Select(f => Markup.Of($"<li>{PlainText.Sentence(Say.Capital(FitPageWords.Figure(f)))}</li>"))}</ul>
             {Markup.When(fit.SunRefusal.Length > 0, () => Markup.Of($"<p>{PlainText.Sentence(fit.SunRefusal)}</p>"))}
             <p>An error is counted by nights and made 1.7 times as large, since least squares takes the hours of a night for more than they are;
-            it is never told as less than a tenth.</p></section>
+            what the model itself misses, a twentieth, is added, and it is never told as less than a tenth.</p></section>
             </main>
             """));
     }

@@ -57,7 +57,6 @@ def run(h, setting, log):
         matrix = np.diag(store / STEP + g.sum(1) + outer) - g
         matrix[SKIN, SKIN] += radiant
         matrix[-1, -1] += deep
-        gain = 900.0 * h["floor"]
         wanted = setting[hour]
         source = outer * out
         source[SKIN] += radiant * sky
@@ -76,7 +75,7 @@ def run(h, setting, log):
             new = lu_solve(free, store / STEP * t + source)
             watts = 0.0
             if wanted is not None:
-                watts = min(max((wanted - new[AIR]) / answer, 0), h["heater"])
+                watts = min(max((wanted - new[AIR]) / answer, 0), h["heater"] if log else 1e6)
                 new = new + lu_solve(free, unit) * watts
             t = new
             kwh += watts * STEP / 3.6e6
