@@ -70,14 +70,17 @@ internal sealed class DayMaker(MonthlyClimate climate, UsualDays figures)
     {
         var above = span.Sum(d => days.AboveWhPerM2[d]);
         var target = above > 0 ? Math.Min(Of(days, span).GhiKwhPerM2Day * 1000 * span.Length / above, 0.78) : PolarNight;
-        var spread = new ClearnessDistribution(target);
+        var sd = figures.Spread.ClearnessSd[MonthOf(days, span)];
+        Func<double, double> atShare = figures.ClearnessIsKnown ? new BoundedClearness(target, sd).AtShare : new ClearnessDistribution(target).AtShare;
+        if (figures.ClearnessIsKnown)
+            ColdTail.Standardise(days.Clearness, span, 0, 1);
         foreach (var d in span)
-            days.Clearness[d] = spread.AtShare(Normal.CDF(0, 1, days.Clearness[d]));
+            days.Clearness[d] = atShare(Normal.CDF(0, 1, days.Clearness[d]));
         if (!figures.ClearnessIsKnown)
             MeetSun(days, span, target);
         for (var pass = 0; figures.ClearnessIsKnown && pass < SunPasses; pass++)
         {
-            ColdTail.Standardise(days.Clearness, span, target, figures.Spread.ClearnessSd[MonthOf(days, span)]);
+            ColdTail.Standardise(days.Clearness, span, target, sd);
             MeetSun(days, span, target);
         }
     }

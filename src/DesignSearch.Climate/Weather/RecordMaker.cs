@@ -59,8 +59,9 @@ internal sealed class RecordMaker(string path, FormatMap map, SourceText source,
         faults.ThrowIfAny();
         new RangeCheck(path, grid, faults, repairs).Clean();
         faults.ThrowIfAny();
+        OtherDoubts.Say(path, grid, faults, doubts);
+        faults.ThrowIfAny();
         new AirCheck(path, grid, faults, repairs, doubts).Run();
-        OtherDoubts.Say(grid, doubts);
 
         var sun = new SunTrack(place, grid.Start.AddHours(-place.ZoneHours), grid.Stamp(grid.Count).AddHours(-place.ZoneHours));
         var (fit, isMean) = new SunCheck(path, grid, sun, head, faults, repairs).Run();

@@ -127,8 +127,21 @@ public sealed class RangeCheckTests
     public void A_dew_point_above_the_air_in_more_than_one_row_of_twenty_is_doubted(int above, double dewC, bool doubted)
     {
         var doubts = new List<string>();
-        OtherDoubts.Say(Grids.Hourly((WeatherField.Air, Grids.Of(100, _ => 4)), (WeatherField.DewPoint, Grids.Of(100, i => i < above ? dewC : 3))), doubts);
+        var faults = new FaultList();
+        OtherDoubts.Say("w.csv", Grids.Hourly((WeatherField.Air, Grids.Of(100, _ => 4)), (WeatherField.DewPoint, Grids.Of(100, i => i < above ? dewC : 3))), faults, doubts);
+        Assert.True(faults.IsEmpty);
         Assert.Equal(doubted ? ["In 6 % of the rows the dew point is above the air, which cannot be: are the two columns exchanged?"] : [], doubts);
+    }
+
+    [Theory]
+    [InlineData(51, true)]
+    [InlineData(50, false)]
+    public void A_dew_point_above_the_air_in_most_rows_is_refused(int above, bool refused)
+    {
+        var (faults, doubts) = (new FaultList(), new List<string>());
+        OtherDoubts.Say("w.csv", Grids.Hourly((WeatherField.Air, Grids.Of(100, _ => 4)), (WeatherField.DewPoint, Grids.Of(100, i => i < above ? 5.1 : 3))), faults, doubts);
+        Assert.Equal(refused ? ["a dew point under the air; in 51 % of the rows it is above: the two columns are exchanged"] : [], faults.Faults.Select(f => f.Expected));
+        Assert.Equal(refused ? 0 : 1, doubts.Count);
     }
 
     [Theory]
@@ -138,7 +151,7 @@ public sealed class RangeCheckTests
     public void An_anemometer_that_stands_still_is_doubted(int rows, double mean, bool doubted)
     {
         var doubts = new List<string>();
-        OtherDoubts.Say(Grids.Hourly((WeatherField.Air, Grids.Of(rows + 3, _ => 4)), (WeatherField.Wind, Grids.Of(rows + 3, i => i < rows ? mean : double.NaN))), doubts);
+        OtherDoubts.Say("w.csv", Grids.Hourly((WeatherField.Air, Grids.Of(rows + 3, _ => 4)), (WeatherField.Wind, Grids.Of(rows + 3, i => i < rows ? mean : double.NaN))), new(), doubts);
         Assert.Equal(doubted ? 1 : 0, doubts.Count(d => d.StartsWith("The wind averages 0.2 m/s: an anemometer that stands still", StringComparison.Ordinal)));
         Assert.Equal(doubted ? 1 : 0, doubts.Count);
     }
