@@ -97,7 +97,7 @@ public static class SearchRun
         RunStore.Save(run, folder);
         run = Weighed(
             run, new Weigher(assessor, request.Threads, seed, phases.Compare), tried, result, problem.Space, (found, sure) => judge.Of(result, problem.Space, others, found, sure),
-            judgement => Certify(request, result, judgement, assessor, tried, phases, cancel), phases);
+            (judgement, ways) => Certify(request, result, judgement, ways, assessor, tried, phases, cancel), phases);
         phases.Write();
         run = run with { Search = run.Search with { Seconds = Math.Round(elapsed().TotalSeconds, 1) } };
         LayoutLists.Write(folder, run, scenario);
@@ -114,7 +114,7 @@ public static class SearchRun
         SearchResult result,
         LayoutSpace space,
         Func<IReadOnlyList<Layout>, SureFound?, Judgement> judge,
-        Func<Judgement, (Certificate? Certificate, Layout? Cheaper)> certify,
+        Func<Judgement, IReadOnlyList<(WayClass Way, decimal? Known)>, Certified?> certify,
         SearchPhases phases)
     {
         var (judgement, found) = (run.Judgement, new List<Layout>());
@@ -128,8 +128,10 @@ public static class SearchRun
                 judgement = judge(found, null);
             }
 
-            var (certificate, cheaper) = certify(judgement);
-            if (cheaper is not null)
+            var certified = certify(judgement, weigher.Ways(tried, space));
+            var certificate = certified?.Certificate;
+            weigher.Take(certificate?.Ways ?? [], certified?.Met ?? []);
+            if (certified?.Better is { } cheaper)
             {
                 found.Add(cheaper);
                 judgement = judge(found, null);
@@ -154,22 +156,23 @@ public static class SearchRun
     }
 
     // A search that was stopped by hand or by its clock is not proved: that would go on for minutes.
-    private static (Certificate? Certificate, Layout? Cheaper) Certify(
+    private static Certified? Certify(
         SearchRequest request,
         SearchResult result,
         Judgement judgement,
+        IReadOnlyList<(WayClass Way, decimal? Known)> ways,
         LayoutAssessor assessor,
         IReadOnlyList<(double[] Point, Evaluation Evaluation)> tried,
         SearchPhases phases,
         CancellationToken cancel)
     {
         if (!request.Proves || cancel.IsCancellationRequested || result.StoppedBecause == StopReason.Time)
-            return default;
+            return null;
         var cheapest = judgement.BareHouse.Holds ? 0 : judgement.Picks.CheapestThatHolds is { } rank ? judgement.Ranking[rank - 1].LifeCost : (decimal?)null;
         if (result.IsExact)
-            return (Certifier.Exact(cheapest), null);
+            return new(Certifier.Exact(cheapest), null, []);
         var teller = new ProofTeller(phases, assessor.Scenario.Money.Currency);
-        return new Certifier(assessor, request.Threads).Of(cheapest, tried, teller, cancel);
+        return new Certifier(assessor, request.Threads).Of(cheapest, ways, tried, teller, cancel);
     }
 
     // The head of the journal names what differs; this is for a journal that was written by something else.

@@ -8,4 +8,8 @@ namespace DesignSearch.Search.Proof;
 /// <param name="Simulations">Simulations of sets and of single points.</param>
 /// <param name="Boxes">Sets that were looked at.</param>
 /// <param name="IsStopped">Whether it was stopped from outside.</param>
-public sealed record CheapestProof(bool IsComplete, double Bound, double[]? Best, double Cost, long Simulations, long Boxes, bool IsStopped);
+public sealed record CheapestProof(bool IsComplete, double Bound, double[]? Best, double Cost, long Simulations, long Boxes, bool IsStopped)
+{
+    /// <summary>What is proved of each further question, in the order asked.</summary>
+    public IReadOnlyList<AimProof> Aims { get; init; } = [];
+}

@@ -40,7 +40,8 @@ public sealed class CommandTests
     [Fact]
     public void Nothing_that_holds_ends_in_three()
     {
-        using var run = new SmallScenario(("heater = [\"none\", \"fan-heater-1kw\", \"fan-heater-2kw\"]", "heater = \"none\""), ("collector = [\"none\", \"flat-plate-2m2\"]", "collector = \"none\""));
+        using var run = new SmallScenario(("heater = [\"none\", \"fan-heater-1kw\", \"fan-heater-2kw\"]", "heater = \"none\""), ("collector = [\"none\", \"flat-plate-2m2\"]", "collector = \"none\""),
+            ("start = \"11-01\"", "start = \"12-20\""), ("end = \"03-31\"", "end = \"01-20\""));
         var (code, output, _) = Cli.Run("search", run.Folder, "--quiet");
         Assert.Equal(ExitCode.NothingHolds, code);
         Assert.StartsWith("Nothing within", output, StringComparison.Ordinal);
@@ -119,7 +120,7 @@ public sealed class CommandTests
     [Fact]
     public void Verbose_says_more_on_the_error_stream_and_nothing_more_on_the_other()
     {
-        var run = Repository.At("runs", "frost-hollow");
+        var run = Repository.At("runs", "sample-finished");
         var (_, plain, brief) = Cli.Run("parts", "tank", "--catalog", Repository.At("catalogs", "starter"));
         var (_, same, more) = Cli.Run("parts", "tank", "--catalog", Repository.At("catalogs", "starter"), "--verbose");
         Assert.Equal(plain, same);

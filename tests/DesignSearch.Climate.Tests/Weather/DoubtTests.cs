@@ -107,7 +107,7 @@ public sealed class DoubtTests
     [Fact]
     public void Made_years_of_every_station_stay_near_its_extremes()
     {
-        var wrong = StationTable.All.Where((_, i) => i % 8 == 3).Select(s => (s.Place.Name, s.LowestC, Air: Made(s, 5).AirC))
+        var wrong = StationTable.All.Where((_, i) => i % (Longer.IsOn ? 8 : 40) == 3).Select(s => (s.Place.Name, s.LowestC, Air: Made(s, 5).AirC))
             .Where(s => s.Air.Min() < s.LowestC - 6 || s.Air.Max() > 58).ToList();
         Assert.True(wrong.Count == 0, string.Join("; ", wrong.Select(w => FormattableString.Invariant($"{w.Name} {w.LowestC}: {w.Air.Min():0.0} to {w.Air.Max():0.0}"))));
     }

@@ -2,6 +2,7 @@ using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Assess.Cheapest;
 using DesignSearch.Layouts.Assess.Problem;
 using DesignSearch.Layouts.Decide.Certify;
+using DesignSearch.Layouts.Decide.Weigh;
 using DesignSearch.Search;
 using DesignSearch.Search.Engine;
 using DesignSearch.Search.Proof;
@@ -40,13 +41,41 @@ public sealed class CheapestProofTests
         var assessor = WithBudget(small, 4200);
         var best = new CheapestProver(new CheapestLayouts(assessor), 100_000, 1_000_000, 2).Run(null, double.PositiveInfinity);
         Assert.True(best.IsComplete);
-        var (certificate, better) = new Certifier(assessor, 2).Of((decimal)best.Cost + 1, [], null, CancellationToken.None);
+        var (certificate, better, _) = new Certifier(assessor, 2).Of((decimal)best.Cost + 1, [], [], null, CancellationToken.None);
         Assert.True(certificate.IsProved);
         Assert.Equal((decimal)best.Cost, certificate.Found);
         Assert.Equal(new LayoutSpace(assessor.Scenario).At(best.Best!), better);
         Assert.StartsWith("No cheaper layout of your parts holds (by bounds that are tested", certificate.Sentence, StringComparison.Ordinal);
         // And nothing is found under it.
-        Assert.Null(new Certifier(assessor, 1).Of((decimal)best.Cost, [], null, CancellationToken.None).Better);
+        Assert.Null(new Certifier(assessor, 1).Of((decimal)best.Cost, [], [], null, CancellationToken.None).Better);
+    }
+
+    // Each way asked about on the way comes to what a proof of that way alone comes to.
+    [Fact]
+    public void Ways_are_proved_beside_the_answer()
+    {
+        using var small = ProofScenario.Small();
+        var assessor = WithBudget(small, 4200);
+        var ways = WayClass.All(assessor.Scenario);
+        Assert.Contains(ways, w => w.Key == "without lining");
+        Assert.Contains(ways, w => w.Key == "fixed");
+        var all = new Log();
+        new SearchEngine(new LayoutProblem(assessor), new() { MaxEvaluations = 200_000, EnumerateUpTo = 200_000, BlockSize = 64, Threads = 2 }).Run(log: all);
+        var space = new LayoutSpace(assessor.Scenario);
+        var holding = all.Points.Where(p => p.Evaluation.TotalViolation == 0 && p.Evaluation.Objectives[1] == 0).Select(p => (Layout: space.At(p.Point), Cost: p.Evaluation.Objectives[0])).ToList();
+        var (certificate, better, met) = new Certifier(assessor, 2).Of(null, [.. ways.Select(w => (w, (decimal?)null))], [], null, CancellationToken.None);
+        Assert.Equal((decimal)holding.Min(h => h.Cost), certificate.Found);
+        Assert.NotNull(better);
+        Assert.Equal(ways.Count, certificate.Ways.Count);
+        foreach (var (way, bound) in ways.Zip(certificate.Ways))
+        {
+            var costs = holding.Where(h => way.Holds(h.Layout)).Select(h => (decimal?)h.Cost).ToList();
+            Assert.Equal((way.Key, costs.Min(), true), (bound.Way, bound.NoneBelow, bound.IsProvedWithoutCollector));
+            Assert.Equal(costs.Count > 0, met.Any(way.Holds));
+        }
+
+        Assert.Contains(certificate.Ways, w => w.NoneBelow is null);
+        Assert.Contains(certificate.Ways, w => w.NoneBelow > certificate.Found);
     }
 
     [Fact]
@@ -55,7 +84,7 @@ public sealed class CheapestProofTests
         using var small = ProofScenario.Small();
         var assessor = WithBudget(small, 4200);
         double[] bare = new double[new LayoutSpace(assessor.Scenario).Variables.Count];
-        var (certificate, _) = new Certifier(assessor, 1).Of(1, [(bare, new Evaluation([1, 0], [], 0))], null, CancellationToken.None);
+        var (certificate, _, _) = new Certifier(assessor, 1).Of(1, [], [(bare, new Evaluation([1, 0], [], 0))], null, CancellationToken.None);
         Assert.True(certificate.IsProved);
         Assert.False(new CheapestLayouts(assessor).Contradicts(bare));
     }
@@ -67,7 +96,7 @@ public sealed class CheapestProofTests
         var assessor = WithBudget(small, 4200);
         CheapestProof Run(int threads) => new CheapestProver(new CheapestLayouts(assessor), 600, 100_000, threads).Run(null, double.PositiveInfinity);
         CheapestProof one = Run(1), eight = Run(8);
-        Assert.Equal(one with { Best = null }, eight with { Best = null });
+        Assert.Equal(one with { Best = null, Aims = [] }, eight with { Best = null, Aims = [] });
         Assert.Equal(one.Best, eight.Best);
     }
 
@@ -76,5 +105,16 @@ public sealed class CheapestProofTests
         var scenario = small.Read();
         scenario = scenario with { Money = scenario.Money with { Budget = budget } };
         return new(scenario, WinterSet.Make(scenario));
+    }
+
+    private sealed class Log : ISearchLog
+    {
+        public List<(double[] Point, Evaluation Evaluation)> Points { get; } = [];
+
+        public void Append(long firstIndex, ReadOnlySpan<double[]> points, ReadOnlySpan<Evaluation> evaluations)
+        {
+            for (var i = 0; i < points.Length; i++)
+                Points.Add(((double[])points[i].Clone(), evaluations[i]));
+        }
     }
 }

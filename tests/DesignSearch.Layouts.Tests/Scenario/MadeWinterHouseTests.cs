@@ -19,8 +19,8 @@ public sealed class MadeWinterHouseTests
     private const string RunsIn = "WinterMaker.Synthetic";
 
     // Twenty seeds leave the mean of Greensboro's lined house uncertain by 0.02, a hundred by less than 0.01.
-    private const int Seeds = 100;
-    private const int SameSide = 75;
+    private static readonly int Seeds = Longer.Many("DESIGNSEARCH_WINTERS", usual: 20, longer: 100);
+    private static readonly int SameSide = 3 * Seeds / 4;
 
     // Under this much frost a ratio says little [K·h].
     private const double EnoughFrostKh = 300;
@@ -70,15 +70,15 @@ public sealed class MadeWinterHouseTests
             .ToList();
 
         double Mean(Func<(Outcome[] Houses, double LowestC), double> figure) => winters.Average(figure);
-        var same = "seeds of 100 on the same side of holding as the file";
+        var same = $"seeds of {Seeds} on the same side of holding as the file";
         if (site.BareKh > EnoughFrostKh)
-            Tell(site, "bare", "frost degree-hours in the bare house over those on the file, mean of 100 seeds", 0.9, 1.15, Mean(w => w.Houses[0].FrostDegreeHoursKh) / site.BareKh);
+            Tell(site, "bare", $"frost degree-hours in the bare house over those on the file, mean of {Seeds} seeds", 0.9, 1.15, Mean(w => w.Houses[0].FrostDegreeHoursKh) / site.BareKh);
         if (site.LinedKh > EnoughFrostKh)
-            Tell(site, "lined", "frost degree-hours in the lined house over those on the file, mean of 100 seeds", 0.9, 1.15, Mean(w => w.Houses[1].FrostDegreeHoursKh) / site.LinedKh);
+            Tell(site, "lined", $"frost degree-hours in the lined house over those on the file, mean of {Seeds} seeds", 0.9, 1.15, Mean(w => w.Houses[1].FrostDegreeHoursKh) / site.LinedKh);
         Tell(site, "heater", same, SameSide, Seeds, winters.Count(w => (w.Houses[2].FrostHours == 0) == site.HeaterHolds));
         Tell(site, "collector", same, SameSide, Seeds, winters.Count(w => (w.Houses[3].FrostHours == 0) == site.CollectorHolds));
         Tell(site, "field", same, SameSide, Seeds, winters.Count(w => (w.Houses[4].FrostHours == 0) == site.FieldHolds));
-        Tell(site, "lowest", "lowest hour outside, mean of 100 seeds, less the file's [K]", -1.5, 1.5, Mean(w => w.LowestC) - site.LowestC);
+        Tell(site, "lowest", $"lowest hour outside, mean of {Seeds} seeds, less the file's [K]", -1.5, 1.5, Mean(w => w.LowestC) - site.LowestC);
     }
 
     private static void Tell(Site site, string what, string quantity, double low, double high, double ours)

@@ -21,16 +21,41 @@ public sealed class WayWordsTests(ShortSample shorter) : IClassFixture<ShortSamp
         Assert.Equal(["fixed", "two positions a day", "turned in steps", "follows the sun"], Enum.GetValues<TurningKind>().Select(WayWords.Mount));
         Assert.Equal("Only \"fixed\" holds, for 1235 crowns over the years.", WayWords.OnlyMount("fixed", 1234.6m, "crowns", true));
         Assert.Equal("Only of \"fixed\" was anything found that holds, for 1235 crowns over the years (searched, not proved).", WayWords.OnlyMount("fixed", 1234.6m, "crowns", false));
-        Assert.Equal("At equal protection \"a\" is the cheapest way; \"b\" costs 5 crowns more over the years.", WayWords.CheapestMount("a", "b", 5, "crowns", true));
-        Assert.Equal("At equal protection \"a\" is the cheapest way found; \"b\" costs 5 crowns more over the years (searched, not proved).", WayWords.CheapestMount("a", "b", 5, "crowns", false));
+        Assert.Equal("At equal protection \"a\" is the cheapest way; \"b\" costs 5 crowns more over the years.", WayWords.CheapestMount("a", "b", new(5, null, true), "crowns"));
+        Assert.Equal("At equal protection \"a\" is the cheapest way found; \"b\" costs 5 crowns more over the years (searched, not proved).", WayWords.CheapestMount("a", "b", new(5, null, false), "crowns"));
         Assert.Equal("\"a\" and \"b\" make no difference, build what you like: they are 5 crowns apart over the years, less than model and prices are known to.", WayWords.MountsAlike("a", "b", 5, "crowns", true));
-        Assert.Equal("It makes no difference, build what you like: with and without, the cheapest that hold are 5 crowns apart over the years, less than model and prices are known to.", WayWords.MakesNoDifference(5, "crowns", true));
-        Assert.Equal("It pays: without seals the cheapest found that holds costs 5 crowns more over the years (searched, not proved).", WayWords.Pays("seals", 5, "crowns", false));
-        Assert.Equal("It does not pay: with seals the cheapest that holds costs 5 crowns more over the years.", WayWords.DoesNotPay("seals", 5, "crowns", true));
+        Assert.Equal("It makes no difference, build what you like: with and without, the cheapest that hold are 5 crowns apart over the years, less than model and prices are known to.", WayWords.MakesNoDifference(new(5, null, true), "crowns"));
+        Assert.Equal("It pays: without seals the cheapest found that holds costs 5 crowns more over the years (searched, not proved).", WayWords.Pays("seals", new(5, null, false), "crowns"));
+        Assert.Equal("It does not pay: with seals the cheapest that holds costs 5 crowns more over the years.", WayWords.DoesNotPay("seals", new(5, null, true), "crowns"));
         Assert.Equal("Seals: with or without?", WayWords.WithOrWithout("seals"));
-        Assert.Equal("Without it nothing holds: at best 1 frost hour left in the worst winter.", WayWords.NothingWithoutHolds(1, null));
-        Assert.Equal("With it nothing holds: at best 2 frost hours left in the worst winter.", WayWords.NothingWithHolds(2, null));
+        Assert.Equal("Without it nothing holds: at best 1 frost hour left in the worst winter.", WayWords.NothingHolds(WayWords.WithoutIt, 1, null));
+        Assert.Equal("With it nothing holds: at best 2 frost hours left in the worst winter.", WayWords.NothingHolds(WayWords.WithIt, 2, null));
         Assert.Equal("Neither holds; with it 3 K·h of frost are left at best, without it 4.", WayWords.NeitherHolds(3.2, 4.4));
+    }
+
+    [Theory]
+    [InlineData(400.9, false, "cheapest found that holds costs 400 to 680 crowns more over the years (by bounds that are tested)")]
+    [InlineData(400.9, true, "cheapest that holds costs 400 to 680 crowns more over the years, 680 as long as no collector is built (by bounds that are tested)")]
+    [InlineData(679.5, false, "cheapest that holds costs 680 crowns more over the years (by bounds that are tested)")]
+    [InlineData(-3, false, "cheapest found that holds costs at most 680 crowns more over the years (searched, not proved)")]
+    [InlineData(-3, true, "cheapest that holds costs 680 crowns more over the years as long as no collector is built (by bounds that are tested); whether one changes that was searched, not proved")]
+    public void What_is_proved_and_what_was_found_make_an_interval(double least, bool withoutCollector, string told) =>
+        Assert.Equal($"It does not pay: with seals the {told}.", WayWords.DoesNotPay("seals", new(680, (decimal)least, false, withoutCollector), "crowns"));
+
+    [Fact]
+    public void Of_what_was_not_found_it_is_said_what_it_costs_at_least()
+    {
+        Assert.Equal("Of \"fixed\" nothing was found that holds; what does costs at least 20 crowns more (by bounds that are tested).", WayWords.NoneOfIt("fixed", 120, 100, "crowns"));
+        Assert.Equal("Of \"fixed\" nothing was found that holds; below 80 crowns nothing does (by bounds that are tested).", WayWords.NoneOfIt("fixed", 80, 100, "crowns"));
+        Assert.Equal("Of \"fixed\" nothing holds (by bounds that are tested).", WayWords.NoneOfIt("fixed", null, 100, "crowns"));
+        Assert.Equal("With it nothing holds (by bounds that are tested): at best 1 frost hour left in the worst winter.", WayWords.NothingHolds(WayWords.WithIt, 1, 7, null, 100, "crowns"));
+        Assert.Equal("With it nothing was found that holds, of 7 layouts tried: at best 1 frost hour left in the worst winter. What does costs at least 20 crowns more over the years (by bounds that are tested).",
+            WayWords.NothingHolds(WayWords.WithIt, 1, 7, 120, 100, "crowns"));
+        Assert.Equal("With it nothing was found that holds, of 7 layouts tried: at best 1 frost hour left in the worst winter.", WayWords.NothingHolds(WayWords.WithIt, 1, 7, 90, 100, "crowns"));
+        Assert.StartsWith("Without a collector no cheaper layout of your parts holds (by bounds that are tested, not by going through all); with one none below 1234 crowns does, so a better one could save 66 crowns at most. 1 group",
+            CertificateWords.Half(false, 1234.9m, 1299.6m, "crowns", (7, 1, false)), StringComparison.Ordinal);
+        Assert.StartsWith("With a collector nothing holds within your limits (by bounds that are tested, not by going through all); without one none below 1234 crowns does, and none was found. 1 group",
+            CertificateWords.Half(true, 1234.9m, null, "crowns", (7, 1, false)), StringComparison.Ordinal);
     }
 
     [Theory]

@@ -59,6 +59,27 @@ public sealed class CheapestProverTests
         Assert.Equal(double.PositiveInfinity, proof.Bound);
     }
 
+    // Questions about some of the points are answered in the same turn, each as if it had been asked alone.
+    [Fact]
+    public void Questions_about_some_of_the_points_are_answered_on_the_way()
+    {
+        var shelf = new Shelf();
+        IReadOnlySet<int>?[] few = [null, new HashSet<int> { 8, 9 }, null], none = [new HashSet<int> { 0 }, new HashSet<int> { 0 }, new HashSet<int> { 0 }];
+        var proof = new CheapestProver(shelf, 10_000, 10_000, 1).Run(
+            shelf.All, null, double.PositiveInfinity, [new(few, double.PositiveInfinity), new(few, shelf.CheapestOf(few)), new(none, double.PositiveInfinity)]);
+        Assert.Equal((true, shelf.Cheapest), (proof.IsComplete, proof.Cost));
+        Assert.True(shelf.CheapestOf(few) > shelf.Cheapest);
+        Assert.Equal((shelf.CheapestOf(few), shelf.CheapestOf(few), true), (proof.Aims[0].Bound, proof.Aims[0].Cost, proof.Aims[0].IsComplete));
+        Assert.Contains((int)proof.Aims[0].Best![1], few[1]!);
+        Assert.Equal(proof.Aims[0].Bound, proof.Aims[1].Bound);
+        Assert.Equal((double.PositiveInfinity, double.PositiveInfinity), (proof.Aims[2].Bound, proof.Aims[2].Cost));
+        Assert.Null(proof.Aims[2].Best);
+        // Cut short, what is said is a bound all the same.
+        var cut = new CheapestProver(shelf, 10_000, 40, 1).Run(shelf.All, null, double.PositiveInfinity, [new(few, double.PositiveInfinity)]);
+        Assert.False(cut.Aims[0].IsComplete);
+        Assert.InRange(cut.Aims[0].Bound, 1, shelf.CheapestOf(few));
+    }
+
     // Three shelves of ten boards: a board's price rises with its level, its strength jumps about; strength is known by simulation only.
     private sealed class Shelf : ICheapestProblem
     {
@@ -69,6 +90,9 @@ public sealed class CheapestProverTests
         public int Needed { get; init; } = 24;
 
         public double Cheapest => new SearchSpace(variables).Points().Where(p => p.Select(Strength).Sum() >= Needed).Min(p => p.Select(Price).Sum());
+
+        public double CheapestOf(IReadOnlySet<int>?[] levels) =>
+            new SearchSpace(variables).Points().Where(p => p.Select(Strength).Sum() >= Needed && p.Select((l, i) => levels[i]?.Contains((int)l) ?? true).All(f => f)).Min(p => p.Select(Price).Sum());
 
         public LevelSets All => LevelSets.All(variables);
 

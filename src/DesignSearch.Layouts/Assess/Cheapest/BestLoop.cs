@@ -18,9 +18,6 @@ namespace DesignSearch.Layouts.Assess.Cheapest;
 /// <param name="space">Points to layouts.</param>
 internal sealed class BestLoop(LayoutAssessor assessor, Problem.LayoutSpace space)
 {
-    // A release that is set so little above the frost limit gives only what keeps it.
-    private const double LastMomentK = 0.1;
-
     private static readonly Choice[] Stores = [SolarChoices.Tank, SolarChoices.Jacket, SolarChoices.Release, SolarChoices.ReleaseCount];
     private static readonly Choice[] Ways = [SolarChoices.LoopPump, SolarChoices.Pipe, SolarChoices.Protection];
     private static readonly Choice[] Hydraulics =
@@ -28,10 +25,10 @@ internal sealed class BestLoop(LayoutAssessor assessor, Problem.LayoutSpace spac
 
     private readonly ChoiceSet choices = assessor.Scenario.Systems.Choices;
     private readonly int[] places = [.. SolarChoices.All.Select(assessor.Scenario.Systems.Choices.IndexOf)];
-    private readonly ConcurrentDictionary<string, (IReadOnlyList<SolarPart>, IReadOnlyList<SolarPart>, bool)> known = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, (IReadOnlyList<SolarPart>, bool)> known = new(StringComparer.Ordinal);
 
     /// <summary>The plants, as <see cref="Optimum"/> tells them apart.</summary>
-    public (IReadOnlyList<SolarPart> Usual, IReadOnlyList<SolarPart> Sparing, bool IsWide) Of(LevelSets set) =>
+    public (IReadOnlyList<SolarPart> Plants, bool IsWide) Of(LevelSets set) =>
         known.GetOrAdd(string.Join('/', places.Select(i => string.Join(',', set[i].ToArray()))), _ => Make(set));
 
     private bool IsSingle(LevelSets set, params ReadOnlySpan<Choice> all)
@@ -45,7 +42,7 @@ internal sealed class BestLoop(LayoutAssessor assessor, Problem.LayoutSpace spac
         return true;
     }
 
-    private (IReadOnlyList<SolarPart>, IReadOnlyList<SolarPart>, bool) Make(LevelSets set)
+    private (IReadOnlyList<SolarPart>, bool) Make(LevelSets set)
     {
         var loops = Points(set, [SolarChoices.Collector, SolarChoices.CollectorCount, .. Stores]).ToList();
         SolarLoop first = loops[0].Loop;
@@ -53,13 +50,13 @@ internal sealed class BestLoop(LayoutAssessor assessor, Problem.LayoutSpace spac
         var (water, pipe) = (IsSingle(set, SolarChoices.Protection), IsSingle(set, SolarChoices.Pipe, SolarChoices.Insulation));
         var stores = IsSingle(set, Stores);
         var heat = stores && pipe && IsSingle(set, Hydraulics);
-        var one = parts[0] with { Collector = Best(parts), PipeRun = water && pipe ? parts[0].PipeRun : PipeRunNumbers.None };
+        var one = parts[0] with { Collector = Best(parts), PipeRun = water && pipe ? parts[0].PipeRun : Least(Points(set, [SolarChoices.Pipe, SolarChoices.Insulation]).Select(Numbers)) };
         if (!IsSingle(set, Hydraulics))
             one = one with { Collector = one.Collector with { FlowKgPerS = loops.Max(l => l.Loop.Flow.WantedKgPerS) } };
         if (!water)
             one = one with { Collector = one.Collector with { ExchangerEffectiveness = 1, FluidJPerKgK = Water.HeatJPerKgK, EmptyAtRest = true } };
         if (heat)
-            return ([one], [], false);
+            return ([one], false);
         var open = one with
         {
             Collector = one.Collector with { LockOutC = CollectorNumbers.NoLockOutC },
@@ -67,19 +64,14 @@ internal sealed class BestLoop(LayoutAssessor assessor, Problem.LayoutSpace spac
             Release = one.Release with { ElectricW = Points(set, [.. Ways, SolarChoices.Release, SolarChoices.ReleaseCount]).Max(l => Numbers(l).Release.ElectricW) },
         };
         double[] losses = [.. new[] { parts.Min(p => p.Tank.LossWPerK), parts.Max(p => p.Tank.LossWPerK) }.Distinct()];
-        SolarPart[] tanks = [.. losses.Select(l => open with { Tank = open.Tank with { LossWPerK = l } })];
-        if (IsSingle(set, SolarChoices.Tank, SolarChoices.Release, SolarChoices.ReleaseCount))
-            return (tanks, [], !stores);
-        var (weakest, strongest) = (parts.MinBy(p => p.Release.ConductanceWPerK)!.Release, parts.MaxBy(p => p.Release.ConductanceWPerK)!.Release);
-        strongest = strongest with { ElectricW = open.Release.ElectricW, FlowKgPerS = parts.Max(p => p.Release.FlowKgPerS) };
-        var hard = tanks.Select(t => t with { Release = strongest });
-        var waits = strongest with { SetPointC = assessor.Scenario.Greenhouse.FrostLimitC + LastMomentK };
-        if (!IsSingle(set, SolarChoices.Tank, SolarChoices.Collector))
-            return ([], [.. tanks.Select(t => t with { Release = waits })], true);
-        return SplitOrder.IsNarrow(strongest.ConductanceWPerK, weakest.ConductanceWPerK)
-            ? ([.. hard, .. tanks.Select(t => t with { Release = weakest })], [], true)
-            : ([.. hard], [.. tanks.Select(t => t with { Release = waits })], true);
+        double[] sizes = [.. new[] { parts.Min(p => p.Tank.WaterKg), parts.Max(p => p.Tank.WaterKg) }.Distinct()];
+        SolarPart[] tanks = [.. sizes.SelectMany(s => losses.Select(l => open with { Tank = open.Tank with { WaterKg = s, LossWPerK = l } }))];
+        return (tanks, !stores);
     }
+
+    private static PipeRunNumbers Least(IEnumerable<SolarPart> parts) => parts.Select(p => p.PipeRun).Aggregate((a, b) => new(
+        Math.Min(a.OutLossWPerK, b.OutLossWPerK), Math.Min(a.BackLossWPerK, b.BackLossWPerK),
+        Math.Min(a.OutCapacityJPerK, b.OutCapacityJPerK), Math.Min(a.BackCapacityJPerK, b.BackCapacityJPerK)));
 
     private static CollectorNumbers Best(SolarPart[] parts)
     {

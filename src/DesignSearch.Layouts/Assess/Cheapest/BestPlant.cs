@@ -31,9 +31,9 @@ internal sealed class BestPlant(LayoutAssessor assessor, LayoutSpace space)
         var plant = built.Installation with { House = skins.Of([.. SkinChoices.All.Select(c => set[choices.IndexOf(c)].ToArray())]) };
         var (plants, isOpen) = (stores.Of(set, plant), stores.IsOpen(set));
         if (built.Find<DesignedSolar>() is null)
-            return new(plants, [], _ => null, isOpen);
-        var (usual, sparing, isWide) = loops.Of(set);
-        return new([.. plants.SelectMany(p => usual.Select(l => l.On(p)))], [.. plants.SelectMany(p => sparing.Select(l => l.On(p)))], planes.Of(set), isWide || isOpen);
+            return new(plants, _ => null, isOpen);
+        var (open, isWide) = loops.Of(set);
+        return new([.. plants.SelectMany(p => open.Select(l => l.On(p)))], planes.Of(set), isWide || isOpen);
     }
 
     private double[] Strongest(LevelSets set)

@@ -1,5 +1,7 @@
 using DesignSearch.Layouts.Assess.Problem;
+using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Design.Money;
+using DesignSearch.Layouts.Systems.Solar;
 using DesignSearch.Search.Proof;
 using DesignSearch.Season;
 using DesignSearch.Season.Kernel;
@@ -33,6 +35,9 @@ public sealed class CheapestLayouts(LayoutAssessor assessor) : ICheapestProblem
     /// <inheritdoc/>
     public LevelSets All { get; } = LevelSets.All(new LayoutSpace(assessor.Scenario).Variables);
 
+    /// <summary>All layouts without a collector, and all with one; null where the scenario offers none of the kind.</summary>
+    public (LevelSets? Without, LevelSets? With) ByCollector => (Of(isNone: true), Of(isNone: false));
+
     private double Slack => 0.02 + (0.11 * (double)assessor.Scenario.Money.LabourRatePerHour);
 
     /// <inheritdoc/>
@@ -62,22 +67,13 @@ public sealed class CheapestLayouts(LayoutAssessor assessor) : ICheapestProblem
         var all = sets.ToArray();
         var optima = new Optimum[all.Length];
         Share.Out(all.Length, threads, i => optima[i] = best.Of(all[i]));
-        var runs = optima.SelectMany((o, i) => o.Sparing.Select(p => new Run(i, p, false)).Concat(o.Usual.Select(p => new Run(i, p, true)))).ToList();
+        var runs = optima.Select((o, i) => o.Plants.Select(p => new Run(i, p)).ToArray()).ToArray();
         foreach (var isWide in new[] { true, false })
-        {
-            var some = runs.Where(r => optima[r.Set].IsWide == isWide).ToList();
-            // What waits for the last moment first: where it holds, and no current is asked for, nothing else need be known.
-            Through([.. some.Where(r => !r.Counts)], optima, isWide, threads);
-            var held = some.Where(r => !r.Counts && !r.HasFrost).Select(r => r.Set).ToHashSet();
-            foreach (var run in some.Where(r => r.Counts && held.Contains(r.Set)))
-                run.GoesOn = true;
-            Through([.. some.Where(r => r.Counts && !(held.Contains(r.Set) && !order.IsOneHeater(all[r.Set])))], optima, isWide, threads);
-        }
-
+            Through([.. runs.Where((_, i) => optima[i].IsWide == isWide)], optima, isWide, threads);
         for (var i = 0; i < all.Length; i++)
-            added[i] = double.PositiveInfinity;
-        foreach (var set in runs.GroupBy(r => r.Set).Where(g => g.Any(r => !r.HasFrost)))
-            added[set.Key] = order.IsOneHeater(all[set.Key]) ? Current(set.Where(r => r.Counts).Select(r => r.Kwh).DefaultIfEmpty(0).Min(), optima[set.Key].IsWide) : 0;
+            added[i] = !runs[i].Any(r => !r.HasFrost) ? double.PositiveInfinity
+                : order.IsOneHeater(all[i]) ? Current(runs[i].Min(r => r.Kwh), optima[i].IsWide)
+                : 0;
     }
 
     /// <inheritdoc/>
@@ -92,6 +88,16 @@ public sealed class CheapestLayouts(LayoutAssessor assessor) : ICheapestProblem
         }
     }
 
+    /// <summary>A question about the layouts of which every choice has a level of some.</summary>
+    /// <param name="keeps">Whether a level of a choice is asked for.</param>
+    /// <param name="known">What the cheapest of them costs that is known to hold; infinite without one.</param>
+    public ProofAim Aim(Func<Choice, ChoiceValue, bool> keeps, double known)
+    {
+        ArgumentNullException.ThrowIfNull(keeps);
+        return new([.. assessor.Scenario.Choices.Select(c =>
+            c.Levels.All(l => keeps(c.Choice, l)) ? null : (IReadOnlySet<int>)Enumerable.Range(0, c.Levels.Count).Where(l => keeps(c.Choice, c.Levels[l])).ToHashSet())], known);
+    }
+
     /// <summary>Whether a layout that passes costs less than the floor says of it: then no proof may rest on the floor.</summary>
     /// <param name="point">A canonical point that passes the checks that need no season.</param>
     public bool Contradicts(IReadOnlyList<double> point)
@@ -101,13 +107,20 @@ public sealed class CheapestLayouts(LayoutAssessor assessor) : ICheapestProblem
         return least.Build > (double)priced.BuildPrice || least.Life > (double)priced.LifeCostWithoutCurrent(assessor.Scenario.Money);
     }
 
-    // Winter by winter; what has frost stops, unless its current is asked for all the same.
-    private void Through(List<Run> runs, Optimum[] optima, bool isWide, int threads)
+    private LevelSets? Of(bool isNone)
+    {
+        var at = assessor.Scenario.Systems.Choices.IndexOf(SolarChoices.Collector);
+        int[] levels = [.. All[at].ToArray().Where(l => assessor.Scenario.Choices[at].Levels[l].IsNone == isNone)];
+        return levels.Length == 0 ? null : All.With(at, levels, problem.Space.Variables);
+    }
+
+    // Winter by winter, a set as long as one of its plants has no frost: the current of all of them is asked for then, since any may be near the layout sought.
+    private void Through(List<Run[]> sets, Optimum[] optima, bool isWide, int threads)
     {
         foreach (var w in winters)
         {
             var (winter, weight, forcing) = assessor.Winters.Winters[w];
-            Run[] left = [.. runs.Where(r => !r.HasFrost || r.GoesOn)];
+            Run[] left = [.. sets.Where(s => s.Any(r => !r.HasFrost)).SelectMany(s => s)];
             Share.Out((left.Length + Stretch - 1) / Stretch, threads, part =>
             {
                 Run[] some = [.. left.Skip(part * Stretch).Take(Stretch)];
@@ -148,16 +161,11 @@ public sealed class CheapestLayouts(LayoutAssessor assessor) : ICheapestProblem
     }
 
     // One plant of a set on its way through the winters.
-    private sealed class Run(int set, Installation plant, bool counts)
+    private sealed class Run(int set, Installation plant)
     {
         public int Set => set;
 
         public Installation Plant => plant;
-
-        // Whether its current is a bound of the set's.
-        public bool Counts => counts;
-
-        public bool GoesOn { get; set; }
 
         public bool HasFrost { get; set; }
 

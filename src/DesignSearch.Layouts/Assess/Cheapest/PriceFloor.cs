@@ -97,7 +97,7 @@ internal sealed class PriceFloor
 
     // A choice that may sleep, and what changes with others what else must be bought, is left to what comes with the rest.
     private bool IsCounted(int choice) => assessor.Scenario.Choices[choice].Choice is PartChoice { Also: null } part
-        && part != SolarChoices.LoopPump && part != SolarChoices.Pipe && part != SolarChoices.Insulation && part != SolarChoices.Protection;
+        && part != SolarChoices.LoopPump && part != SolarChoices.Pipe && part != SolarChoices.Protection;
 
     // The mounts left, told apart only by whether they turn: that is what much else hangs on.
     private int[] Mounts(LevelSets set)

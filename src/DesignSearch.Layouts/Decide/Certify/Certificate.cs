@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Decide.Judging;
+using DesignSearch.Layouts.Decide.Weigh;
 
 namespace DesignSearch.Layouts.Decide.Certify;
 
@@ -21,6 +22,9 @@ public sealed record Certificate(
     long Boxes,
     bool IsStopped)
 {
+    /// <summary>What is proved of the ways that are compared; empty where they were gone through whole.</summary>
+    public IReadOnlyList<WayBound> Ways { get; init; } = [];
+
     /// <summary>The same where the first choice is not the cheapest that holds but a surer one: what is proved is of the cheapest.</summary>
     /// <param name="cheapest">The cheapest that holds.</param>
     /// <param name="first">The first choice.</param>

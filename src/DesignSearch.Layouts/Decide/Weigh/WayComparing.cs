@@ -10,12 +10,9 @@ namespace DesignSearch.Layouts.Decide.Weigh;
 /// <param name="book">Simulates.</param>
 /// <param name="finder">Finds the best of a way.</param>
 /// <param name="search">Searches a way by itself; null where everything was tried.</param>
-internal sealed class WayComparing(TrialBook book, WayFinder finder, WaySearch? search)
+/// <param name="bounds">What is proved of ways, by their keys; empty for nothing.</param>
+internal sealed class WayComparing(TrialBook book, WayFinder finder, WaySearch? search, IReadOnlyDictionary<string, WayBound> bounds)
 {
-    private const decimal LeastApart = 0.03m;
-
-    private static readonly TurningKind[] Turnings = [TurningKind.Fixed, TurningKind.TwoPosition, TurningKind.Stepped, TurningKind.Continuous];
-
     private readonly Scenario scenario = book.Scenario;
     private readonly List<Trial> found = [];
 
@@ -25,7 +22,7 @@ internal sealed class WayComparing(TrialBook book, WayFinder finder, WaySearch? 
     public IReadOnlyList<Trial> Found => found;
 
     /// <summary>How many ways there can be to search for: one a part that may be left out, one a way of turning, a heater alone.</summary>
-    public static int MostWays(Scenario scenario) => scenario.Systems.Choices.All.OfType<PartChoice>().Count(c => c.MayBeNone && c.IsRoot) + Turnings.Length + 1;
+    public static int MostWays(Scenario scenario) => scenario.Systems.Choices.All.OfType<PartChoice>().Count(c => c.MayBeNone && c.IsRoot) + WayClass.Turnings.Count + 1;
 
     /// <summary>The comparisons, that of the mounts first.</summary>
     /// <param name="best">The best layout known.</param>
@@ -56,32 +53,31 @@ internal sealed class WayComparing(TrialBook book, WayFinder finder, WaySearch? 
         }
 
         var mounts = Levels(SolarChoices.Mount).Select(l => l.Part).OfType<CollectorMount>().ToList();
-        foreach (var kind in Turnings.Where(t => mounts.Any(m => m.Turning == t)))
+        foreach (var kind in WayClass.Turnings.Where(t => mounts.Any(m => m.Turning == t)))
         {
             var like = ways.LastOrDefault(w => w.Best?.Priced.Built.Find<DesignedSolar>() is not null).Best ?? best;
             var level = ChoiceValue.Of(mounts.First(m => m.Turning == kind));
             var collector = Levels(SolarChoices.Collector).First(l => !l.IsNone);
-            var near = like.Layout.Has(SolarChoices.Collector)
-                ? like.Layout
-                : Neighbours.With(scenario, like.Layout, SolarChoices.Collector, collector);
+            var near = like.Layout.Has(SolarChoices.Collector) ? like.Layout : Neighbours.With(scenario, like.Layout, SolarChoices.Collector, collector);
             near = Neighbours.With(scenario, near, SolarChoices.Mount, level);
-            var asked = search?.Best(WayWords.Mount(kind), (c, l) => c == SolarChoices.Collector ? !l.IsNone
-                : c != SolarChoices.Mount || (l.Part is CollectorMount m && m.Turning == kind));
+            var asked = search?.Best(WayClass.Mount(kind));
             var way = Best(l => l.Get(SolarChoices.Mount) is { } m && m.Turning == kind, Nearer(near, asked?.Layout));
             ways.Add((WayWords.Mount(kind), way, way is null ? WhyNot(near) : ""));
         }
 
         var holding = ways.Where(w => w.Best is { Holds: true })
-            .Select(w => (w.Name, Cost: w.Best!.Figures.LifeCost)).OrderBy(w => w.Cost).ToList();
+            .Select(w => (w.Name, Way: w.Best!, Cost: w.Best!.Figures.LifeCost)).OrderBy(w => w.Cost).ToList();
+        var isProved = search is null;
         var answer = holding.Count switch
         {
             0 => WayWords.NoMountHolds,
-            1 => WayWords.OnlyMount(holding[0].Name, holding[0].Cost, Currency, isProved: search is null),
-            _ when Alike(holding[0].Cost, holding[1].Cost) => WayWords.MountsAlike(
-                holding[0].Name, holding[1].Name, holding[1].Cost - holding[0].Cost, Currency, isProved: search is null),
-            _ => WayWords.CheapestMount(
-                holding[0].Name, holding[1].Name, holding[1].Cost - holding[0].Cost, Currency, isProved: search is null),
+            1 => WayWords.OnlyMount(holding[0].Name, holding[0].Cost, Currency, isProved),
+            _ when Apart.IsNone(holding[0].Cost, holding[1].Cost) => WayWords.MountsAlike(holding[0].Name, holding[1].Name, holding[1].Cost - holding[0].Cost, Currency, isProved),
+            _ => WayWords.CheapestMount(holding[0].Name, holding[1].Name, More(holding[1].Way, holding[0].Way, holding[1].Name), Currency),
         };
+        if (holding.Count > 0)
+            answer = string.Join(' ', ways.Where(w => w.Best is not { Holds: true } && bounds.ContainsKey(w.Name))
+                .Select(w => WayWords.NoneOfIt(w.Name, bounds[w.Name].NoneBelow, holding[0].Cost, Currency)).Prepend(answer));
         return new(WayWords.Mounts, [.. ways.Select(w => new Way(w.Name, w.Best?.ToWay(), w.WhyNone))], answer);
     }
 
@@ -95,13 +91,12 @@ internal sealed class WayComparing(TrialBook book, WayFinder finder, WaySearch? 
         return new(
             WayWords.WithOrWithout(choice.Title),
             [Way(WayWords.With, with, other), Way(WayWords.Without, without, other)],
-            Answer(choice.Title, with, without, asked));
+            Answer(choice, with, without, asked));
     }
 
     private Comparison HeaterAlone(Trial best)
     {
         var roots = scenario.Systems.Choices.All.OfType<PartChoice>().Where(c => c.IsRoot).ToList();
-        bool Alone(Layout l) => roots.All(c => l.Has(c) == (c == HeaterChoices.Heater));
         var allowsNothing = roots.All(c => c == HeaterChoices.Heater || Levels(c).Any(l => l.IsNone));
         if (!allowsNothing)
         {
@@ -111,9 +106,8 @@ internal sealed class WayComparing(TrialBook book, WayFinder finder, WaySearch? 
 
         var strongest = Levels(HeaterChoices.Heater).Last(l => !l.IsNone);
         var near = Neighbours.With(scenario, Layout.Bare(scenario.Systems.Choices), HeaterChoices.Heater, strongest);
-        var asked = search?.Best(
-            WayWords.Alone, (c, l) => c is not PartChoice root || !roots.Contains(root) || l.IsNone == (c != HeaterChoices.Heater));
-        var alone = Best(Alone, Nearer(near, asked?.Layout));
+        var asked = search?.Best(WayClass.HeaterAlone);
+        var alone = Best(WayClass.HeaterAlone.Holds, Nearer(near, asked?.Layout));
         var answer = alone switch
         {
             null => WayWords.AlonePassesNone(WhyNot(near)),
@@ -135,31 +129,46 @@ internal sealed class WayComparing(TrialBook book, WayFinder finder, WaySearch? 
     }
 
     // A question of its own: the choice forced, the cheapest that holds looked for. Null where everything was tried before.
-    private WayFound? Asked(PartChoice choice, bool has) =>
-        search?.Best((has ? WayWords.With : WayWords.Without) + choice.Key, (c, l) => c != choice || l.IsNone == !has);
+    private WayFound? Asked(PartChoice choice, bool has) => search?.Best(WayClass.Part(choice, has));
+
+    // A bound of the way against the best found: whichever way the truth lies, it is between the two.
+    private Apart More(Trial way, Trial best, string key)
+    {
+        var (cost, least) = (way.Figures.LifeCost, best.Figures.LifeCost);
+        return search is not null && bounds.TryGetValue(key, out var bound)
+            ? new(cost - least, (bound.NoneBelow ?? cost) - least, false, bound.IsProvedWithoutCollector && !way.Layout.Has(SolarChoices.Collector))
+            : new(cost - least, null, search is null);
+    }
 
     private Layout Nearer(Layout one, Layout? other) => other is not null && book.Of(other).Beats(book.Of(one)) ? other : one;
 
     private Way Way(string name, Trial? best, Layout near) => new(name, best?.ToWay(), best is null ? WhyNot(near) : "");
 
-    private string Answer(string title, Trial? with, Trial? without, WayFound? asked) => (with, without) switch
+    private string Answer(PartChoice choice, Trial? with, Trial? without, WayFound? asked)
     {
-        (null, null) => WayWords.NeitherPasses,
-        (null, _) => WayWords.NothingWithPasses,
-        (_, null) => WayWords.NothingWithoutPasses,
-        ({ Holds: true }, { Holds: false }) => WayWords.NothingWithoutHolds(without.Figures.WorstFrostHours, asked),
-        ({ Holds: false }, { Holds: true }) => WayWords.NothingWithHolds(with.Figures.WorstFrostHours, asked),
-        ({ Holds: true }, { Holds: true }) when Alike(with.Figures.LifeCost, without.Figures.LifeCost) =>
-            WayWords.MakesNoDifference(Math.Abs(without.Figures.LifeCost - with.Figures.LifeCost), Currency, isProved: search is null),
-        ({ Holds: true }, { Holds: true }) when with.Figures.LifeCost <= without.Figures.LifeCost =>
-            WayWords.Pays(title, without.Figures.LifeCost - with.Figures.LifeCost, Currency, isProved: search is null),
-        ({ Holds: true }, { Holds: true }) =>
-            WayWords.DoesNotPay(title, with.Figures.LifeCost - without.Figures.LifeCost, Currency, isProved: search is null),
-        _ => WayWords.NeitherHolds(with.Figures.FrostDegreeHoursKh, without.Figures.FrostDegreeHoursKh),
-    };
+        string Nothing(string way, Trial left, Trial best, WayClass of) => bounds.ContainsKey(of.Key) && asked is { IsExact: false }
+            ? WayWords.NothingHolds(way, left.Figures.WorstFrostHours, asked.Tried, bounds[of.Key].NoneBelow, best.Figures.LifeCost, Currency)
+            : WayWords.NothingHolds(way, left.Figures.WorstFrostHours, asked);
+        return (with, without) switch
+        {
+            (null, null) => WayWords.NeitherPasses,
+            (null, _) => WayWords.NothingWithPasses,
+            (_, null) => WayWords.NothingWithoutPasses,
+            ({ Holds: true }, { Holds: false }) => Nothing(WayWords.WithoutIt, without, with, WayClass.Part(choice, false)),
+            ({ Holds: false }, { Holds: true }) => Nothing(WayWords.WithIt, with, without, WayClass.Part(choice, true)),
+            ({ Holds: true }, { Holds: true }) => Compared(choice, with, without),
+            _ => WayWords.NeitherHolds(with.Figures.FrostDegreeHoursKh, without.Figures.FrostDegreeHoursKh),
+        };
+    }
 
-    // Two figures as near as this say nothing of which is the better (docs/guide.md: two layouts a few per cent apart are equal).
-    private static bool Alike(decimal one, decimal other) => Math.Abs(one - other) < LeastApart * Math.Min(one, other);
+    private string Compared(PartChoice choice, Trial with, Trial without)
+    {
+        var pays = with.Figures.LifeCost <= without.Figures.LifeCost;
+        var more = pays ? More(without, with, WayClass.Part(choice, false).Key) : More(with, without, WayClass.Part(choice, true).Key);
+        return Apart.IsNone(with.Figures.LifeCost, without.Figures.LifeCost) ? WayWords.MakesNoDifference(more, Currency)
+            : pays ? WayWords.Pays(choice.Title, more, Currency)
+            : WayWords.DoesNotPay(choice.Title, more, Currency);
+    }
 
     private string WhyNot(Layout near)
     {

@@ -20,13 +20,12 @@ internal sealed class WaySearch(TrialBook book, int threads, ulong seed, long ev
     private readonly Dictionary<string, WayFound> known = new(StringComparer.Ordinal);
 
     /// <summary>The best layout of a way.</summary>
-    /// <param name="way">A name of its own.</param>
-    /// <param name="keeps">Whether a level of a choice is of the way.</param>
-    public WayFound Best(string way, Func<Choice, ChoiceValue, bool> keeps)
+    /// <param name="way">The way.</param>
+    public WayFound Best(WayClass way)
     {
-        if (!known.TryGetValue(way, out var best))
+        if (!known.TryGetValue(way.Key, out var best))
         {
-            known[way] = best = Search([.. book.Scenario.Choices.Select(c => c with { Levels = [.. c.Levels.Where(l => keeps(c.Choice, l))] })]);
+            known[way.Key] = best = Search([.. book.Scenario.Choices.Select(c => c with { Levels = [.. c.Levels.Where(l => way.Keeps(c.Choice, l))] })]);
             asked?.Invoke(known.Count);
         }
 

@@ -27,6 +27,7 @@ public sealed class Weigher(LayoutAssessor assessor, int threads, ulong seed, Ac
     private readonly TrialBook book = new(assessor, threads);
     private readonly Lazy<IReadOnlyList<Winter>> unseenWinters = new(() => UnseenJudging.Winters(assessor.Scenario));
     private WaySearch? ways;
+    private IReadOnlyDictionary<string, WayBound> bounds = new Dictionary<string, WayBound>();
 
     /// <summary>Weighs a judgement.</summary>
     /// <param name="judgement">What the search came to.</param>
@@ -47,7 +48,7 @@ public sealed class Weigher(LayoutAssessor assessor, int threads, ulong seed, Ac
         var (doubts, whatIfs) = (new DoubtWeighing(book), new WhatIfWeighing(book));
         // Ways are held against each other by what the design winters ask; one may be better than what the search came to, and is then the measure.
         var cheapest = judgement.Picks.CheapestThatHolds is { } c ? book.Of(LayoutOf(judgement.Ranking[c - 1])) : best;
-        var comparisons = new WayComparing(book, finder, Ways(tried.Count, isExact)).Of(finder.Best(_ => true, cheapest.Layout) ?? cheapest);
+        var comparisons = new WayComparing(book, finder, Ways(tried.Count, isExact), bounds).Of(finder.Best(_ => true, cheapest.Layout) ?? cheapest);
         return new Weighing
         {
             UnseenFrom = unseen.Count > 0 ? UnseenJudging.From(scenario) : "",
@@ -81,7 +82,7 @@ public sealed class Weigher(LayoutAssessor assessor, int threads, ulong seed, Ac
             return [];
         var best = book.Of(LayoutOf(judgement.Ranking[rank - 1]));
         var finder = new WayFinder(book, Passed(tried, space), isExact);
-        var comparing = new WayComparing(book, finder, Ways(tried.Count, isExact));
+        var comparing = new WayComparing(book, finder, Ways(tried.Count, isExact), bounds);
         var own = finder.Best(_ => true, best.Layout) ?? best;
         comparing.Of(own);
         var ranked = judgement.Ranking.Select(l => book.Of(LayoutOf(l))).ToList();
@@ -92,6 +93,25 @@ public sealed class Weigher(LayoutAssessor assessor, int threads, ulong seed, Ac
                 .Select(t => t.Layout)
                 .Distinct(),
         ];
+    }
+
+    /// <summary>The ways that are compared, each with what the cheapest known costs that holds; null where none is known.</summary>
+    /// <param name="tried">Every point that the search simulated.</param>
+    /// <param name="space">Turns points into layouts.</param>
+    public IReadOnlyList<(WayClass Way, decimal? Known)> Ways(IReadOnlyList<(double[] Point, Evaluation Evaluation)> tried, LayoutSpace space)
+    {
+        var holding = Passed(tried, space).Where(t => t.FrostKh == 0).Select(t => (t.Layout, Cost: (decimal)t.LifeCost))
+            .Concat(book.Holding.Select(t => (t.Layout, Cost: t.Figures.LifeCost))).OrderBy(t => t.Cost).ToList();
+        return [.. WayClass.All(assessor.Scenario).Select(w => (w, holding.Where(t => w.Holds(t.Layout)).Select(t => (decimal?)t.Cost).FirstOrDefault()))];
+    }
+
+    /// <summary>Takes what a proof says of the ways, and layouts that came to light in it.</summary>
+    /// <param name="proved">What is proved of ways.</param>
+    /// <param name="met">Layouts that hold.</param>
+    public void Take(IReadOnlyList<WayBound> proved, IReadOnlyList<Layout> met)
+    {
+        bounds = proved.ToDictionary(b => b.Way);
+        book.Of(met);
     }
 
     /// <summary>Asks how sure layouts are in winters they were not chosen on, and which is the cheapest that is sure enough.</summary>
