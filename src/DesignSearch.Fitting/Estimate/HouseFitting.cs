@@ -20,6 +20,10 @@ public static class HouseFitting
     // What the season model itself misses however long the log: ten houses that a second model made were 8 % off, half of it explained by their nights.
     private const double ModelError = 0.05;
 
+    // A thermostat that is looked at so seldom is seen a tenth of its time too long or too short (a drawn house; own choice) [min].
+    private const int SeldomMinutes = 10;
+    private const double SwitchError = 0.10;
+
     // No log of a few weeks is to promise more [logarithm, 19 of 20 times].
     private const double LeastHalf = 0.10;
 
@@ -76,7 +80,7 @@ public static class HouseFitting
         }
 
         var heated = found is null ? 0 : used.Where((n, i) => found.SensitivityK[i] >= LeastSensitivityK && n.Hours.Average(h => log.HeaterW[h]) > 0).Count();
-        var half = found is null ? double.PositiveInfinity : Half(found.Error);
+        var half = found is null ? double.PositiveInfinity : Half(found.Error, log.SwitchStepMinutes >= SeldomMinutes ? SwitchError : 0);
         before.AddRange(FitWords.Before(log, all, whole, heated, weathers.IsRecorded));
         Odd(log, warnings);
         var refusal = Refused(found, log, whole, heated, half);
@@ -107,8 +111,8 @@ public static class HouseFitting
         };
     }
 
-    private static double Half(double error) =>
-        Math.Max(LeastHalf, FigureFound.NineteenOfTwenty * Math.Sqrt(TooSmall * TooSmall * error * error + ModelError * ModelError));
+    private static double Half(double error, double switchError) => Math.Max(
+        LeastHalf, FigureFound.NineteenOfTwenty * Math.Sqrt(TooSmall * TooSmall * error * error + ModelError * ModelError + switchError * switchError));
 
     private static FigureFound Side(Prior prior, GroupFound found, int i)
     {
@@ -122,7 +126,7 @@ public static class HouseFitting
             warnings.Add(FitWords.OutsideInSun);
         if (SensorCheck.InsideInSun(log))
             warnings.Add(FitWords.InsideInSun);
-        if (log.SwitchStepMinutes >= 10)
+        if (log.SwitchStepMinutes >= SeldomMinutes)
             warnings.Add(FitWords.SeldomSwitch(log.SwitchStepMinutes));
     }
 
