@@ -39,6 +39,10 @@ public static class CommandTree
         ("parts", "parts tank"),
         ("report", "report runs/frost-hollow"),
         ("compare", "compare runs/frost-hollow"),
+        ("test-plan", "test-plan runs/frost-hollow"),
+        ("fit", "fit runs/frost-hollow three-nights.csv"),
+        ("fit", "fit runs/frost-hollow inside.csv outside.csv meter.csv"),
+        ("promise", "promise runs/frost-hollow my-layout.toml winter.csv"),
         ("gather", "gather runs > answers.csv"),
         ("completions", "completions bash"),
     ];
@@ -58,6 +62,9 @@ public static class CommandTree
             new PartsCommand(session),
             new ReportCommand(session),
             new CompareCommand(session),
+            new TestPlanCommand(session),
+            new FitCommand(session),
+            new PromiseCommand(session),
             new GatherCommand(session),
             new CompletionsCommand(session),
         };

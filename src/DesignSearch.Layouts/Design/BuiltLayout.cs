@@ -18,6 +18,9 @@ public sealed record BuiltLayout
     /// <summary>Its numbers for the season model.</summary>
     public required Installation Installation { get; init; }
 
+    /// <summary>What a log of this house said against its drawing, already in the numbers; null where there is none.</summary>
+    public HouseFit? Fit { get; init; }
+
     /// <summary>The electric supply; null when nothing needs current.</summary>
     public required SupplyPlan? Supply { get; init; }
 

@@ -49,6 +49,7 @@ public static class LayoutBuilder
             plant = system.Install(plant);
         }
 
+        plant = scenario.Greenhouse.Fit?.On(plant) ?? plant;
         SupplyPlan? supply = null;
         if (circuits.Count > 0 && scenario.Systems.Supplier?.Supply(begun.Task, circuits, needs) is { } supplied)
         {
@@ -62,6 +63,7 @@ public static class LayoutBuilder
             Systems = systems,
             Installation = plant,
             Supply = supply,
+            Fit = scenario.Greenhouse.Fit,
             Parts = needs.Parts,
             Missing = needs.Missing,
         };

@@ -44,6 +44,7 @@ public static class ScenarioReader
         var (place, site) = SiteReading.Read(siteTable, name, climate?.Record?.Place, mayDiffer: weatherFile is not null);
         var season = SeasonReading.Dates(file.Table("season", required: false), place.LatitudeDeg);
         var greenhouse = GreenhouseReading.Read(file.Table("greenhouse", required: true), systems);
+        greenhouse = greenhouse with { Fit = FittedReading.Beside(folder, files, faults) };
         var winters = WinterReading.Read(file, site.HasNoMains);
         var money = MoneyReading.Read(file.Table("money", required: true), site.HasNoMains);
         var (assumptions, set) = AssumptionReading.Read(file.Table("assumptions", required: false), systems.Assumptions);

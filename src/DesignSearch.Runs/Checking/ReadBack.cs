@@ -33,6 +33,7 @@ internal static class ReadBack
             .. ShapeBackWords.Of(house),
             ReadBackWords.Loss(house, lossWPerK, HouseLoss.CoefficientWPerK(plant), RoomGivesW(house, plant), lowest.AirC.Min()),
             ReadBackWords.Inside(house.Contents),
+            .. house.Fit is { } fit ? new[] { ReadBackWords.Fitted(fit, HouseLoss.CoefficientWPerK(BareHouse.Numbers(house))) } : [],
             ReadBackWords.Limit(house, scenario.Season),
             ReadBackWords.Climate(scenario.Climate),
             ReadBackWords.HardNight(lowest.Name, lowest.AirC.Min()),

@@ -46,6 +46,12 @@ internal static class ReadBackWords
         ? Written.Sentence($"{house.CoverLayers} {(house.CoverLayers == 1 ? "film" : "films")} that {(house.CoverLayers == 1 ? "lets" : "let")} {Percent * house.CoverLongWave:0} % of heat radiation through")
         : Written.Sentence($"U {house.MeanCoverUWPerM2K:0.0#} {(house.CoverUIsOfHouse ? "of the whole house" : "of the sheet")}");
 
+    public static string Fitted(HouseFit fit, double drawnWPerK) => Written.Sentence(
+        $"Fitted    fitted.toml is in force, from {Written.Count(fit.Nights, "night")} of this house:",
+        $"its loss is {fit.Loss.Value:0.00} times the drawing's {drawnWPerK:0} W per degree ({fit.Loss.Low:0.00} to {fit.Loss.High:0.00}),",
+        $"its sun {(fit.Sun.IsLearnt ? Written.Sentence($"{fit.Sun.Value:0.00} times") : "is the drawing's")}.",
+        $"Delete the file to go back to the drawing");
+
     public static string Limit(Greenhouse house, SeasonDates season) => Written.Sentence(
         $"To hold   {house.FrostLimitC:0.#} °C {(house.Wish<BenchWish>() is { } bench ? Bench(bench) : "in the whole house")}",
         $"from {season.StartDay} {Name(season.StartMonth)} to {season.EndDay} {Name(season.EndMonth)}");

@@ -20,6 +20,9 @@ public static class RunAge
         // A whole catalogue that lies elsewhere is one thing, not forty.
         var changed = run.Inputs.Where(i => HasChanged(folder, i)).GroupBy(i => Path.GetDirectoryName(i.File) ?? "", StringComparer.Ordinal)
             .SelectMany(g => g.Count() > MostNamed ? [$"{Written.Count(g.Count(), "file")} of '{g.Key.Replace('\\', '/')}'"] : g.Select(i => $"'{i.File}'")).ToList();
+        // A fit that came after the search was not used by it, and nothing that was read went away.
+        if (!run.Inputs.Any(i => i.File == FittedReading.FileName) && File.Exists(folder.At(FittedReading.FileName)))
+            changed.Add($"'{FittedReading.FileName}'");
         if (changed.Count > 0)
             said.Add($"Since this search {string.Join(", ", changed)} changed or went away; what is told here is the result from before. 'search --force' makes a new one.");
         if (folder.IsBrokenOff)

@@ -9,7 +9,13 @@ internal static class HouseWords
     public static string Of(Greenhouse house) => Written.Sentence(
         $"{Shape(house)}{house.LengthM:0.#} × {house.WidthM:0.#} m, {house.EavesM:0.#} m at the {Low(house.Shape)} and",
         $"{house.RidgeM:0.#} m at the {High(house.Shape)};",
-        $"cover {house.CoverM2:0} m² with U {house.MeanCoverUWPerM2K:0.0} W/(m²K){Base(house)}");
+        $"cover {house.CoverM2:0} m² with U {house.MeanCoverUWPerM2K:0.0} W/(m²K){Base(house)}{Fitted(house)}");
+
+    private static string Fitted(Greenhouse house) => house.Fit is { } fit
+        ? Written.Sentence(
+            $"; fitted to its log, it loses {fit.Loss.Value:0.00} times what its drawing does",
+            $"({fit.Loss.Low:0.00} to {fit.Loss.High:0.00})")
+        : "";
 
     private static string Shape(Greenhouse house) => house.Shape switch
     {

@@ -18,9 +18,10 @@ public sealed partial class FloorsTests
         ["Parts"] = ["Files", "Physics"],
         ["Season"] = ["Climate", "Files", "Physics"],
         ["Layouts"] = ["Search", "Climate", "Parts", "Season", "Files", "Physics"],
+        ["Fitting"] = ["Layouts", "Climate", "Season", "Files"],
         ["Runs"] = ["Layouts", "Search", "Climate", "Parts", "Season", "Files", "Physics"],
-        ["Reporting"] = ["Runs", "Layouts", "Climate", "Parts", "Season", "Files", "Physics"],
-        ["Cli"] = ["Reporting", "Runs", "Layouts", "Search", "Climate", "Parts", "Season", "Files", "Physics"],
+        ["Reporting"] = ["Runs", "Fitting", "Layouts", "Climate", "Parts", "Season", "Files", "Physics"],
+        ["Cli"] = ["Reporting", "Runs", "Fitting", "Layouts", "Search", "Climate", "Parts", "Season", "Files", "Physics"],
     };
 
     public static TheoryData<string> Floors => [.. MayKnow.Keys];

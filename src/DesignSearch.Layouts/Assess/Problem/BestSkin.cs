@@ -38,7 +38,7 @@ internal sealed class BestSkin(Scenario scenario)
             };
         }
 
-        return best!;
+        return scenario.Greenhouse.Fit?.On(best!) ?? best!;
     }
 
     private IEnumerable<Layout> Combinations(IReadOnlyList<IReadOnlyList<int>> levels, int from, Layout layout)

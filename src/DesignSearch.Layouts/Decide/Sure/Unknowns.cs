@@ -59,5 +59,12 @@ internal static class Unknowns
 
     /// <summary>What is in doubt about a plant: its house, then its systems.</summary>
     /// <param name="built">The layout.</param>
-    public static IEnumerable<PlantDoubt> Of(BuiltLayout built) => new[] { Loss, Leaks }.Concat(built.Systems.SelectMany(s => s.Doubts));
+    public static IEnumerable<PlantDoubt> Of(BuiltLayout built) => OfHouse(built.Fit).Concat(built.Systems.SelectMany(s => s.Doubts));
+
+    // Where the loss was measured, cover and leaks are known together, as well as the log told them.
+    private static PlantDoubt[] OfHouse(HouseFit? fit) => fit is { Loss.IsLearnt: true } ? [Fitted(fit.Loss)] : [Loss, Leaks];
+
+    private static PlantDoubt Fitted(FittedFigure loss) => new(
+        new(DoubtWords.Fitted, 1, loss.Low / loss.Value, loss.High / loss.Value, DoubtWords.FittedWhy, DoubtWords.HouseLoses),
+        (plant, factor) => plant with { House = HouseFit.Changed(plant.House, factor) });
 }

@@ -29,6 +29,11 @@ internal static class DesignWinters
         ? WinterMaker.Drawn(monthly, scenario.Season, count, seed, Options(scenario))
         : WinterMaker.Drawn(WinterMaker.FromRecord(scenario.Climate.Record!, scenario.Season, Options(scenario)), count, seed, Options(scenario));
 
+    /// <summary>The whole winters of a scenario's record; none where its weather is made from means.</summary>
+    /// <param name="scenario">The scenario.</param>
+    public static IReadOnlyList<Winter> Recorded(Scenario scenario) =>
+        scenario.Climate.Record is { } record ? WinterMaker.FromRecord(record, scenario.Season, Options(scenario)) : [];
+
     private static WinterOptions Options(Scenario scenario) => new()
     {
         GroundReflectance = scenario.Assumptions.GroundReflectance,

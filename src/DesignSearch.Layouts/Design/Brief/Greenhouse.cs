@@ -83,6 +83,9 @@ public sealed record Greenhouse
     /// <summary>The limit that must hold [°C].</summary>
     public required double FrostLimitC { get; init; }
 
+    /// <summary>What a log of this house said against its drawing; null where there is none.</summary>
+    public HouseFit? Fit { get; init; }
+
     /// <summary>What the scenario says of single systems.</summary>
     public IReadOnlyList<SystemWish> Wishes { get; init; } = [];
 

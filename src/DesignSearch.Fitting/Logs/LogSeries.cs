@@ -1,0 +1,14 @@
+namespace DesignSearch.Fitting.Logs;
+
+/// <summary>Readings of one column.</summary>
+/// <param name="Role">What they stand for.</param>
+/// <param name="Name">Name of the column.</param>
+/// <param name="Readings">By their times in local standard time, rising.</param>
+internal sealed record LogSeries(LogRole Role, string Name, IReadOnlyList<(DateTime At, double Value)> Readings)
+{
+    /// <summary>True for a weather station.</summary>
+    public bool IsStation { get; init; }
+
+    /// <summary>Usual distance of the rows [min].</summary>
+    public int StepMinutes { get; init; }
+}

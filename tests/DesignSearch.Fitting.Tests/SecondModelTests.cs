@@ -1,0 +1,134 @@
+using System.Diagnostics;
+using System.Globalization;
+using System.Text;
+using System.Text.Json;
+using DesignSearch.Climate.Winters;
+using DesignSearch.Fitting.Tests.Truth;
+using DesignSearch.Layouts.Assess;
+using DesignSearch.Layouts.Design.Brief;
+using DesignSearch.Season.House;
+using DesignSearch.Testing;
+using Xunit;
+
+namespace DesignSearch.Fitting.Tests;
+
+/// <summary>Logs of houses that another model made, so that the season model is not its own judge: Truth/SecondModel.py.</summary>
+public sealed class SecondModelTests
+{
+    private const string Python = "/usr/bin/python3";
+    private const int Houses10 = 10;
+    private const int Before = 20 * 24;
+    private const int Days = 10;
+
+    private static readonly JsonSerializerOptions Snake = new() { PropertyNamingPolicy = JsonNamingPolicy.SnakeCaseLower };
+
+    [SkippableFact]
+    public void Ten_houses_of_a_second_model_are_found()
+    {
+        var present = HasSciPy();
+        Assert.False(!present && Environment.GetEnvironmentVariable("DESIGNSEARCH_NO_SKIP") == "1", "Python with SciPy is not installed, and no check may be skipped.");
+        Skip.IfNot(present, "Python with SciPy is not installed.");
+        var houses = Enumerable.Range(0, Houses10).Select(Draw).ToList();
+        var answers = JsonSerializer.Deserialize<JsonElement[]>(Ask(JsonSerializer.Serialize(houses.ConvertAll(h => h.Numbers), Snake)))!;
+        var (misses, right, told) = (new List<double>(), 0, new StringBuilder());
+        for (var i = 0; i < Houses10; i++)
+        {
+            var (scenario, winter, first, _) = houses[i];
+            var fit = Houses.Fit(scenario, ("log.csv", Csv(winter, first, answers[i].GetProperty("rows"))));
+            var truth = answers[i].GetProperty("slope").GetDouble();
+            Assert.True(fit.IsLearnt, fit.Refusal);
+            var miss = Math.Log(TrueHouse.Slope(fit.Fit!.On(Houses.Bare(scenario)), WinterSet.Of(scenario, [(winter, 1.0)]).Winters[0].Forcing) / truth);
+            misses.Add(miss);
+            right += Math.Abs(miss) < Houses.Half(fit) ? 1 : 0;
+            told.Append(CultureInfo.InvariantCulture, $"{truth:0} W/K: {miss:+0.000;-0.000} ± {Houses.Half(fit):0.000}; ");
+        }
+
+        Validation.Within(
+            "fit second model", "root mean square of the error of the loss, share", 0, 0.10, Math.Sqrt(misses.Average(m => m * m)),
+            "SciPy, own nodes, films and sky (SecondModel.py), ten houses", "HouseFitting.Run");
+        Assert.True(right >= 8, told.ToString());
+    }
+
+    private static (Scenario Scenario, Winter Winter, int First, object Numbers) Draw(int i)
+    {
+        var random = new Random(500 + i);
+        double Log(double low, double high) => low * Math.Pow(high / low, random.NextDouble());
+        var scenario = Houses.All[i % Houses.All.Count];
+        var house = Houses.Bare(scenario).House;
+        var winter = DesignWinters.Drawn(scenario, 1, (ulong)(9000 + i))[0];
+        var first = winter.WarmUpHours + 24 * Enumerable.Range(21, 90).MinBy(d => winter.AirC.AsSpan(winter.WarmUpHours + 24 * d, 24 * Days).ToArray().Average());
+        double[] Cut(double[] of) => of[(first - Before)..(first + 24 * Days + 8)];
+        return (scenario, winter, first, new
+        {
+            Before,
+            Out = Cut(winter.AirC),
+            Sky = Cut(winter.SkyC),
+            Wind = Cut(winter.WindMPerS),
+            Sun = Cut(winter.GlobalWPerM2),
+            Ground = winter.AirC.Average() + 6,
+            Floor = house.FloorAreaM2,
+            Cover = Log(0.8, 1.3) * house.CoverAreaM2,
+            Volume = house.VolumeM3,
+            SheetR = Log(0.7, 1.3) * house.CoverResistanceM2KPerW,
+            Leak = Log(0.6, 2) * house.AirChangesPerHour,
+            LeakWind = house.AirChangesPerHourPerMPerS,
+            Edge = house.EdgeLossWPerMK * house.PerimeterM,
+            View = house.SkyViewFactor,
+            InnerFilm = Log(4, 8),
+            FloorFilm = Log(1.5, 5),
+            PotsW = Log(3, 10),
+            PotsC = Log(15_000, 80_000),
+            AirC = Log(5_000, 20_000),
+            SoilK = Log(0.7, 1.8),
+            Shelter = 0.4 + 0.4 * random.NextDouble(),
+            Through = 0.6,
+            Heater = 12 * HouseLoss.CoefficientWPerK(house, 2),
+        });
+    }
+
+    private static string Csv(Winter winter, int first, JsonElement rows)
+    {
+        var text = new StringBuilder("time,inside_c,outside_c,heater_kwh\n");
+        var start = winter.Start.AddHours(first);
+        var i = 0;
+        foreach (var row in rows.EnumerateArray())
+        {
+            var hour = (i + 1) / 6.0 - 0.5;
+            var at = first + (int)Math.Floor(hour);
+            var outside = winter.AirC[at] + (winter.AirC[at + 1] - winter.AirC[at]) * (hour - Math.Floor(hour));
+            text.Append(CultureInfo.InvariantCulture, $"{start.AddMinutes(10 * (i + 1)):yyyy-MM-dd HH:mm},{row[0].GetDouble():0.00},{outside:0.00},{row[1].GetDouble():0.000}\n");
+            i++;
+        }
+
+        return text.ToString();
+    }
+
+    private static bool HasSciPy()
+    {
+        try
+        {
+            using var python = Process.Start(new ProcessStartInfo(Python, ["-c", "import scipy"]) { RedirectStandardError = true })!;
+            python.WaitForExit();
+            return python.ExitCode == 0;
+        }
+        catch (System.ComponentModel.Win32Exception)
+        {
+            return false;
+        }
+    }
+
+    private static string Ask(string question)
+    {
+        using var python = Process.Start(new ProcessStartInfo(Python, [Repository.At("tests", "DesignSearch.Fitting.Tests", "Truth", "SecondModel.py")])
+        {
+            RedirectStandardInput = true,
+            RedirectStandardOutput = true,
+        })!;
+        python.StandardInput.Write(question);
+        python.StandardInput.Close();
+        var answer = python.StandardOutput.ReadToEnd();
+        python.WaitForExit();
+        Assert.Equal(0, python.ExitCode);
+        return answer;
+    }
+}
