@@ -134,14 +134,15 @@ public static class HouseFitting
         whole.Count == 0 ? FitWords.NoNights
         : log.OutsideIsStation ? FitWords.Station
         : !log.HasHeater ? FitWords.NoHeater
-        : heated < LeastHeated ? FitWords.TooFewHeated(heated)
         : !IsWarmed(log, whole) ? FitWords.Swapped
+        : heated < LeastHeated ? FitWords.TooFewHeated(heated)
         : SensorCheck.InsideIsSlow(found!.Point) ? FitWords.Slow
         : half > MostHalf ? FitWords.TooWide(half) : "";
 
     // Where the heater runs it is warmer inside than outside.
     private static bool IsWarmed(HouseLog log, List<Night> nights) =>
-        nights.SelectMany(n => n.Hours).Where(h => log.HeaterW[h] > 0 && !double.IsNaN(log.InsideC[h])).Average(h => log.InsideC[h] - log.OutsideC[h]) > LeastRiseK;
+        nights.SelectMany(n => n.Hours).Where(h => log.HeaterW[h] > 0 && !double.IsNaN(log.InsideC[h])).Select(h => log.InsideC[h] - log.OutsideC[h])
+            .DefaultIfEmpty(double.PositiveInfinity).Average() > LeastRiseK;
 
     private static (FigureFound Sun, string Refusal) SunOf(FitModel model, FitWeathers weathers, FitPoint point, List<string> warnings)
     {

@@ -2,7 +2,8 @@ namespace DesignSearch.Search.Proof;
 
 /// <summary>
 /// Branch and bound for the cheapest point that serves: the set with the lowest bound is looked at first, and what cannot be cheaper than the
-/// best known is dropped. Questions about some of the points are answered on the way: a set stays as long as one of them may gain by it. It is bounded by simulations and by sets looked at, never by a clock, and comes to the same on any number of threads.
+/// best known is dropped. Questions about some of the points are answered on the way: a set stays as long as one of them may gain by it.
+/// It is bounded by simulations and by sets looked at, never by a clock, and comes to the same on any number of threads.
 /// </summary>
 /// <param name="problem">The problem.</param>
 /// <param name="mostSimulations">Simulations to spend at most, 0 or more.</param>

@@ -24,7 +24,8 @@ public static class HeldHouse
         ArgumentNullException.ThrowIfNull(plant);
         ArgumentNullException.ThrowIfNull(night);
         ArgumentNullException.ThrowIfNull(assumptions);
-        var terms = HouseTerms.From(plant with { House = plant.House with { Wall = WallNumbers.None } }, assumptions) with { AirStore = Endless, FloorStore = 1, FloorSoil = 0, Edge = 0 };
+        var free = plant with { House = plant.House with { Wall = WallNumbers.None } };
+        var terms = HouseTerms.From(free, assumptions) with { AirStore = Endless, FloorStore = 1, FloorSoil = 0, Edge = 0 };
         var block = new HouseBlock<Lane1>([terms], StepSeconds, night.InsideC, night.InsideC, night.InsideC, night.InsideC);
         var air = assumptions.AirVolumetricCapacityJPerM3K * WinterForcing.Density(night.OutsideC, elevationM);
         var forcing = new HourForcing(night.OutsideC, night.OutsideC - night.SkyBelowK, night.WindMPerS * assumptions.RoofWindFactor, 0, night.InsideC, air, 0);

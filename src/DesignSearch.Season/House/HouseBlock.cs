@@ -282,7 +282,9 @@ internal struct HouseBlock<T>
             return;
         }
 
-        OfferDecision.Decide(p, r, release.SetC, source, conductance, Heater.SetC, Heater.NowW * heaterWeight, out var need, out var atSet, out var taken, out var takenConductance, out var heat);
+        OfferDecision.Decide(
+            p, r, release.SetC, source, conductance, Heater.SetC, Heater.NowW * heaterWeight,
+            out var need, out var atSet, out var taken, out var takenConductance, out var heat);
         var air = (r + taken + heat) / (p + takenConductance);
         End(air, vent, heat, enabled * Offer<T>.DutyOf(need, atSet), taken - takenConductance * air);
     }

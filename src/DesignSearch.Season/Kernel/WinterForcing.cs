@@ -48,7 +48,8 @@ public sealed class WinterForcing
         var depth = floorBelowM + HouseTerms.SoilDepthM(assumptions);
         var power = Without(Enumerable.Repeat(1.0, winter.Hours).ToArray(), winter.PowerCuts);
         var closed = Without([.. Enumerable.Range(0, winter.Hours).Select(h => Dark(winter.SunZenithDeg, h))], winter.CoverLeftOpen);
-        var dim = Without([.. Enumerable.Range(0, winter.Hours).Select(h => Math.Max(Dark(winter.SunZenithDeg, h), Share(winter.GlobalWPerM2, h, CoverLight.OnWPerM2, below: true)))], winter.CoverLeftOpen);
+        double Dim(int hour) => Math.Max(Dark(winter.SunZenithDeg, hour), Share(winter.GlobalWPerM2, hour, CoverLight.OnWPerM2, below: true));
+        var dim = Without([.. Enumerable.Range(0, winter.Hours).Select(Dim)], winter.CoverLeftOpen);
         var hours = new HourForcing[winter.Hours];
         for (var h = 0; h < hours.Length; h++)
         {
@@ -64,7 +65,8 @@ public sealed class WinterForcing
             {
                 Dim = dim[h],
                 // By day the sun keeps it from being colder than the air.
-                AroundBelowK = Dark(winter.SunZenithDeg, h) * GroundOutside.BelowAirK(winter.AirC[h], winter.SkyC[h], winter.WindMPerS[h] * assumptions.RoofWindFactor, assumptions),
+                AroundBelowK = Dark(winter.SunZenithDeg, h)
+                    * GroundOutside.BelowAirK(winter.AirC[h], winter.SkyC[h], winter.WindMPerS[h] * assumptions.RoofWindFactor, assumptions),
                 IsCheap = isCheapHour?.Invoke(winter.Start.AddHours(h).Hour) ?? false,
             };
         }

@@ -29,6 +29,9 @@ public sealed class CallersTests
         ["SearchResult.DistinctPoints"] = "what a search tells of itself; its tests and pins read it",
         ["SearchResult.HypervolumeTrend"] = "what a search tells of itself; its tests and pins read it",
         ["SearchResult.Proof"] = "what a search tells of itself; its tests and pins read it",
+        ["AimProof.IsComplete"] = "what a proof tells of itself; its tests read it",
+        ["CheapestProof.IsComplete"] = "what a proof tells of itself; its tests read it",
+        ["CheapestProver.Run(Double[], Double, IProgress, CancellationToken)"] = "the whole question at once; its tests and benchmarks ask so",
         ["PartInfo.Note"] = "a miss: no list or page shows a part's note yet",
         ["WinterWish.Name"] = "a miss: a winter's own name in the scenario is shown nowhere yet",
     };

@@ -41,15 +41,16 @@ internal sealed class TrueHouse
         }).With(new InnerStoreNumbers(Log(10_000, 90_000) * house.FloorAreaM2, Log(3, 12) * house.FloorAreaM2));
         assumptions = scenario.Assumptions
             .With(HouseAssumptions.SoilConductivityWPerMK, Log(0.6, 2))
-            .With(HouseAssumptions.FloorFilmConvectiveWPerM2K, Log(1.5, 4.5))
-            .With(HouseAssumptions.InsideFilmConvectiveWPerM2K, Log(2.7, 4.6))
+            .With(HouseAssumptions.FloorFilmUpWPerM2K, Log(2.5, 6))
+            .With(HouseAssumptions.FloorFilmDownWPerM2K, Log(0.5, 2))
+            .With(HouseAssumptions.InsideConvectionWPerM2K43, Log(1.1, 1.9))
             .With(HouseAssumptions.BenchAreaRatio, Between(0.1, 1.2))
             .With(HouseAssumptions.CondensationWPerM2K, Between(0, 2))
             .With(HouseAssumptions.RoofWindFactor, Between(0.4, 0.8))
             .With(HouseAssumptions.SunFloorShare, Between(0.4, 0.8))
-            .With(HouseAssumptions.AirAndBenchCapacityJPerM2K, Log(8_000, 25_000));
+            .With(HouseAssumptions.AirAndLeafCapacityJPerM2K, Log(8_000, 25_000));
         skyK = Between(-4, 4);
-        Draws = FormattableString.Invariant($"{cover:0.00} {leaks:0.00} {edge:0.00} {assumptions.SoilConductivityWPerMK:0.00} {assumptions.FloorFilmConvectiveWPerM2K:0.00} {assumptions.InsideFilmConvectiveWPerM2K:0.00} {assumptions[HouseAssumptions.BenchAreaRatio]:0.00} {assumptions.CondensationWPerM2K:0.00} {assumptions.RoofWindFactor:0.00} {skyK:0.0} {plant.Find<InnerStoreNumbers>()!.CapacityJPerK / house.FloorAreaM2:0} {plant.Find<InnerStoreNumbers>()!.CouplingWPerK / house.FloorAreaM2:0.0}");
+        Draws = FormattableString.Invariant($"{cover:0.00} {leaks:0.00} {edge:0.00} {assumptions.SoilConductivityWPerMK:0.00} {assumptions[HouseAssumptions.FloorFilmDownWPerM2K]:0.00} {assumptions[HouseAssumptions.InsideConvectionWPerM2K43]:0.00} {assumptions[HouseAssumptions.BenchAreaRatio]:0.00} {assumptions.CondensationWPerM2K:0.00} {assumptions.RoofWindFactor:0.00} {skyK:0.0} {plant.Find<InnerStoreNumbers>()!.CapacityJPerK / house.FloorAreaM2:0} {plant.Find<InnerStoreNumbers>()!.CouplingWPerK / house.FloorAreaM2:0.0}");
     }
 
     public Scenario Scenario { get; }

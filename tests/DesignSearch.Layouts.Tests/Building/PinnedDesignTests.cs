@@ -34,7 +34,7 @@ public sealed class PinnedDesignTests
 
     private static readonly string[] Read =
     [
-        "choices b70b2393", "frost hollow 7c86492c", "small 4b205805", "wide ba148424",
+        "choices b70b2393", "frost hollow dfec82ae", "small aec02f57", "wide 1e2eed2c",
     ];
 
     private static readonly string[] Lonely =

@@ -49,7 +49,7 @@ public sealed class MadeWinterHouseTests
     public static TheoryData<Site> Sites =>
     [
         new("sand point", 55.317, -160.517, 4298.2, 3462.6, true, false, false, -10.6),
-        new("greensboro", 36.1, -79.95, 2090.9, 1485.7, true, false, false, -16.7, "lined", "collector"),
+        new("greensboro", 36.1, -79.95, 2090.9, 1485.7, true, false, false, -16.7, "lined", "collector", "field"),
         new("albuquerque", 35.04, -106.62, 1048.9, 473.8, true, true, true, -8.6, "lined"),
         new("sacramento", 38.5, -121.5, 28.8, 7.7, true, true, true, -2.0),
         new("medford", 42.19, -122.7, 838.7, 426.6, true, true, true, -9.4),

@@ -30,27 +30,27 @@ public sealed class PinnedDecisionsTests
 
     private static readonly string[] Weighed =
     [
-        "at rates better 01ba4719", "at rates checks that cost 37517e5f", "at rates from a seventh 822dcb42", "at rates judged 6a9f1727", "at rates miss fe6c8925",
-        "at rates picks 403b6cd1", "at rates proved 34d83a09", "at rates purchases daf0e440", "at rates stages 8ccd6dd7", "at rates turning 3d636ea9",
-        "at rates ways 18599780", "fixed better 309a09e2", "fixed checks that cost 37517e5f", "fixed from a seventh 3908c3f6", "fixed judged 8b849d54",
-        "fixed miss 61d1954b", "fixed picks df2ca6c2", "fixed proved e1af8a7c", "fixed purchases 3f8cfafa", "fixed stages 6c019960", "fixed turning eec46d62",
-        "fixed ways ef3b907a", "narrow better 01ba4719", "narrow checks that cost 37517e5f", "narrow from a seventh 8c939411", "narrow judged 8fb8bdd8",
-        "narrow miss 61d1954b", "narrow picks 4093b5b9", "narrow proved c37055b0", "narrow purchases 7ac5a6af", "narrow stages a41d7b10", "narrow turning 3d636ea9",
-        "narrow ways 4a17bf94", "penniless better 01ba4719", "penniless checks that cost 37517e5f", "penniless from a seventh f6796d6e", "penniless judged f9f616ac",
-        "penniless miss 61d1954b", "penniless picks 37517e5f", "penniless proved 5db7b720", "penniless purchases 8f9c3fc9", "penniless stages 37517e5f",
-        "penniless turning 3d636ea9", "penniless ways 59f43358", "poor better 01ba4719", "poor checks that cost 37517e5f", "poor from a seventh 6b7243ce",
-        "poor judged c0bb2fa5", "poor miss ee3009e5", "poor picks 4f540bb6", "poor proved 2eba5cbd", "poor purchases a357305d", "poor stages acc9c5dd",
-        "poor turning 3d636ea9", "poor ways e4023c73", "unseen d9d4e532", "usual better 050e78b8", "usual checks that cost 37517e5f",
-        "usual from a seventh 7ba2459e", "usual judged 387abf72", "usual miss 61d1954b", "usual picks d1aaf6ea", "usual proved e1af8a7c", "usual purchases a757e136",
-        "usual stages 6c019960", "usual turning 39fb0615", "usual ways ff07454b", "with a bench better 01ba4719", "with a bench checks that cost 37517e5f",
-        "with a bench from a seventh c06652c7", "with a bench judged 530776c4", "with a bench miss 61d1954b", "with a bench picks 513d03dc",
-        "with a bench proved 86d1ea65", "with a bench purchases 108106be", "with a bench stages a422e1d6", "with a bench turning 3d636ea9",
-        "with a bench ways 420ff0da",
+        "at rates better 01ba4719", "at rates checks that cost 37517e5f", "at rates from a seventh b7e1a32a", "at rates judged 05c91047", "at rates miss b65c209d",
+        "at rates picks 3dcf48ee", "at rates proved 34d83a09", "at rates purchases 2c10a21e", "at rates stages 66253274", "at rates turning 3d636ea9",
+        "at rates ways 55c37f59", "fixed better 560a45f2", "fixed checks that cost 37517e5f", "fixed from a seventh 3e3406d2", "fixed judged fb58c79c",
+        "fixed miss 61d1954b", "fixed picks 5875fa32", "fixed proved 8d586aa0", "fixed purchases d630bfaa", "fixed stages afaaf1bb", "fixed turning eec46d62",
+        "fixed ways 026a8b30", "narrow better 01ba4719", "narrow checks that cost 37517e5f", "narrow from a seventh 40648bc1", "narrow judged d61fbc79",
+        "narrow miss 61d1954b", "narrow picks e078d7dc", "narrow proved 4b8c98bc", "narrow purchases a8fe7436", "narrow stages 1276a7e7", "narrow turning 3d636ea9",
+        "narrow ways cd975543", "penniless better 01ba4719", "penniless checks that cost 37517e5f", "penniless from a seventh d79f6f10", "penniless judged f73845e0",
+        "penniless miss 61d1954b", "penniless picks 37517e5f", "penniless proved 5db7b720", "penniless purchases 45d9a2e6", "penniless stages 37517e5f",
+        "penniless turning 3d636ea9", "penniless ways 442e1207", "poor better 01ba4719", "poor checks that cost 37517e5f", "poor from a seventh 12a0cc75",
+        "poor judged 19fce3fb", "poor miss cd1fb256", "poor picks cee22a39", "poor proved 2eba5cbd", "poor purchases 609c97d9", "poor stages 91593c2e",
+        "poor turning 3d636ea9", "poor ways b8c610ad", "unseen 9a02b48e", "usual better 6c55a6a0", "usual checks that cost 37517e5f",
+        "usual from a seventh ee140f4d", "usual judged 7b138a17", "usual miss 61d1954b", "usual picks 0231718f", "usual proved 8d586aa0", "usual purchases 8550b998",
+        "usual stages afaaf1bb", "usual turning 8db88214", "usual ways d5f2a7c6", "with a bench better 01ba4719", "with a bench checks that cost 37517e5f",
+        "with a bench from a seventh 0ee28cfa", "with a bench judged ea807b6b", "with a bench miss 61d1954b", "with a bench picks 3be646ea",
+        "with a bench proved 62cb5182", "with a bench purchases 1c4fa7f2", "with a bench stages 23cc2e49", "with a bench turning 3d636ea9",
+        "with a bench ways f68e4c62",
     ];
 
     private static readonly string[] Sure =
     [
-        "chances a71319ad", "found 7bbe0ec2", "said 6ecb14b7",
+        "chances 28f9052f", "found 01c034eb", "said dd112c28",
     ];
 
     [SkippableFact]

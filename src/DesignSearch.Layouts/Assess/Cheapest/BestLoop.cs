@@ -50,7 +50,8 @@ internal sealed class BestLoop(LayoutAssessor assessor, Problem.LayoutSpace spac
         var (water, pipe) = (IsSingle(set, SolarChoices.Protection), IsSingle(set, SolarChoices.Pipe, SolarChoices.Insulation));
         var stores = IsSingle(set, Stores);
         var heat = stores && pipe && IsSingle(set, Hydraulics);
-        var one = parts[0] with { Collector = Best(parts), PipeRun = water && pipe ? parts[0].PipeRun : Least(Points(set, [SolarChoices.Pipe, SolarChoices.Insulation]).Select(Numbers)) };
+        var isKnown = water && pipe;
+        var one = parts[0] with { Collector = Best(parts), PipeRun = isKnown ? parts[0].PipeRun : Least(Points(set, [SolarChoices.Pipe, SolarChoices.Insulation]).Select(Numbers)) };
         if (!IsSingle(set, Hydraulics))
             one = one with { Collector = one.Collector with { FlowKgPerS = loops.Max(l => l.Loop.Flow.WantedKgPerS) } };
         if (!water)

@@ -43,15 +43,17 @@ internal static class CertificateWords
     }
 
     /// <summary>Of the layouts with and without a collector one half is proved to the end.</summary>
-    public static string Half(bool isWith, decimal below, decimal? found, string currency, (long Simulations, long Boxes, bool IsStopped) way)
+    public static string Half(
+        bool isWith, decimal below, decimal? found, string currency, (long Simulations, long Boxes, bool IsStopped) way)
     {
         var least = decimal.Floor(below);
         var (proved, open) = isWith ? ("With a collector", "without one") : ("Without a collector", "with one");
         var none = found is null ? $"{proved} nothing holds within your limits" : $"{proved} no cheaper layout of your parts holds";
         var other = found is { } cost
-            ? Written.Sentence($"{open} none below {least:0} {currency} does, so a better one could save {decimal.Round(cost) - least:0} {currency} at most.")
+            ? Written.Sentence($"{open} none below {least:0} {currency} does,", $"so a better one could save {decimal.Round(cost) - least:0} {currency} at most.")
             : Written.Sentence($"{open} none below {least:0} {currency} does, and none was found.");
-        return $"{none} (by bounds that are tested, not by going through all); {other} {Groups(way.Simulations, way.Boxes)}{(way.IsStopped ? " " + Stopped : "")}";
+        var (groups, stopped) = (Groups(way.Simulations, way.Boxes), way.IsStopped ? " " + Stopped : "");
+        return $"{none} (by bounds that are tested, not by going through all); {other} {groups}{stopped}";
     }
 
     public static string OfTheCheapest(JudgedLayout cheapest, JudgedLayout first, string currency, bool isExact) => Written.Sentence(

@@ -47,8 +47,8 @@ internal static class WayWords
     /// <summary>What is proved of a way of which nothing was found that holds.</summary>
     public static string NoneOfIt(string way, decimal? noneBelow, decimal best, string currency) => noneBelow is { } least
         ? least > best
-            ? Written.Sentence($"Of {Quoted(way)} nothing was found that holds; what does costs at least {least - best:0} {currency} more (by bounds that are tested).")
-            : Written.Sentence($"Of {Quoted(way)} nothing was found that holds; below {least:0} {currency} nothing does (by bounds that are tested).")
+            ? Written.Sentence($"Of {Quoted(way)} nothing was found that holds;", $"what does costs at least {least - best:0} {currency} more (by bounds that are tested).")
+            : Written.Sentence($"Of {Quoted(way)} nothing was found that holds;", $"below {least:0} {currency} nothing does (by bounds that are tested).")
         : Written.Sentence($"Of {Quoted(way)} nothing holds (by bounds that are tested).");
 
     public static string WithOrWithout(string choice) => $"{char.ToUpperInvariant(choice[0])}{choice[1..]}: with or without?";
@@ -58,7 +58,8 @@ internal static class WayWords
         ? $"{way} nothing was found that holds, of {asked.Tried} layouts tried: at best {Hours(frostHours)} left in the worst winter."
         : (FormattableString)$"{way} nothing holds: at best {Hours(frostHours)} left in the worst winter.");
 
-    public static string NothingHolds(string way, int frostHours, long tried, decimal? noneBelow, decimal best, string currency) => noneBelow switch
+    public static string NothingHolds(string way, int frostHours, long tried, decimal? noneBelow, decimal best, string currency) =>
+        noneBelow switch
     {
         null => Written.Sentence($"{way} nothing holds (by bounds that are tested): at best {Hours(frostHours)} left in the worst winter."),
         { } least when least > best => Written.Sentence(
@@ -77,7 +78,8 @@ internal static class WayWords
     private static string More(Apart more, string currency) => more switch
     {
         _ when more.IsOne || more.AtLeast is null => Written.Sentence($"{more.AtMost:0} {currency} more over the years{Known(more)}"),
-        { AtLeast: > 0 } => Written.Sentence($"{decimal.Floor(more.AtLeast.Value):0} to {more.AtMost:0} {currency} more over the years{Known(more)}"),
+        { AtLeast: > 0 } =>
+            Written.Sentence($"{decimal.Floor(more.AtLeast.Value):0} to {more.AtMost:0} {currency} more over the years{Known(more)}"),
         { IsProvedWithoutCollector: true } => Written.Sentence($"{more.AtMost:0} {currency} more over the years{Known(more)}"),
         _ => Written.Sentence($"at most {more.AtMost:0} {currency} more over the years{Known(more)}"),
     };
@@ -86,8 +88,10 @@ internal static class WayWords
     {
         { IsExact: true } => "",
         _ when apart.IsOne => " (by bounds that are tested)",
-        { IsProvedWithoutCollector: true, AtLeast: > 0 } => Written.Sentence($", {apart.AtMost:0} as long as no collector is built (by bounds that are tested)"),
-        { IsProvedWithoutCollector: true } => " as long as no collector is built (by bounds that are tested); whether one changes that was searched, not proved",
+        { IsProvedWithoutCollector: true, AtLeast: > 0 } =>
+            Written.Sentence($", {apart.AtMost:0} as long as no collector is built (by bounds that are tested)"),
+        { IsProvedWithoutCollector: true } =>
+            " as long as no collector is built (by bounds that are tested); whether one changes that was searched, not proved",
         { AtLeast: > 0 } => " (by bounds that are tested)",
         _ => Searched(false),
     };

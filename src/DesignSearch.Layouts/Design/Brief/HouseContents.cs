@@ -18,7 +18,7 @@ public sealed record HouseContents(string Word, double CapacityKjPerM2K, double 
     /// <summary>All there are.</summary>
     public static IReadOnlyList<HouseContents> All { get; } =
     [
-        new("pots", 107, 1, 0.5, 0.1, "pots or trays 10 cm deep on half the floor, half wet: 2.13 MJ/(m³K) and 0.27 W/(m·K) of peat (Moene and van Dam, after De Vries 1963); air above and below"),
+        new("pots", 107, 1, 0.5, 0.1, "10 cm deep on half the floor, half wet: peat of 2.13 MJ/(m³K) and 0.27 W/(m·K), Moene and van Dam after De Vries 1963"),
         new("beds", 125, 0.8, 0.5, 0.05, "beds of moist loam 30 cm high on half the floor, of which a night reaches a third: 2.3 MJ/(m³K), 0.9 W/(m·K) (from memory)"),
         new("paving", 34, 0.33, 0.33, 0.02, "slabs of 5 cm on a third of the floor: 2.06 MJ/(m³K), 1.3 W/(m·K) (from memory)"),
         new("benches", 10, 1, 0.3, 0.05, "boards of 2 cm on half the floor, with gaps: 1 MJ/(m³K), 0.14 W/(m·K) (from memory)"),

@@ -93,7 +93,9 @@ internal static class CompostWords
             "Above the stand-by heater, so that the heap's heat goes first.")),
         new(CompostPurposes.Mix, new(
             "Day the heap is built",
-            heap.Numbers.BuiltDays > 0 ? Written.Sentence($"{heap.Numbers.BuiltDays:0} days after the season begins") : "before the season begins",
+            heap.Numbers.BuiltDays > 0
+                ? Written.Sentence($"{heap.Numbers.BuiltDays:0} days after the season begins")
+                : "before the season begins",
             "Its best heat comes in the weeks after; built later, more of it is left for the coldest ones.")),
         new(CompostPurposes.CoreThermostat, new(
             "Thermostat of the heap's core",

@@ -93,6 +93,7 @@ internal static class SolarNumbers
         var (release, pieces) = (solar.Release, solar.ReleasePieces);
         var flow = release.FlowLPerMin / SecondsPerMinute * pieces;
         var watts = (release.FanWatts * pieces) + (solar.ReleasePump?.Watts ?? 0);
-        return new ReleaseNumbers(solar.ReleaseWPerK, flow, watts, solar.Dials.ReleaseSetC, solar.Dials.ReleaseBandK) { RadiantShare = release.RadiantShare, StopAboveSetK = solar.Dials.ReleaseStopK };
+        var dials = solar.Dials;
+        return new ReleaseNumbers(solar.ReleaseWPerK, flow, watts, dials.ReleaseSetC, dials.ReleaseBandK) { RadiantShare = release.RadiantShare, StopAboveSetK = dials.ReleaseStopK };
     }
 }

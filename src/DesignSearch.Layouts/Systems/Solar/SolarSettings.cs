@@ -17,7 +17,8 @@ internal static class SolarSettings
             yield return dial;
         yield return new(SolarPurposes.Thermostat, SolarSettingWords.Thermostat(solar.Dials.ReleaseSetC, scenario.Greenhouse.FrostLimitC));
         yield return new(SolarPurposes.Thermostat, SolarSettingWords.Band(solar.Dials.ReleaseBandK));
-        yield return new(SolarPurposes.Controller, SolarSettingWords.ReleaseStops(solar.Dials.ReleaseSetC + solar.Dials.ReleaseStopK, scenario.Assumptions[HouseAssumptions.ReleaseRestartK]));
+        var stopC = solar.Dials.ReleaseSetC + solar.Dials.ReleaseStopK;
+        yield return new(SolarPurposes.Controller, SolarSettingWords.ReleaseStops(stopC, scenario.Assumptions[HouseAssumptions.ReleaseRestartK]));
         if (solar.Fluid is { } fluid)
             yield return new(SolarPurposes.Antifreeze, SolarSettingWords.Antifreeze(fluid.GlycolPercent, solar.ProtectsToC));
         if (!solar.StaysFull)
