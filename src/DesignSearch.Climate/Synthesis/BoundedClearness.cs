@@ -15,15 +15,19 @@ internal sealed class BoundedClearness
     private const double Darkest = 0.14;
     private const double Clearest = 0.70;
     private const double LeastWeight = 0.2;
+
+    // Where the sun hardly rises no day differs from the next, and a spread of nothing is no distribution.
+    private const double LeastSd = 0.01;
     private readonly double from;
     private readonly double to;
     private readonly Beta beta;
 
     /// <summary>For a month.</summary>
     /// <param name="mean">Mean clearness, 0 to 0.8.</param>
-    /// <param name="sd">Standard deviation of the daily clearness, above 0.</param>
+    /// <param name="sd">Standard deviation of the daily clearness, 0 or more; less than a hundredth is taken as that.</param>
     public BoundedClearness(double mean, double sd)
     {
+        sd = Math.Max(sd, LeastSd);
         (from, to) = (Math.Min(Darkest, mean - sd), Math.Max(Clearest, mean + sd));
         var middle = (mean - from) / (to - from);
         var weight = Math.Max(LeastWeight, middle * (1 - middle) * Math.Pow((to - from) / sd, 2) - 1);

@@ -43,7 +43,8 @@ internal static class ReadBackWords
     };
 
     private static string U(Greenhouse house) => house.CoverLongWave > 0
-        ? Written.Sentence($"{Written.Count(house.CoverLayers, "film")} through which {Percent * house.CoverLongWave:0} % of heat radiation passes")
+        ? Written.Sentence(
+            $"{Written.Count(house.CoverLayers, "film")} through which {Percent * house.CoverLongWave:0} % of heat radiation passes")
         : Written.Sentence($"U {house.MeanCoverUWPerM2K:0.0#} {(house.CoverUIsOfHouse ? "of the whole house" : "of the sheet")}");
 
     public static string Fitted(HouseFit fit, double drawnWPerK) => Written.Sentence(

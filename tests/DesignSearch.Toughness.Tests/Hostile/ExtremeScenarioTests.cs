@@ -33,7 +33,7 @@ public sealed partial class ExtremeScenarioTests
         { "tariff_per_kwh = 0.42", "tariff_per_kwh = 100", "", "^(To hold|Nothing)" },
         { "years = 12", "years = 1", "", "^To hold.* over 1 year\\b" },
         { "interest = 0.03", "interest = 0", "", "^To hold" },
-        { "horizon_deg = [0, 4, 8, 6, 3, 7, 9, 4]", "horizon_deg = [80, 80, 80, 80, 80, 80, 80, 80]", "", "^Nothing" },
+        { "horizon_deg = [0, 4, 8, 6, 3, 7, 9, 4]", "horizon_deg = [80, 80, 80, 80, 80, 80, 80, 80]", "", "^To hold" },
         { "lowest_known_c = -18.5", "lowest_known_c = -35.0", "", "^(To hold|Nothing)" },
         { "start = \"11-01\"", "start = \"03-10\"", "", "^(Add nothing|To hold)" },
         { "end = \"03-31\"", "end = \"10-20\"", "", "^(Add nothing|To hold)" },

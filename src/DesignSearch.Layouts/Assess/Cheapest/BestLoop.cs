@@ -51,7 +51,8 @@ internal sealed class BestLoop(LayoutAssessor assessor, Problem.LayoutSpace spac
         var stores = IsSingle(set, Stores);
         var heat = stores && pipe && IsSingle(set, Hydraulics);
         var isKnown = water && pipe;
-        var one = parts[0] with { Collector = Best(parts), PipeRun = isKnown ? parts[0].PipeRun : Least(Points(set, [SolarChoices.Pipe, SolarChoices.Insulation]).Select(Numbers)) };
+        var run = isKnown ? parts[0].PipeRun : Least(Points(set, [SolarChoices.Pipe, SolarChoices.Insulation]).Select(Numbers));
+        var one = parts[0] with { Collector = Best(parts), PipeRun = run };
         if (!IsSingle(set, Hydraulics))
             one = one with { Collector = one.Collector with { FlowKgPerS = loops.Max(l => l.Loop.Flow.WantedKgPerS) } };
         if (!water)

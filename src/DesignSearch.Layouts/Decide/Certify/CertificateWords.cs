@@ -50,7 +50,9 @@ internal static class CertificateWords
         var (proved, open) = isWith ? ("With a collector", "without one") : ("Without a collector", "with one");
         var none = found is null ? $"{proved} nothing holds within your limits" : $"{proved} no cheaper layout of your parts holds";
         var other = found is { } cost
-            ? Written.Sentence($"{open} none below {least:0} {currency} does,", $"so a better one could save {decimal.Round(cost) - least:0} {currency} at most.")
+            ? Written.Sentence(
+                $"{open} none below {least:0} {currency} does,",
+                $"so a better one could save {decimal.Round(cost) - least:0} {currency} at most.")
             : Written.Sentence($"{open} none below {least:0} {currency} does, and none was found.");
         var (groups, stopped) = (Groups(way.Simulations, way.Boxes), way.IsStopped ? " " + Stopped : "");
         return $"{none} (by bounds that are tested, not by going through all); {other} {groups}{stopped}";

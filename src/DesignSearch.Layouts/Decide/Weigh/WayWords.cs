@@ -47,8 +47,12 @@ internal static class WayWords
     /// <summary>What is proved of a way of which nothing was found that holds.</summary>
     public static string NoneOfIt(string way, decimal? noneBelow, decimal best, string currency) => noneBelow is { } least
         ? least > best
-            ? Written.Sentence($"Of {Quoted(way)} nothing was found that holds;", $"what does costs at least {least - best:0} {currency} more (by bounds that are tested).")
-            : Written.Sentence($"Of {Quoted(way)} nothing was found that holds;", $"below {least:0} {currency} nothing does (by bounds that are tested).")
+            ? Written.Sentence(
+                $"Of {Quoted(way)} nothing was found that holds;",
+                $"what does costs at least {least - best:0} {currency} more (by bounds that are tested).")
+            : Written.Sentence(
+                $"Of {Quoted(way)} nothing was found that holds;",
+                $"below {least:0} {currency} nothing does (by bounds that are tested).")
         : Written.Sentence($"Of {Quoted(way)} nothing holds (by bounds that are tested).");
 
     public static string WithOrWithout(string choice) => $"{char.ToUpperInvariant(choice[0])}{choice[1..]}: with or without?";
@@ -60,13 +64,14 @@ internal static class WayWords
 
     public static string NothingHolds(string way, int frostHours, long tried, decimal? noneBelow, decimal best, string currency) =>
         noneBelow switch
-    {
-        null => Written.Sentence($"{way} nothing holds (by bounds that are tested): at best {Hours(frostHours)} left in the worst winter."),
-        { } least when least > best => Written.Sentence(
-            $"{way} nothing was found that holds, of {tried} layouts tried: at best {Hours(frostHours)} left in the worst winter.",
-            $"What does costs at least {least - best:0} {currency} more over the years (by bounds that are tested)."),
-        _ => NothingHolds(way, frostHours, new WayFound(null, false, tried)),
-    };
+        {
+            null => Written.Sentence(
+                $"{way} nothing holds (by bounds that are tested): at best {Hours(frostHours)} left in the worst winter."),
+            { } least when least > best => Written.Sentence(
+                $"{way} nothing was found that holds, of {tried} layouts tried: at best {Hours(frostHours)} left in the worst winter.",
+                $"What does costs at least {least - best:0} {currency} more over the years (by bounds that are tested)."),
+            _ => NothingHolds(way, frostHours, new WayFound(null, false, tried)),
+        };
 
     public static string Pays(string choice, Apart more, string currency) => Written.Sentence(
         $"It pays: without {choice} the cheapest{Found(more)} that holds costs {More(more, currency)}.");

@@ -60,7 +60,10 @@ public sealed class CompostSystem : PlantSystem
             CompostHeap.CoilWPerK(coil.WPerMK * length, inHouse, flow * PropyleneGlycol.HeatJPerKgK(glycol, Water.HeatJPerKgK)),
             pump.Watts,
             layout.Get(CompostChoices.SetC),
-            layout.Get(CompostChoices.RestC)) { BuiltDays = layout.Get(CompostChoices.BuiltDays) };
+            layout.Get(CompostChoices.RestC))
+        {
+            BuiltDays = layout.Get(CompostChoices.BuiltDays),
+        };
         var hire = task.Shelf.Cheapest(SmallPartRole.HeapHire)?.Info.LabourHours ?? 0;
         return new DesignedHeap(new HeapPlan
         {

@@ -94,6 +94,10 @@ internal static class SolarNumbers
         var flow = release.FlowLPerMin / SecondsPerMinute * pieces;
         var watts = (release.FanWatts * pieces) + (solar.ReleasePump?.Watts ?? 0);
         var dials = solar.Dials;
-        return new ReleaseNumbers(solar.ReleaseWPerK, flow, watts, dials.ReleaseSetC, dials.ReleaseBandK) { RadiantShare = release.RadiantShare, StopAboveSetK = dials.ReleaseStopK };
+        return new ReleaseNumbers(solar.ReleaseWPerK, flow, watts, dials.ReleaseSetC, dials.ReleaseBandK)
+        {
+            RadiantShare = release.RadiantShare,
+            StopAboveSetK = dials.ReleaseStopK,
+        };
     }
 }

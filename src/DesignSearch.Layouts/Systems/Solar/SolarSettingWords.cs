@@ -194,7 +194,9 @@ internal static class SolarSettingWords
     public static Setting ReleaseStops(double stopC, double restartK) => Of(
         "Tank's top at which the release stops",
         $"{stopC:0.#} °C",
-        Written.Sentence($"Starts again {restartK:0.#} K above it.", $"Set lower, it spends colder water while that is still warmer than the air."));
+        Written.Sentence(
+            $"Starts again {restartK:0.#} K above it.",
+            $"Set lower, it spends colder water while that is still warmer than the air."));
 
     public static Setting Steps(int steps) => Of(
         "Steps of the frame",
