@@ -26,10 +26,10 @@ public sealed class PinnedSeasonTests
     private static readonly JsonSerializerOptions Options = new() { NumberHandling = JsonNumberHandling.AllowNamedFloatingPointLiterals };
 
     [SkippableTheory]
-    [InlineData(1, false, "cdd6ff7fa194daa9")]
-    [InlineData(2, false, "15c72e972dd456b4")]
-    [InlineData(3, false, "f408b2e559ed8eed")]
-    [InlineData(4, true, "8d986f392628041e")]
+    [InlineData(1, false, "10512286959de503")]
+    [InlineData(2, false, "cc3c4986823bffa7")]
+    [InlineData(3, false, "abbe5d53d472397b")]
+    [InlineData(4, true, "d755d1ca0ce7dc49")]
     public void No_figure_moved(int seed, bool sunny, string digest)
     {
         Skip.IfNot(OperatingSystem.IsLinux() && RuntimeInformation.ProcessArchitecture == Architecture.X64, "Exponentials may differ in the last bit on another system.");
