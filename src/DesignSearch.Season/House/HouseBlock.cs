@@ -21,13 +21,10 @@ internal struct HouseBlock<T>
     // What a house in winter radiates from, for the linear part of what passes its cover [°C].
     private const double CoolHouseC = 5;
 
-    // Over which barrels freeze [K].
-    private const double SlushK = 0.1;
-
     // Below it convection is taken as it is there [K].
     private const double LeastDifferenceK = 0.001;
 
-    public T Air, Cover, Inner, Floor, Soil1, Soil2, Soil3, Barrels, WallMass;
+    public T Air, Cover, Inner, Floor, Soil1, Soil2, Soil3, WallMass;
 
     /// <summary>What the step released [W], and the share of it that the release ran.</summary>
     public T ReleaseW, ReleaseShare;
@@ -45,12 +42,11 @@ internal struct HouseBlock<T>
     private readonly VentControl<T> vents;
     private ReleaseControl<T> release;
     private ContentsBlock<T> contents;
+    private BarrelsBlock<T> barrels;
 
     // What each node keeps of the others once it is eliminated; only open doors change it through a winter.
-    private T inverse1, inverse2, inverse3, inverseBarrel, inverseMass, barrelHold, massPivot, floorPivot, toSoil1, toSoil2, toSoil3, toMass;
+    private T inverse1, inverse2, inverse3, inverseMass, massPivot, floorPivot, toSoil1, toSoil2, toSoil3, toMass;
 
-    // Heat in the barrels over the step, against water at 0 °C [W], and what a kelvin of them holds in this step.
-    private T barrelHeat, barrelStore;
     private T coverHold, innerHold;
 
     // Cube root of the difference of air and inner surface.
@@ -60,10 +56,13 @@ internal struct HouseBlock<T>
     private T innerNow, outerNow, floorNow, soil1Now, soil2Now, soil3Now, barrelNow, massNow;
     private T innerAirNow, airHold, contentsToAir, floorAirNow, floorHold, floorSource, innerWallShare, floorFromWall, heaterWeight, releaseWeight, radiantW;
     private T skyG, inverseC, restC, inverseI, restI, innerFloorNow, fromFloor, fromAir, inverseV, restV, wallFloorG, wallAirG, inverseF, restF, floorAirG;
-    private T rest1, rest2, rest3, restBarrel, restMass, pivot, rest;
+    private T rest1, rest2, rest3, restMass, pivot, rest;
 
     /// <summary>What goes to the nodes from elsewhere in this step; see <see cref="CloseDoors"/>.</summary>
     public HouseDoors<T> Doors;
+
+    /// <summary>The barrels [°C].</summary>
+    public readonly T Barrels => barrels.Now;
 
     /// <summary>Houses at the beginning of a winter.</summary>
     /// <param name="houses">One a lane.</param>
@@ -81,9 +80,9 @@ internal struct HouseBlock<T>
         vents = new(terms.Vent, terms.VentAboveC);
         release = new(terms);
         Heater = new(terms.HeaterW, terms.HeaterSetC);
-        Air = Cover = Inner = Floor = Barrels = WallMass = T.Of(airC);
+        Air = Cover = Inner = Floor = WallMass = T.Of(airC);
         contents = new(terms, Air);
-        Thaw(Barrels);
+        barrels = new(terms, Air);
         root = T.Of(1);
         (Soil1, Soil2, Soil3) = (T.Of(soil1C), T.Of(soil2C), T.Of(soil3C));
         FindPivots();
@@ -96,7 +95,7 @@ internal struct HouseBlock<T>
         + terms.Soil1Store * Soil1
         + terms.Soil2Store * Soil2
         + terms.Soil3Store * Soil3
-        + barrelHeat
+        + barrels.Stored
         + contents.Stored
         + terms.WallStore * WallMass;
 
@@ -220,11 +219,7 @@ internal struct HouseBlock<T>
         var soil3 = (terms.Soil3Store * Soil3 + soil3Now) * inverse3;
         var soil2 = (terms.Soil2Store * Soil2 + terms.Soil23 * soil3 + soil2Now) * inverse2;
         var soil1 = (terms.Soil1Store * Soil1 + terms.Soil12 * soil2 + soil1Now) * inverse1;
-        // Water, slush or ice by what they hold; the heat of freezing is spread over a tenth of a kelvin.
-        var zero = T.Of(0);
-        barrelStore = T.IfGreater(barrelHeat, zero, terms.BarrelStore, T.IfGreater(barrelHeat, zero - terms.BarrelMelts, terms.BarrelMelts * T.Of(1 / SlushK), terms.BarrelIce));
-        inverseBarrel = T.Of(1) / (barrelStore + barrelHold);
-        var barrel = (barrelStore * Barrels + barrelNow) * inverseBarrel;
+        barrels.Eliminate(barrelNow);
 
         var (floorToInner, floorFirst, airFirst, inner) = (innerFloorNow, fromFloor, fromAir, restI);
         var (throughWall, wallFloor, wallToAir, wall) = (inverseV, wallFloorG, wallAirG, restV);
@@ -234,10 +229,10 @@ internal struct HouseBlock<T>
         var floorToAir = floorAirNow + floorToInner * airFirst + wallToAir * wallShare;
         var floorShare = floorToAir * throughFloor;
         var wallAirShare = wallToAir * throughWall;
-        pivot = terms.AirStore + airHold + floorAirNow + terms.BarrelAir - terms.BarrelAir * terms.BarrelAir * inverseBarrel + terms.WallAir + Leak + airOut
+        pivot = terms.AirStore + airHold + floorAirNow + barrels.AirHold + terms.WallAir + Leak + airOut
             - innerAirNow * airFirst - wallToAir * wallAirShare - floorToAir * floorShare;
-        rest = terms.AirStore * Air + airIn + contentsToAir + tankLossW + terms.BarrelAir * barrel + airFirst * inner + wallAirShare * wall + floorShare * floor;
-        (rest1, rest2, rest3, restBarrel) = (soil1, soil2, soil3, barrel);
+        rest = terms.AirStore * Air + airIn + contentsToAir + tankLossW + barrels.ToAirW + airFirst * inner + wallAirShare * wall + floorShare * floor;
+        (rest1, rest2, rest3) = (soil1, soil2, soil3);
         (inverseF, restF, floorAirG, floorFromWall) = (throughFloor, floor, floorToAir, wallShare);
 
         // What of a watt that is radiated, half to the inner surface, half to the floor, the row of the air sees.
@@ -306,10 +301,7 @@ internal struct HouseBlock<T>
         var soil2 = rest2 + toSoil2 * soil1;
         var soil3 = rest3 + toSoil3 * soil2;
         var mass = restMass + toMass * wall;
-        // The line of the step gives the heat that crossed; what they hold then gives their temperature.
-        var barrels = restBarrel + terms.BarrelAir * inverseBarrel * air;
-        barrelHeat += barrelStore * (barrels - Barrels);
-        Barrels = BarrelsOf(barrelHeat);
+        barrels.Settle(air);
         contents.Settle(inner, air);
         (Floor, Inner, Cover, Soil1, Soil2, Soil3, WallMass) = (floor, inner, cover, soil1, soil2, soil3, mass);
         SumSky += skyG * (cover - skyC) + floorOut * (floor - outC) + airOut * (air - outC) + innerOut * (inner - outC);
@@ -372,33 +364,15 @@ internal struct HouseBlock<T>
         LowestAir = T.Min(LowestAir, air);
     }
 
-    /// <summary>Sets the barrels' temperature and what they then hold [°C].</summary>
-    internal void Thaw(T barrelsC) => (Barrels, barrelHeat) = (barrelsC, HeatOf(barrelsC));
-
-    private readonly T HeatOf(T barrelsC)
-    {
-        var zero = T.Of(0);
-        var frozen = T.Min(barrelsC + T.Of(SlushK), zero) * terms.BarrelIce - terms.BarrelMelts;
-        return T.IfGreater(barrelsC, zero, barrelsC * terms.BarrelStore, T.IfGreater(barrelsC, T.Of(-SlushK), barrelsC * terms.BarrelMelts * T.Of(1 / SlushK), frozen));
-    }
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private readonly T BarrelsOf(T heat)
-    {
-        var (zero, melts) = (T.Of(0), terms.BarrelMelts);
-        var slush = heat * T.Of(SlushK) / T.Max(melts, T.Of(1e-30));
-        return T.IfGreater(heat, zero, heat / terms.BarrelStore, T.IfGreater(heat, zero - melts, slush, (heat + melts) / terms.BarrelIce - T.Of(SlushK)));
-    }
-
-    // Soil, barrels and wall mass from the bottom up; the cover's own part is that of the hour.
+    // Soil and wall mass from the bottom up; the cover's own part is that of the hour.
     private void FindPivots()
     {
         var one = T.Of(1);
-        var (soil12, soil23, floorSoil, barrelAir, wallMass) = (terms.Soil12, terms.Soil23, terms.FloorSoil, terms.BarrelAir, terms.WallMass);
+        var (soil12, soil23, floorSoil, wallMass) = (terms.Soil12, terms.Soil23, terms.FloorSoil, terms.WallMass);
         inverse3 = one / (terms.Soil3Store + soil23 + terms.SoilDeep + Doors.Soil3.Conductance);
         inverse2 = one / (terms.Soil2Store + soil12 + soil23 - soil23 * soil23 * inverse3 + Doors.Soil2.Conductance);
         inverse1 = one / (terms.Soil1Store + floorSoil + soil12 - soil12 * soil12 * inverse2 + Doors.Soil1.Conductance);
-        barrelHold = barrelAir + Doors.Barrels.Conductance;
+        barrels.Couple(Doors.Barrels.Conductance);
         inverseMass = one / (terms.WallStore + wallMass + terms.MassOutside + terms.MassRoom + Doors.WallMass.Conductance);
         floorPivot = terms.FloorStore + floorSoil - floorSoil * floorSoil * inverse1 + terms.FloorWall + terms.Edge + Doors.Floor.Conductance;
         massPivot = wallMass - wallMass * wallMass * inverseMass + terms.WallAir + terms.FloorWall + terms.InnerWall;

@@ -26,11 +26,8 @@ public sealed record HouseNumbers
     /// <summary>Share of the sky in what the cover's outside sees, area-weighted over its slopes [0…1].</summary>
     public required double SkyViewFactor { get; init; }
 
-    /// <summary>Heat radiation that passes the cover; an opaque sheet by default.</summary>
+    /// <summary>Heat radiation that passes the cover where no lining hides it; an opaque sheet by default.</summary>
     public CoverRadiation CoverRadiation { get; init; } = CoverRadiation.Opaque;
-
-    /// <summary>Share of that radiation left under a permanent lining [0…1].</summary>
-    public double LiningLongWave { get; init; } = 1;
 
     /// <summary>What the cover takes from air and floor and gives to the outside, over what its layers say: bars, laps, gutters and air that circles behind them.</summary>
     public double CoverExchange { get; init; } = 1;

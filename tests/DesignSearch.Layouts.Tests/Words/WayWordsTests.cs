@@ -62,15 +62,19 @@ public sealed class WayWordsTests(ShortSample shorter) : IClassFixture<ShortSamp
     [InlineData(0, "A heater alone holds too, costs 0 less to build and 7 crowns more over the years.")]
     [InlineData(12, "A heater alone holds too, costs 12 less to build and 7 crowns more over the years.")]
     [InlineData(-12, "A heater alone holds too, costs 12 more to build and 7 crowns more over the years.")]
-    public void A_heater_alone_costs_more_or_less_to_build(int less, string told) => Assert.Equal(told, WayWords.AloneCostsMore(less, 7, "crowns"));
+    public void A_heater_alone_costs_more_or_less_to_build(int less, string told) => Assert.Equal(told, WayWords.AloneCostsMore(less, 7, "crowns", true));
 
     [Fact]
     public void A_heater_alone_is_told_of()
     {
         Assert.Equal("A heater alone is the cheapest of all that hold.", WayWords.AloneIsCheapest(true));
         Assert.Equal("A heater alone is the cheapest of all found that hold (searched, not proved).", WayWords.AloneIsCheapest(false));
-        Assert.Equal("The strongest heater allowed does not hold the limit alone: 1 frost hour left in the worst winter.", WayWords.AloneIsTooWeak(1));
-        Assert.Equal("A heater alone passes no check: why.", WayWords.AlonePassesNone("why"));
+        Assert.Equal("The strongest heater allowed does not hold the limit alone: 1 frost hour left in the worst winter.", WayWords.AloneIsTooWeak(1, true));
+        Assert.Equal(
+            "The strongest heater allowed does not hold the limit alone: 2 frost hours left in the worst winter (searched, not proved).", WayWords.AloneIsTooWeak(2, false));
+        Assert.Equal("A heater alone passes no check: why.", WayWords.AlonePassesNone("why", true));
+        Assert.Equal("A heater alone passes no check: why (searched, not proved).", WayWords.AlonePassesNone("why", false));
+        Assert.EndsWith("over the years (searched, not proved).", WayWords.AloneCostsMore(1, 7, "crowns", false), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -50,6 +50,23 @@ public sealed class CompostHeapTests
     }
 
     [Fact]
+    public void A_heap_that_is_built_later_gives_nothing_before_and_more_of_it_after()
+    {
+        const int Days = 60;
+        double Drawn(double builtDays, Func<int, bool> counts)
+        {
+            var (sum, hour) = (0.0, -24 * 30);
+            var outcome = Run(Heap(12, 50, 40) with { BuiltDays = builtDays }, null, row => sum += counts(hour++) ? row.More[CompostFlows.DrawW] : 0);
+            Assert.InRange(outcome.BalanceResidual, 0, 1e-9);
+            return sum;
+        }
+
+        Assert.Equal(0, Drawn(Days, h => h < 24 * Days));
+        Assert.True(Drawn(Days, h => h >= 24 * Days) > 1.05 * Drawn(0, h => h >= 24 * Days));
+        Assert.Equal(Drawn(0, _ => true), Drawn(-5, _ => true));
+    }
+
+    [Fact]
     public void A_woody_heap_lasts_the_winter_and_stays_within_what_heaps_give()
     {
         var heap = Heap(12, 50, 40, 0.0015);

@@ -1,5 +1,7 @@
 using DesignSearch.Season.Controls;
+using DesignSearch.Season.Heaters;
 using DesignSearch.Season.House;
+using DesignSearch.Season.Kernel;
 using DesignSearch.Season.Lanes;
 using Xunit;
 
@@ -56,6 +58,22 @@ public sealed class ControlTests
         Assert.Equal(expected * 150, At(release.Conductance(enabled)), 12);
         Assert.Equal(expected * ((150 * topC) + 40), At(release.Source(top, enabled, release.Conductance(enabled))), 9);
         Assert.Equal(10, At(release.FanW(Lane1.Of(0.25))));
+    }
+
+    [Fact]
+    public void A_release_that_stops_lower_leaves_less_frost_and_a_colder_tank()
+    {
+        var forcing = TestWinter.Forcing(TestWinter.Make(days: 60, warmUpDays: 10, meanC: -1, seed: 3));
+        (double Frost, double Released) Of(double stopK)
+        {
+            var plant = TestLayout.Solar(6);
+            var outcome = SeasonSimulator.Run(
+                forcing, new LayoutCase(plant with { Release = plant.Release with { StopAboveSetK = stopK }, Heater = HeaterNumbers.None }, TestWinter.Plane(forcing.Winter, 60)));
+            return (outcome.FrostDegreeHoursKh, outcome.ReleasedKwh);
+        }
+
+        var (usual, low) = (Of(1), Of(-3));
+        Assert.True(low.Frost < 0.99 * usual.Frost && low.Released > usual.Released, $"{usual} {low}");
     }
 
     private static double At(in Lane1 lane) => Pack.At(lane, 0);

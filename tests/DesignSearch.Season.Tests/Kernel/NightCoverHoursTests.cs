@@ -1,4 +1,5 @@
 using DesignSearch.Climate.Winters;
+using DesignSearch.Season.Assumptions;
 using DesignSearch.Season.Kernel;
 using Xunit;
 
@@ -19,6 +20,26 @@ public sealed class NightCoverHoursTests
     [Fact]
     public void At_the_ends_of_a_winter_the_hour_stands_for_its_neighbour() =>
         Assert.Equal((0.9, 0.0), (WinterForcing.Dark([92, 87], 0), WinterForcing.Dark([92, 87], 1)));
+
+    // Light of 0, 20, 60 W/m² at the middles: it runs from 10 by 20 to 40, and passes 30 in the middle of the second half.
+    [Fact]
+    public void A_motor_closes_the_cover_while_it_is_dim()
+    {
+        var winter = MadeWinter.Of(12, 10, meanC: -2);
+        var light = winter.GlobalWPerM2.ToArray();
+        var at = Array.FindIndex(light, 24 * 10, w => w == 0) + 2;
+        (light[at - 1], light[at], light[at + 1]) = (0, 20, 60);
+        var up = winter.SunZenithDeg.ToArray();
+        (up[at - 1], up[at], up[at + 1]) = (80, 70, 60);
+        var hours = WinterForcing.Prepare(winter with { GlobalWPerM2 = light, SunZenithDeg = up }, new double[winter.Hours], SeasonAssumptions.Default).Hours;
+        Assert.Equal((0.0, 0.75), (hours[at].Dark, Math.Round(hours[at].Dim, 12)));
+        foreach (var hour in hours)
+            Assert.InRange(hour.Dim, hour.Dark, 1);
+
+        double Frost(bool bySensor) => SeasonSimulator.Run(
+            MadeWinter.Forcing(winter), new LayoutCase(TestLayout.Bare with { House = TestLayout.House with { NightCoverResistanceM2KPerW = 0.4, NightCoverBySensor = bySensor } }, null)).FrostDegreeHoursKh;
+        Assert.True(Frost(true) < Frost(false), $"{Frost(true)} {Frost(false)}");
+    }
 
     [Fact]
     public void A_night_in_which_nobody_draws_the_cover_is_colder_and_no_other()

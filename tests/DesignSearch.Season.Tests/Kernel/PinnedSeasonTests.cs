@@ -26,10 +26,10 @@ public sealed class PinnedSeasonTests
     private static readonly JsonSerializerOptions Options = new() { NumberHandling = JsonNumberHandling.AllowNamedFloatingPointLiterals };
 
     [SkippableTheory]
-    [InlineData(1, false, "10512286959de503")]
-    [InlineData(2, false, "cc3c4986823bffa7")]
-    [InlineData(3, false, "abbe5d53d472397b")]
-    [InlineData(4, true, "d755d1ca0ce7dc49")]
+    [InlineData(1, false, "76a2ba56fadafa4b")]
+    [InlineData(2, false, "c555f03d303c6fec")]
+    [InlineData(3, false, "a02a1acd6c3a594c")]
+    [InlineData(4, true, "5c63cbaa1ebad32e")]
     public void No_figure_moved(int seed, bool sunny, string digest)
     {
         Skip.IfNot(OperatingSystem.IsLinux() && RuntimeInformation.ProcessArchitecture == Architecture.X64, "Exponentials may differ in the last bit on another system.");

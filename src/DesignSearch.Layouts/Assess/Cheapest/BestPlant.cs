@@ -28,13 +28,21 @@ internal sealed class BestPlant(LayoutAssessor assessor, LayoutSpace space)
     public Optimum Of(LevelSets set)
     {
         var built = LayoutBuilder.Build(assessor.Scenario, space.At(Strongest(set)));
-        var plant = built.Installation with { House = skins.Of([.. SkinChoices.All.Select(c => set[choices.IndexOf(c)].ToArray())]) };
+        // What a heater radiates is less to the air: of open ones the least.
+        var plant = built.Installation with
+        {
+            House = skins.Of([.. SkinChoices.All.Select(c => set[choices.IndexOf(c)].ToArray())]),
+            Heater = built.Installation.Heater with { RadiantShare = Heaters(set).Select(h => h.RadiantShare).DefaultIfEmpty(0).Min() },
+        };
         var (plants, isOpen) = (stores.Of(set, plant), stores.IsOpen(set));
         if (built.Find<DesignedSolar>() is null)
             return new(plants, _ => null, isOpen);
         var (open, isWide) = loops.Of(set);
         return new([.. plants.SelectMany(p => open.Select(l => l.On(p)))], planes.Of(set), isWide || isOpen);
     }
+
+    private IEnumerable<Heater> Heaters(LevelSets set) =>
+        set[choices.IndexOf(HeaterChoices.Heater)].ToArray().Select(l => assessor.Scenario.LevelsOf(HeaterChoices.Heater)[l].Part).OfType<Heater>();
 
     private double[] Strongest(LevelSets set)
     {

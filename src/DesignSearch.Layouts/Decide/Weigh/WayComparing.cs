@@ -108,14 +108,16 @@ internal sealed class WayComparing(TrialBook book, WayFinder finder, WaySearch? 
         var near = Neighbours.With(scenario, Layout.Bare(scenario.Systems.Choices), HeaterChoices.Heater, strongest);
         var asked = search?.Best(WayClass.HeaterAlone);
         var alone = Best(WayClass.HeaterAlone.Holds, Nearer(near, asked?.Layout));
+        var isGoneThrough = search is null || asked is { IsExact: true };
+        var isNoneProved = isGoneThrough || (bounds.TryGetValue(WayClass.HeaterAlone.Key, out var bound) && bound.NoneBelow is null);
         var answer = alone switch
         {
-            null => WayWords.AlonePassesNone(WhyNot(near)),
-            { Holds: false } => WayWords.AloneIsTooWeak(alone.Figures.WorstFrostHours),
+            null => WayWords.AlonePassesNone(WhyNot(near), isNoneProved),
+            { Holds: false } => WayWords.AloneIsTooWeak(alone.Figures.WorstFrostHours, isNoneProved),
             _ when !best.Holds => WayWords.OnlyAloneHolds,
             _ when alone.Figures.LifeCost <= best.Figures.LifeCost => WayWords.AloneIsCheapest(isProved: search is null),
             _ => WayWords.AloneCostsMore(
-                best.Figures.BuildPrice - alone.Figures.BuildPrice, alone.Figures.LifeCost - best.Figures.LifeCost, Currency),
+                best.Figures.BuildPrice - alone.Figures.BuildPrice, alone.Figures.LifeCost - best.Figures.LifeCost, Currency, isGoneThrough),
         };
         return new(WayWords.HeaterAlone, [Way(WayWords.Alone, alone, near), new(WayWords.BestFound, best.ToWay(), "")], answer);
     }

@@ -116,18 +116,18 @@ internal static class WayWords
     public static string NeitherHolds(double withKh, double withoutKh) => Written.Sentence(
         $"Neither holds; with it {withKh:0} K·h of frost are left at best, without it {withoutKh:0}.");
 
-    public static string AlonePassesNone(string why) => $"A heater alone passes no check: {why}.";
+    public static string AlonePassesNone(string why, bool isProved) => $"A heater alone passes no check: {why}{Searched(isProved)}.";
 
-    public static string AloneIsTooWeak(int frostHours) => Written.Sentence(
-        $"The strongest heater allowed does not hold the limit alone: {Hours(frostHours)} left in the worst winter.");
+    public static string AloneIsTooWeak(int frostHours, bool isProved) => Written.Sentence(
+        $"The strongest heater allowed does not hold the limit alone: {Hours(frostHours)} left in the worst winter{Searched(isProved)}.");
 
     public static string AloneIsCheapest(bool isProved) =>
         $"A heater alone is the cheapest of all {(isProved ? "" : "found ")}that hold{Searched(isProved)}.";
 
-    public static string AloneCostsMore(decimal buildLess, decimal lifeMore, string currency)
+    public static string AloneCostsMore(decimal buildLess, decimal lifeMore, string currency, bool isProved)
     {
         var build = buildLess >= 0 ? Written.Sentence($"{buildLess:0} less") : Written.Sentence($"{-buildLess:0} more");
-        return Written.Sentence($"A heater alone holds too, costs {build} to build and {lifeMore:0} {currency} more over the years.");
+        return Written.Sentence($"A heater alone holds too, costs {build} to build and {lifeMore:0} {currency} more over the years{Searched(isProved)}.");
     }
 
     public static string Fails(Check failed) => $"fails {failed.Title}: {failed.Sentence.TrimEnd('.')}";

@@ -38,7 +38,9 @@ public sealed record HouseFit
     public static Installation Changed(Installation plant, double loss, double sun, double storeJPerK, double couplingWPerK)
     {
         ArgumentNullException.ThrowIfNull(plant);
-        return (plant with { House = Changed(plant.House, loss, sun) }).With(new InnerStoreNumbers(storeJPerK, couplingWPerK));
+        // What was learnt of the stores stands for all that the drawing says of them.
+        var house = Changed(plant.House, loss, sun) with { Contents = ContentsNumbers.None };
+        return (plant with { House = house }).With(new InnerStoreNumbers(storeJPerK, couplingWPerK));
     }
 
     /// <summary>The house as this one is, of the numbers that its drawing gives.</summary>
