@@ -35,7 +35,8 @@ internal static class CoverReading
         }
 
         var u = table.Number(U, 0.5, MostU, UUnit);
-        var isOfHouse = table.Word(UIs, UKinds, u > HouseUValue.MostOfSheetWPerM2K ? UKinds[1] : UKinds[0]) == UKinds[1];
+        // Houses under a single sheet were measured to lose far more than its own figure says: without a word it is taken as the house's, which is the safe side.
+        var isOfHouse = table.Word(UIs, UKinds, layers == 1 || u > HouseUValue.MostOfSheetWPerM2K ? UKinds[1] : UKinds[0]) == UKinds[1];
         if (!isOfHouse && u > HouseUValue.MostOfSheetWPerM2K && table.Find(U) is { } stated)
             table.Fault(stated, CoverWords.NoSheetLosesMore(UIs, HouseUValue.MostOfSheetWPerM2K));
         return (new(u, light, layers), isOfHouse, 0);

@@ -20,9 +20,11 @@ public sealed class CoverKindsTests
     [InlineData("cover_u_w_per_m2k = 6.0", 6, true)]
     [InlineData("cover_u_w_per_m2k = 7.6", 7.6, true)]
     [InlineData("cover_u_w_per_m2k = 5.2\ncover_u_is = \"house\"", 5.2, true)]
-    public void A_figure_that_no_sheet_can_have_is_a_houses(string lines, double stated, bool isOfHouse)
+    [InlineData("cover_u_w_per_m2k = 5.8", 5.8, true, 1)]
+    [InlineData("cover_u_w_per_m2k = 5.2\ncover_u_is = \"sheet\"", 5.2, false, 1)]
+    public void A_figure_of_one_sheet_or_that_none_can_have_is_a_houses(string lines, double stated, bool isOfHouse, int layers = 2)
     {
-        var house = Read(lines).Greenhouse;
+        var house = Read(lines, layers).Greenhouse;
         var numbers = BareHouse.Numbers(house);
         Assert.Equal((stated, isOfHouse), (house.CoverUWPerM2K, house.CoverUIsOfHouse));
         // What is stated of a house is lost, on the night that it is stated for, leaking air included.

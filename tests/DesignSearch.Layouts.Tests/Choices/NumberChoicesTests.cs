@@ -30,7 +30,7 @@ public sealed class NumberChoicesTests
         { "compost_m3", 1, 60, false, 12, [8, 12] },
         { "compost_coil_m", 10, 400, false, 100, [75, 150] },
         { "compost_set_c", 0, 25, false, 5, [5] },
-        { "compost_rest_c", 0, 60, false, 40, [36, 40, 44, 48] },
+        { "compost_rest_c", 0, 60, false, 40, [40, 45] },
         { "compost_built_days", 0, 120, true, 0, [0, 30] },
         { "release_stop_k", -10, 10, false, 1, [1] },
         { "compost_glycol_percent", 0, 50, false, 40, [30, 40, 48] },

@@ -64,7 +64,17 @@ public sealed class HouseBlockTests
     {
         var c = HouseTerms.Nothing with
         {
-            AirStore = 1e4, FloorStore = 1e4, InnerAir = 100, FloorAir = 60, InnerFloor = 80, LinkOpen = 1e9, LinkClosed = 1e9, OuterStill = 200, HeaterW = 1000, HeaterSetC = 50, HeaterRadiates = share,
+            AirStore = 1e4,
+            FloorStore = 1e4,
+            InnerAir = 100,
+            FloorAir = 60,
+            InnerFloor = 80,
+            LinkOpen = 1e9,
+            LinkClosed = 1e9,
+            OuterStill = 200,
+            HeaterW = 1000,
+            HeaterSetC = 50,
+            HeaterRadiates = share,
         };
         var house = new HouseBlock<Lane1>([c], 300, 0, 0, 0, 0);
         for (var h = 0; h < 20; h++)

@@ -51,6 +51,9 @@ internal sealed record MeasuredHouse
     /// <summary>Gables of a lean-to are part of its wall.</summary>
     public bool SolidEnds { get; init; }
 
+    /// <summary>What greenhouse practice states of the whole house, in place of <see cref="U"/> [W/(m²K)]; null where a sheet's figure is meant.</summary>
+    public double? HouseU { get; init; }
+
     public double CoverM2 => Facets.Sum(f => f.AreaM2);
 
     private double FloorM2 => LengthM * WidthM;
@@ -72,7 +75,9 @@ internal sealed record MeasuredHouse
         }
     }
 
-    private Installation Plant => new(
+    private Installation Plant => HouseU is { } u ? Drawn with { House = HouseUValue.Met(Drawn.House, u) } : Drawn;
+
+    private Installation Drawn => new(
         new HouseNumbers
         {
             FrostLimitC = 0,

@@ -127,7 +127,8 @@ internal static class WayWords
     public static string AloneCostsMore(decimal buildLess, decimal lifeMore, string currency, bool isProved)
     {
         var build = buildLess >= 0 ? Written.Sentence($"{buildLess:0} less") : Written.Sentence($"{-buildLess:0} more");
-        return Written.Sentence($"A heater alone holds too, costs {build} to build and {lifeMore:0} {currency} more over the years{Searched(isProved)}.");
+        return Written.Sentence(
+            $"A heater alone holds too, costs {build} to build and {lifeMore:0} {currency} more over the years{Searched(isProved)}.");
     }
 
     public static string Fails(Check failed) => $"fails {failed.Title}: {failed.Sentence.TrimEnd('.')}";

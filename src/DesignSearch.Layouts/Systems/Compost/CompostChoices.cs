@@ -38,7 +38,7 @@ public static class CompostChoices
     };
 
     /// <summary>Core below which the pump rests.</summary>
-    public static NumberChoice RestC { get; } = new("compost_rest_c", "core below which that pump rests", "°C", 0, 60) { Standard = 40, Tried = [36, 40, 44, 48], Under = Mix };
+    public static NumberChoice RestC { get; } = new("compost_rest_c", "core below which that pump rests", "°C", 0, 60) { Standard = 40, Tried = [40, 45], Under = Mix };
 
     /// <summary>When it is built.</summary>
     public static NumberChoice BuiltDays { get; } =
