@@ -1,7 +1,7 @@
 namespace DesignSearch.Climate.Plane;
 
 /// <summary>What falls on one plane through one winter, hour by hour, and how often the plane moved for it.</summary>
-/// <remarks>Every array has as many entries as the winter has hours. Immutable once made.</remarks>
+/// <remarks>What lying snow keeps off is taken off. Every array has as many entries as the winter has hours. Immutable once made.</remarks>
 public sealed class PlaneIrradiance
 {
     /// <summary>Beam on the plane, hour mean [W/m²].</summary>

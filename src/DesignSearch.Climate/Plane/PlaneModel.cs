@@ -6,11 +6,31 @@ internal static class PlaneModel
     /// <summary>Beam, sky and ground light on a mount's plane, hour by hour.</summary>
     /// <remarks>
     /// A horizon takes the beam and the light around the sun when the sun is behind it, and its share of the even sky. Weather that
-    /// already knows its hills must not be given a horizon again.
+    /// already knows its hills must not be given a horizon again. Where snow lies on the plane nothing reaches it.
     /// </remarks>
     /// <param name="light">The winter's light.</param>
     /// <param name="mount">The mount.</param>
     public static PlaneIrradiance For(WinterLight light, Mount mount)
+    {
+        var bare = Bare(light, mount);
+        return light.Winter.Snow is null ? bare : UnderSnow(bare, SnowOnPlane.Covered(light.Winter, mount.TiltDeg, bare));
+    }
+
+    private static PlaneIrradiance UnderSnow(PlaneIrradiance bare, double[] covered)
+    {
+        double[] Left(double[] of) => [.. of.Zip(covered, (light, share) => light * (1 - share))];
+        return new()
+        {
+            BeamWPerM2 = Left(bare.BeamWPerM2),
+            SkyWPerM2 = Left(bare.SkyWPerM2),
+            GroundWPerM2 = Left(bare.GroundWPerM2),
+            CosIncidence = bare.CosIncidence,
+            Moves = bare.Moves,
+            TravelDeg = bare.TravelDeg,
+        };
+    }
+
+    private static PlaneIrradiance Bare(WinterLight light, Mount mount)
     {
         var winter = light.Winter;
         var frame = new PlaneFrame(mount, winter.Place.LatitudeDeg);

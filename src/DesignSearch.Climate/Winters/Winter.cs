@@ -62,6 +62,9 @@ public sealed record Winter
     /// <summary>Reflectance of the ground, snow included [0…1].</summary>
     public required double[] GroundReflectance { get; init; }
 
+    /// <summary>Snow that comes to lie on roofs and planes; null where none is reckoned. The ground's light is <see cref="GroundReflectance"/>'s.</summary>
+    public LyingSnow? Snow { get; init; }
+
     /// <summary>The undisturbed ground of the place.</summary>
     public required GroundClimate Ground { get; init; }
 

@@ -45,7 +45,8 @@ internal sealed class FitWeathers
         // Leap days have no place in a made year; a day more at each end, so that none is wanting, and no less than a winter is made of.
         var (from, to) = (Nominal(first.AddDays(-1)), Nominal(last > first.AddDays(LeastDays) ? last.AddDays(1) : first.AddDays(LeastDays)));
         var season = new SeasonDates(from.Month, from.Day, to.Month, to.Day, WarmUpDays + 1);
-        var own = scenario with { Season = season };
+        // Nights under snow are found and left out as those of another house.
+        var own = scenario with { Season = season, Site = scenario.Site with { Snow = SnowCare.None } };
         var recorded = Recorded(own, log);
         var winters = recorded is not null ? [recorded] : DesignWinters.Drawn(own, count, scenario.Climate.Seed + Seeds).Select(w => Made(w, log)).ToList();
         return new(WinterSet.Of(scenario, winters.Select(w => (w, 1.0 / winters.Count))), recorded is not null);

@@ -12,7 +12,7 @@ internal static class HousePanes
     /// <param name="site">Hills and trees about it; null where the land is flat.</param>
     public static IReadOnlyList<Pane> Of(Greenhouse house, HorizonProfile? site)
     {
-        var panes = new List<Pane>();
+        var (panes, isHoop) = (new List<Pane>(), house.Shape == HouseShape.Tunnel);
         foreach (var face in house.Geometry.Faces)
         {
             var sheet = house.SheetOf(face.Kind);
@@ -21,7 +21,7 @@ internal static class HousePanes
                 var horizon = SkyShade.Horizon(facet, house.Geometry, house.BackWall, house.Horizon, site);
                 // A door stands in the first end.
                 var door = face.Kind == FaceKind.End ? house.Door : HouseDoor.None;
-                panes.Add(new(facet with { AreaM2 = facet.AreaM2 - door.AreaM2 }, new Glazing(sheet.Layers, sheet.Light), horizon));
+                panes.Add(new(facet with { AreaM2 = facet.AreaM2 - door.AreaM2 }, new Glazing(sheet.Layers, sheet.Light), horizon) { HoldsSnow = isHoop });
                 if (door is { AreaM2: > 0, Light: > 0 })
                     panes.Add(new(facet with { AreaM2 = door.AreaM2 }, new Glazing(sheet.Layers, door.Light), horizon));
             }

@@ -4,6 +4,7 @@ using DesignSearch.Climate.Winters;
 using DesignSearch.Files;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Season.Glass;
+using DesignSearch.Season.House;
 using DesignSearch.Season.Kernel;
 
 namespace DesignSearch.Layouts.Assess;
@@ -56,7 +57,7 @@ public sealed class WinterSet
                 w.Winter, w.Weight,
                 WinterForcing.Prepare(
                     w.Winter,
-                    HouseSun.TransmittedW(w.Winter, panes, Plane),
+                    HouseSun.TransmittedW(w.Winter, panes, Plane, scenario.Assumptions[HouseAssumptions.SnowLightShare]),
                     scenario.Assumptions,
                     scenario.Money.Night is { } night ? night.Holds : null,
                     scenario.Greenhouse.FloorBelowM)))

@@ -11,4 +11,7 @@ public enum Mishap
 
     /// <summary>Nobody draws the night cover.</summary>
     CoverLeftOpen,
+
+    /// <summary>Nobody brushes the snow off roof and collector.</summary>
+    SnowLeft,
 }

@@ -15,6 +15,8 @@ internal static class SiteReading
 
     private const double NearDeg = 1.5;
 
+    // In the order of SnowCare.
+    private static readonly string[] SnowWords = ["none", "brushed", "left"];
     private static readonly string[] MainsKeys = ["mains_at_greenhouse", "mains_cable_m", "mains_limit_a", "mains_loop_ohm"];
 
     /// <summary>The place [site] names, before its values are judged; null when it names none.</summary>
@@ -64,6 +66,7 @@ internal static class SiteReading
             MainsLoopOhm = table.Number("mains_loop_ohm", 0.02, 20, "Ω", SiteLimits.UsualLoopOhm),
             AnchorHoldsN = table.Has("anchor_holds_n") ? table.Number("anchor_holds_n", 50, 50000, "N") : null,
             Terrain = TerrainOf(table),
+            Snow = table.Has("snow") ? (SnowCare)Array.IndexOf(SnowWords, table.Word("snow", SnowWords)) : null,
             FrostDepthM = table.Has("frost_depth_m") ? table.Number("frost_depth_m", 0, 3, "m") : null,
             HeapPipeM = table.Number("heap_pipe_m", 1, 100, "m", SiteLimits.UsualHeapPipeM),
             HasNoMains = table.Flag(NoMains.Key, false),

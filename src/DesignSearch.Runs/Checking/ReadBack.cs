@@ -37,6 +37,7 @@ internal static class ReadBack
             ReadBackWords.Limit(house, scenario.Season),
             ReadBackWords.Climate(scenario.Climate),
             ReadBackWords.HardNight(lowest.Name, lowest.AirC.Min()),
+            "Snow      " + SnowSentence.Of(scenario, winters.Winters.Select(w => w.Winter)),
             ReadBackWords.Money(scenario.Money),
             ReadBackWords.Current(scenario.Site),
             ReadBackWords.Room(scenario.Site),

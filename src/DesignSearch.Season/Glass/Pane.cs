@@ -6,4 +6,8 @@ namespace DesignSearch.Season.Glass;
 /// <param name="Facet">Where it lies.</param>
 /// <param name="Glazing">The sheet it is made of.</param>
 /// <param name="Horizon">Hills, trees and walls about it; null for none.</param>
-public sealed record Pane(Facet Facet, Glazing Glazing, HorizonProfile? Horizon = null);
+public sealed record Pane(Facet Facet, Glazing Glazing, HorizonProfile? Horizon = null)
+{
+    /// <summary>True where snow does not slide off it: a piece of a hoop.</summary>
+    public bool HoldsSnow { get; init; }
+}

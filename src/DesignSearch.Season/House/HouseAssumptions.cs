@@ -1,3 +1,4 @@
+using DesignSearch.Climate.Winters;
 using DesignSearch.Season.Assumptions;
 
 namespace DesignSearch.Season.House;
@@ -215,6 +216,24 @@ public static class HouseAssumptions
         0.95,
         "common practice: 0.5 old to 0.85 new snow");
 
+    /// <summary>Mean air of a dull, damp day up to which it snows [°C].</summary>
+    public static AssumptionEntry SnowBelowC { get; } = new(
+        "snow_below_c",
+        "°C",
+        LyingSnow.UsualBelowC,
+        -30,
+        5,
+        "half of what falls is snow at 1 °C, Jennings et al. 2018, from -0.4 by the sea to 2.4 inland; read where snow is reckoned");
+
+    /// <summary>Share of the light that passes the snow on a cover.</summary>
+    public static AssumptionEntry SnowLightShare { get; } = new(
+        "snow_light_share",
+        "1",
+        0.1,
+        0,
+        0.8,
+        "e^(-46 z) of 5 cm, within extinctions of dry snow from 37 to 97 1/m: 0.16 to 0.01; read where snow is reckoned");
+
     /// <summary>Kelvins above the stop of the release at which the tank's thermostat lets it run again [K].</summary>
     public static AssumptionEntry ReleaseRestartK { get; } = new(
         "release_restart_k",
@@ -231,6 +250,6 @@ public static class HouseAssumptions
         OutsideFilmStillWPerM2K, OutsideFilmWindJPerM3K, RoofWindFactor, CoverEmissivity, SunSensibleShare, SunFloorShare,
         AirAndLeafCapacityJPerM2K, AirVolumetricCapacityJPerM3K, SoilConductivityWPerMK, SoilVolumetricCapacityJPerM3K,
         SoilMiddleLayerM, SoilDeepLayerM, BarrelFilmWPerM2K, EmptyCapacityShare, GroundOutsideWPerM2, GroundReflectance, SnowReflectance,
-        ReleaseRestartK,
+        SnowBelowC, SnowLightShare, ReleaseRestartK,
     ];
 }

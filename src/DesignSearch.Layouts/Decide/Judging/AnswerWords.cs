@@ -82,6 +82,7 @@ internal static class AnswerWords
         if (ranking.FirstOrDefault(l => l.OtherSkyShare is not null) is { OtherSkyShare: { } share } solar)
             said.Add(OtherSky(share, solar.Rank));
         said.AddRange(winters.Winters.SelectMany(w => w.Winter.Remarks).Distinct());
+        said.Add($"Snow: {SnowSentence.Of(scenario, winters.Winters.Select(w => w.Winter))}.");
         if (scenario.Climate.Record is not null)
             said.Add(Elsewhere);
         return said;

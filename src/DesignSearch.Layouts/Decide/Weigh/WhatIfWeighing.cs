@@ -1,11 +1,12 @@
 using DesignSearch.Climate.Winters;
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Season;
 
 namespace DesignSearch.Layouts.Decide.Weigh;
 
-/// <summary>Simulates layouts again in the coldest design winter made colder, and in its coldest night without current or with its night cover left open.</summary>
+/// <summary>Simulates layouts again in the coldest design winter made colder, and in its coldest night without current with its night cover left open, or with snow left lying.</summary>
 /// <param name="book">Where the design winters are.</param>
 internal sealed class WhatIfWeighing(TrialBook book)
 {
@@ -34,6 +35,7 @@ internal sealed class WhatIfWeighing(TrialBook book)
             .. coldest.Value.Colder.Select(w => Tried(WhatIfWords.Colder(w.AirC.Min()), w, pick, Mishap.None)),
             .. LosesCurrent(pick) ? new[] { Tried(WhatIfWords.PowerCut(CutHours), Cut(winter), pick, Mishap.PowerCut) } : [],
             .. HasCover(pick) ? new[] { Tried(WhatIfWords.CoverLeftOpen, winter with { CoverLeftOpen = [Night(winter)] }, pick, Mishap.CoverLeftOpen) } : [],
+            .. SnowLeft(winter, pick),
         ];
     }
 
@@ -41,6 +43,16 @@ internal sealed class WhatIfWeighing(TrialBook book)
     private static bool LosesCurrent(Trial pick) => pick.Priced.Built.Supply is { Battery: null };
 
     private static bool HasCover(Trial pick) => pick.Priced.Built.Installation.House.NightCoverResistanceM2KPerW > 0;
+
+    // Where it is left as a rule it is in the figures, and where none lies there is none to leave.
+    private IEnumerable<WhatIf> SnowLeft(Winter winter, Trial pick)
+    {
+        if (book.Scenario.Site.Snow is SnowCare.None or SnowCare.Left)
+            yield break;
+        var snow = DesignWinters.SnowLeft(book.Scenario, winter);
+        if (snow.Days(winter) > 0)
+            yield return Tried(WhatIfWords.SnowLeft(snow.Days(winter)), winter with { Snow = snow }, pick, Mishap.SnowLeft);
+    }
 
     private WhatIf Tried(string what, Winter winter, Trial pick, Mishap mishap)
     {

@@ -11,5 +11,7 @@ internal static class WhatIfWords
 
     public const string CoverLeftOpen = "the night cover stays open in its coldest night";
 
+    public static string SnowLeft(int days) => Written.Sentence($"snow of its {Written.Count(days, "dull, damp, cold day")} is left lying");
+
     public static string PowerCut(int hours) => Written.Sentence($"the mains fail for {hours} hours in its coldest night");
 }

@@ -1,5 +1,6 @@
 using DesignSearch.Climate.Winters;
 using DesignSearch.Files;
+using DesignSearch.Season.House;
 
 namespace DesignSearch.Layouts.Design.Brief;
 
@@ -18,21 +19,33 @@ internal static class DesignWinters
             : WinterMaker.FromRecord(climate.Record!, scenario.Season, options);
         if (typical.Count == 0)
             throw new InputException(new InputFault(climate.Record!.Source, 0, 0, climate.Record.Period, WinterWords.WholeSeason));
-        return asRecorded ? Shared(typical, 1) : scenario.Winters.SelectMany(wish => Shared(Wished(wish, scenario, typical, options), wish.Weight));
+        return (asRecorded ? Shared(typical, 1) : scenario.Winters.SelectMany(wish => Shared(Wished(wish, scenario, typical, options), wish.Weight)))
+            .Select(w => (Under(scenario, w.Winter), w.Weight));
     }
+
+    /// <summary>Snow that would come to lie in a winter if nobody brushed it off, whatever the scenario says of it.</summary>
+    /// <param name="scenario">The scenario.</param>
+    /// <param name="winter">One of its winters.</param>
+    public static LyingSnow SnowLeft(Scenario scenario, Winter winter) => LyingSnow.On(winter, isBrushed: false, scenario.Assumptions[HouseAssumptions.SnowBelowC]);
 
     /// <summary>Winters drawn by chance from the scenario's weather, each with a lowest night of its own.</summary>
     /// <param name="scenario">The scenario.</param>
     /// <param name="count">How many.</param>
     /// <param name="seed">Any number.</param>
-    public static IReadOnlyList<Winter> Drawn(Scenario scenario, int count, ulong seed) => scenario.Climate.Monthly is { } monthly
-        ? WinterMaker.Drawn(monthly, scenario.Season, count, seed, Options(scenario))
-        : WinterMaker.Drawn(WinterMaker.FromRecord(scenario.Climate.Record!, scenario.Season, Options(scenario)), count, seed, Options(scenario));
+    public static IReadOnlyList<Winter> Drawn(Scenario scenario, int count, ulong seed) => [.. Bare(scenario, count, seed).Select(w => Under(scenario, w))];
 
-    /// <summary>The whole winters of a scenario's record; none where its weather is made from means.</summary>
+    /// <summary>The whole winters of a scenario's record, without snow; none where its weather is made from means.</summary>
     /// <param name="scenario">The scenario.</param>
     public static IReadOnlyList<Winter> Recorded(Scenario scenario) =>
         scenario.Climate.Record is { } record ? WinterMaker.FromRecord(record, scenario.Season, Options(scenario)) : [];
+
+    private static IReadOnlyList<Winter> Bare(Scenario scenario, int count, ulong seed) => scenario.Climate.Monthly is { } monthly
+        ? WinterMaker.Drawn(monthly, scenario.Season, count, seed, Options(scenario))
+        : WinterMaker.Drawn(WinterMaker.FromRecord(scenario.Climate.Record!, scenario.Season, Options(scenario)), count, seed, Options(scenario));
+
+    private static Winter Under(Scenario scenario, Winter winter) => scenario.Site.Snow is SnowCare.Brushed or SnowCare.Left
+        ? winter with { Snow = SnowLeft(scenario, winter) with { IsBrushed = scenario.Site.Snow == SnowCare.Brushed } }
+        : winter;
 
     private static WinterOptions Options(Scenario scenario) => new()
     {
@@ -52,7 +65,7 @@ internal static class DesignWinters
         return wish.Sort switch
         {
             WinterSort.Typical => typical,
-            WinterSort.Drawn => Drawn(scenario, wish.Count, climate.Seed),
+            WinterSort.Drawn => Bare(scenario, wish.Count, climate.Seed),
             _ => [climate.Monthly is { } means ? WinterMaker.Synthetic(means, scenario.Season, WinterKind.Hard, climate.Seed, hard) : WinterMaker.Harden(typical, hard)],
         };
     }

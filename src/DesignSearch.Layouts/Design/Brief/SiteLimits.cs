@@ -48,6 +48,9 @@ public sealed record SiteLimits(
     /// <summary>What the storm has come over; null where <see cref="DesignWindMPerS"/> is a gust.</summary>
     public WindTerrain? Terrain { get; init; }
 
+    /// <summary>What becomes of snow on the house's roof and on collectors; null where the builder did not say, and then none is reckoned.</summary>
+    public SnowCare? Snow { get; init; }
+
     /// <summary>Depth to which the ground freezes [m]; null where the builder did not say.</summary>
     public double? FrostDepthM { get; init; }
 

@@ -3,6 +3,7 @@ using System.Runtime.CompilerServices;
 using DesignSearch.Climate.Plane;
 using DesignSearch.Climate.Winters;
 using DesignSearch.Layouts.Design.Brief;
+using DesignSearch.Season.House;
 
 namespace DesignSearch.Layouts.Systems.Supply.OffGrid;
 
@@ -43,7 +44,7 @@ internal sealed class DarkWinters
     private readonly record struct Day(double DayHours, double SunH);
 
     private sealed record Key(
-        SeasonDates Season, IReadOnlyList<WinterWish> Winters, IReadOnlyList<double> Horizon, double Ground, double Snow);
+        SeasonDates Season, IReadOnlyList<WinterWish> Winters, IReadOnlyList<double> Horizon, double Ground, double Snow, SnowCare? Care, double SnowBelowC);
 
     /// <summary>Coldest hour outside [°C].</summary>
     public double LowestC { get; }
@@ -65,7 +66,9 @@ internal sealed class DarkWinters
             scenario.Winters,
             scenario.Site.HorizonDeg,
             scenario.Assumptions.GroundReflectance,
-            scenario.Assumptions.SnowReflectance);
+            scenario.Assumptions.SnowReflectance,
+            scenario.Site.Snow,
+            scenario.Assumptions[HouseAssumptions.SnowBelowC]);
         return Made.GetOrCreateValue(scenario.Climate).GetOrAdd(key, _ => new(() => new(scenario))).Value;
     }
 
