@@ -223,7 +223,7 @@ public static class HouseAssumptions
         LyingSnow.UsualBelowC,
         -30,
         5,
-        "half of what falls is snow at 1 °C, Jennings et al. 2018, from -0.4 by the sea to 2.4 inland; read where snow is reckoned");
+        "half of what falls is snow at 1 °C, Jennings et al. 2018, from −0.4 by the sea to 2.4 inland; read where snow is reckoned");
 
     /// <summary>Share of the light that passes the snow on a cover.</summary>
     public static AssumptionEntry SnowLightShare { get; } = new(
