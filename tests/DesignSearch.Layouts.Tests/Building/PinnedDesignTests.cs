@@ -34,7 +34,7 @@ public sealed class PinnedDesignTests
 
     private static readonly string[] Read =
     [
-        "choices f019cdbb", "frost hollow c5e56f07", "small 45b81eb6", "wide 8e4e66ff",
+        "choices f019cdbb", "frost hollow 0e263a7d", "small 9b457964", "wide b0e0f5c7",
     ];
 
     private static readonly string[] Lonely =
