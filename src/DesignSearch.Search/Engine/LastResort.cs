@@ -18,7 +18,7 @@ internal sealed class LastResort(IProblem problem, SearchSpace space, FrontArchi
     private const int UsualRounds = 10;
     private const int Boxes = 1000;
 
-    private readonly Remainder? rest = space.IsFinite && (problem is IBoundedProblem || space.Size <= MostWalked) ? new(problem, space, archive) : null;
+    private readonly Remainder? rest = space.IsFinite && (problem is IBoundedProblem || space.HoldsAtMost(MostWalked)) ? new(problem, space, archive) : null;
 
     /// <summary>Whether all there is was gone through.</summary>
     public bool IsThrough => rest is { IsThrough: true };

@@ -16,7 +16,7 @@ public sealed class SearchEngine(IProblem problem, SearchSettings settings)
     /// Whether every point there is will be gone through, because they are few enough and the budget covers them. A search that does not
     /// proposes the same points in the same order whatever its budget, so it can be taken up with a larger one.
     /// </summary>
-    public bool GoesThroughAll => space.Size is { } size && size <= settings.EnumerateUpTo && size <= settings.MaxEvaluations;
+    public bool GoesThroughAll => space.HoldsAtMost(Math.Min(settings.EnumerateUpTo, settings.MaxEvaluations));
 
     /// <summary>Searches until the budget, the caller or the problem ends it.</summary>
     /// <param name="progress">Told after every block; null for silence.</param>

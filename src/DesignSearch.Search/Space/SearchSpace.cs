@@ -48,6 +48,10 @@ public sealed class SearchSpace
     /// <summary>Number of different canonical points; null where a variable is real.</summary>
     public BigInteger? Size => size.Value;
 
+    /// <summary>Whether every variable is finite and there are no more points than that; far cheaper than <see cref="Size"/> where there are many more.</summary>
+    /// <param name="limit">How many.</param>
+    public bool HoldsAtMost(BigInteger limit) => IsFinite && SpaceSize.IsAtMost(variables, limit);
+
     /// <summary>Whether a variable is awake at a point whose earlier values are canonical.</summary>
     /// <param name="variable">Its place, from 0.</param>
     /// <param name="point">One value per variable.</param>

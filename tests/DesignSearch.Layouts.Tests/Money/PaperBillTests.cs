@@ -12,13 +12,13 @@ public sealed class PaperBillTests
     private static readonly (string, string) Near = ("mains_cable_m = 85", "mains_cable_m = 20");
 
     // What two flat plates on a timber stand want besides current: 4 m², four ground screws each 2 m², 14 m of pipe of which three in copper with a sleeve that bears
-    // 190 °C, as air vent, hoses, clips and one sensor must; two sensors at the tank, a strainer before the release's small pump, a clip each metre, 6.0 m² of jacket; the collector's sensor is 17 m from the box, the thermostat, with four cores, and the tank's cut-out 3 m; neither sleeve stands the sun;
+    // 190 °C, as air vent, hoses, clips and one sensor must; three sensors at the tank, of which one is the release's, a strainer before the release's small pump, a clip each metre, 6.0 m² of jacket; the collector's sensor is 17 m from the box, the thermostat, with four cores, and the tank's cut-out 3 m; neither sleeve stands the sun;
     // everything cut 5 % longer and bought to the tenth.
     private static readonly (string, decimal)[] TwoPlates =
     [
         ("flat-plate-2m2", 2), ("stand-timber", 4), ("anchor-screw", 8), ("fittings-collector", 2), ("copper-22", 6.3m), ("pex-25", 23.1m), ("wool-30-foil", 6.3m), ("foam-pe-20-large", 23.1m),
         ("clip-metal", 6), ("clip-sliding", 22), ("cage-1000-used", 1), ("outlet-free", 1), ("jacket-wool-100", 6.3m), ("strap-earthquake", 1), ("labels-warning", 1), ("lid-safe", 1), ("drain-back-simple", 1), ("vent-air-hot", 1),
-        ("solar-pump-19w", 1), ("controller-solar", 1), ("sensor-cable-hot", 1), ("sensor-cable", 2), ("cable-2x0-75", 17.9m), ("valve-ball-20", 2), ("valve-regulating-20", 1), ("flow-indicator-20", 1), ("strainer-20", 1), ("pex-25", 4.2m), ("fan-coil-small", 1), ("solar-pump-10w", 1), ("thermostat-24v", 1), ("relay-24v", 1),
+        ("solar-pump-19w", 1), ("controller-solar", 1), ("sensor-cable-hot", 1), ("sensor-cable", 2), ("sensor-cable", 1), ("cable-2x0-75", 17.9m), ("valve-ball-20", 2), ("valve-regulating-20", 1), ("flow-indicator-20", 1), ("strainer-20", 1), ("pex-25", 4.2m), ("fan-coil-small", 1), ("solar-pump-10w", 1), ("thermostat-24v", 1), ("thermostat-probe-24v", 1), ("relay-24v", 1),
         ("cable-4x0-75", 3.2m), ("wrap-sun", 29.4m), ("cutout-tank-24v", 1), ("cable-2x0-75", 3.2m),
     ];
 
@@ -62,7 +62,7 @@ public sealed class PaperBillTests
     ]);
 
     [Fact]
-    public void Two_plates_far_from_any_mains() => Agrees(4313.37m, [], true, [],
+    public void Two_plates_far_from_any_mains() => Agrees(4346.27m, [], true, [],
     [
         // In packs: copper 6.3 m in 3 bars of 2.5 (7.5 m), plastic 23.1 and 4.2 together 27.3 m in 3 coils of 10, wool 7 shells of a metre, foam 12 sleeves of
         // 2 m, jacket 3 rolls of 3 m²; cables in rings of 10 m: 2 x 0.75 17.9 + 5.3 + 4 x 3.2 = 36 m in 4, 2 x 1.5 and 4 x 0.75 one each; duct 85 m in 4 coils
@@ -70,16 +70,16 @@ public sealed class PaperBillTests
         // A fan of 18 W at 12 V 85 m away would want 10 mm² at 9.20 a metre beside the 24 V line; mains brought there cost less.
         // 1.5 A over 5 m in 1.5 mm² lose 0.24 V (2 %), 3 m more in 0.75 mm² 0.28 V (2.3 %); 1.25 x 1.5 A are 1.9: fuses of 2 A.
         .. TwoPlates, ("supply-12v-60w", 1), ("box-supply", 1), ("cable-2x1-5", 5.3m), ("cable-2x0-75", 3.2m), ("fuse-holder", 1), ("fuse-holder", 1),
-        // 19 + 10 W and the controls' 2 + 1 + 1 W at 24 V; a quarter more is 41 W, but a pump that starts takes it to 71 W. Fuses: supply, two pumps, controls.
-        // Glands of the control box: two feeders, fan, two pumps, thermostat, cut-out, three sensors: 22 cores, no more than 20 beside the sensors' own.
+        // 19 + 10 W and the controls' 2 + 1 + 1 + 1 W at 24 V; a quarter more is 43 W, but a pump that starts takes it to 72 W. Fuses: supply, two pumps, controls.
+        // Glands of the control box: two feeders, fan, two pumps, thermostat, cut-out, four sensors: 24 cores, no more than 20 beside the sensors' own.
         ("supply-24v-120w", 1), ("box-supply", 1), ("cable-2x0-75", 5.3m), ("cable-2x0-75", 3.2m), ("cable-2x0-75", 3.2m), .. Enumerable.Repeat(("fuse-holder", 1m), 4), ("box-control", 1),
-        ("gland-20", 10), ("terminals-10", 3), .. Mains(85), ("breaker-6a", 1), ("socket-outlet", 1), ("socket-outlet", 1), ("gland-20", 4),
+        ("gland-20", 11), ("terminals-10", 3), .. Mains(85), ("breaker-6a", 1), ("socket-outlet", 1), ("socket-outlet", 1), ("gland-20", 4),
         // A new line 3 h, box 2 h, two supplies 1 h each, test 1.5 h.
         ("licensed-electrician", 8.5m),
     ]);
 
     [Fact]
-    public void Two_plates_that_turn() => Agrees(4089.26m, [Near], true, [("mount", "two-position-rocker"), ("drive", "slew-200nm"), ("limit_deg", 30), ("switch_hours", 5.5), ("shaft_seal", "cheapest")],
+    public void Two_plates_that_turn() => Agrees(4122.16m, [Near], true, [("mount", "two-position-rocker"), ("drive", "slew-200nm"), ("limit_deg", 30), ("switch_hours", 5.5), ("shaft_seal", "cheapest")],
     [
         // In packs: pipes, sleeves, jacket and wrap as above, 93.98 more than by the metre; cables: 2 x 0.75 27.5 m in 3 rings, 2 x 2.5 25.2 m in 3, 3 x 0.75 17.9 m in 2,
         // 4 x 0.75 one; duct one coil: 2.75 + 11.52 + 2.73 + 10.20 + 7.00 more.
@@ -88,14 +88,14 @@ public sealed class PaperBillTests
         ("limit-switch-15a", 2), ("diode-10a", 2), ("cable-2x2-5", 4.2m), ("cable-3x0-75", 17.9m), ("interlock-reversing", 1), ("switch-hand-auto", 1), ("seal-shaft", 1), ("grease-outdoor", 1), ("hose-loop-steel-20", 2),
         // 12 V: 1.5 A over 20 m in 2.5 mm² lose 0.57 V (4.8 %), so the last three metres want 10 mm²: cheaper than 4 mm² all the way.
         ("supply-12v-60w", 1), ("box-supply", 1), ("cable-2x2-5", 21), ("cable-2x10", 3.2m), ("fuse-holder", 1), ("fuse-holder", 1),
-        // 24 V: 69 W and the controls' 8 W, 3.2 A, so a fuse of 5 A; 8.5 A while the drive starts: 205 W. 17 m from box to drive. Fuses: supply, two pumps, drive, controls.
-        // Glands: two feeders, fan, two pumps, drive, light sensor, thermostat, cut-out, two end switches, three sensors: 31 cores.
+        // 24 V: 69 W and the controls' 9 W, 3.3 A, so a fuse of 5 A; 8.5 A while the drive starts: 206 W. 17 m from box to drive. Fuses: supply, two pumps, drive, controls.
+        // Glands: two feeders, fan, two pumps, drive, light sensor, thermostat, cut-out, two end switches, four sensors: 33 cores.
         ("supply-24v-240w", 1), ("box-supply", 1), ("cable-2x4", 21), ("cable-2x0-75", 3.2m), ("cable-2x0-75", 3.2m), ("cable-2x4", 17.9m), .. Enumerable.Repeat(("fuse-holder", 1m), 5),
-        ("conduit-25", 20), ("box-control", 1), ("gland-20", 14), ("terminals-10", 4),
+        ("conduit-25", 20), ("box-control", 1), ("gland-20", 15), ("terminals-10", 4),
     ]);
 
     [Fact]
-    public void One_plate_with_antifreeze_on_a_closed_store() => Agrees(4185.79m, [MainsThere], true,
+    public void One_plate_with_antifreeze_on_a_closed_store() => Agrees(4253.57m, [MainsThere], true,
         [("collector_count", 1), ("freeze_protection", "antifreeze-plate"), ("tank", "closed-300"), ("tank_jacket", "none"), ("pump", "circulator-25w"), ("release", "radiator-used"), ("pipe", "copper-22"), ("pipe_insulation", "epdm-13")],
     [
         // Fill: 2 m² at 2.5 L and 28 m of 20 mm bore: 5 + 8.80 = 13.80 L, a tenth more 15.18, bought 15.2; the kit is made for -20 °C, so 40 %.
@@ -106,12 +106,12 @@ public sealed class PaperBillTests
         // Both pumps are on mains, so is the thermostat, and a relay switches the exchanger's 24 V; the release takes the pump of the fewest watts.
         ("flat-plate-2m2", 1), ("stand-timber", 2), ("anchor-screw", 4), ("fittings-collector", 1), ("copper-22", 29.4m), ("wool-30-foil", 6.3m), ("epdm-13", 23.1m),
         ("clip-metal", 6), ("clip-metal", 22), ("closed-300", 1), ("strap-earthquake", 1), ("labels-warning", 1), ("antifreeze-plate", 1), ("vent-air-hot", 1), ("antifreeze-40", 15.2m), ("valve-check-20-hot", 1), ("relay-24v", 1),
-        ("valve-relief-3bar", 1), ("valve-relief-3bar", 1), ("vessel-expansion-35", 1), ("vessel-expansion-35", 1), ("fill-set", 1), ("fill-set", 1), ("circulator-25w", 1), ("controller-solar-mains", 1), ("sensor-cable-hot", 1), ("sensor-cable", 2), ("cable-2x0-75", 17.9m),
+        ("valve-relief-3bar", 1), ("valve-relief-3bar", 1), ("vessel-expansion-35", 1), ("vessel-expansion-35", 1), ("fill-set", 1), ("fill-set", 1), ("circulator-25w", 1), ("controller-solar-mains", 1), ("sensor-cable-hot", 1), ("sensor-cable", 2), ("sensor-cable", 1), ("cable-2x0-75", 17.9m),
         ("valve-ball-20", 2), ("valve-regulating-20", 1), ("flow-indicator-20", 1), ("copper-22", 4.2m),
-        ("radiator-used", 1), ("circulator-25w", 1), ("thermostat-mains", 1),
-        // The exchanger's pump at 24 V, its relay's coil behind a fuse of its own; two pumps, the thermostat and the cut-out on the mains, 3 m off each.
-        ("supply-24v-60w", 1), ("box-supply", 1), ("cable-2x0-75", 5.3m), ("cable-2x0-75", 3.2m), ("fuse-holder", 1), ("fuse-holder", 1), ("fuse-holder", 1), ("box-control", 1), ("gland-20", 5), ("terminals-10", 1),
-        ("cutout-tank-mains", 1), ("wrap-sun", 6.3m), ("mains-3x2-5", 3.2m), ("mains-3x2-5", 3.2m), ("mains-3x2-5", 3.2m), ("mains-3x2-5", 3.2m), .. MainsHere, ("breaker-6a", 1), ("socket-outlet", 1), ("gland-20", 7), ("anode-magnesium", 1), ("test-strips", 1),
+        ("radiator-used", 1), ("circulator-25w", 1), ("thermostat-mains", 1), ("thermostat-probe-mains", 1),
+        // The exchanger's pump at 24 V, its relay's coil behind a fuse of its own; two pumps, both thermostats and the cut-out on the mains, 3 m off each.
+        ("supply-24v-60w", 1), ("box-supply", 1), ("cable-2x0-75", 5.3m), ("cable-2x0-75", 3.2m), ("fuse-holder", 1), ("fuse-holder", 1), ("fuse-holder", 1), ("box-control", 1), ("gland-20", 6), ("terminals-10", 2),
+        ("cutout-tank-mains", 1), ("wrap-sun", 6.3m), ("mains-3x2-5", 3.2m), ("mains-3x2-5", 3.2m), ("mains-3x2-5", 3.2m), ("mains-3x2-5", 3.2m), ("mains-3x2-5", 3.2m), .. MainsHere, ("breaker-6a", 1), ("socket-outlet", 1), ("gland-20", 8), ("anode-magnesium", 1), ("test-strips", 1),
         // Box 2 h, two pumps and a supply 1 h each, test 1.5 h.
         ("licensed-electrician", 6.5m),
     ]);

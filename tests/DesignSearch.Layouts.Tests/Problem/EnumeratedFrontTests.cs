@@ -212,9 +212,10 @@ public sealed class EnumeratedFrontTests
             // Surface 6.0 or 4.6 m², 5 % for cuts: 6.3, and 4.83, which is 4.9.
             if (sun.Jacket)
                 yield return ("jacket-wool-100", sun.LargeTank ? 6.3m : 4.9m);
-            string[] ones = ["strap-earthquake", "labels-warning", "lid-safe", "drain-back-simple", "vent-air-hot", "solar-pump-19w", "controller-solar", "sensor-cable-hot", "valve-regulating-20", "flow-indicator-20", "outlet-free", "fan-coil-150", "solar-pump-10w", "strainer-20", "thermostat-24v", "cutout-tank-24v", "supply-24v-120w", "box-control", "box-supply", "socket-outlet"];
+            string[] ones = ["strap-earthquake", "labels-warning", "lid-safe", "drain-back-simple", "vent-air-hot", "solar-pump-19w", "controller-solar", "sensor-cable-hot", "valve-regulating-20", "flow-indicator-20", "outlet-free", "fan-coil-150", "solar-pump-10w", "strainer-20", "thermostat-24v", "thermostat-probe-24v", "cutout-tank-24v", "supply-24v-120w", "box-control", "box-supply", "socket-outlet"];
             foreach (var one in ones)
                 yield return (one, 1);
+            yield return ("sensor-cable", 1);
             yield return ("sensor-cable", 1);
             yield return ("sensor-cable", 1);
             yield return ("valve-ball-20", 2);
@@ -229,10 +230,10 @@ public sealed class EnumeratedFrontTests
             yield return ("cable-4x0-75", 3.2m);
             yield return ("cable-2x0-75", 3.2m);
             yield return ("cable-2x0-75", 17.9m);
-            // One fuse behind the supply, one for each device, one for the controls; feeder, devices, thermostat, cut-out and three sensors enter the box: 20 cores.
+            // One fuse behind the supply, one for each device, one for the controls; feeder, devices, thermostat, cut-out and four sensors enter the box: 22 cores.
             yield return ("fuse-holder", 5);
-            yield return ("gland-20", 9);
-            yield return ("terminals-10", 2);
+            yield return ("gland-20", 10);
+            yield return ("terminals-10", 3);
         }
     }
 }

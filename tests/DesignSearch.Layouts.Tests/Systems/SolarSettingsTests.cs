@@ -32,7 +32,7 @@ public sealed class SolarSettingsTests
         ("Pump starts", p => p.Part is SolarController),
         ("Pump stops", p => p.Part is SolarController),
         ("Tank's ceiling", p => p.Part is SolarController),
-        ("Tank's top at which the release stops", p => p.Part is SolarController),
+        ("Tank's top at which the release stops", p => Role(SmallPartRole.ProbeThermostat)(p) && p.Purpose.System == "heat release"),
         ("Flow", Role(SmallPartRole.RegulatingValve)),
         ("Flow", Role(SmallPartRole.FlowIndicator)),
         ("Drain-back vessel", p => p.Part is FreezeProtection { VesselAboveTankM: > 0 }),

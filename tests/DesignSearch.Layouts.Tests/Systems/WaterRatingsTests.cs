@@ -17,7 +17,7 @@ public sealed class WaterRatingsTests
     // What hangs in the air of the house or in a box meets no water.
     private static readonly SmallPartRole[] Dry =
     [
-        SmallPartRole.Thermostat, SmallPartRole.LightSensor, SmallPartRole.Relay, SmallPartRole.ChangeoverRelay, SmallPartRole.TemperatureRelay, SmallPartRole.Contactor,
+        SmallPartRole.Thermostat, SmallPartRole.ProbeThermostat, SmallPartRole.LightSensor, SmallPartRole.Relay, SmallPartRole.ChangeoverRelay, SmallPartRole.TemperatureRelay, SmallPartRole.Contactor,
         SmallPartRole.HandSwitch, SmallPartRole.WarningLabel,
     ];
 

@@ -1,4 +1,5 @@
 using DesignSearch.Layouts.Design;
+using DesignSearch.Layouts.Design.Schemes;
 using DesignSearch.Layouts.Design.Wiring;
 using DesignSearch.Layouts.Systems.Solar;
 using DesignSearch.Parts.Piping;
@@ -25,12 +26,33 @@ public sealed class WaterSchemeTests
     public void The_ceiling_has_its_sensor_and_the_throttle_its_indicator()
     {
         var built = Built([]);
-        Assert.Equal(3m, Count(built, SmallPartRole.TemperatureSensor));
+        // One at the collector, two of the controller and one of the release's own thermostat at the tank.
+        Assert.Equal(4m, Count(built, SmallPartRole.TemperatureSensor));
         Assert.Equal((1m, 1m), (Count(built, SmallPartRole.RegulatingValve), Count(built, SmallPartRole.FlowIndicator)));
         Assert.Contains(WireWriter.Of(built), w => w.Device == "collector pump" && w.SwitchedBy.Contains("tank's top", StringComparison.Ordinal));
         // The release's pump of ten watts needs a strainer, a loop pump of 19 W does not.
         Assert.Equal(1m, Count(built, SmallPartRole.Strainer));
         Assert.Equal(2m, Count(Built([("pump", "solar-pump-10w")]), SmallPartRole.Strainer));
+    }
+
+    [Theory]
+    [InlineData("fan-coil-small", "pump of the heat release", "fan of the heat release")]
+    [InlineData("radiator-used", "pump of the heat release", null)]
+    public void A_release_runs_only_while_house_and_tank_both_call(string release, string pump, string? fan)
+    {
+        var built = Built([("release", release)]);
+        var scheme = SchemeDrawing.Of(built);
+        var tank = scheme.Components.Single(c => c.Name == "tank thermostat of the heat release").Name;
+        Assert.Equal(
+            ["sensor of the release at the tank's top", "thermostat of the heat release"],
+            scheme.Joints.Where(j => j.Medium == Medium.Signal && j.To == tank).Select(j => j.From).Order(StringComparer.Ordinal));
+        // Nothing but that thermostat, or a relay that it tells, starts pump or fan.
+        foreach (var told in new[] { pump, fan }.Where(d => d is not null))
+        {
+            var by = scheme.Joints.Single(j => j.Medium == Medium.Signal && j.To == told).From;
+            Assert.True(by == tank || scheme.Joints.Any(j => j.From == tank && j.To == by), $"{told} by {by}");
+            Assert.Contains("and that of its tank, in line", WireWriter.Of(built).Single(w => w.Device == told).SwitchedBy, StringComparison.Ordinal);
+        }
     }
 
     [Fact]
@@ -50,7 +72,7 @@ public sealed class WaterSchemeTests
         var built = Built([("freeze_protection", kit)]);
         SmallPartRole[] roles = [SmallPartRole.TemperatureRelay, SmallPartRole.LightSensor, SmallPartRole.ChangeoverRelay, SmallPartRole.DrainPoint, SmallPartRole.MakeUpValve];
         Assert.All(roles, r => Assert.Equal(1m, Count(built, r)));
-        Assert.Equal(4m, Count(built, SmallPartRole.TemperatureSensor));
+        Assert.Equal(5m, Count(built, SmallPartRole.TemperatureSensor));
         Assert.Equal(contactors, Count(built, SmallPartRole.Contactor));
         var valves = WireWriter.Of(built).Single(w => w.Device == "drain valves");
         Assert.Equal(volts, valves.Volts);

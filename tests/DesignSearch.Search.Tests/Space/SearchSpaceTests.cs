@@ -81,6 +81,7 @@ public class SearchSpaceTests
         space.Canonicalise(point);
         Assert.Equal([-2, 3, 0.25, -2, 4], point);
         Assert.Null(space.Size);
+        Assert.False(space.HoldsAtMost(long.MaxValue));
         Assert.Throws<InvalidOperationException>(() => space.Points());
     }
 
@@ -99,5 +100,26 @@ public class SearchSpaceTests
         var space = new SearchSpace([.. FormulaProblem.Whole(3, 3), new() { Name = "c", Kind = VariableKind.Ordered, Levels = 4, AwakeWhen = p => p.Take(2).Sum() >= 2 }]);
         Assert.Equal(27, space.Size!.Value);
         Assert.Equal(27, space.Points().Select(p => SearchSpace.KeyOf(p)).Distinct().Count());
+    }
+
+    [Fact]
+    public void A_space_holds_at_most_what_it_holds()
+    {
+        // Each variable after the second is awake by the sum of any earlier ones, so that the count branches on all of them.
+        var random = new Random(5);
+        for (var draw = 0; draw < 100; draw++)
+        {
+            var variables = new List<Variable>(FormulaProblem.Whole(random.Next(1, 4), random.Next(1, 4)));
+            for (var i = 2; i < 6; i++)
+            {
+                var (seen, least) = (random.Next(1, i + 1), random.Next(0, 4));
+                variables.Add(new() { Name = $"v{i}", Kind = VariableKind.Ordered, Levels = random.Next(1, 4), AwakeWhen = p => p.Take(seen).Sum() >= least });
+            }
+
+            var space = new SearchSpace(variables);
+            var size = (long)space.Size!.Value;
+            for (var limit = 0; limit <= size + 3; limit++)
+                Assert.Equal(size <= limit, space.HoldsAtMost(limit));
+        }
     }
 }

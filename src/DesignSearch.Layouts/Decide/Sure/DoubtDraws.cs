@@ -15,6 +15,7 @@ internal sealed class DoubtDraws
 {
     private readonly ulong seed;
     private readonly LayoutAssessor[] assessors;
+    private readonly Lazy<LayoutAssessor>[] forgetful;
     private readonly ConcurrentDictionary<string, double[]> shares = new(StringComparer.Ordinal);
 
     /// <summary>Draws.</summary>
@@ -27,10 +28,13 @@ internal sealed class DoubtDraws
         (this.seed, Count) = (seed, winters.Count);
         var soil = Unknowns.Soil(scenario);
         assessors = new LayoutAssessor[Count];
+        forgetful = new Lazy<LayoutAssessor>[Count];
         Share.Out(Count, threads, i =>
         {
             var own = Unknowns.WithSoil(scenario, soil.At(Part(soil, i)));
-            assessors[i] = new(own, WinterSet.Of(own, [(Colder(winters[i], Unknowns.Sky.At(Part(Unknowns.Sky, i))), 1.0)]));
+            var winter = Colder(winters[i], Unknowns.Sky.At(Part(Unknowns.Sky, i)));
+            assessors[i] = new(own, WinterSet.Of(own, [(winter, 1.0)]));
+            forgetful[i] = new(() => new(own, WinterSet.Of(own, [(Forgetting.In(winter, Forgetting.Figure.At(Part(Forgetting.Figure, i)), SeedOf(i)), 1.0)])));
         });
     }
 
@@ -41,7 +45,19 @@ internal sealed class DoubtDraws
     /// <param name="draw">Its number, from 0.</param>
     /// <param name="layouts">The layouts.</param>
     /// <returns>One outcome a layout.</returns>
-    public Outcome[] Of(int draw, IReadOnlyList<BuiltLayout> layouts) => [.. assessors[draw].Simulate([.. layouts.Select(l => Drawn(draw, l))]).Select(o => o[0])];
+    public Outcome[] Of(int draw, IReadOnlyList<BuiltLayout> layouts)
+    {
+        var outcomes = new Outcome[layouts.Count];
+        foreach (var group in Enumerable.Range(0, layouts.Count).GroupBy(i => Forgetting.Matters(layouts[i])))
+        {
+            int[] places = [.. group];
+            var simulated = (group.Key ? forgetful[draw].Value : assessors[draw]).Simulate([.. places.Select(p => Drawn(draw, layouts[p]))]);
+            for (var i = 0; i < places.Length; i++)
+                outcomes[places[i]] = simulated[i][0];
+        }
+
+        return outcomes;
+    }
 
     /// <summary>What every draw does to a layout.</summary>
     /// <param name="layout">The layout.</param>
@@ -67,6 +83,8 @@ internal sealed class DoubtDraws
     }
 
     private double Part(DoubtfulFigure figure, int draw) => shares.GetOrAdd(figure.Name, Shuffled)[draw];
+
+    private int SeedOf(int draw) => unchecked((int)(seed ^ (seed >> 32)) + draw);
 
     // The middles of equal shares in an order that hangs on the figure's name and the seed alone.
     private double[] Shuffled(string name)

@@ -44,6 +44,9 @@ internal sealed class SurePicking(TrialBook book, int threads, IReadOnlyList<Win
             surer?.Layout,
             most.Layout,
             named.ToDictionary(t => t.Layout, t => Chance.Counted(telling.All(t.Priced.Built, threads).Count(o => o.FrostHours == 0), count)),
-            [.. named.SelectMany(t => Unknowns.Of(t.Priced.Built)).Select(d => d.Figure).Append(Unknowns.Sky).Append(Unknowns.Soil(scenario)).DistinctBy(f => f.Name)]);
+            [.. named.SelectMany(t => Drawn(t.Priced.Built)).Append(Unknowns.Sky).Append(Unknowns.Soil(scenario)).DistinctBy(f => f.Name)]);
     }
+
+    private static IEnumerable<DoubtfulFigure> Drawn(BuiltLayout built) =>
+        Unknowns.Of(built).Select(d => d.Figure).Concat(Forgetting.Matters(built) ? [Forgetting.Figure] : []);
 }

@@ -17,6 +17,8 @@ internal static class DoubtWords
         "Nobody has measured the leaks: houses of one kind differ by twice and half (common practice, no source).";
     public const string SkyWhy = "A formula for the clear sky misses by some 15 W/m², about 5 K (from memory).";
     public const string SoilWhy = "From dry sand to wet sand or clay (after the soils of ISO 13370).";
+    public const string Forgotten = "nights on which a cover drawn by hand is forgotten";
+    public const string ForgottenWhy = "Somebody is away, ill or late now and then (own choice, no source).";
     public const string DrySoil = "the soil is dry";
     public const string WetSoil = "the soil is wet";
     public const string NoChange = "It changes nothing for this layout.";
@@ -33,6 +35,8 @@ internal static class DoubtWords
 
     public static string ColderSky(double kelvin) =>
         Written.Sentence($"the clear sky is {Math.Abs(kelvin):0} K {(kelvin < 0 ? "warmer" : "colder")}");
+
+    public static string ForgottenNights(double share) => Written.Sentence($"on {100 * share:0} nights of 100 it stays open");
 
     public static string PartsCost(decimal factor) => Written.Sentence($"parts cost {Percent((double)factor - 1)}");
 

@@ -1,5 +1,6 @@
 using DesignSearch.Climate.Winters;
 using DesignSearch.Layouts.Assess;
+using DesignSearch.Layouts.Decide.Sure;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Season;
 
@@ -12,10 +13,6 @@ internal sealed class WhatIfWeighing(TrialBook book)
     private const int WeekHours = 7 * 24;
     private const int RampHours = 24;
     private const int CutHours = 12;
-
-    // Where the night lasts for days somebody comes by once in a day.
-    private const int LongestNightHours = 24;
-    private const double HorizonDeg = 90;
 
     // Colder nights are asked for in steps of so many kelvin, from the first even degree at least one kelvin below the coldest design night.
     private const double StepK = 2;
@@ -72,24 +69,11 @@ internal sealed class WhatIfWeighing(TrialBook book)
         return winter with { AirC = Shifted(winter.AirC), DewPointC = Shifted(winter.DewPointC), SkyC = Shifted(winter.SkyC) };
     }
 
-    /// <summary>The night of a winter's coldest hour, or the one before where that hour is light: from the hour in which it falls to the one in which
-    /// it ends; no hour where it never gets dark.</summary>
+    /// <summary>The night of a winter's coldest hour, or the one before where that hour is light; no hour where it never gets dark.</summary>
     internal static HourSpan Night(Winter winter)
     {
-        bool IsDark(int hour) => hour >= 0 && hour < winter.Hours && winter.SunZenithDeg[hour] >= HorizonDeg;
-        var within = Lowest(winter);
-        while (within > 0 && !IsDark(within))
-            within--;
-        if (!IsDark(within))
-            return new(0, 0);
-        var (first, last) = (within, within);
-        while (IsDark(first - 1))
-            first--;
-        while (IsDark(last + 1))
-            last++;
-        // Dusk and dawn are dark in part.
-        var hours = last - first + 3;
-        return hours <= LongestNightHours ? new(first - 1, hours) : About(winter, within, LongestNightHours);
+        var coldest = Lowest(winter);
+        return Forgetting.Nights(winter).LastOrDefault(n => n.First <= coldest);
     }
 
     private static Winter Cut(Winter winter) => winter with { PowerCuts = [About(winter, Lowest(winter), CutHours)] };

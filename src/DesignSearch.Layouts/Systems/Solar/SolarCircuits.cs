@@ -18,7 +18,7 @@ internal static class SolarCircuits
         var circuits = new List<Circuit>(5 + solar.Frames);
         Add(circuits, SolarDevices.Pump, solar.Pump.Volts, solar.Pump.Watts, SolarDevices.Controller, true, RunTime.Daylight);
         if (solar.ReleasePump is { } pump)
-            Add(circuits, SolarDevices.ReleasePump, pump.Volts, pump.Watts, SolarDevices.Thermostat, true);
+            Add(circuits, SolarDevices.ReleasePump, pump.Volts, pump.Watts, SolarDevices.ReleaseSwitch, true);
         var (release, protection) = (solar.Release, solar.Protection);
         Add(circuits, SolarDevices.Fan, release.Volts, release.FanWatts * solar.ReleasePieces, SolarDevices.FanSwitch(solar.IsRelayed));
         var relayed = solar.StaysFull ? protection.Volts != solar.ControllerVolts : protection.Volts >= SupplyPlan.MainsVolts;

@@ -73,14 +73,17 @@ internal static class SolarContacts
 
     private static Lead ToCollector(SolarLoop solar, int cores) => new(solar.PipeRunM + SolarCircuits.NearM, cores);
 
-    /// <summary>What starts the heat release: a fan, or the pump where there is none; a pump of another voltage through a relay.</summary>
+    /// <summary>What starts the heat release while house and tank both call: a fan, or the pump where there is none; a pump of another voltage through a relay.</summary>
     public static void Release(SolarLoop solar, Needs needs)
     {
         var fan = solar.Release.Volts > 0 ? solar.Release.FanWatts * solar.ReleasePieces / solar.Release.Volts : 0;
         var pump = solar.ReleasePump is { } p ? Circuit.OfPump("", p.Volts, p.Watts, 0, "").StartA : 0;
         var switched = Duty.Current(PlantState.DesignNight, solar.IsRelayed ? fan : fan + pump);
-        var lead = new Lead(SolarCircuits.NearM, solar.ThermostatVolts >= SupplyPlan.MainsVolts ? MainsCores : ThermostatCores);
+        var onMains = solar.ThermostatVolts >= SupplyPlan.MainsVolts;
+        var lead = new Lead(SolarCircuits.NearM, onMains ? MainsCores : ThermostatCores);
         needs.Contact(SmallPartRole.Thermostat, 1, SolarPurposes.Thermostat, switched, solar.ThermostatVolts, lead);
+        needs.Contact(SmallPartRole.ProbeThermostat, 1, SolarPurposes.TankThermostat, switched, solar.ThermostatVolts, onMains ? lead : default);
+        needs.Small(SmallPartRole.TemperatureSensor, 1, SolarPurposes.TankThermostatSensor, [solar.Heat.Store, solar.Heat.StoreUnseen]);
         if (solar.IsRelayed)
             needs.Small(SmallPartRole.Relay, 1, SolarPurposes.Relay, [Duty.Current(PlantState.DesignNight, pump)]);
     }

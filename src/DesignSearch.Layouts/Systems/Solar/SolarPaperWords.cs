@@ -188,8 +188,15 @@ internal static class SolarPaperWords
     private static IEnumerable<CommissioningStep> Released(SolarLoop solar, PaperGround ground)
     {
         var (set, half) = (solar.Dials.ReleaseSetC, solar.Dials.ReleaseBandK / 2);
-        return ground.Try(
-            P.Thermostat, PaperWords.Cooled(solar.ThermostatVolts),
-            Written.Sentence($"heat release starts at {set - half:0.#} °C and stops at {set + half:0.#} °C"), PaperWords.Celsius);
+        return
+        [
+            .. ground.Try(
+                P.Thermostat, PaperWords.Cooled(solar.ThermostatVolts),
+                Written.Sentence($"while the tank is warm the release starts at {set - half:0.#} °C and stops at {set + half:0.#} °C"),
+                PaperWords.Celsius),
+            .. ground.Try(
+                P.TankThermostat, "put its sensor into cold water while the house calls for heat",
+                Written.Sentence($"pump and fan stop at {set + solar.Dials.ReleaseStopK:0.#} °C"), PaperWords.Celsius),
+        ];
     }
 }

@@ -231,6 +231,14 @@ internal static class SolarPurposes
     public static Purpose Thermostat { get; } =
         new(ReleaseSystem, "Starts the heat release when the air falls to its setting.", "at plant height, out of the sun");
 
+    public static Purpose TankThermostat { get; } = new(
+        ReleaseSystem,
+        "Lets the heat release run only while the tank's top has heat to give; in line with the house's thermostat.",
+        "in the control box; one on mains beside it, in a case of its own");
+
+    public static Purpose TankThermostatSensor { get; } =
+        new(ReleaseSystem, "Tells that thermostat the tank's top.", "at the tank's top, beside the controller's own");
+
     public static Purpose Relay { get; } = new(
         ReleaseSystem,
         "Lets one thermostat switch a fan and a pump of different voltage and keeps the two apart.",

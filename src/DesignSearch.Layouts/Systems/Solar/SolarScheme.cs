@@ -187,9 +187,14 @@ internal static class SolarScheme
         sketch.Join(release, Terminal.Outlet, store, HeatBack, SolarListing.ReleasePipeM, SolarPurposes.ReleasePipe);
         var thermostat = sketch.PutTeller(SolarPurposes.Thermostat, SolarDevices.Thermostat, Symbol.Thermostat);
         var relay = sketch.PutControl(SolarPurposes.Relay, SolarSchemeWords.Relay, Symbol.Relay);
-        sketch.Tell(thermostat, relay);
-        sketch.Tell(relay ?? thermostat, mover);
+        var sensor = sketch.PutControl(SolarPurposes.TankThermostatSensor, SolarSchemeWords.TankThermostatSensor, Symbol.Sensor);
+        var tank = sketch.PutControl(SolarPurposes.TankThermostat, SolarSchemeWords.TankThermostat, Symbol.Thermostat);
+        sketch.Tell(store, sensor);
+        sketch.Tell(sensor, tank);
+        sketch.Tell(thermostat, tank);
+        sketch.Tell(tank, relay);
+        sketch.Tell(relay ?? tank, mover);
         if (hasFan)
-            sketch.Tell(thermostat, release);
+            sketch.Tell(tank, release);
     }
 }

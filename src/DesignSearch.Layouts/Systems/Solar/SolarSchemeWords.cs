@@ -35,5 +35,7 @@ internal static class SolarSchemeWords
     public const string ValveLight = "light sensor of the drain valves";
     public const string ValveChangeover = "changeover relay of the drain valves";
     public const string ValveContactor = "contactor of the drain valves";
+    public const string TankThermostat = "tank thermostat of the heat release";
+    public const string TankThermostatSensor = "sensor of the release at the tank's top";
     public const string Relay = "relay of the heat release";
 }

@@ -18,7 +18,7 @@ internal static class SolarSettings
         yield return new(SolarPurposes.Thermostat, SolarSettingWords.Thermostat(solar.Dials.ReleaseSetC, scenario.Greenhouse.FrostLimitC));
         yield return new(SolarPurposes.Thermostat, SolarSettingWords.Band(solar.Dials.ReleaseBandK));
         var stopC = solar.Dials.ReleaseSetC + solar.Dials.ReleaseStopK;
-        yield return new(SolarPurposes.Controller, SolarSettingWords.ReleaseStops(stopC, scenario.Assumptions[HouseAssumptions.ReleaseRestartK]));
+        yield return new(SolarPurposes.TankThermostat, SolarSettingWords.ReleaseStops(stopC, scenario.Assumptions[HouseAssumptions.ReleaseRestartK]));
         if (solar.Fluid is { } fluid)
             yield return new(SolarPurposes.Antifreeze, SolarSettingWords.Antifreeze(fluid.GlycolPercent, solar.ProtectsToC));
         if (!solar.StaysFull)
