@@ -37,7 +37,7 @@ public sealed class DrawnHousesTests
 
         Validation.Missed("fit loss three nights", "root mean square of the error, share", 0, 0.06, Rms(three), Source, "HouseFitting.Run");
         Validation.Missed("fit loss fourteen nights", "root mean square of the error, share", 0, 0.09, Rms(fourteen), Source, "HouseFitting.Run");
-        Validation.Within("fit stated band", "share of the 90 % bands that hold the truth", 0.80, 1, right, Source, "HouseFitting.Run");
+        Validation.Within("fit stated band", "share of the 90 % bands that hold the truth", 0.80, 0.97, right, Source, "HouseFitting.Run");
     }
 
     [Fact]

@@ -1,7 +1,9 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using DesignSearch.Files;
 using DesignSearch.Fitting.Estimate;
 using DesignSearch.Fitting.Tests.Truth;
+using DesignSearch.Layouts.Design.Brief;
 using Xunit;
 
 namespace DesignSearch.Fitting.Tests;
@@ -49,10 +51,20 @@ public sealed class SpoiltLogsTests
     [Fact]
     public void Three_files_with_semicolons_and_decimal_commas_are_one_log()
     {
-        string Only(int column, string name) => string.Join('\n', Sound.Csv().Trim().Split('\n')
-            .Select((l, i) => i == 0 ? "Date Time;" + name : l.Split(',')[0] + ";" + l.Split(',')[column].Replace('.', ',')));
-        Holds(Houses.Fit(Truth.Scenario, ("inside.csv", Only(1, "Temp")), ("outside-north.csv", Only(2, "Temp")), ("meter.csv", Only(3, "kWh"))));
+        string Only(int column, string name) => SpoiltLogsTests.Only(column, name).Replace(',', ';').Replace('.', ',');
+        var fit = Houses.Fit(Truth.Scenario, ("inside.csv", Only(1, "Temp")), ("outside-north.csv", Only(2, "Temp")), ("meter.csv", Only(3, "kWh")));
+        Holds(fit);
+        Assert.DoesNotContain(fit.Before, b => b.Contains("The clock of", StringComparison.Ordinal));
     }
+
+    [Theory]
+    [InlineData(0, 0, 120, "The clock of meter.csv stands about 2 h ahead of that of inside.csv")]
+    [InlineData(0, 0, -120, "The clock of meter.csv stands about 2 h behind that of inside.csv")]
+    [InlineData(0, 120, 0, "The clock of outside.csv stands about 2 h ahead of that of inside.csv")]
+    [InlineData(120, 0, 0, "Against the sun the clock is 2 h fast")]
+    public void A_table_whose_clock_is_two_hours_off_the_others_is_told(int inside, int outside, int meter, string words) => Told(
+        Houses.Fit(Truth.Scenario, ("inside.csv", Only(1, "Temp", inside)), ("outside.csv", Only(2, "Temp", outside)), ("meter.csv", Only(3, "kWh", meter))),
+        f => f.Before, words);
 
     [Fact]
     public void A_sensor_outside_that_the_sun_strikes_is_told()
@@ -111,6 +123,16 @@ public sealed class SpoiltLogsTests
     }
 
     [Fact]
+    public void A_door_slightly_ajar_is_said_not_to_be_told()
+    {
+        var ajar = Truth.Again(h => HouseFit.Changed(h, 1.12));
+        var fit = Houses.Fit(Truth.Scenario, ("log.csv", Spliced(ajar, day => day >= 9).Csv()));
+        Told(fit, f => f.Before, "slightly ajar");
+        var told = int.Parse(Regex.Match(fit.Before.Single(b => b.Contains("slightly ajar", StringComparison.Ordinal)), @"(\d+) %").Groups[1].Value, CultureInfo.InvariantCulture);
+        Assert.InRange(told, 15, 60);
+    }
+
+    [Fact]
     public void Nights_under_snow_are_another_house()
     {
         var snow = Truth.Again(h => h with { CoverAreaM2 = 0.45 * h.CoverAreaM2, LiningTransmittance = 0.2 });
@@ -157,6 +179,10 @@ public sealed class SpoiltLogsTests
     }
 
     private static string Stamp(DateTime at) => at.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
+
+    private static string Only(int column, string name, int lateMinutes = 0) => string.Join('\n', Sound
+        .Csv(stamp: i => Stamp(Sound.Start.AddMinutes(5 * i + lateMinutes))).Trim().Split('\n')
+        .Select((l, i) => i == 0 ? "Date Time," + name : l.Split(',')[0] + "," + l.Split(',')[column]));
 
     private static void Every(MadeLog log, Action<double, int> change)
     {

@@ -22,7 +22,7 @@ internal static class OtherNights
     public static (int First, int Count, double OffK)? Find(GroupFound found)
     {
         var n = found.Own.Length;
-        var byLoss = Worst(found.Own, [.. found.SensitivityK.Select(s => s < LeastSensitivityK ? 0 : s * s / (ScatterK * ScatterK))], LeastLoss);
+        var byLoss = Worst(found.Own, Weights(found), LeastLoss);
         var usual = Median([.. found.NightMeansK.Select(Math.Abs)]) / 0.6745;
         var byAir = Worst(found.NightMeansK, [.. Enumerable.Repeat(1 / Math.Pow(Math.Max(ScatterK, usual), 2), n)], LeastK);
         if ((byLoss ?? byAir) is null)
@@ -31,6 +31,19 @@ internal static class OtherNights
         var others = Enumerable.Range(first, count);
         return (first, count, others.Average(i => found.NightMeansK[i]) - Enumerable.Range(0, n).Except(others).Average(i => found.NightMeansK[i]));
     }
+
+    /// <summary>The least change of the loss, as a logarithm, that half of the nights would show against the other half; NaN where too few were heated.</summary>
+    /// <param name="found">A fit of the nights.</param>
+    public static double Least(GroupFound found)
+    {
+        double[] telling = [.. Weights(found).Where(w => w > 0)];
+        if (telling.Length < 2)
+            return double.NaN;
+        var spell = SpellK / ScatterK / Math.Sqrt(telling.Average());
+        return Math.Max(LeastLoss, Errors * Math.Sqrt(4 / telling.Sum() + spell * spell));
+    }
+
+    private static double[] Weights(GroupFound found) => [.. found.SensitivityK.Select(s => s < LeastSensitivityK ? 0 : s * s / (ScatterK * ScatterK))];
 
     private static (int First, int Count, double Off, double Size)? Worst(double[] own, double[] weights, double least)
     {

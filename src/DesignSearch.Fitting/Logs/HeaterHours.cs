@@ -6,6 +6,10 @@ internal static class HeaterHours
     // Two ways of telling the heat should agree better [share].
     private const double Agree = 0.05;
 
+    /// <summary>The columns that tell the heat, of the kind that is believed.</summary>
+    public static IEnumerable<LogSeries> Believed(IReadOnlyList<LogSeries> series) =>
+        new[] { LogRole.HeaterMeter, LogRole.HeaterWatts, LogRole.HeaterOn }.Select(r => series.Where(s => s.Role == r)).FirstOrDefault(s => s.Any()) ?? [];
+
     /// <summary>Heat of the hours [W]; null where no column tells it. A meter is believed before a power, a power before on and off.</summary>
     public static double[]? Of(IReadOnlyList<LogSeries> series, DateTime start, int hours, List<string> remarks)
     {

@@ -27,6 +27,9 @@ public sealed record HouseLog
     /// <summary>True where the heater is known only as running or resting, looked at this seldom [min]; 0 where its power or its meter is known.</summary>
     public int SwitchStepMinutes { get; init; }
 
+    /// <summary>The files that tell inside, outside and heater, each with a clock of its own; empty where several tell the same.</summary>
+    internal (string Inside, string Outside, string Heater) Clocks { get; init; } = ("", "", "");
+
     /// <summary>The files.</summary>
     public required IReadOnlyList<LogFile> Files { get; init; }
 

@@ -56,10 +56,13 @@ public static class LogReader
             OutsideIsStation = Of(LogRole.Outside).All(s => s.IsStation),
             SwitchStepMinutes = Of(LogRole.HeaterWatts).Length + Of(LogRole.HeaterMeter).Length == 0 ? Of(LogRole.HeaterOn).Select(s => s.StepMinutes).DefaultIfEmpty().Max() : 0,
             SystemsW = Of(LogRole.SystemWatts).GroupBy(s => s.Name).ToDictionary(g => g.Key, g => HourSeries.OfState(start, hours, g.First().Readings)),
+            Clocks = (Clock(inside), Clock(Of(LogRole.Outside)), Clock(HeaterHours.Believed(series))),
             Files = files,
             Remarks = remarks,
         };
     }
+
+    private static string Clock(IEnumerable<LogSeries> series) => series.Select(s => s.Table).Distinct().ToArray() is [var one] ? one : "";
 
     private static void ReadOne(
         string path, Place place, LogOptions options, List<LogSeries> series, List<LogFile> files, List<string> remarks, FaultList faults)
@@ -79,7 +82,7 @@ public static class LogReader
                 ? faults.Count == before ? Station(path, place, remarks) : []
                 : columns.Select(c => Series(table, c.Column, c.Role, place, options, faults)).OfType<LogSeries>().ToList();
             remarks.AddRange(table is null || columns.Count == 0 ? [] : table.Remarks);
-            series.AddRange(found);
+            series.AddRange(found.Select(f => f with { Table = Path.GetFileName(path) }));
             if (InputFile.Read(path, MostBytes, out _) is { } bytes)
                 files.Add(new(Path.GetFileName(path), Convert.ToHexStringLower(SHA256.HashData(bytes)), string.Join(", ", found.Select(f => f.Name))));
         }

@@ -9,6 +9,9 @@ internal sealed record LogSeries(LogRole Role, string Name, IReadOnlyList<(DateT
     /// <summary>True for a weather station.</summary>
     public bool IsStation { get; init; }
 
+    /// <summary>Name of the file that it stands in: what stands in one file has one clock.</summary>
+    public string Table { get; init; } = "";
+
     /// <summary>Usual distance of the rows [min].</summary>
     public int StepMinutes { get; init; }
 }

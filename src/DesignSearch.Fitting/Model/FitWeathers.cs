@@ -7,18 +7,30 @@ using DesignSearch.Season.Kernel;
 namespace DesignSearch.Fitting.Model;
 
 /// <summary>
-/// Weather of a log's days: its own air outside; sky, wind and sun from the scenario's record where that holds those days, else made several times over, for nobody
-/// measured them.
+/// Weather of a log's days: its own air outside; sky, wind and sun from the scenario's record where that holds those days, else of the made nights that are most like
+/// each of them (<see cref="LikeNights"/>), several times over, for nobody measured them.
 /// </summary>
 internal sealed class FitWeathers
 {
     /// <summary>Days before the log that the ground is given.</summary>
     public const int WarmUpDays = 20;
-    private const int WarmUpHours = 24 * WarmUpDays;
+    internal const int WarmUpHours = 24 * WarmUpDays;
     private const int LeastDays = 15;
     private const ulong Seeds = 7_000_003;
 
-    private FitWeathers(WinterSet set, bool isRecorded) => (Set, Forcings, IsRecorded) = (set, [.. set.Winters.Select(w => w.Forcing)], isRecorded);
+    // So many made winters are looked through for nights that are like those of the log.
+    private const int Looked = 60;
+
+    private readonly Scenario scenario;
+    private readonly int count;
+    private readonly IReadOnlyList<(Winter Winter, int At)> bank;
+
+    private FitWeathers(Scenario scenario, int count, IReadOnlyList<(Winter Winter, int At)> bank, IReadOnlyList<Winter> winters)
+    {
+        (this.scenario, this.count, this.bank) = (scenario, count, bank);
+        Set = WinterSet.Of(scenario, winters.Select(w => (w, 1.0 / winters.Count)));
+        Forcings = [.. Set.Winters.Select(w => w.Forcing)];
+    }
 
     /// <summary>The winters as systems ask them.</summary>
     public WinterSet Set { get; }
@@ -27,7 +39,7 @@ internal sealed class FitWeathers
     public IReadOnlyList<WinterForcing> Forcings { get; }
 
     /// <summary>True where sky, wind and sun were recorded on those very days.</summary>
-    public bool IsRecorded { get; }
+    public bool IsRecorded => bank.Count == 0;
 
     /// <summary>Hours before the log.</summary>
     public int Before => Forcings[0].Winter.WarmUpHours;
@@ -42,15 +54,25 @@ internal sealed class FitWeathers
     public static FitWeathers Of(Scenario scenario, HouseLog log, int count)
     {
         var (first, last) = (log.Start, log.Start.AddHours(log.Hours - 1));
-        // Leap days have no place in a made year; a day more at each end, so that none is wanting, and no less than a winter is made of.
-        var (from, to) = (Nominal(first.AddDays(-1)), Nominal(last > first.AddDays(LeastDays) ? last.AddDays(1) : first.AddDays(LeastDays)));
-        var season = new SeasonDates(from.Month, from.Day, to.Month, to.Day, WarmUpDays + 1);
+        // Leap days have no place in a made year; some days more at each end, so that none is wanting, and no less than a winter is made of.
+        var end = last > first.AddDays(LeastDays) ? last : first.AddDays(LeastDays);
+        var (from, to) = (Nominal(first.AddDays(-1)), Nominal(end.AddDays(1 + LikeNights.AsideDays)));
         // Nights under snow are found and left out as those of another house.
-        var own = scenario with { Season = season, Site = scenario.Site with { Snow = SnowCare.None } };
-        var recorded = Recorded(own, log);
-        var winters = recorded is not null ? [recorded] : DesignWinters.Drawn(own, count, scenario.Climate.Seed + Seeds).Select(w => Made(w, log)).ToList();
-        return new(WinterSet.Of(scenario, winters.Select(w => (w, 1.0 / winters.Count))), recorded is not null);
+        var own = scenario with
+        {
+            Season = new SeasonDates(from.Month, from.Day, to.Month, to.Day, WarmUpDays + 1),
+            Site = scenario.Site with { Snow = SnowCare.None },
+        };
+        if (Recorded(own, log) is { } recorded)
+            return new(scenario, count, [], [recorded]);
+        var bank = DesignWinters.Drawn(own, Looked, scenario.Climate.Seed + Seeds).Select(w => (w, At(w, log))).ToList();
+        return new(scenario, count, bank, LikeNights.Of(bank, log, count));
     }
+
+    /// <summary>The weathers once more, of a log whose clock was set right.</summary>
+    /// <param name="log">The log.</param>
+    public FitWeathers Again(HouseLog log) =>
+        IsRecorded ? Of(scenario, log, count) : new(scenario, count, bank, LikeNights.Of(bank, log, count));
 
     private static DateTime Nominal(DateTime day) => new(2001, day.Month, day is { Month: 2, Day: 29 } ? 28 : day.Day, 0, 0, 0, DateTimeKind.Unspecified);
 
@@ -61,23 +83,24 @@ internal sealed class FitWeathers
             return null;
         var before = log.Start.AddHours(-WarmUpHours);
         return DesignWinters.Recorded(scenario).FirstOrDefault(w => w.Start <= before && w.Start.AddHours(w.Hours) >= log.Start.AddHours(log.Hours)) is { } winter
-            ? Cut(winter, (int)(before - winter.Start).TotalHours, log, before)
+            ? Cut(winter, (int)(before - winter.Start).TotalHours, log)
             : null;
     }
 
-    private static Winter Made(Winter winter, HouseLog log)
+    // Where in a made winter the hours before the log begin.
+    private static int At(Winter winter, HouseLog log)
     {
-        var before = log.Start.AddHours(-WarmUpHours);
-        var nominal = Nominal(before);
+        var nominal = Nominal(log.Start.AddHours(-WarmUpHours));
         var at = (int)(nominal.AddYears(winter.Start.Year - nominal.Year) - winter.Start).TotalHours;
         if (at < 0)
             at = (int)(nominal.AddYears(winter.Start.Year + 1 - nominal.Year) - winter.Start).TotalHours;
-        return Cut(winter, Math.Clamp(at, 0, Math.Max(0, winter.Hours - WarmUpHours - log.Hours)), log, before);
+        return Math.Clamp(at, 0, Math.Max(0, winter.Hours - WarmUpHours - log.Hours));
     }
 
     // The log's own air takes the place of the winter's; the sky stays as far below it as it was.
-    private static Winter Cut(Winter winter, int at, HouseLog log, DateTime start)
+    internal static Winter Cut(Winter winter, int at, HouseLog log)
     {
+        var start = log.Start.AddHours(-WarmUpHours);
         var hours = WarmUpHours + log.Hours;
         double[] Take(double[] from) => [.. Enumerable.Range(at, hours).Select(h => from[Math.Min(h, from.Length - 1)])];
         var (air, sky, dew) = (Take(winter.AirC), Take(winter.SkyC), Take(winter.DewPointC));

@@ -46,10 +46,15 @@ internal static class FitWords
 
         yield return recorded
             ? "It can tell the loss, and the sun: sky, wind and sun of those very days stand in the run's weather file."
-            : "Sky, wind and sun of those days are not known: they were made twelve times over, and the mean was taken. That is "
-                + "enough for the loss; of the sun it tells less.";
+            : "Sky, wind and sun of those days are not known: each night has those of twelve made nights that are most like it, as "
+                + "cold and with as much of a swing. That is enough for the loss; of the sun it tells less.";
         yield return "It cannot tell leaks from a thin cover, nor the ground from the floor's edge: one factor stands for the whole loss.";
     }
+
+    public static string LeastChange(double change) => Written.Sentence(
+        $"Nor a door or vent that stood slightly ajar from some night on: a loss that changed by less than about",
+        $"{5 * Math.Ceiling(20 * (Math.Exp(change) - 1)):0} % cannot be told from the weather of these nights.",
+        $"Look at them every evening.");
 
     private const string Loses = "A door or vent ajar, a pane broken, a heater not logged in full?";
     private const string Keeps = "Snow on the cover, a second heater, a sensor that was moved?";

@@ -133,17 +133,23 @@ internal sealed class TrueHouse
     public double HeldKwh => Held(plant, weather, 8);
 
     /// <summary>What more a plant takes in the nights of a winter for each kelvin that it is held warmer, between 6 and 10 °C [W/K].</summary>
-    public static double Slope(Installation plant, WinterForcing forcing) => 1000 * (Held(plant, forcing, 10) - Held(plant, forcing, 6)) / 4 / NightHours(forcing);
+    public static double Slope(Installation plant, WinterForcing forcing) => Slope(plant, forcing, forcing.Winter.WarmUpHours, forcing.Winter.SeasonHours);
 
-    private static int NightHours(WinterForcing forcing) => Enumerable.Range(forcing.Winter.WarmUpHours, forcing.Winter.SeasonHours).Count(h => forcing.Winter.GlobalWPerM2[h] <= 0);
+    /// <summary>The same in the nights of some hours.</summary>
+    public static double Slope(Installation plant, WinterForcing forcing, int first, int hours) =>
+        1000 * (Held(plant, forcing, 10, first, hours) - Held(plant, forcing, 6, first, hours)) / 4
+        / Enumerable.Range(first, hours).Count(h => forcing.Winter.GlobalWPerM2[h] <= 0);
 
     /// <summary>Heat that holds a plant at a temperature through a winter's nights [kWh].</summary>
-    public static double Held(Installation plant, WinterForcing forcing, double setC)
+    public static double Held(Installation plant, WinterForcing forcing, double setC) =>
+        Held(plant, forcing, setC, forcing.Winter.WarmUpHours, forcing.Winter.SeasonHours);
+
+    private static double Held(Installation plant, WinterForcing forcing, double setC, int first, int hours)
     {
         var sum = 0.0;
         SeasonSimulator.Run(
             forcing, new LayoutCase(plant with { Heater = new HeaterNumbers(1e5, setC, 1) }, null),
-            row => sum += row.Hour >= forcing.Winter.WarmUpHours && forcing.Winter.GlobalWPerM2[row.Hour] <= 0 ? row.HeaterW : 0);
+            row => sum += row.Hour >= first && row.Hour < first + hours && forcing.Winter.GlobalWPerM2[row.Hour] <= 0 ? row.HeaterW : 0);
         return sum / 1000;
     }
 }
