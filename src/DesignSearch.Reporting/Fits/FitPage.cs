@@ -17,7 +17,7 @@ public static class FitPage
     public static string Of(string name, FitResult fit, string programVersion)
     {
         ArgumentNullException.ThrowIfNull(fit);
-        string[] said = [.. new[] { fit.Refusal, FitPageWords.HeldOut(fit) }.Where(s => s.Length > 0)];
+        string[] said = [.. new[] { fit.Refusal, FitPageWords.HeldOut(fit), FitPageWords.Beyond(fit) }.Where(s => s.Length > 0)];
         return PageShell.Of($"{PlainText.Name(name)}: fitted to its log", "Skip to the pictures", programVersion, Markup.Of($"""
             <header><p class="place">{PlainText.Name(name)} · {Written.Joined([.. fit.Log.Files.Select(f => f.Name)])}</p>
             <h1>{PlainText.Sentence(FitPageWords.Answer(fit))}</h1>

@@ -14,7 +14,7 @@ public sealed class PinnedPictureTests
 {
     private static readonly string[] Digests =
     [
-        "control 6c5dfc59", "cores 9c3c1a5e", "elevation d96bcc37", "frame 700286ce", "plan 8759cd04", "section 6028c65a", "water bca146f7",
+        "control ed9f1128", "cores 23baf77d", "elevation d96bcc37", "frame 700286ce", "plan fa3a0a06", "section 6028c65a", "water bca146f7",
     ];
 
     [SkippableFact]

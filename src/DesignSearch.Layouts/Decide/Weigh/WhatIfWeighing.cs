@@ -7,7 +7,7 @@ using DesignSearch.Season;
 
 namespace DesignSearch.Layouts.Decide.Weigh;
 
-/// <summary>Simulates layouts again in the coldest design winter made colder, and in its coldest night without current with its night cover left open, or with snow left lying.</summary>
+/// <summary>Simulates layouts again in the coldest design winter made colder, in its coldest night without current or with the night cover open, or with snow left lying.</summary>
 /// <param name="book">Where the design winters are.</param>
 internal sealed class WhatIfWeighing(TrialBook book)
 {
