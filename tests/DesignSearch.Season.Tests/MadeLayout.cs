@@ -57,7 +57,8 @@ internal static class MadeLayout
                 LiningResistanceM2KPerW = odd[1] ? 0.2 * r[2] : 0,
                 LiningTransmittance = 1 - 0.3 * r[2],
                 AirChangesPerHour = 2 * r[3],
-                Contents = odd[0] ? new(3e5 * r[1], 4 * r[2], 0.9 * r[3]) : ContentsNumbers.None,
+                // Whatever stores heat touches the air: of what a scenario can name the slowest has 14 W/K for each MJ/K.
+                Contents = odd[0] ? new(3e5 * r[1], r[1] * (3.6 + 8 * r[2]), 0.1 + 0.7 * r[3]) : ContentsNumbers.None,
                 CoverExchange = 0.8 + r[2],
                 CoverCapacityJPerM2K = 10000 * r[15],
             },
