@@ -41,7 +41,7 @@ public sealed class PinnedDecisionsTests
         "penniless turning 3d636ea9", "penniless ways c54d8aa6", "poor better 01ba4719", "poor checks that cost 37517e5f", "poor from a seventh 1127aebf",
         "poor judged 5af3751c", "poor miss cd1fb256", "poor picks 2ec54687", "poor proved 2eba5cbd", "poor purchases 609c97d9", "poor stages 91593c2e",
         "poor turning 3d636ea9", "poor ways 04953a44", "unseen a7d2e531", "usual better 6c55a6a0", "usual checks that cost 37517e5f",
-        "usual from a seventh 593b1aef", "usual judged 67f6305f", "usual miss 61d1954b", "usual picks ba517a0b", "usual proved 8d586aa0", "usual purchases d630bfaa",
+        "usual from a seventh 593b1aef", "usual judged 00ed6e8e", "usual miss 61d1954b", "usual picks ba517a0b", "usual proved 8d586aa0", "usual purchases d630bfaa",
         "usual stages afaaf1bb", "usual turning 3f3a2383", "usual ways 267270b6", "with a bench better 01ba4719", "with a bench checks that cost 37517e5f",
         "with a bench from a seventh 97a8a0ff", "with a bench judged 04be4dc5", "with a bench miss 61d1954b", "with a bench picks 08ea5d53",
         "with a bench proved 62cb5182", "with a bench purchases 1c4fa7f2", "with a bench stages 23cc2e49", "with a bench turning 3d636ea9",

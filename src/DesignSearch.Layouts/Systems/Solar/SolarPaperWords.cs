@@ -196,7 +196,7 @@ internal static class SolarPaperWords
                 PaperWords.Celsius),
             .. ground.Try(
                 P.TankThermostat, "put its sensor into cold water while the house calls for heat",
-                Written.Sentence($"pump and fan stop at {set + solar.Dials.ReleaseStopK:0.#} °C"), PaperWords.Celsius),
+                Written.Sentence($"the release stops below {set + solar.Dials.ReleaseStopK:0.#} °C"), PaperWords.Celsius),
         ];
     }
 }
