@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using DesignSearch.Climate.Winters;
+using DesignSearch.Fitting.Estimate;
 using DesignSearch.Fitting.Tests.Truth;
 using DesignSearch.Layouts.Assess;
 using DesignSearch.Layouts.Design.Brief;
@@ -52,6 +53,8 @@ public sealed class SecondModelTests
         Validation.Missed(
             "fit second model band", "share of the bands of 19 in 20 that hold the truth", 0.80, 1, right / (double)Houses10,
             "SciPy, own nodes, films and sky (SecondModel.py), ten houses", "HouseFitting.Run");
+        // The builder is told of what they have in common.
+        Assert.Equal(FitResult.OtherModelsTooHigh, misses.Average(), 0.02);
         // What they scatter about their mean is what the log tells.
         Assert.True(Math.Sqrt(misses.Average(m => Math.Pow(m - misses.Average(), 2))) < 0.07, told.ToString());
     }

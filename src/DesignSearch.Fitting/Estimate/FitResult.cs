@@ -6,6 +6,9 @@ namespace DesignSearch.Fitting.Estimate;
 /// <summary>What a log tells of a house.</summary>
 public sealed record FitResult
 {
+    /// <summary>By which share houses of another model come out too high in common (ten houses, a check of its own).</summary>
+    public const double OtherModelsTooHigh = 0.18;
+
     /// <summary>The log, its clock set right.</summary>
     public required HouseLog Log { get; init; }
 

@@ -47,9 +47,10 @@ public static class FitPageWords
     public static string Beyond(FitResult fit)
     {
         ArgumentNullException.ThrowIfNull(fit);
-        return !fit.IsLearnt ? "" : "The range is what the log leaves open for a house that works as this program takes it. Ten houses "
-            + "of another model, tried on purpose, came out some 18 % too high and mostly outside it: take the figure for this heater's "
-            + "need near this temperature, and buy with a fifth to spare.";
+        return !fit.IsLearnt ? "" : Written.Sentence(
+            $"The range is what the log leaves open for a house that works as this program takes it. Ten houses of another model,",
+            $"tried on purpose, came out some {Percent * FitResult.OtherModelsTooHigh:0} % too high and mostly outside it:",
+            $"read it as the heat needed near this temperature, more likely too much than too little.");
     }
 
     /// <summary>How well it predicts what it did not see; empty where it was not tried.</summary>
