@@ -15,23 +15,34 @@ internal struct BarrelsBlock<T>(in HouseTerms<T> terms, in T startC)
     /// <summary>Their temperature [°C].</summary>
     public T Now = startC;
 
-    private readonly T water = terms.BarrelStore, ice = terms.BarrelIce, melts = terms.BarrelMelts, toAir = terms.BarrelAir;
+    private readonly T water = terms.BarrelStore, ice = terms.BarrelIce, frozen = T.Of(0) - terms.BarrelMelts, toAir = terms.BarrelAir;
 
-    // What leaves them for a kelvin of theirs; what a kelvin of them holds in this step, one over the sum of both; what they come to without the air.
-    private T hold = terms.BarrelAir, store, inverse, rest;
+    // One over each: a division costs as much as eight products. No barrels melt nothing: the least keeps that from being nothing over nothing.
+    private readonly T slush = terms.BarrelMelts * T.Of(1 / SlushK), perWater = T.Of(1) / terms.BarrelStore, perIce = T.Of(1) / terms.BarrelIce,
+        perMelts = T.Of(SlushK) / T.Max(terms.BarrelMelts, T.Of(1e-30));
+
+    // What a kelvin of them holds in this step, what of a kelvin of the air they take; what they come to without the air.
+    private T store, through, rest;
+
+    // The inverse as water, slush and ice.
+    private T ofWater, ofSlush, ofIce;
 
     /// <summary>Heat in them over the step, against water at 0 °C [W].</summary>
     public T Stored { get; private set; } = HeldAt(startC, terms);
 
-    /// <summary>What they add to the row of the air [W/K].</summary>
-    public readonly T AirHold => toAir - toAir * toAir * inverse;
+    /// <summary>What of their coupling to the air comes back to it, and so leaves its row [W/K].</summary>
+    public readonly T FromAir => toAir * through;
 
     /// <summary>What they give to it whatever it is [W].</summary>
     public readonly T ToAirW => toAir * rest;
 
     /// <summary>Couples them to something else.</summary>
     /// <param name="conductance">What hangs on their temperature [W/K].</param>
-    public void Couple(in T conductance) => hold = toAir + conductance;
+    public void Couple(in T conductance)
+    {
+        var (one, hold) = (T.Of(1), toAir + conductance);
+        (ofWater, ofSlush, ofIce) = (one / (water + hold), one / (slush + hold), one / (ice + hold));
+    }
 
     /// <summary>Begins a step: water, slush or ice by what they hold.</summary>
     /// <param name="sourceW">What comes in from elsewhere than the air [W].</param>
@@ -39,8 +50,10 @@ internal struct BarrelsBlock<T>(in HouseTerms<T> terms, in T startC)
     public void Eliminate(in T sourceW)
     {
         var zero = T.Of(0);
-        store = T.IfGreater(Stored, zero, water, T.IfGreater(Stored, zero - melts, melts * T.Of(1 / SlushK), ice));
-        inverse = T.Of(1) / (store + hold);
+        var held = Stored;
+        store = T.IfGreater(held, zero, water, T.IfGreater(held, frozen, slush, ice));
+        var inverse = T.IfGreater(held, zero, ofWater, T.IfGreater(held, frozen, ofSlush, ofIce));
+        through = toAir * inverse;
         rest = (store * Now + sourceW) * inverse;
     }
 
@@ -48,19 +61,17 @@ internal struct BarrelsBlock<T>(in HouseTerms<T> terms, in T startC)
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public void Settle(in T airC)
     {
-        var line = rest + toAir * inverse * airC;
+        var line = rest + through * airC;
         var held = Stored + store * (line - Now);
         var zero = T.Of(0);
-        // No barrels melt nothing: the least keeps that from being nothing over nothing.
-        var slush = held * T.Of(SlushK) / T.Max(melts, T.Of(1e-30));
-        Now = T.IfGreater(held, zero, held / water, T.IfGreater(held, zero - melts, slush, (held + melts) / ice - T.Of(SlushK)));
+        Now = T.IfGreater(held, zero, held * perWater, T.IfGreater(held, frozen, held * perMelts, (held - frozen) * perIce - T.Of(SlushK)));
         Stored = held;
     }
 
     private static T HeldAt(in T at, in HouseTerms<T> terms)
     {
         var zero = T.Of(0);
-        var frozen = T.Min(at + T.Of(SlushK), zero) * terms.BarrelIce - terms.BarrelMelts;
-        return T.IfGreater(at, zero, at * terms.BarrelStore, T.IfGreater(at, T.Of(-SlushK), at * terms.BarrelMelts * T.Of(1 / SlushK), frozen));
+        var ice = T.Min(at + T.Of(SlushK), zero) * terms.BarrelIce - terms.BarrelMelts;
+        return T.IfGreater(at, zero, at * terms.BarrelStore, T.IfGreater(at, T.Of(-SlushK), at * terms.BarrelMelts * T.Of(1 / SlushK), ice));
     }
 }

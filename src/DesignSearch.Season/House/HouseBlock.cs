@@ -30,7 +30,7 @@ internal struct HouseBlock<T>
     public T ReleaseW, ReleaseShare;
 
     /// <summary>Sums over the steps of the hour: temperatures at the ends of the steps, two flows.</summary>
-    public T SumAir, SumCover, SumFloor, SumSoil3, SumMass, SumSky, SumVent, SumRelease, SumHeater, SumFan, SumShare, LowestAir;
+    public T SumAir, SumCover, SumInner, SumFloor, SumSoil3, SumMass, SumSky, SumVent, SumRelease, SumHeater, SumShare, LowestAir;
 
     /// <summary>This hour's conductances [W/K] and sources [W].</summary>
     public T Outer, Leak, Sun;
@@ -39,7 +39,7 @@ internal struct HouseBlock<T>
     public HeaterControl<T> Heater;
 
     private readonly HouseTerms<T> terms;
-    private readonly VentControl<T> vents;
+    private VentControl<T> vents;
     private ReleaseControl<T> release;
     private ContentsBlock<T> contents;
     private BarrelsBlock<T> barrels;
@@ -47,14 +47,15 @@ internal struct HouseBlock<T>
     // What each node keeps of the others once it is eliminated; only open doors change it through a winter.
     private T inverse1, inverse2, inverse3, inverseMass, massPivot, floorPivot, toSoil1, toSoil2, toSoil3, toMass;
 
-    private T coverHold, innerHold;
+    // What the rows of cover, inner surface and air hold in every step of the hour; conductances that doors open join the first two.
+    private T coverHold, innerHold, airHold, floorHold;
 
     // Cube root of the difference of air and inner surface.
     private T root;
 
-    private T outside, skyC, skyK, skyK2, link, floorCover, floorOut, airOut, innerOut, outC, contentsIn, airIn, floorIn, deepIn, barrelIn, wallIn, massIn, outerIn;
+    private T outside, skyC, skyK, skyK2, link, floorCover, floorOut, airOut, innerOut, outC, contentsIn, airIn, innerIn, floorIn, deepIn, barrelIn, wallIn, massIn, outerIn;
     private T innerNow, outerNow, floorNow, soil1Now, soil2Now, soil3Now, barrelNow, massNow;
-    private T innerAirNow, airHold, contentsToAir, floorAirNow, floorHold, floorSource, innerWallShare, floorFromWall, heaterWeight, releaseWeight, radiantW;
+    private T innerAirNow, airNow, contentsToAir, floorAirNow, floorPivotNow, floorSource, innerWallShare, floorFromWall, floorFromInner, heaterWeight, releaseWeight, radiantW;
     private T skyG, inverseC, restC, inverseI, restI, innerFloorNow, fromFloor, fromAir, inverseV, restV, wallFloorG, wallAirG, inverseF, restF, floorAirG;
     private T rest1, rest2, rest3, restMass, pivot, rest;
 
@@ -106,6 +107,7 @@ internal struct HouseBlock<T>
         var (aroundC, seen) = (T.Of(f.OutsideC - f.AroundBelowK), terms.SkyView);
         var around = f.OutsideC - f.AroundBelowK + Temperature.ZeroCelsiusK;
         outside = te;
+        vents.Hour(te);
         (skyC, skyK) = (T.Of(f.SkyC), T.Of(f.SkyC + Temperature.ZeroCelsiusK));
         skyK2 = skyK * skyK;
         var closed = T.Of(f.Dark) + terms.CoverBySensor * T.Of(f.Dim - f.Dark);
@@ -125,23 +127,26 @@ internal struct HouseBlock<T>
         Sun = (terms.SunAir + terms.SunContents + terms.SunFloor + terms.SunBarrels + terms.SunWall) * sun;
         contentsIn = terms.SunContents * sun;
         airIn = Leak * te + airOut * outC + terms.SunAir * sun;
-        floorIn = terms.Edge * te + terms.SunFloor * sun;
+        innerIn = innerOut * outC;
+        floorIn = terms.Edge * te + floorOut * outC + terms.SunFloor * sun;
         deepIn = terms.SoilDeep * T.Of(f.GroundC);
         barrelIn = terms.SunBarrels * sun;
         wallIn = terms.SunWall * sun;
         massIn = terms.MassOutside * te;
         outerIn = toAir * te + toAround * aroundC;
-        coverHold = terms.CoverStore + Outer;
-        innerNow = soil1Now = soil2Now = T.Of(0);
-        (outerNow, floorNow, soil3Now, barrelNow, massNow) = (outerIn, floorIn, deepIn, barrelIn, massIn);
-        SumAir = SumCover = SumFloor = SumSoil3 = SumMass = SumSky = SumVent = SumRelease = SumHeater = SumFan = SumShare = T.Of(0);
+        airHold = terms.AirStore + terms.WallAir + terms.BarrelAir + contents.AirHold + Leak + airOut;
+        floorHold = floorCover + floorOut;
+        HoldCover();
+        soil1Now = soil2Now = T.Of(0);
+        (innerNow, outerNow, floorNow, soil3Now, barrelNow, massNow) = (innerIn, outerIn, floorIn, deepIn, barrelIn, massIn);
+        SumAir = SumCover = SumInner = SumFloor = SumSoil3 = SumMass = SumSky = SumVent = SumRelease = SumHeater = SumShare = T.Of(0);
     }
 
     /// <summary>Shuts every door: the first thing in a step that has any. Sources then open theirs, and <see cref="TakeDoors"/> comes before <see cref="Eliminate"/>.</summary>
     /// <param name="use">What the sources do with them.</param>
     public void CloseDoors(DoorUse use)
     {
-        innerNow = T.Of(0);
+        innerNow = innerIn;
         if (use > DoorUse.InnerSource)
             Doors = default;
     }
@@ -186,22 +191,22 @@ internal struct HouseBlock<T>
         // Vapour travels only from a warmer floor to a colder cover; it sets in over 2 K.
         var floorToInner = terms.InnerFloor + terms.Latent * T.Min(T.Max((Floor - Inner) * T.Of(0.5), zero), one);
 
-        var throughCover = one / (coverHold + sky + link + floorCover);
+        var throughCover = one / (coverHold + sky);
         var coverRest = terms.CoverStore * cover + outerNow + sky * skyC;
         var inner = link * throughCover;
         var floorToCover = floorCover * throughCover;
-        floorHold = floorToInner + floorCover - floorCover * floorToCover + floorOut;
-        floorSource = floorToCover * coverRest + floorOut * outC;
+        floorPivotNow = floorHold + floorToInner - floorCover * floorToCover;
+        floorSource = floorToCover * coverRest;
         var innerFloor = floorToInner;
         floorToInner += link * floorToCover;
         var coupled = innerAir + contents.InnerAir;
-        var throughInner = one / (innerHold + innerAir + contents.InnerHold + innerFloor + terms.InnerWall + link - link * inner + innerOut);
-        var innerRest = inner * coverRest + innerNow + contentsToInner + innerOut * outC;
+        var throughInner = one / (innerHold + innerAir + innerFloor - link * inner);
+        var innerRest = inner * coverRest + innerNow + contentsToInner;
         var (floorShare, airShare, wallShare) = (floorToInner * throughInner, coupled * throughInner, terms.InnerWall * throughInner);
-        (innerAirNow, airHold, innerWallShare) = (coupled, innerAir + contents.AirHold, wallShare);
+        (innerAirNow, airNow, innerWallShare) = (coupled, innerAir, wallShare);
 
         // Air lies still on a colder floor and rises from a warmer one; what lies between sets in over 2 K.
-        floorAirNow = terms.FloorAir + terms.FloorAirSwing * T.Min(T.Max(Floor - Air, zero - one), one);
+        floorAirNow = terms.FloorAir + terms.FloorAirSwing * T.Min(T.Max(Floor - Air, T.Of(-1)), one);
 
         var mass = (terms.WallStore * WallMass + massNow) * inverseMass;
         inverseV = one / (massPivot - terms.InnerWall * wallShare);
@@ -224,19 +229,19 @@ internal struct HouseBlock<T>
         var (floorToInner, floorFirst, airFirst, inner) = (innerFloorNow, fromFloor, fromAir, restI);
         var (throughWall, wallFloor, wallToAir, wall) = (inverseV, wallFloorG, wallAirG, restV);
         var wallShare = wallFloor * throughWall;
-        var throughFloor = T.Of(1) / (floorPivot + floorAirNow + floorHold - floorToInner * floorFirst - wallFloor * wallShare);
+        var throughFloor = T.Of(1) / (floorPivot + floorAirNow + floorPivotNow - floorToInner * floorFirst - wallFloor * wallShare);
         var floor = terms.FloorStore * Floor + floorNow + floorSource + terms.FloorSoil * soil1 + floorFirst * inner + wallShare * wall;
         var floorToAir = floorAirNow + floorToInner * airFirst + wallToAir * wallShare;
         var floorShare = floorToAir * throughFloor;
         var wallAirShare = wallToAir * throughWall;
-        pivot = terms.AirStore + airHold + floorAirNow + barrels.AirHold + terms.WallAir + Leak + airOut
-            - innerAirNow * airFirst - wallToAir * wallAirShare - floorToAir * floorShare;
+        pivot = airHold + airNow + floorAirNow - barrels.FromAir - innerAirNow * airFirst - wallToAir * wallAirShare - floorToAir * floorShare;
         rest = terms.AirStore * Air + airIn + contentsToAir + tankLossW + barrels.ToAirW + airFirst * inner + wallAirShare * wall + floorShare * floor;
         (rest1, rest2, rest3) = (soil1, soil2, soil3);
         (inverseF, restF, floorAirG, floorFromWall) = (throughFloor, floor, floorToAir, wallShare);
 
         // What of a watt that is radiated, half to the inner surface, half to the floor, the row of the air sees.
-        var innerWeight = airFirst + wallAirShare * innerWallShare + floorShare * (floorFirst + wallShare * innerWallShare);
+        floorFromInner = floorFirst + wallShare * innerWallShare;
+        var innerWeight = airFirst + wallAirShare * innerWallShare + floorShare * floorFromInner;
         var unseen = T.Of(1) - T.Of(0.5) * (innerWeight + floorShare);
         (heaterWeight, releaseWeight) = (T.Of(1) - terms.HeaterRadiates * unseen, T.Of(1) - terms.ReleaseRadiates * unseen);
     }
@@ -264,7 +269,7 @@ internal struct HouseBlock<T>
     public void Decide(in T tankTopC, Span<Offer<T>> offers)
     {
         var top = tankTopC;
-        var vent = vents.Conductance(pivot, rest, outside);
+        var vent = vents.Conductance(pivot, rest);
         var p = pivot + vent;
         var r = rest + vent * outside;
         var enabled = release.Enabled(top, Air);
@@ -292,7 +297,7 @@ internal struct HouseBlock<T>
         var half = radiantW * T.Of(0.5);
         restI += half;
         restV += innerWallShare * half;
-        restF += half + (fromFloor + floorFromWall * innerWallShare) * half;
+        restF += half + floorFromInner * half;
         var floor = (restF + floorAirG * air) * inverseF;
         var wall = (restV + wallFloorG * floor + wallAirG * air) * inverseV;
         var inner = (restI + innerFloorNow * floor + innerAirNow * air + terms.InnerWall * wall) * inverseI;
@@ -304,8 +309,9 @@ internal struct HouseBlock<T>
         barrels.Settle(air);
         contents.Settle(inner, air);
         (Floor, Inner, Cover, Soil1, Soil2, Soil3, WallMass) = (floor, inner, cover, soil1, soil2, soil3, mass);
-        SumSky += skyG * (cover - skyC) + floorOut * (floor - outC) + airOut * (air - outC) + innerOut * (inner - outC);
+        SumSky += skyG * (cover - skyC);
         SumCover += cover;
+        SumInner += inner;
         SumFloor += floor;
         SumSoil3 += soil3;
         SumMass += mass;
@@ -313,7 +319,11 @@ internal struct HouseBlock<T>
 
     /// <summary>What cover and leaking air gave to the outside in the steps of this hour [W times steps].</summary>
     public readonly T Given(double outsideC, double steps) =>
-        Outer * SumCover - outerIn * T.Of(steps) + SumSky + Leak * (SumAir - T.Of(outsideC * steps));
+        Outer * SumCover - outerIn * T.Of(steps) + ToSky(steps) + Leak * (SumAir - T.Of(outsideC * steps));
+
+    /// <summary>What went to the sky, and past the cover to whatever lies outside, in the steps of this hour [W times steps].</summary>
+    public readonly T ToSky(double steps) =>
+        SumSky + floorOut * SumFloor + airOut * SumAir + innerOut * SumInner - (floorOut + airOut + innerOut) * outC * T.Of(steps);
 
     /// <summary>Books the hour with its own conductances.</summary>
     public readonly void Book(ref FlowBook<T> book, in HourForcing f, double steps)
@@ -322,16 +332,17 @@ internal struct HouseBlock<T>
         var te = T.Of(f.OutsideC) * n;
         book.Heat(HouseFlows.Sun, Sun * n);
         book.Heat(HeaterFlows.Heat, SumHeater);
-        book.Heat(SolarFlows.ReleaseFan, SumFan);
+        var fan = release.FanW(SumShare);
+        book.Heat(SolarFlows.ReleaseFan, fan);
         book.Heat(SolarFlows.Release, SumRelease);
         book.Heat(HouseFlows.CoverToAir, Outer * SumCover - outerIn * n);
-        book.Heat(HouseFlows.CoverToSky, SumSky);
+        book.Heat(HouseFlows.CoverToSky, ToSky(steps));
         book.Heat(HouseFlows.Leakage, Leak * (SumAir - te));
         book.Heat(HouseFlows.Vents, SumVent);
         book.HeatBothWays(HouseFlows.Ground, terms.SoilDeep * (SumSoil3 - T.Of(f.GroundC) * n) + terms.Edge * (SumFloor - te));
         book.Heat(HouseFlows.Wall, terms.MassOutside * (SumMass - te));
         book.Electricity(HeaterFlows.Heater, SumHeater);
-        book.Electricity(SolarFlows.ReleaseUse, SumFan);
+        book.Electricity(SolarFlows.ReleaseUse, fan);
     }
 
     // Apart, so that nothing of the usual way has to lie in memory.
@@ -359,9 +370,14 @@ internal struct HouseBlock<T>
         SumAir += air;
         SumRelease += released;
         SumHeater += heat;
-        SumFan += fan;
         SumShare += share;
         LowestAir = T.Min(LowestAir, air);
+    }
+
+    private void HoldCover()
+    {
+        coverHold = terms.CoverStore + Outer + link + floorCover + Doors.Cover.Conductance;
+        innerHold = contents.InnerHold + terms.InnerWall + link + innerOut + Doors.Inner.Conductance;
     }
 
     // Soil and wall mass from the bottom up; the cover's own part is that of the hour.
@@ -376,8 +392,7 @@ internal struct HouseBlock<T>
         inverseMass = one / (terms.WallStore + wallMass + terms.MassOutside + terms.MassRoom + Doors.WallMass.Conductance);
         floorPivot = terms.FloorStore + floorSoil - floorSoil * floorSoil * inverse1 + terms.FloorWall + terms.Edge + Doors.Floor.Conductance;
         massPivot = wallMass - wallMass * wallMass * inverseMass + terms.WallAir + terms.FloorWall + terms.InnerWall;
-        coverHold = terms.CoverStore + Outer + Doors.Cover.Conductance;
-        innerHold = Doors.Inner.Conductance;
+        HoldCover();
         (toSoil1, toSoil2, toSoil3) = (floorSoil * inverse1, soil12 * inverse2, soil23 * inverse3);
         toMass = wallMass * inverseMass;
     }

@@ -124,6 +124,6 @@ public sealed class CoverMakeUpTests
             }
         }
 
-        return (Pack.At(block.Outer, 0) * Pack.At(block.SumCover, 0) + Pack.At(block.SumSky, 0)) / 12;
+        return (Pack.At(block.Outer, 0) * Pack.At(block.SumCover, 0) + Pack.At(block.ToSky(12), 0)) / 12;
     }
 }

@@ -26,10 +26,10 @@ public sealed class PinnedSeasonTests
     private static readonly JsonSerializerOptions Options = new() { NumberHandling = JsonNumberHandling.AllowNamedFloatingPointLiterals };
 
     [SkippableTheory]
-    [InlineData(1, false, "76a2ba56fadafa4b")]
-    [InlineData(2, false, "c555f03d303c6fec")]
-    [InlineData(3, false, "a02a1acd6c3a594c")]
-    [InlineData(4, true, "5c63cbaa1ebad32e")]
+    [InlineData(1, false, "f16b4ef3e9475c61")]
+    [InlineData(2, false, "8219bca661347c80")]
+    [InlineData(3, false, "960388b9315256a2")]
+    [InlineData(4, true, "47e8a22db3cf9141")]
     public void No_figure_moved(int seed, bool sunny, string digest)
     {
         Skip.IfNot(OperatingSystem.IsLinux() && RuntimeInformation.ProcessArchitecture == Architecture.X64, "Exponentials may differ in the last bit on another system.");
