@@ -4,6 +4,7 @@ using DesignSearch.Season.Benches;
 using DesignSearch.Season.Covers;
 using DesignSearch.Season.DayStore;
 using DesignSearch.Season.Heaters;
+using DesignSearch.Season.Gathering;
 using DesignSearch.Season.HeatPumps;
 using DesignSearch.Season.House;
 using DesignSearch.Season.Solar;
@@ -85,6 +86,7 @@ internal static class TestLayout
         double In(double low, double high) => low + (high - low) * r.NextDouble();
         var layout = Random(r);
         layout = r.NextDouble() < 0.5 ? layout : layout.With(HeatPump(In(600, 4000), In(3, 16)));
+        layout = r.NextDouble() < 0.5 ? layout : layout.With(new GatheringNumbers(In(20, 400), In(5, 60), In(12, 20)));
         return r.NextDouble() < 0.5 ? layout : layout.With(DayStore((int)In(2, 12), In(100, 600), In(5, 60), In(14, 22), In(3, 8)));
     }
 

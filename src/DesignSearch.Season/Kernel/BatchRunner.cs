@@ -100,6 +100,12 @@ internal static class BatchRunner<T>
             source.Offer(batches, offers);
         for (var b = 0; b < batches.Length; b++)
             batches[b].House.Decide(batches[b].Loop.TopAhead, offers.Of(b));
+        foreach (var source in sources)
+        {
+            if (source.Kind.UsesTank)
+                source.Charge(batches);
+        }
+
         for (var b = 0; b < batches.Length; b++)
             batches[b].Loop.Settle(batches[b].House.ReleaseW, batches[b].House.ReleaseShare);
         for (var b = 0; b < batches.Length; b++)

@@ -26,6 +26,9 @@ internal sealed class SourceKind(string id, int rank) : IComparable<SourceKind>
 
     public DoorUse Doors { get; init; }
 
+    /// <summary>True when it meets the tank; see <see cref="ITankBlock{T}"/>.</summary>
+    public bool UsesTank { get; init; }
+
     /// <summary>True when the plants stand in it, so that its air is theirs.</summary>
     public bool HoldsPlants { get; init; }
 

@@ -50,6 +50,12 @@ internal abstract class SourceRunner<T>(SourceKind kind) : IDisposable
 
     public abstract void Offer(Span<Batch<T>> batches, in OfferTable<T> offers);
 
+    /// <summary>What goes between the air and the tank, once the air is known; nothing for most.</summary>
+    public virtual void Charge(Span<Batch<T>> batches)
+    {
+        // Most kinds never meet the tank.
+    }
+
     public abstract void Settle(Span<Batch<T>> batches, in OfferTable<T> offers);
 
     public abstract void Book(int batch, ref FlowBook<T> book);
