@@ -33,6 +33,7 @@ public sealed class NumberChoicesTests
         { "compost_rest_c", 0, 60, false, 40, [40, 45] },
         { "compost_built_days", 0, 120, true, 0, [0, 30] },
         { "release_stop_k", -10, 10, false, 1, [1] },
+        { "gather_above_c", 0, 25, false, 0, [0] },
         { "compost_glycol_percent", 0, 50, false, 40, [30, 40, 48] },
         { "day_pipe_m_per_m2", 1, 8, false, 4, [2, 4] },
         { "day_pipe_depth_m", 0.3, 1, false, 0.5, [0.5] },

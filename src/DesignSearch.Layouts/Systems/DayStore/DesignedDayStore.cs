@@ -29,8 +29,6 @@ internal sealed class DesignedDayStore(EarthPipe pipe, StoreFan fan, PipeField l
     private const int LowCores = 4;
     private const int MainsCores = 3;
     private const double LeastGap = 1.5;
-    private const double AboveHeatersK = 3;
-    private const double BelowVentsK = 2;
     private const double SlowMPerS = 0.5;
     private const double FastMPerS = 4;
 
@@ -88,10 +86,8 @@ internal sealed class DesignedDayStore(EarthPipe pipe, StoreFan fan, PipeField l
 
     public override IEnumerable<Check> ListChecks(Conditions conditions, BuiltLayout built)
     {
-        var least = built.Systems.Max(s => s.HeatsToC) + AboveHeatersK;
-        var most = built.Installation.House.VentAboveC - BelowVentsK;
-        var spare = Math.Min(numbers.ChargeAboveC - least, most - numbers.ChargeAboveC);
-        yield return DayStoreRules.Apart.Found(spare >= 0, spare / AboveHeatersK, DayStoreWords.Apart(numbers.ChargeAboveC, least, most));
+        var (setC, band) = (numbers.ChargeAboveC, DayHeatBand.Of(built));
+        yield return DayStoreRules.Apart.Found(band.Holds(setC), band.Spare(setC), DayStoreWords.Apart(setC, band.LeastC, band.MostC));
     }
 
     public override void List(Needs needs)

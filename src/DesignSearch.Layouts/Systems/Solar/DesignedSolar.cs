@@ -108,7 +108,7 @@ public sealed class DesignedSolar(SolarLoop loop) : DesignedSystem
     public override IEnumerable<Check> ListChecks(Conditions conditions, BuiltLayout built)
     {
         ArgumentNullException.ThrowIfNull(built);
-        var checks = MountChecks.OfList(loop, built.Parts);
+        var checks = MountChecks.OfList(loop, built.Parts).Concat(Gathering.OfPlant(loop, built));
         return PressureCheck.Of(loop, built.Parts) is { } check ? checks.Append(check) : checks;
     }
 

@@ -53,6 +53,7 @@ internal static class LoopChecks
         checks.Add(SolarRules.PumpFlow.Found(share >= LeastFlowShare, share - LeastFlowShare, flowWords));
         if (!solar.StaysFull)
             checks.Add(DrainFall(solar));
+        Gathering.Add(solar, checks);
         if (TankHeat(solar, conditions.Outcomes) is { } heat)
             checks.Add(heat);
     }

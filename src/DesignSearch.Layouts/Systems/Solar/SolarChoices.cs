@@ -175,11 +175,20 @@ public static class SolarChoices
         Under = Collector,
     };
 
+    /// <summary>Air above which its fan coil brings the house's heat into the tank [°C]; 0 never.</summary>
+    public static NumberChoice GatherAboveC { get; } = new("gather_above_c", "air above which the heat release brings day heat into the tank, 0 never", "°C", 0, 25)
+    {
+        Standard = 0,
+        Tried = [0],
+        Under = Collector,
+    };
+
     /// <summary>All of them, in order.</summary>
     public static IReadOnlyList<Choice> All { get; } =
     [
         Collector, CollectorCount, Mount, TiltDeg, AzimuthDeg, LimitDeg, SwitchHours, Steps, Drive, ShaftSeal, Protection, Tank, TankCount,
         Jacket, Pipe, Insulation, LoopPump, FlowLPerMinM2, StartDifferenceK, StopDifferenceK, Release, ReleaseCount, ReleaseSetC, ReleaseBandK, ReleaseStopK,
+        GatherAboveC,
     ];
 
     private static bool IsDriven(IChoices choices) => choices.Get(Mount) is { NeedsDrive: true };

@@ -18,9 +18,9 @@ internal static class SolarCircuits
         var circuits = new List<Circuit>(5 + solar.Frames);
         Add(circuits, SolarDevices.Pump, solar.Pump.Volts, solar.Pump.Watts, SolarDevices.Controller, true, RunTime.Daylight);
         if (solar.ReleasePump is { } pump)
-            Add(circuits, SolarDevices.ReleasePump, pump.Volts, pump.Watts, SolarDevices.ReleaseSwitch, true);
+            Add(circuits, SolarDevices.ReleasePump, pump.Volts, pump.Watts, SolarDevices.Release(solar.Gathers), true);
         var (release, protection) = (solar.Release, solar.Protection);
-        Add(circuits, SolarDevices.Fan, release.Volts, release.FanWatts * solar.ReleasePieces, SolarDevices.FanSwitch(solar.IsRelayed));
+        Add(circuits, SolarDevices.Fan, release.Volts, release.FanWatts * solar.ReleasePieces, SolarDevices.FanSwitch(solar.IsRelayed, solar.Gathers));
         var relayed = solar.StaysFull ? protection.Volts != solar.ControllerVolts : protection.Volts >= SupplyPlan.MainsVolts;
         var by = SolarDevices.ProtectionSwitch(solar.StaysFull, relayed);
         Add(circuits, SolarDevices.Protection(solar.StaysFull), protection.Volts, protection.Watts, by, false, RunTime.Daylight);

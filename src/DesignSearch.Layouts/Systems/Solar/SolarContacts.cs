@@ -13,10 +13,10 @@ internal static class SolarContacts
 
     // Supply, return and signal; a thermostat has a contact of two cores besides its supply, one on the mains line, neutral and earth.
     private const int SensorCores = 3;
-    private const int ThermostatCores = 4;
-    private const int MainsCores = 3;
+    public const int ThermostatCores = 4;
+    public const int MainsCores = 3;
 
-    private const int CoresOfProbe = 2;
+    public const int CoresOfProbe = 2;
     private const int TankSensors = 2;
     private const int CutOutCores = 2;
 
@@ -78,7 +78,8 @@ internal static class SolarContacts
     {
         var fan = solar.Release.Volts > 0 ? solar.Release.FanWatts * solar.ReleasePieces / solar.Release.Volts : 0;
         var pump = solar.ReleasePump is { } p ? Circuit.OfPump("", p.Volts, p.Watts, 0, "").StartA : 0;
-        var switched = Duty.Current(PlantState.DesignNight, solar.IsRelayed ? fan : fan + pump);
+        var startA = solar.IsRelayed ? fan : fan + pump;
+        var switched = Duty.Current(PlantState.DesignNight, startA);
         var onMains = solar.ThermostatVolts >= SupplyPlan.MainsVolts;
         var lead = new Lead(SolarCircuits.NearM, onMains ? MainsCores : ThermostatCores);
         needs.Contact(SmallPartRole.Thermostat, 1, SolarPurposes.Thermostat, switched, solar.ThermostatVolts, lead);
@@ -86,5 +87,6 @@ internal static class SolarContacts
         needs.Small(SmallPartRole.TemperatureSensor, 1, SolarPurposes.TankThermostatSensor, [solar.Heat.Store, solar.Heat.StoreUnseen]);
         if (solar.IsRelayed)
             needs.Small(SmallPartRole.Relay, 1, SolarPurposes.Relay, [Duty.Current(PlantState.DesignNight, pump)]);
+        Gathering.List(solar, startA, needs);
     }
 }

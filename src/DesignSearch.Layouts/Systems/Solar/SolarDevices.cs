@@ -10,7 +10,7 @@ internal static class SolarDevices
     public const string Fan = "fan of the heat release";
     public const string Controller = "solar controller with sensors at collector, tank's bottom and tank's top";
     public const string Thermostat = "thermostat of the heat release";
-    public const string ReleaseSwitch = Thermostat + " and that of its tank, in line";
+    private const string ReleaseSwitch = Thermostat + " and that of its tank, in line";
     public const string Changeover = "changeover relay: by day the temperature relay, by night the light sensor";
 
     public static string DriveStops(bool cutCoils) => (cutCoils
@@ -18,7 +18,9 @@ internal static class SolarDevices
         : "a limit switch at each end in the motor's own circuit, a diode across each to let it come back")
         + "; both directions can never be on together";
 
-    public static string FanSwitch(bool relayed) => relayed ? ReleaseSwitch + ", through a relay" : ReleaseSwitch;
+    public static string Release(bool gathers) => gathers ? ReleaseSwitch + GatheringWords.OrByDay : ReleaseSwitch;
+
+    public static string FanSwitch(bool relayed, bool gathers) => relayed ? Release(gathers) + ", through a relay" : Release(gathers);
 
     public static string Protection(bool antifreeze) => antifreeze ? "pump of the exchanger" : "drain valves";
 

@@ -38,4 +38,7 @@ public sealed record SolarDials
 
     /// <summary>Tank's top over <see cref="ReleaseSetC"/> below which the release stops [K].</summary>
     public required double ReleaseStopK { get; init; }
+
+    /// <summary>Air above which pump and fan of the release bring the house's heat into the tank [°C]; 0 never.</summary>
+    public required double GatherAboveC { get; init; }
 }

@@ -156,6 +156,9 @@ public sealed record SolarLoop
         (Stand.Anchor is null && (Mount.Founding is Founding.Feet or Founding.Wall))
         || (Turns && (Stand.Stops is null || Stand.Bolt is null));
 
+    /// <summary>True when pump and fan of the release bring day heat into the tank.</summary>
+    public bool Gathers => Dials.GatherAboveC > 0;
+
     /// <summary>Whether one thermostat must switch a fan and a pump of different voltage.</summary>
     public bool IsRelayed => Release.FanWatts > 0 && ReleasePump is { } pump && pump.Volts != Release.Volts;
 }

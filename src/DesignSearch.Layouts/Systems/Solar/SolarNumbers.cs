@@ -22,13 +22,15 @@ internal static class SolarNumbers
     private const double MmPerM = 1000;
     private const double SecondsPerMinute = 60;
 
-    public static Installation Install(Installation plant, SolarLoop solar) => plant with
-    {
-        Tank = TankOf(solar),
-        Collector = CollectorOf(solar),
-        PipeRun = PipeRunOf(solar),
-        Release = ReleaseOf(solar),
-    };
+    public static Installation Install(Installation plant, SolarLoop solar) => Gathering.Install(
+        plant with
+        {
+            Tank = TankOf(solar),
+            Collector = CollectorOf(solar),
+            PipeRun = PipeRunOf(solar),
+            Release = ReleaseOf(solar),
+        },
+        solar);
 
     public static PipeRunNumbers PipeRunOf(SolarLoop solar)
     {

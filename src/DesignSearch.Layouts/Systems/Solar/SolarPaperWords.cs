@@ -197,6 +197,7 @@ internal static class SolarPaperWords
             .. ground.Try(
                 P.TankThermostat, "put its sensor into cold water while the house calls for heat",
                 Written.Sentence($"the release stops below {set + solar.Dials.ReleaseStopK:0.#} °C"), PaperWords.Celsius),
+            .. Gathering.Steps(solar, ground),
         ];
     }
 }

@@ -148,11 +148,19 @@ public static class SolarRules
         "hot water at the pump's inlet",
         "Net positive suction head, 0.6 m more than the pump needs (pump makers' practice); ISO 2533 air, Antoine's boiling");
 
+    /// <summary>What gathers day heat.</summary>
+    public static CheckRule GatheringFan { get; } = new("gathering-fan", "fan that gathers day heat", "Still air gives a coil a tenth of its heat: common practice, no source");
+
+    /// <summary>Its set point against bought heat and vents.</summary>
+    public static CheckRule GatheringSet { get; } = new(
+        "gathering-set", "day heat for the tank apart from bought heat and vents", "3 K above every thermostat, 2 K below the vents: common practice, no source");
+
     /// <summary>All of them, in the order in which a search counts them.</summary>
     public static IReadOnlyList<CheckRule> All { get; } =
     [
         Space, MountArea, MountWind, TurnLimit, DriveTorque, DriveHolding, Freezing, FirstMetres, PipeRating, InsulationFit, PumpLift,
         PumpFlow, DrainFall, TankHeat, Anchorage, DriveLocking, TurningTime, InsulationHeat, Pressure, FacesSun,
         WorkingWind, UnpoweredFrost, Headroom, Overturning, StormLock, HotStart, OpenTank, PumpInlet,
+        GatheringFan, GatheringSet,
     ];
 }

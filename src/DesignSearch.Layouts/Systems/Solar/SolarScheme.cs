@@ -196,5 +196,6 @@ internal static class SolarScheme
         sketch.Tell(relay ?? tank, mover);
         if (hasFan)
             sketch.Tell(tank, release);
+        Gathering.Draw(sketch, store, relay, relay is null ? mover : null, hasFan ? release : null);
     }
 }

@@ -19,6 +19,8 @@ internal static class SolarSettings
         yield return new(SolarPurposes.Thermostat, SolarSettingWords.Band(solar.Dials.ReleaseBandK));
         var stopC = solar.Dials.ReleaseSetC + solar.Dials.ReleaseStopK;
         yield return new(SolarPurposes.TankThermostat, SolarSettingWords.ReleaseStops(stopC, scenario.Assumptions[HouseAssumptions.ReleaseRestartK]));
+        foreach (var dial in Gathering.Dials(solar, scenario))
+            yield return dial;
         if (solar.Fluid is { } fluid)
             yield return new(SolarPurposes.Antifreeze, SolarSettingWords.Antifreeze(fluid.GlycolPercent, solar.ProtectsToC));
         if (!solar.StaysFull)

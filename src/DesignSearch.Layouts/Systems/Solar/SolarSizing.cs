@@ -124,6 +124,7 @@ internal static class SolarSizing
         ReleaseSetC = layout.Get(SolarChoices.ReleaseSetC),
         ReleaseBandK = layout.Get(SolarChoices.ReleaseBandK),
         ReleaseStopK = layout.Get(SolarChoices.ReleaseStopK),
+        GatherAboveC = layout.Get(SolarChoices.GatherAboveC),
     };
 
     private static LoopHeat Heat(

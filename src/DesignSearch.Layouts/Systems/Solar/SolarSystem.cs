@@ -4,6 +4,8 @@ using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Parts.Catalogues;
 using DesignSearch.Parts.Piping;
 using DesignSearch.Parts.Solar;
+using DesignSearch.Season.Assumptions;
+using DesignSearch.Season.Gathering;
 
 namespace DesignSearch.Layouts.Systems.Solar;
 
@@ -24,6 +26,9 @@ public sealed class SolarSystem : PlantSystem
 
     /// <inheritdoc/>
     public override IReadOnlyList<CheckRule> Rules => SolarRules.All;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<AssumptionEntry> Assumptions => GatheringAssumptions.All;
 
     /// <inheritdoc/>
     public override bool NeedsLowVoltage(IChoices choices) => choices.Has(SolarChoices.Collector);
