@@ -9,6 +9,8 @@ namespace DesignSearch.Layouts.Words;
 /// </summary>
 public static class Written
 {
+    private const int MinutesPerHour = 60;
+
     private const string Nothing = "–";
 
     private static readonly FigureFormat Figures = new();
@@ -64,6 +66,12 @@ public static class Written
     /// <summary>Several things in one phrase: a, b and c.</summary>
     public static string Joined(IReadOnlyList<string> words) =>
         words.Count < 2 ? string.Concat(words) : string.Join(", ", words.Take(words.Count - 1)) + " and " + words[^1];
+
+    /// <summary>A month, 1 to 12, by its name.</summary>
+    public static string Month(int month) => CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(month);
+
+    /// <summary>A time of day from minutes since midnight: 7:05.</summary>
+    public static string OClock(int minutes) => Sentence($"{minutes / MinutesPerHour}:{minutes % MinutesPerHour:00}");
 
     private static string Many(string noun) => noun switch
     {

@@ -110,7 +110,7 @@ internal struct HouseBlock<T>
         vents.Hour(te);
         (skyC, skyK) = (T.Of(f.SkyC), T.Of(f.SkyC + Temperature.ZeroCelsiusK));
         skyK2 = skyK * skyK;
-        var closed = T.Of(f.Dark) + terms.CoverBySensor * T.Of(f.Dim - f.Dark);
+        var closed = T.Max(terms.CoverByHand * T.Of(f.Dark), T.Max(terms.CoverBySensor * T.Of(f.Dim), terms.CoverByClock * T.Of(f.Clock)));
         link = terms.LinkOpen + closed * (terms.LinkClosed - terms.LinkOpen);
         // Without mains neither heater nor the pump and fan of the release run; vents open by wax, a night cover stays as it is.
         Heater.Hour(f.Power);

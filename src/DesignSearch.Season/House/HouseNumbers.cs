@@ -20,8 +20,8 @@ public sealed record HouseNumbers
     /// <summary>Resistance that the night cover adds while it is closed, edge leaks allowed for [m²K/W]; 0 without one.</summary>
     public double NightCoverResistanceM2KPerW { get; init; }
 
-    /// <summary>True where a light sensor closes and opens the night cover; else it is closed while the sun is down.</summary>
-    public bool NightCoverBySensor { get; init; }
+    /// <summary>What closes the night cover and opens it.</summary>
+    public CoverDrawing NightCoverDrawnBy { get; init; } = CoverDrawing.Hand;
 
     /// <summary>Share of the sky in what the cover's outside sees, area-weighted over its slopes [0…1].</summary>
     public required double SkyViewFactor { get; init; }

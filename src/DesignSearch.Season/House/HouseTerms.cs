@@ -77,8 +77,14 @@ internal struct HouseTerms<TNumber>
     /// <summary>Share of the sky in what the cover sees [0…1].</summary>
     public TNumber SkyView;
 
-    /// <summary>1 where a light sensor closes the night cover, 0 where the sun's set does.</summary>
+    /// <summary>1 where a person draws the night cover, else 0.</summary>
+    public TNumber CoverByHand;
+
+    /// <summary>1 where a light sensor does, else 0.</summary>
     public TNumber CoverBySensor;
+
+    /// <summary>1 where a timer does, else 0.</summary>
+    public TNumber CoverByClock;
 
     /// <summary>1 where a night cover ends all radiation through the cover while it is closed, 0 without one.</summary>
     public TNumber CoverBlocks;

@@ -14,6 +14,9 @@ internal readonly record struct HourForcing(double OutsideC, double SkyC, double
     /// <summary>Share of the hour in which a light sensor has a night cover closed, no less than <see cref="Dark"/>.</summary>
     public double Dim { get; init; }
 
+    /// <summary>Share of the hour in which a timer has it closed.</summary>
+    public double Clock { get; init; }
+
     /// <summary>How much colder than the air ground and plants outside are [K], 0 or more.</summary>
     public double AroundBelowK { get; init; }
 

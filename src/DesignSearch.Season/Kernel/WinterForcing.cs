@@ -1,4 +1,5 @@
 using DesignSearch.Climate.Plane;
+using DesignSearch.Climate.Sun;
 using DesignSearch.Climate.Winters;
 using DesignSearch.Physics;
 using DesignSearch.Season.Assumptions;
@@ -50,6 +51,7 @@ public sealed class WinterForcing
         var closed = Without([.. Enumerable.Range(0, winter.Hours).Select(h => Dark(winter.SunZenithDeg, h))], winter.CoverLeftOpen);
         double Dim(int hour) => Math.Max(Dark(winter.SunZenithDeg, hour), Share(winter.GlobalWPerM2, hour, CoverLight.OnWPerM2, below: true));
         var dim = Without([.. Enumerable.Range(0, winter.Hours).Select(Dim)], winter.CoverLeftOpen);
+        var clock = Without([.. Enumerable.Range(0, winter.Hours).Select(h => Clocked(winter, h))], winter.CoverLeftOpen);
         var hours = new HourForcing[winter.Hours];
         for (var h = 0; h < hours.Length; h++)
         {
@@ -64,6 +66,7 @@ public sealed class WinterForcing
                 power[h])
             {
                 Dim = dim[h],
+                Clock = clock[h],
                 // By day the sun keeps it from being colder than the air.
                 AroundBelowK = Dark(winter.SunZenithDeg, h)
                     * GroundOutside.BelowAirK(winter.AirC[h], winter.SkyC[h], winter.WindMPerS[h] * assumptions.RoofWindFactor, assumptions),
@@ -78,6 +81,16 @@ public sealed class WinterForcing
     /// Share of an hour in which the sun is down, 0 to 1: its zenith angle runs straight between the middles of the hours. A night cover is closed so long.
     /// </summary>
     internal static double Dark(double[] zenithDeg, int hour) => Share(zenithDeg, hour, Horizon, below: false);
+
+    /// <summary>Share of an hour in which a timer has the cover closed, 0 to 1; where the sun never rises or sets, as by hand.</summary>
+    internal static double Clocked(Winter winter, int hour)
+    {
+        var time = winter.Start.AddHours(hour);
+        if (Dawn.TimerHours(winter.Place, time.Month) is not var (opens, closes))
+            return Dark(winter.SunZenithDeg, hour);
+        var from = time.TimeOfDay.TotalHours;
+        return 1 - Math.Max(0, Math.Min(closes, from + 1) - Math.Max(opens, from));
+    }
 
     // Share of an hour in which what runs straight between the middles of hours lies above a limit, or below it.
     private static double Share(double[] of, int hour, double limit, bool below)

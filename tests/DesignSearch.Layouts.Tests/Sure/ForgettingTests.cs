@@ -3,6 +3,7 @@ using DesignSearch.Layouts.Decide.Sure;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Season.House;
 using Xunit;
 
 namespace DesignSearch.Layouts.Tests;
@@ -52,7 +53,7 @@ public sealed class ForgettingTests
         var bare = LayoutBuilder.Build(scenario, Layout.Bare(scenario.Systems.Choices));
         BuiltLayout Covered(bool bySensor) => bare with
         {
-            Installation = bare.Installation with { House = bare.Installation.House with { NightCoverResistanceM2KPerW = 0.28, NightCoverBySensor = bySensor } },
+            Installation = bare.Installation with { House = bare.Installation.House with { NightCoverResistanceM2KPerW = 0.28, NightCoverDrawnBy = bySensor ? CoverDrawing.Sensor : CoverDrawing.Hand } },
         };
         var (hand, motor) = (Covered(false), Covered(true));
         Assert.Equal((true, false, false), (Forgetting.Matters(hand), Forgetting.Matters(motor), Forgetting.Matters(bare)));

@@ -1,5 +1,6 @@
 using DesignSearch.Climate.Winters;
 using DesignSearch.Season.Assumptions;
+using DesignSearch.Season.House;
 using DesignSearch.Season.Kernel;
 using Xunit;
 
@@ -36,9 +37,30 @@ public sealed class NightCoverHoursTests
         foreach (var hour in hours)
             Assert.InRange(hour.Dim, hour.Dark, 1);
 
-        double Frost(bool bySensor) => SeasonSimulator.Run(
-            MadeWinter.Forcing(winter), new LayoutCase(TestLayout.Bare with { House = TestLayout.House with { NightCoverResistanceM2KPerW = 0.4, NightCoverBySensor = bySensor } }, null)).FrostDegreeHoursKh;
-        Assert.True(Frost(true) < Frost(false), $"{Frost(true)} {Frost(false)}");
+        double Frost(CoverDrawing drawn) => SeasonSimulator.Run(
+            MadeWinter.Forcing(winter), new LayoutCase(TestLayout.Bare with { House = TestLayout.House with { NightCoverResistanceM2KPerW = 0.4, NightCoverDrawnBy = drawn } }, null)).FrostDegreeHoursKh;
+        Assert.True(Frost(CoverDrawing.Sensor) < Frost(CoverDrawing.Hand));
+        Assert.True(Frost(CoverDrawing.Hand) < Frost(CoverDrawing.None));
+    }
+
+    /// <summary>47° N, 10° E, UTC+1, 15 December: declination −23.27°, equation of time +4.9 min (almanac, from memory); the sensor's light stands 3.81° high.</summary>
+    [Fact]
+    public void A_timer_closes_the_cover_by_the_clock_of_the_month()
+    {
+        var winter = MadeWinter.Of(60);
+        var hours = WinterForcing.Prepare(winter, new double[winter.Hours], SeasonAssumptions.Default).Hours.ToArray();
+        // cos ω = (sin 3.81° + sin 47° · sin 23.27°) / (cos 47° · cos 23.27°) gives 3.70 h either side of 12:15: 8:33 and 15:57, to ten minutes 8:30 and 16:00.
+        double[] Day(int day) => [.. hours.Skip(24 * day).Take(24).Select(h => h.Clock)];
+        double[] expected = [.. Enumerable.Range(0, 24).Select(h => h is < 8 or > 15 ? 1.0 : h == 8 ? 0.5 : 0)];
+        Assert.All(new[] { 30, 44, 59 }, day => Assert.Equal(expected, Day(day), new Near()));
+        Assert.NotEqual(Day(29), Day(30));
+    }
+
+    private sealed class Near : IEqualityComparer<double>
+    {
+        public bool Equals(double x, double y) => Math.Abs(x - y) < 1e-6;
+
+        public int GetHashCode(double obj) => 0;
     }
 
     [Fact]

@@ -30,7 +30,7 @@ internal sealed class BestSkin(Scenario scenario)
             {
                 LiningResistanceM2KPerW = Math.Max(best.LiningResistanceM2KPerW, house.LiningResistanceM2KPerW),
                 NightCoverResistanceM2KPerW = Math.Max(best.NightCoverResistanceM2KPerW, house.NightCoverResistanceM2KPerW),
-                NightCoverBySensor = best.NightCoverBySensor || house.NightCoverBySensor,
+                NightCoverDrawnBy = best.NightCoverDrawnBy | house.NightCoverDrawnBy,
                 LiningTransmittance = Math.Max(best.LiningTransmittance, house.LiningTransmittance),
                 EdgeLossWPerMK = Math.Min(best.EdgeLossWPerMK, house.EdgeLossWPerMK),
                 AirChangesPerHour = Math.Min(best.AirChangesPerHour, house.AirChangesPerHour),

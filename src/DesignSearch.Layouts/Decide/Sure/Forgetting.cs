@@ -1,6 +1,7 @@
 using DesignSearch.Climate.Winters;
 using DesignSearch.Layouts.Decide.Weigh;
 using DesignSearch.Layouts.Design;
+using DesignSearch.Season.House;
 
 namespace DesignSearch.Layouts.Decide.Sure;
 
@@ -19,7 +20,7 @@ internal static class Forgetting
 
     /// <summary>Whether somebody has to draw a cover of this layout.</summary>
     /// <param name="built">The layout.</param>
-    public static bool Matters(BuiltLayout built) => built.Installation.House is { NightCoverResistanceM2KPerW: > 0, NightCoverBySensor: false };
+    public static bool Matters(BuiltLayout built) => built.Installation.House is { NightCoverResistanceM2KPerW: > 0, NightCoverDrawnBy: CoverDrawing.Hand };
 
     /// <summary>A winter in which the cover stays open on so many of its nights, each as likely as any other.</summary>
     /// <param name="winter">The winter.</param>

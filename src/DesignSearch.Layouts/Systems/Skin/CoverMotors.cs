@@ -10,7 +10,8 @@ namespace DesignSearch.Layouts.Systems.Skin;
 /// <param name="Motor">The motor.</param>
 /// <param name="PerFace">Motors for each face, in the order of the house's faces, each with what it is called.</param>
 /// <param name="CableM">From the control box to a motor, one way [m].</param>
-internal sealed record CoverMotors(SmallPart Motor, IReadOnlyList<(string Face, int Count)> PerFace, double CableM)
+/// <param name="ByClock">Whether a timer tells them, not a light sensor.</param>
+internal sealed record CoverMotors(SmallPart Motor, IReadOnlyList<(string Face, int Count)> PerFace, double CableM, bool ByClock)
 {
     // What a motor draws whose row does not say (own choice): little, so that its row gets the figure.
     private const double UnstatedM2 = 1;
@@ -34,7 +35,7 @@ internal sealed record CoverMotors(SmallPart Motor, IReadOnlyList<(string Face, 
                 for (var i = 0; i < count; i++)
                 {
                     var device = SkinWords.MotorDevice(face, i);
-                    yield return new(device, Motor.Volts, Motor.Watts, CableM, SkinWords.MotorSwitch, SkinWords.MotorStops)
+                    yield return new(device, Motor.Volts, Motor.Watts, CableM, SkinWords.MotorSwitch(ByClock), SkinWords.MotorStops)
                     {
                         StartA = StartA,
                         Reverses = true,
@@ -47,7 +48,8 @@ internal sealed record CoverMotors(SmallPart Motor, IReadOnlyList<(string Face, 
 
     /// <summary>The motors that cost least for a house; null where the catalogue has none.</summary>
     /// <param name="task">House and shelf.</param>
-    public static CoverMotors? Of(DesignTask task)
+    /// <param name="byClock">Whether a timer tells them, not a light sensor.</param>
+    public static CoverMotors? Of(DesignTask task, bool byClock)
     {
         ArgumentNullException.ThrowIfNull(task);
         var house = task.Scenario.Greenhouse;
@@ -56,7 +58,7 @@ internal sealed record CoverMotors(SmallPart Motor, IReadOnlyList<(string Face, 
         {
             if (motor.Volts != SupplyPlan.ControlVolts)
                 continue;
-            var motors = new CoverMotors(motor, Faces(house, motor.DrawsM2 ?? UnstatedM2), house.LengthM);
+            var motors = new CoverMotors(motor, Faces(house, motor.DrawsM2 ?? UnstatedM2), house.LengthM, byClock);
             if (best is null || motors.Count * task.Shelf.PriceOf(motor) < best.Count * task.Shelf.PriceOf(best.Motor))
                 best = motors;
         }
@@ -71,9 +73,12 @@ internal sealed record CoverMotors(SmallPart Motor, IReadOnlyList<(string Face, 
         ArgumentNullException.ThrowIfNull(needs);
         needs.Add(Motor, Count, SkinWords.CoverMotor);
         Reversing.Add(needs, Count, StartA, SkinWords.Interlock, SkinWords.HandSwitch);
-        // The sensor gives the word alone: it works the coils of the interlocks, not the motors.
+        // Sensor or timer give the word alone: they work the coils of the interlocks, not the motors.
         var coils = Duty.Current(PlantState.Running, Count * Reversing.CoilA(needs.Shelf, StartA));
-        needs.Contact(SmallPartRole.LightSensor, 1, SkinWords.LightSensor, coils, SupplyPlan.ControlVolts, new Lead(CableM, SensorCores));
+        if (ByClock)
+            needs.Contact(SmallPartRole.Timer, 1, SkinWords.Timer, coils, SupplyPlan.ControlVolts);
+        else
+            needs.Contact(SmallPartRole.LightSensor, 1, SkinWords.LightSensor, coils, SupplyPlan.ControlVolts, new Lead(CableM, SensorCores));
     }
 
     // Supply, return and signal.

@@ -26,7 +26,9 @@ internal sealed class DesignedSkin(Skin skin, Greenhouse house, CoverMotors? mot
     public override IEnumerable<Dial> Dials(Scenario scenario)
     {
         if (skin.NightCover is { } cover)
-            yield return new(SkinWords.NightCover, SkinWords.NightCoverSetting(cover.IsAutomatic));
+            yield return new(SkinWords.NightCover, SkinWords.NightCoverSetting(cover.Drive));
+        if (motors is { ByClock: true })
+            yield return new(SkinWords.Timer, SkinWords.TimerSetting(CoverTimes.Of(scenario.Place, scenario.Season)));
         if (skin.PerimeterBoard is { } edge)
             yield return new(SkinWords.PerimeterBoard, SkinWords.Trench(edge.DepthM, edge.ThicknessMm));
     }
@@ -76,7 +78,8 @@ internal sealed class DesignedSkin(Skin skin, Greenhouse house, CoverMotors? mot
 
         var screen = sketch.Put(SkinWords.NightCover, SkinWords.CoverName, Symbol.Plain, Spot.Skin, Terminal.Turned);
         sketch.Add(screen, SkinWords.CoverWires);
-        var sensor = sketch.PutTeller(SkinWords.LightSensor, SkinWords.LightSensorName, Symbol.LightSensor, Spot.Skin);
+        var sensor = sketch.PutTeller(SkinWords.LightSensor, SkinWords.LightSensorName, Symbol.LightSensor, Spot.Skin)
+            ?? sketch.PutTeller(SkinWords.Timer, SkinWords.TimerName, Symbol.Clock);
         var interlock = sketch.PutControl(SkinWords.Interlock, SkinWords.InterlockName, Symbol.Relay);
         sketch.Add(interlock, SkinWords.HandSwitch);
         sketch.Tell(sensor, interlock);

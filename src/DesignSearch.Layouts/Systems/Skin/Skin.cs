@@ -48,7 +48,12 @@ public sealed record Skin(NightCover? NightCover, Lining? Lining, Sealing? Seali
             LiningResistanceM2KPerW = liningR,
             NightCoverResistanceM2KPerW = NightCover is null ? 0 : Spread(bare + liningR, NightCover.ResistanceM2KPerW, (1 - NightCover.EdgeLeak) * lined),
             LiningTransmittance = light,
-            NightCoverBySensor = NightCover is { IsAutomatic: true },
+            NightCoverDrawnBy = NightCover?.Drive switch
+            {
+                CoverDrive.Sensor => CoverDrawing.Sensor,
+                CoverDrive.Clock => CoverDrawing.Clock,
+                _ => CoverDrawing.Hand,
+            },
             EdgeLossWPerMK = house.EdgeShare * (PerimeterBoard is null ? house.EdgeLossWPerMK : Math.Min(house.EdgeLossWPerMK, PerimeterBoard.EdgeLossWPerMK)),
             AirChangesPerHour = house.StillAirChangesPerHour * leakage,
             AirChangesPerHourPerMPerS = house.AirChangesPerHourPerMPerS * leakage * (WindBreak?.WindFactor ?? 1),

@@ -49,6 +49,6 @@ public sealed class SkinSystem : PlantSystem
         var skin = Of(task.Layout);
         if (skin.IsBare)
             return null;
-        return new DesignedSkin(skin, task.Scenario.Greenhouse, skin.NightCover is { IsAutomatic: true } ? CoverMotors.Of(task) : null);
+        return new DesignedSkin(skin, task.Scenario.Greenhouse, skin.NightCover is { IsAutomatic: true } cover ? CoverMotors.Of(task, cover.Drive == CoverDrive.Clock) : null);
     }
 }

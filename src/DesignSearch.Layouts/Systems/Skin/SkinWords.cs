@@ -2,17 +2,19 @@ using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Papers;
 using DesignSearch.Layouts.Words;
+using DesignSearch.Parts.Skin;
 
 namespace DesignSearch.Layouts.Systems.Skin;
 
 /// <summary>How the skin of the house is said.</summary>
 internal static class SkinWords
 {
-    public const string MotorSwitch = "light sensor through a reversing interlock";
+    private const string Reversed = " through a reversing interlock";
     public const string MotorStops = "limit switches and their diodes built in; both directions can never be on together";
 
     public const string CoverName = "night cover";
     public const string LightSensorName = "light sensor of the night cover";
+    public const string TimerName = "timer of the night cover";
     public const string InterlockName = "interlocks of the night cover";
     public const string LiningName = "lining";
     public const string SealsName = "seals";
@@ -58,12 +60,15 @@ internal static class SkinWords
         new(System, "Bears the cover motors, one for each; both directions can never be on together.", "in the control box");
 
     public static Purpose HandSwitch { get; } =
-        new(System, "Draws the cover by hand, stops it, or leaves it to the light sensor.", "in the control box");
+        new(System, "Draws the cover by hand, stops it, or leaves it to light sensor or timer.", "in the control box");
 
     public static Purpose CoverWires { get; } = new(System, "Carries the cover and keeps its edges closed.", "under the roof");
 
     public static Purpose LightSensor { get; } =
         new(System, "Tells dusk from day; it works the interlocks, not the motors.", "outside, facing the open sky");
+
+    public static Purpose Timer { get; } =
+        new(System, "Closes and opens the cover by the clock, set month by month; it works the interlocks, not the motors.", "in the control box");
 
     public static Purpose Sealing { get; } = new(
         System,
@@ -128,8 +133,9 @@ internal static class SkinWords
             CoverMotor, "run each screen to both ends by its hand switch",
             "its own limit switch stops it each time, and it comes back from there; edges closed, nothing caught"),
         .. ground.Try(
-            Interlock, "ask for one way by the hand switch and the other by the light sensor", "only one of its coils is ever in"),
-        .. ground.Try(HandSwitch, "turn it through its places", "draws, stops, opens, and leaves the cover to the light sensor"),
+            Interlock, "ask for one way by the hand switch and the other by light sensor or timer", "only one of its coils is ever in"),
+        .. ground.Try(HandSwitch, "turn it through its places", "draws, stops, opens, and leaves the cover to light sensor or timer"),
+        .. ground.Try(Timer, "set it a minute ahead of closing", "every screen closes at that minute; clock and times of the month set back"),
         .. ground.Try(LightSensor, "cover it with a cap", "every screen closes, and opens again when the cap is off"),
     ];
 
@@ -150,9 +156,22 @@ internal static class SkinWords
     public static string MotorDevice(string face, int motor) =>
         motor == 0 ? $"cover motor, {face}" : Written.Sentence($"cover motor {motor + 1}, {face}");
 
-    public static Setting NightCoverSetting(bool isAutomatic) => new(
+    public static string MotorSwitch(bool byClock) => (byClock ? "timer" : "light sensor") + Reversed;
+
+    public static Setting TimerSetting(IReadOnlyList<(int Month, int Closes, int Opens)> times) => new(
+        "Timer of the night cover",
+        string.Join("; ", times.Select(t => Written.Month(t.Month) + ": closes " + Written.OClock(t.Closes) + ", opens " + Written.OClock(t.Opens)))
+            + " (standard time)",
+        "The timer goes by the clock, and dusk moves: set it anew each month. It closes on a bright evening too.");
+
+    public static Setting NightCoverSetting(CoverDrive drive) => new(
         "Night cover",
-        isAutomatic ? "closes at dusk, opens at dawn" : "close at dusk, open after sunrise, every day",
+        drive switch
+        {
+            CoverDrive.Sensor => "closes at dusk, opens at dawn",
+            CoverDrive.Clock => "closes and opens by its timer",
+            _ => "close at dusk, open after sunrise, every day",
+        },
         "Nearly all of the heat is lost at night; open by day it costs no light.");
 
     public static Setting Trench(double depthM, double thicknessMm) => new(

@@ -10,7 +10,6 @@ internal static class SolarSettingWords
     public const double HotC = 40;
 
     private const double SecondsPerMinute = 60;
-    private const int MinutesPerHour = 60;
     private const double DegPerFacing = 45;
 
     // The vessel takes a little water at once: its reserve (own choice).
@@ -26,11 +25,6 @@ internal static class SolarSettingWords
     private const string InTank = "The loop's water stands in the tank while the pump rests: leave that much room in it.";
 
     private static readonly string[] Facings = ["north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"];
-
-    private static readonly string[] Months =
-    [
-        "January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December",
-    ];
 
     public static Setting DriveOrder { get; } = new(
         "Order of the drives",
@@ -209,9 +203,7 @@ internal static class SolarSettingWords
         "It ages; weak antifreeze freezes.");
 
     private static string Clock(IReadOnlyList<(int Month, int Minutes)> times) =>
-        Written.Joined([.. times.Select(t => Months[t.Month - 1] + " " + OClock(t.Minutes))]) + ", standard time";
-
-    private static string OClock(int minutes) => Written.Sentence($"{minutes / MinutesPerHour}:{minutes % MinutesPerHour:00}");
+        Written.Joined([.. times.Select(t => Written.Month(t.Month) + " " + Written.OClock(t.Minutes))]) + ", standard time";
 
     private static Setting Of(string what, FormattableString value, string reason) => new(what, Written.Sentence(value), reason);
 }
