@@ -17,7 +17,7 @@ public static class HouseFitting
     // Least squares takes its hours for more than they are: on real logs its error was too small by 1.3 to 1.9.
     internal const double TooSmall = 1.7;
 
-    // What the season model itself misses however long the log (own choice): ten houses of a second model scatter by 5 % about a common 18 % (record 23).
+    // What the season model itself misses however long the log (own choice): twenty houses of a second model are missed by 6 %, log and weather counted in (record 23).
     private const double ModelError = 0.05;
 
     // A thermostat that is looked at so seldom is seen a tenth of its time too long or too short (a drawn house; own choice) [min].
