@@ -49,8 +49,9 @@ public static class FitPageWords
         ArgumentNullException.ThrowIfNull(fit);
         return !fit.IsLearnt ? "" : Written.Sentence(
             $"The range allows for what a program gets wrong: ten houses of another model, tried on purpose, were missed",
-            $"by {Percent * FitResult.OtherModelsMissed:0} % (root of the mean square) and lay inside it. Where a strong fan stirs the air all night",
-            $"the loss is more likely too high than too low, by {Percent * FitResult.StirredTooHigh:0} % in a trial; the heat needed near this temperature is not.");
+            $"by {Percent * FitResult.OtherModelsMissed:0} % (root of the mean square) and lay inside it. Where a strong fan stirs the air",
+            $"all night the loss is more likely too high than too low, by {Percent * FitResult.StirredTooHigh:0} % in a trial;",
+            $"the heat needed near this temperature is not.");
     }
 
     /// <summary>How well it predicts what it did not see; empty where it was not tried.</summary>
