@@ -7,7 +7,7 @@ namespace DesignSearch.Fitting.Estimate;
 public sealed record FitResult
 {
     /// <summary>By which share the loss of another model's houses is missed, root of the mean square (ten houses, a check of its own).</summary>
-    public const double OtherModelsMissed = 0.05;
+    public const double OtherModelsMissed = 0.06;
 
     /// <summary>By which share it comes out too high in common where a fan stirs the air so much that it never rises by itself (likewise).</summary>
     public const double StirredTooHigh = 0.08;

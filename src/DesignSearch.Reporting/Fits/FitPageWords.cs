@@ -74,7 +74,9 @@ public static class FitPageWords
         : "Air inside as measured, and as the drawing's house has it";
 
     internal static string HeatFinding(FitResult fit) => fit.IsLearnt
-        ? Written.Sentence($"Heat against rise: a dot a night, the line of {fit.DrawnWPerK * fit.Loss.Value:0} W per degree and its band")
+        ? Written.Sentence(
+            $"Heat against rise: a dot a night, the fit's line through them and its band;",
+            $"the {fit.DrawnWPerK * fit.Loss.Value:0} W per degree above are with the films that U-values are stated for")
         : "Heat against rise, a dot a night";
 
     internal static string MissFinding(FitResult fit)
