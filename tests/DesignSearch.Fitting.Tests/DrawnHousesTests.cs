@@ -30,12 +30,12 @@ public sealed class DrawnHousesTests
         Assert.True(three.Count >= 0.9 * Many && fourteen.Count >= 0.8 * Many, told);
         if (Many < Enough)
         {
-            // Few houses leave much to chance: what is stated of the error must hold; how large it is, 0.06 and 0.09 wanted and missed, is told by many.
-            Assert.True(Rms(three) < 0.11 && Rms(fourteen) < 0.2 && right >= 0.8, told);
+            // Few houses leave much to chance: what is stated of the error must hold; how large it is, 0.06 wanted and held, 0.09 wanted and missed, is told by many.
+            Assert.True(Rms(three) < 0.09 && Rms(fourteen) < 0.2 && right >= 0.8, told);
             return;
         }
 
-        Validation.Missed("fit loss three nights", "root mean square of the error, share", 0, 0.06, Rms(three), Source, "HouseFitting.Run");
+        Validation.Within("fit loss three nights", "root mean square of the error, share", 0, 0.06, Rms(three), Source, "HouseFitting.Run");
         Validation.Missed("fit loss fourteen nights", "root mean square of the error, share", 0, 0.09, Rms(fourteen), Source, "HouseFitting.Run");
         Validation.Within("fit stated band", "share of the 90 % bands that hold the truth", 0.80, 0.97, right, Source, "HouseFitting.Run");
     }

@@ -44,6 +44,25 @@ public sealed class PromiseTests
     [Fact]
     public void A_heater_that_gives_half_of_what_was_promised_is_wanting() => Assert.NotNull(Of(_ => 0, _ => 0.5).Wanting);
 
+    [Fact]
+    public void A_column_of_heat_that_names_no_system_is_told()
+    {
+        var promised = Of(_ => 0, _ => 1, "heat_from_moon_w", "heat_from_warm_wall_w");
+        Assert.Contains(promised.Remarks, r => r.Contains("heat_from_moon_w", StringComparison.Ordinal));
+        Assert.Contains(promised.Remarks, r => r.Contains("heat_from_warm_wall_w", StringComparison.Ordinal));
+        Assert.DoesNotContain(promised.Systems, s => !double.IsFinite(s.PromisedKwh));
+    }
+
+    [Fact]
+    public void Of_a_tank_that_does_not_stand_there_nothing_is_promised_and_nothing_is_short()
+    {
+        var promised = Of(_ => 0, _ => 1, "heat_from_tank_w");
+        var tank = promised.Systems.Single(s => s.Name == "heat_from_tank_w");
+        // No tank stands in the layout: nothing was promised of it, and nothing is wanting.
+        Assert.Equal(0, tank.PromisedKwh);
+        Assert.Null(promised.Wanting);
+    }
+
     private static readonly Lazy<List<HourRow>> Rows = new(() =>
     {
         var (scenario, layout) = Plant;
@@ -74,13 +93,13 @@ public sealed class PromiseTests
         }
     });
 
-    private static Promised Of(Func<int, double> offK, Func<int, double> share)
+    private static Promised Of(Func<int, double> offK, Func<int, double> share, params string[] systems)
     {
-        var text = new StringBuilder("time,inside_c,outside_c,heater_w\n");
+        var text = new StringBuilder($"time,inside_c,outside_c,heater_w{string.Concat(systems.Select(s => "," + s))}\n");
         for (var i = 0; i < Rows.Value.Count; i++)
         {
             var row = Rows.Value[i];
-            text.Append(CultureInfo.InvariantCulture, $"{row.LocalTime:yyyy-MM-dd HH:mm},{row.AirMeanC + offK(i / 24):0.00},{row.OutsideC:0.00},{share(i / 24) * row.HeaterW:0}\n");
+            text.Append(CultureInfo.InvariantCulture, $"{row.LocalTime:yyyy-MM-dd HH:mm},{row.AirMeanC + offK(i / 24):0.00},{row.OutsideC:0.00},{share(i / 24) * row.HeaterW:0}{string.Concat(systems.Select(_ => ",50"))}\n");
         }
 
         var folder = Directory.CreateTempSubdirectory("promise").FullName;

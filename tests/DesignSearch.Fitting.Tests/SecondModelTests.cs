@@ -26,13 +26,38 @@ public sealed class SecondModelTests
     [SkippableFact]
     public void Ten_houses_of_a_second_model_are_found()
     {
+        var (misses, right, told) = Run(stirred: false, Houses10);
+        Validation.Within(
+            "fit second model", "root mean square of the error of the loss, share", 0, 0.06, Rms(misses),
+            "SciPy, own nodes, films, sun and sky (SecondModel.py), ten houses", "HouseFitting.Run");
+        Validation.Within(
+            "fit second model band", "share of the bands of 19 in 20 that hold the truth", 0.80, 1, right / (double)Houses10,
+            "SciPy, own nodes, films, sun and sky (SecondModel.py), ten houses", "HouseFitting.Run");
+        // The builder is told of it.
+        Assert.True(Math.Abs(FitResult.OtherModelsMissed - Rms(misses)) < 0.01, told);
+    }
+
+    [SkippableFact]
+    public void Where_a_fan_stirs_all_night_the_loss_comes_out_too_high_by_what_is_said()
+    {
+        var (misses, _, told) = Run(stirred: true, Houses10);
+        Validation.Within(
+            "fit second model stirred", "mean error of the loss of houses whose air never rises by itself, share", 0, 0.12, misses.Average(),
+            "SciPy, own nodes, films, sun and sky (SecondModel.py), ten houses", "HouseFitting.Run");
+        Assert.True(Math.Abs(FitResult.StirredTooHigh - misses.Average()) < 0.02, told);
+    }
+
+    private static double Rms(List<double> misses) => Math.Sqrt(misses.Average(m => m * m));
+
+    private static (List<double> Misses, int Right, string Told) Run(bool stirred, int count)
+    {
         var present = HasSciPy();
         Assert.False(!present && Environment.GetEnvironmentVariable("DESIGNSEARCH_NO_SKIP") == "1", "Python with SciPy is not installed, and no check may be skipped.");
         Skip.IfNot(present, "Python with SciPy is not installed.");
-        var houses = Enumerable.Range(0, Houses10).Select(Draw).ToList();
+        var houses = Enumerable.Range(0, count).Select(i => Draw(i, stirred)).ToList();
         var answers = JsonSerializer.Deserialize<JsonElement[]>(Ask(JsonSerializer.Serialize(houses.ConvertAll(h => h.Numbers), Snake)))!;
         var (misses, right, told) = (new List<double>(), 0, new StringBuilder());
-        for (var i = 0; i < Houses10; i++)
+        for (var i = 0; i < count; i++)
         {
             var (scenario, winter, first, _) = houses[i];
             var fit = Houses.Fit(scenario, ("log.csv", Csv(winter, first, answers[i].GetProperty("rows"))));
@@ -46,25 +71,15 @@ public sealed class SecondModelTests
             told.Append(CultureInfo.InvariantCulture, $"{truth:0} W/K: {miss:+0.000;-0.000} ± {Houses.Half(fit):0.000}; ");
         }
 
-        // All ten are found too high by about the same, whatever the weather is taken for: the two models part the heat at 8 °C otherwise into loss, sky and ground.
-        Validation.Missed(
-            "fit second model", "root mean square of the error of the loss, share", 0, 0.10, Math.Sqrt(misses.Average(m => m * m)),
-            "SciPy, own nodes, films and sky (SecondModel.py), ten houses", "HouseFitting.Run");
-        Validation.Missed(
-            "fit second model band", "share of the bands of 19 in 20 that hold the truth", 0.80, 1, right / (double)Houses10,
-            "SciPy, own nodes, films and sky (SecondModel.py), ten houses", "HouseFitting.Run");
-        // The builder is told of what they have in common.
-        Assert.Equal(FitResult.OtherModelsTooHigh, misses.Average(), 0.02);
-        // What they scatter about their mean is what the log tells.
-        Assert.True(Math.Sqrt(misses.Average(m => Math.Pow(m - misses.Average(), 2))) < 0.07, told.ToString());
+        return (misses, right, told.ToString());
     }
 
-    private static (Scenario Scenario, Winter Winter, int First, object Numbers) Draw(int i)
+    private static (Scenario Scenario, Winter Winter, int First, object Numbers) Draw(int i, bool stirred)
     {
         var random = new Random(500 + i);
         double Log(double low, double high) => low * Math.Pow(high / low, random.NextDouble());
         var scenario = Houses.All[i % Houses.All.Count];
-        var house = Houses.Bare(scenario).House;
+        var (house, drawn) = (Houses.Bare(scenario).House, scenario.Greenhouse);
         var winter = DesignWinters.Drawn(scenario, 1, (ulong)(9000 + i))[0];
         var first = winter.WarmUpHours + 24 * Enumerable.Range(21, 90).MinBy(d => winter.AirC.AsSpan(winter.WarmUpHours + 24 * d, 24 * Days).ToArray().Average());
         double[] Cut(double[] of) => of[(first - Before)..(first + 24 * Days + 8)];
@@ -75,6 +90,15 @@ public sealed class SecondModelTests
             Sky = Cut(winter.SkyC),
             Wind = Cut(winter.WindMPerS),
             Sun = Cut(winter.GlobalWPerM2),
+            Beam = Cut(winter.BeamNormalWPerM2),
+            Diffuse = Cut(winter.DiffuseWPerM2),
+            Zenith = Cut(winter.SunZenithDeg),
+            Azimuth = Cut(winter.SunAzimuthDeg),
+            Elevation = winter.Place.ElevationM,
+            Length = drawn.LengthM,
+            Width = drawn.WidthM,
+            Height = (drawn.EavesM + drawn.RidgeM) / 2,
+            Ridge = drawn.RidgeAzimuthDeg,
             Ground = winter.AirC.Average() + 6,
             Floor = house.FloorAreaM2,
             Cover = Log(0.8, 1.3) * house.CoverAreaM2,
@@ -84,14 +108,16 @@ public sealed class SecondModelTests
             LeakWind = house.AirChangesPerHourPerMPerS,
             Edge = house.EdgeLossWPerMK * house.PerimeterM,
             View = house.SkyViewFactor,
-            InnerFilm = Log(4, 8),
+            // Air that rises by itself and a fan's breath; or a fan that leaves nothing to it.
+            Rises = stirred ? 0 : Log(1.3, 2),
+            Stirred = stirred ? Log(3, 6) : 2.5 * random.NextDouble(),
             FloorFilm = Log(1.5, 5),
             PotsW = Log(3, 10),
             PotsC = Log(15_000, 80_000),
             AirC = Log(5_000, 20_000),
             SoilK = Log(0.7, 1.8),
             Shelter = 0.4 + 0.4 * random.NextDouble(),
-            Through = 0.6,
+            Through = Log(0.5, 0.7),
             Heater = 12 * HouseLoss.CoefficientWPerK(house, 2),
         });
     }

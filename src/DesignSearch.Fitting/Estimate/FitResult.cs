@@ -6,8 +6,11 @@ namespace DesignSearch.Fitting.Estimate;
 /// <summary>What a log tells of a house.</summary>
 public sealed record FitResult
 {
-    /// <summary>By which share houses of another model come out too high in common (ten houses, a check of its own).</summary>
-    public const double OtherModelsTooHigh = 0.18;
+    /// <summary>By which share the loss of another model's houses is missed, root of the mean square (ten houses, a check of its own).</summary>
+    public const double OtherModelsMissed = 0.06;
+
+    /// <summary>By which share it comes out too high in common where a fan stirs the air so much that it never rises by itself (likewise).</summary>
+    public const double StirredTooHigh = 0.08;
 
     /// <summary>The log, its clock set right.</summary>
     public required HouseLog Log { get; init; }

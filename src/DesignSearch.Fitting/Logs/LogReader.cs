@@ -69,6 +69,12 @@ public static class LogReader
     {
         try
         {
+            if (InputFile.Read(path, MostBytes, out var expected) is not { } bytes)
+            {
+                faults.Add(path, 0, 0, "", expected);
+                return;
+            }
+
             var before = faults.Count;
             var table = LoggerFile.Read(path, faults);
             var columns = table is null ? [] : LogColumns.Of(table);
@@ -83,8 +89,7 @@ public static class LogReader
                 : columns.Select(c => Series(table, c.Column, c.Role, place, options, faults)).OfType<LogSeries>().ToList();
             remarks.AddRange(table is null || columns.Count == 0 ? [] : table.Remarks);
             series.AddRange(found.Select(f => f with { Table = Path.GetFileName(path) }));
-            if (InputFile.Read(path, MostBytes, out _) is { } bytes)
-                files.Add(new(Path.GetFileName(path), Convert.ToHexStringLower(SHA256.HashData(bytes)), string.Join(", ", found.Select(f => f.Name))));
+            files.Add(new(Path.GetFileName(path), Convert.ToHexStringLower(SHA256.HashData(bytes)), string.Join(", ", found.Select(f => f.Name))));
         }
         catch (InputException e)
         {

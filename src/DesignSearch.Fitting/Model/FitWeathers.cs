@@ -74,6 +74,12 @@ internal sealed class FitWeathers
     public FitWeathers Again(HouseLog log) =>
         IsRecorded ? Of(scenario, log, count) : new(scenario, count, bank, LikeNights.Of(bank, log, count));
 
+    /// <summary>The weathers once more, of nights whose days had as much sun as the house felt; the same where they were recorded.</summary>
+    /// <param name="log">The log.</param>
+    /// <param name="daySun">See <see cref="DaySun"/>.</param>
+    public FitWeathers WithDays(HouseLog log, double[] daySun) =>
+        IsRecorded ? this : new(scenario, count, bank, LikeNights.Of(bank, log, count, daySun));
+
     private static DateTime Nominal(DateTime day) => new(2001, day.Month, day is { Month: 2, Day: 29 } ? 28 : day.Day, 0, 0, 0, DateTimeKind.Unspecified);
 
     private static Winter? Recorded(Scenario scenario, HouseLog log)

@@ -17,11 +17,15 @@ internal static class LikeNights
     // A spread below this says that a mark tells nothing [K].
     private const double LeastSpread = 0.1;
 
+    // How well a house tells the sun: dirt, shade and what evaporates are known to a third.
+    private const double SunDoubt = 0.3;
+
     /// <summary>The winters with the log's own air, each night and the half days about it of another made night that is like it.</summary>
     /// <param name="bank">Made winters, each with the hour in which the log's warm-up begins.</param>
     /// <param name="log">The log.</param>
     /// <param name="count">How many winters.</param>
-    public static IReadOnlyList<Winter> Of(IReadOnlyList<(Winter Winter, int At)> bank, HouseLog log, int count)
+    /// <param name="daySun">Sun of each day of the log as the house felt it [Wh/m²], NaN where it is not known; null for none.</param>
+    public static IReadOnlyList<Winter> Of(IReadOnlyList<(Winter Winter, int At)> bank, HouseLog log, int count, double[]? daySun = null)
     {
         var made = bank.Take(count).Select(b => FitWeathers.Cut(b.Winter, b.At, log)).ToList();
         var outside = FitWeathers.Filled(log.OutsideC);
@@ -29,17 +33,29 @@ internal static class LikeNights
         {
             var (first, end) = (Math.Max(0, noon), Math.Min(log.Hours, noon + 24));
             var own = Marks(outside, first, end - first);
+            var sunny = DaysWithSun(daySun, noon);
+            var sun = sunny.Select(d => daySun![d]).DefaultIfEmpty().Average();
             var nights = bank.SelectMany(b => Enumerable.Range(-AsideDays, 2 * AsideDays + 1)
                     .Select(d => (b.Winter, At: b.At + FitWeathers.WarmUpHours + 24 * d)).Where(n => n.At >= 0 && n.At + log.Hours + 24 <= n.Winter.Hours))
-                .Select(n => (n.Winter, n.At, Marks: Marks(n.Winter.AirC, n.At + first, end - first))).ToList();
+                .Select(n => (n.Winter, n.At, Marks: Marks(n.Winter.AirC, n.At + first, end - first),
+                    Sun: sunny.Select(d => n.Winter.GlobalWPerM2.Skip(n.At + 24 * d).Take(24).Sum()).DefaultIfEmpty().Average())).ToList();
             double[] spread = [.. own.Select((_, i) => Math.Max(LeastSpread, nights.Select(n => n.Marks[i]).StandardDeviation()))];
-            double Unlike(double[] marks) => own.Select((o, i) => Math.Pow((o - marks[i]) / spread[i], 2)).Sum();
-            var like = nights.OrderBy(n => Unlike(n.Marks)).Take(count).ToList();
+            var sunSpread = nights.Select(n => n.Sun).StandardDeviation();
+            double Unlike(double[] marks, double like) => own.Select((o, i) => Math.Pow((o - marks[i]) / spread[i], 2)).Sum()
+                + (sunSpread > LeastSpread ? (sun - like) * (sun - like) / (sunSpread * sunSpread + SunDoubt * SunDoubt * sun * sun) : 0);
+            var like = nights.OrderBy(n => Unlike(n.Marks, n.Sun)).Take(count).ToList();
             for (var k = 0; k < like.Count; k++)
                 Lay(like[k].Winter, like[k].At, made[k], first, end);
         }
 
         return made;
+    }
+
+    // The days on either side of a night whose sun is known.
+    private static int[] DaysWithSun(double[]? daySun, int noon)
+    {
+        var evening = (noon - Noon) / 24;
+        return daySun is null ? [] : [.. new[] { evening, evening + 1 }.Where(d => d >= 0 && d < daySun.Length && !double.IsNaN(daySun[d]))];
     }
 
     // How cold, and how much it swings: clear nights swing more.

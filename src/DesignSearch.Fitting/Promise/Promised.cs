@@ -1,6 +1,7 @@
 using DesignSearch.Fitting.Logs;
 using DesignSearch.Fitting.Model;
 using DesignSearch.Fitting.Nights;
+using DesignSearch.Fitting.Words;
 using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
@@ -57,13 +58,14 @@ public sealed record Promised
             .Where(n => n.Hours.All(h => !double.IsNaN(log.OutsideC[h])) && n.Hours.Count(h => !double.IsNaN(log.InsideC[h])) >= 0.8 * n.Count).ToList();
         var told = nights.ConvertAll(n => Night(n, log, runs));
         var (from, change) = Change(told);
+        var heats = Heats(log, nights, runs).ToList();
         return new()
         {
             Nights = told,
-            Systems = [.. Heats(log, nights, runs)],
+            Systems = [.. heats.Where(h => double.IsFinite(h.PromisedKwh))],
             ChangedFrom = from,
             ChangeK = change,
-            Remarks = log.Remarks,
+            Remarks = [.. log.Remarks, .. heats.Where(h => !double.IsFinite(h.PromisedKwh)).Select(h => FitWords.NoSuchSystem(h.Name))],
         };
     }
 
@@ -84,9 +86,7 @@ public sealed record Promised
         foreach (var (name, watts) in logged)
         {
             int[] hours = [.. nights.SelectMany(n => n.Hours).Where(h => !double.IsNaN(watts[h]))];
-            var promised = runs.Average(r => hours.Sum(h => Of(name, r[h])));
-            if (double.IsFinite(promised))
-                yield return new(name, promised / 1000, hours.Sum(h => watts[h]) / 1000);
+            yield return new(name, runs.Average(r => hours.Sum(h => Of(name, r[h]))) / 1000, hours.Sum(h => watts[h]) / 1000);
         }
     }
 
@@ -94,7 +94,8 @@ public sealed record Promised
     private static double Of(string name, HourRow row)
     {
         var key = name.Replace("heat_from_", "", StringComparison.OrdinalIgnoreCase).Replace("heat from ", "", StringComparison.OrdinalIgnoreCase)
-            .Replace(' ', '_').ToLowerInvariant().Replace("_w", "", StringComparison.Ordinal);
+            .Replace(' ', '_').ToLowerInvariant();
+        key = key.EndsWith("_w", StringComparison.Ordinal) ? key[..^2] : key;
         if (key == "heater")
             return row.HeaterW;
         if (key is "tank" or "release")

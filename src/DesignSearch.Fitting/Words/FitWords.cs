@@ -47,7 +47,8 @@ internal static class FitWords
         yield return recorded
             ? "It can tell the loss, and the sun: sky, wind and sun of those very days stand in the run's weather file."
             : "Sky, wind and sun of those days are not known: each night has those of twelve made nights that are most like it, as "
-                + "cold and with as much of a swing. That is enough for the loss; of the sun it tells less.";
+                + "cold, with as much of a swing and beside days as sunny as the house felt them. "
+                + "That is enough for the loss; of the sun it tells less.";
         yield return "It cannot tell leaks from a thin cover, nor the ground from the floor's edge: one factor stands for the whole loss.";
     }
 
@@ -79,6 +80,9 @@ internal static class FitWords
 
     public static string StrangeSun(double sun) => Written.Sentence(
         $"It takes {sun:0.0#} times the sun of the drawing. Look for shade, for the way the ridge runs, and for the clock.");
+
+    public static string NoSuchSystem(string column) =>
+        $"The column '{column}' names no system of this layout: it was left out.";
 
     public static string SeldomSwitch(int minutes) => Written.Sentence(
         $"The heater is known only as running or resting, looked at every {minutes} minutes: a thermostat clicks faster.",

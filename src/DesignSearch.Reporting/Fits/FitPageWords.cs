@@ -48,9 +48,10 @@ public static class FitPageWords
     {
         ArgumentNullException.ThrowIfNull(fit);
         return !fit.IsLearnt ? "" : Written.Sentence(
-            $"The range is what the log leaves open for a house that works as this program takes it. Ten houses of another model,",
-            $"tried on purpose, came out some {Percent * FitResult.OtherModelsTooHigh:0} % too high and mostly outside it:",
-            $"read it as the heat needed near this temperature, more likely too much than too little.");
+            $"The range allows for what a program gets wrong: ten houses of another model, tried on purpose, were missed",
+            $"by {Percent * FitResult.OtherModelsMissed:0} % (root of the mean square) and lay inside it. Where a strong fan stirs the air",
+            $"all night the loss is more likely too high than too low, by {Percent * FitResult.StirredTooHigh:0} % in a trial;",
+            $"the heat needed near this temperature is not.");
     }
 
     /// <summary>How well it predicts what it did not see; empty where it was not tried.</summary>
@@ -73,7 +74,9 @@ public static class FitPageWords
         : "Air inside as measured, and as the drawing's house has it";
 
     internal static string HeatFinding(FitResult fit) => fit.IsLearnt
-        ? Written.Sentence($"Heat against rise: a dot a night, the line of {fit.DrawnWPerK * fit.Loss.Value:0} W per degree and its band")
+        ? Written.Sentence(
+            $"Heat against rise: a dot a night, the fit's line through them and its band;",
+            $"the {fit.DrawnWPerK * fit.Loss.Value:0} W per degree above are with the films that U-values are stated for")
         : "Heat against rise, a dot a night";
 
     internal static string MissFinding(FitResult fit)
