@@ -43,8 +43,8 @@ internal static class WeatherText
         output.WriteLine(Written.Sentence(
             $"Coldest day {summary.ColdestDayC:0.0} °C, coldest 3 days {summary.ColdestThreeDaysC:0.0} °C,",
             $"coldest 7 days {summary.ColdestWeekC:0.0} °C (means)"));
-        Spells(output, "Cold spells", record.ColdSpells);
-        Spells(output, "Dark runs in the cold half of the year", record.DarkRuns);
+        Spells(output, "Cold spells", record.ColdSpells, record.IsTypicalYear);
+        Spells(output, "Dark runs in the cold half of the year", record.DarkRuns, record.IsTypicalYear);
         output.WriteLine("Where the figures come from:");
         foreach (var (field, name) in Fields)
             output.WriteLine($"  {name + ":",-17}{record.SharesInWords(field)}");
@@ -54,17 +54,18 @@ internal static class WeatherText
             output.WriteLine("  - " + repair);
     }
 
-    private static void Spells(TextWriter output, string title, IReadOnlyList<WeatherSpell> spells)
+    // The months of a typical year are of years of their own; among many real winters the year tells one spell from another.
+    private static void Spells(TextWriter output, string title, IReadOnlyList<WeatherSpell> spells, bool typical)
     {
         if (spells.Count == 0)
             return;
         output.WriteLine(title + ":");
         foreach (var spell in spells)
         {
+            var first = spell.First.ToString(typical ? "d MMMM" : "d MMMM yyyy", CultureInfo.InvariantCulture);
             output.WriteLine(Written.Sentence(
-                $"  {spell.Days,2} {Written.Noun(spell.Days, "day")} from {spell.First:d MMMM}: mean {spell.MeanC:0.0} °C,",
+                $"  {spell.Days,2} {Written.Noun(spell.Days, "day")} from {first}: mean {spell.MeanC:0.0} °C,",
                 $"lowest {spell.LowestC:0.0} °C, sun {spell.SunKwhPerM2Day:0.0} kWh/m² a day"));
         }
-
     }
 }
