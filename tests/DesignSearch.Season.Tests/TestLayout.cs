@@ -86,8 +86,11 @@ internal static class TestLayout
         double In(double low, double high) => low + (high - low) * r.NextDouble();
         var layout = Random(r);
         layout = r.NextDouble() < 0.5 ? layout : layout.With(HeatPump(In(600, 4000), In(3, 16)));
-        layout = r.NextDouble() < 0.5 ? layout : layout.With(new GatheringNumbers(In(20, 400), In(5, 60), In(12, 20)));
-        return r.NextDouble() < 0.5 ? layout : layout.With(DayStore((int)In(2, 12), In(100, 600), In(5, 60), In(14, 22), In(3, 8)));
+        layout = r.NextDouble() < 0.5 ? layout : layout.With(DayStore((int)In(2, 12), In(100, 600), In(5, 60), In(14, 22), In(3, 8)));
+
+        // By a draw of its own, so that the others stay as they were drawn before there was any.
+        var own = new Random((int)(1e6 * layout.House.CoverResistanceM2KPerW));
+        return own.NextDouble() < 0.5 ? layout : layout.With(new GatheringNumbers(20 + (380 * own.NextDouble()), 5 + (55 * own.NextDouble()), 12 + (8 * own.NextDouble())));
     }
 
     /// <summary>A heat pump of some output at +7 °C outdoors.</summary>

@@ -25,7 +25,9 @@ internal struct BarrelsBlock<T>(in HouseTerms<T> terms, in T startC)
     private T store, through, rest;
 
     // The inverse as water, slush and ice.
-    private T ofWater, ofSlush, ofIce;
+    private T ofWater = T.Of(1) / (terms.BarrelStore + terms.BarrelAir),
+        ofSlush = T.Of(1) / (terms.BarrelMelts * T.Of(1 / SlushK) + terms.BarrelAir),
+        ofIce = T.Of(1) / (terms.BarrelIce + terms.BarrelAir);
 
     /// <summary>Heat in them over the step, against water at 0 °C [W].</summary>
     public T Stored { get; private set; } = HeldAt(startC, terms);
