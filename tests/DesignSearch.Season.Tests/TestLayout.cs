@@ -3,9 +3,9 @@ using DesignSearch.Season.Barrels;
 using DesignSearch.Season.Benches;
 using DesignSearch.Season.Covers;
 using DesignSearch.Season.DayStore;
-using DesignSearch.Season.Heaters;
 using DesignSearch.Season.Gathering;
 using DesignSearch.Season.HeatPumps;
+using DesignSearch.Season.Heaters;
 using DesignSearch.Season.House;
 using DesignSearch.Season.Solar;
 

@@ -14,7 +14,7 @@ public sealed class PinnedPictureTests
 {
     private static readonly string[] Digests =
     [
-        "control ed9f1128", "cores 23baf77d", "elevation d96bcc37", "frame 700286ce", "plan fa3a0a06", "section 6028c65a", "water bca146f7",
+        "control 65018e75", "cores be8bff25", "elevation 3ccb3522", "frame b5d2f4f1", "plan fbd4d828", "section 50a32006", "water 91481a61",
     ];
 
     [SkippableFact]

@@ -52,7 +52,8 @@ public sealed record Skin(NightCover? NightCover, Lining? Lining, Sealing? Seali
             {
                 CoverDrive.Sensor => CoverDrawing.Sensor,
                 CoverDrive.Clock => CoverDrawing.Clock,
-                _ => CoverDrawing.Hand,
+                CoverDrive.Hand => CoverDrawing.Hand,
+                _ => CoverDrawing.None,
             },
             EdgeLossWPerMK = house.EdgeShare * (PerimeterBoard is null ? house.EdgeLossWPerMK : Math.Min(house.EdgeLossWPerMK, PerimeterBoard.EdgeLossWPerMK)),
             AirChangesPerHour = house.StillAirChangesPerHour * leakage,

@@ -68,7 +68,7 @@ internal static class SkinWords
         new(System, "Tells dusk from day; it works the interlocks, not the motors.", "outside, facing the open sky");
 
     public static Purpose Timer { get; } =
-        new(System, "Closes and opens the cover by the clock, set month by month; it works the interlocks, not the motors.", "in the control box");
+        new(System, "Closes and opens the cover by the clock, set month by month, through the interlocks.", "in the control box");
 
     public static Purpose Sealing { get; } = new(
         System,
@@ -135,7 +135,8 @@ internal static class SkinWords
         .. ground.Try(
             Interlock, "ask for one way by the hand switch and the other by light sensor or timer", "only one of its coils is ever in"),
         .. ground.Try(HandSwitch, "turn it through its places", "draws, stops, opens, and leaves the cover to light sensor or timer"),
-        .. ground.Try(Timer, "set it a minute ahead of closing", "every screen closes at that minute; clock and times of the month set back"),
+        .. ground.Try(
+            Timer, "set it a minute ahead of closing", "every screen closes at that minute; clock and times of the month set back"),
         .. ground.Try(LightSensor, "cover it with a cap", "every screen closes, and opens again when the cap is off"),
     ];
 
@@ -160,7 +161,8 @@ internal static class SkinWords
 
     public static Setting TimerSetting(IReadOnlyList<(int Month, int Closes, int Opens)> times) => new(
         "Timer of the night cover",
-        string.Join("; ", times.Select(t => Written.Month(t.Month) + ": closes " + Written.OClock(t.Closes) + ", opens " + Written.OClock(t.Opens)))
+        string.Join("; ", times.Select(
+            t => Written.Month(t.Month) + ": closes " + Written.OClock(t.Closes) + ", opens " + Written.OClock(t.Opens)))
             + " (standard time)",
         "The timer goes by the clock, and dusk moves: set it anew each month. It closes on a bright evening too.");
 

@@ -18,7 +18,9 @@ internal static class GatheringWords
     private const string System = "heat release";
 
     public static Purpose Thermostat { get; } = new(
-        System, "Starts pump and fan by day when the air rises to its setting: the house's surplus goes into the tank.", "at plant height, out of the sun");
+        System,
+        "Starts pump and fan by day when the air rises to its setting: the house's surplus goes into the tank.",
+        "at plant height, out of the sun");
 
     public static Purpose Controller { get; } = new(
         System,

@@ -1,6 +1,4 @@
-using DesignSearch.Layouts.Design;
-
-namespace DesignSearch.Layouts.Systems;
+namespace DesignSearch.Layouts.Design.Checks;
 
 /// <summary>Where a thermostat may lie that takes day heat out of the house: clear of everything that heats it, and below the vents.</summary>
 /// <param name="LeastC">Its lowest place [°C].</param>
