@@ -4,8 +4,8 @@ using DesignSearch.Season.Benches;
 using DesignSearch.Season.Covers;
 using DesignSearch.Season.DayStore;
 using DesignSearch.Season.Gathering;
-using DesignSearch.Season.HeatPumps;
 using DesignSearch.Season.Heaters;
+using DesignSearch.Season.HeatPumps;
 using DesignSearch.Season.House;
 using DesignSearch.Season.Solar;
 
