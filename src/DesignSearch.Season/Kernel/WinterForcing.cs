@@ -51,7 +51,9 @@ public sealed class WinterForcing
         var closed = Without([.. Enumerable.Range(0, winter.Hours).Select(h => Dark(winter.SunZenithDeg, h))], winter.CoverLeftOpen);
         double Dim(int hour) => Math.Max(Dark(winter.SunZenithDeg, hour), Share(winter.GlobalWPerM2, hour, CoverLight.OnWPerM2, below: true));
         var dim = Without([.. Enumerable.Range(0, winter.Hours).Select(Dim)], winter.CoverLeftOpen);
-        var clock = Without([.. Enumerable.Range(0, winter.Hours).Select(h => Clocked(winter, h))], winter.CoverLeftOpen);
+        // The same all month: asked of the almanac once.
+        (double Opens, double Closes)?[] timer = [.. Enumerable.Range(1, 12).Select(month => Dawn.TimerHours(winter.Place, month))];
+        var clock = Without([.. Enumerable.Range(0, winter.Hours).Select(h => Clocked(winter, h, timer))], winter.CoverLeftOpen);
         var hours = new HourForcing[winter.Hours];
         for (var h = 0; h < hours.Length; h++)
         {
@@ -83,10 +85,10 @@ public sealed class WinterForcing
     internal static double Dark(double[] zenithDeg, int hour) => Share(zenithDeg, hour, Horizon, below: false);
 
     /// <summary>Share of an hour in which a timer has the cover closed, 0 to 1; where the sun never rises or sets, as by hand.</summary>
-    internal static double Clocked(Winter winter, int hour)
+    private static double Clocked(Winter winter, int hour, (double Opens, double Closes)?[] timer)
     {
         var time = winter.Start.AddHours(hour);
-        if (Dawn.TimerHours(winter.Place, time.Month) is not var (opens, closes))
+        if (timer[time.Month - 1] is not var (opens, closes))
             return Dark(winter.SunZenithDeg, hour);
         var from = time.TimeOfDay.TotalHours;
         return 1 - Math.Max(0, Math.Min(closes, from + 1) - Math.Max(opens, from));

@@ -3,6 +3,7 @@ using DesignSearch.Layouts.Assess.Cheapest;
 using DesignSearch.Layouts.Assess.Problem;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
+using DesignSearch.Layouts.Systems.Solar;
 using DesignSearch.Search.Proof;
 using DesignSearch.Testing;
 using Xunit;
@@ -59,6 +60,19 @@ public sealed class CheapestHonestyTests
         var assessor = new LayoutAssessor(scenario, WinterSet.Make(scenario));
         Assert.All(assessor.Winters.Winters, w => Assert.InRange(w.Winter.Snow!.Days(w.Winter), 1, 10));
         var breaches = Breaches(new CheapestLayouts(assessor), [.. new Members(assessor, Seed + 2).That_hold(InAll / 4, "collector")]);
+        Assert.True(breaches.Count == 0, string.Join('\n', breaches.Take(5)));
+    }
+
+    // Each set point of the fan coil by day is a set of its own: gathering takes heat from air that a bench or a floor may want, so neither it nor its absence is the best.
+    [Fact]
+    public void No_layout_that_gathers_day_heat_is_cheaper_than_a_set_that_it_is_of()
+    {
+        using var small = ProofScenario.Gathering();
+        var assessor = Assessor(small);
+        var members = new Members(assessor, Seed + 3).That_hold(InAll / 4, "collector").ToList();
+        var space = new LayoutSpace(assessor.Scenario);
+        Assert.True(members.Count(m => space.At(m.Point).Get(SolarChoices.GatherAboveC) > 0) > members.Count / 5);
+        var breaches = Breaches(new CheapestLayouts(assessor), members);
         Assert.True(breaches.Count == 0, string.Join('\n', breaches.Take(5)));
     }
 

@@ -48,7 +48,12 @@ internal static class ProofScenario
         ("release_set_c = 5", "release_set_c = [4, 6]"),
     ]);
 
-    public static SmallScenario Large() => new(
+    public static SmallScenario Large() => new(LargeChanges);
+
+    /// <summary>The large one where the fan coil may gather day heat, at a set point that mild days reach.</summary>
+    public static SmallScenario Gathering() => new([.. LargeChanges, ("release_band_k = [1, 2]", "release_band_k = [1, 2]\ngather_above_c = [0, 9, 12]")]);
+
+    private static readonly (string, string)[] LargeChanges =
     [
         .. Common,
         ("night_cover = [\"none\", \"aluminised-hand\"]", "night_cover = [\"none\", \"bubble-screen-hand\", \"aluminised-hand\", \"aluminised-motor\"]"),
@@ -69,7 +74,7 @@ internal static class ProofScenario
         ("tank_jacket = \"jacket-wool-100\"", "tank_jacket = [\"none\", \"jacket-wool-50\", \"jacket-wool-100\"]"),
         ("pipe_insulation = \"foam-pe-20-large\"", "pipe_insulation = [\"none\", \"foam-pe-20-large\"]"),
         ("release_set_c = 5", "release_set_c = [3, 4, 5]\nrelease_band_k = [1, 2]"),
-    ]);
+    ];
 
     /// <summary>The small one with every heat pump of the starter catalogue beside the heaters.</summary>
     public static SmallScenario HeatPumps() => new(

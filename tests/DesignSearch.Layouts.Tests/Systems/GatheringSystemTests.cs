@@ -4,6 +4,8 @@ using DesignSearch.Layouts.Design;
 using DesignSearch.Layouts.Design.Brief;
 using DesignSearch.Layouts.Design.Choices;
 using DesignSearch.Layouts.Design.Schemes;
+using DesignSearch.Parts.Piping;
+using DesignSearch.Parts.Solar;
 using DesignSearch.Season.Gathering;
 using Xunit;
 
@@ -68,6 +70,29 @@ public sealed class GatheringSystemTests : IDisposable
     {
         var found = judge.Of(With((key, value))).Checks.Single(c => c.Id == check);
         Assert.Equal(passes, found.Passed);
+    }
+
+    /// <summary>Every fan coil with every pump of the starter catalogue, on mains and on low voltage: what is drawn is bought, and what is bought is drawn.</summary>
+    [Fact]
+    public void With_any_fan_coil_and_pump_list_and_scheme_agree()
+    {
+        var pumps = scenario.Catalogue.Of<Pump>().Where(p => p.Volts > 0).Select(p => p.Id).ToList();
+        var coils = scenario.Catalogue.Of<HeatRelease>().Where(r => r.FanWatts > 0).Select(r => r.Id).ToList();
+        Assert.True(pumps.Count > 3 && coils.Count > 3);
+        var whole = 0;
+        foreach (var (pump, coil) in pumps.SelectMany(p => coils.Select(c => (p, c))))
+        {
+            var built = LayoutBuilder.Build(scenario, With(("pump", pump), ("release", coil)));
+            // Where no pump of its voltage moves the release's water, the list says so and there is no plant to draw.
+            if (built.Missing.Count > 0)
+                continue;
+            whole++;
+            Assert.Empty(SchemeDrawing.Of(built).Faults(built.Parts).Select(f => pump + " " + coil + ": " + f));
+            var mains = scenario.Catalogue.Of<HeatRelease>().Single(r => r.Id == coil).Volts >= 230;
+            Assert.Contains(built.Parts, p => p.Part.Id == (mains ? "controller-difference-mains" : "controller-difference"));
+        }
+
+        Assert.True(whole > 3, $"{whole} whole");
     }
 
     [Fact]

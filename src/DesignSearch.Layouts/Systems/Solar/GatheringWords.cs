@@ -9,8 +9,8 @@ internal static class GatheringWords
 {
     public const string ThermostatName = "day thermostat of the heat release";
     public const string ControllerName = "difference controller of the heat release";
-    public const string TankSensorName = "sensor of that controller at the tank's top";
-    public const string AirSensorName = "sensor of that controller in the house";
+    public const string TankSensorName = "difference controller's sensor at the tank's top";
+    public const string AirSensorName = "difference controller's sensor in the house";
 
     // Said after what starts the release at night.
     public const string OrByDay = "; by day the day thermostat and the difference controller, in line";
